@@ -1,0 +1,59 @@
+package org.straddle.grid;
+
+import java.math.BigDecimal;
+
+/**
+ * A place on the WGS-84 ellipsoid.
+ *
+ * <p>Prints as decimal degrees, latitude first ({@code 64.1466, -21.9426}), with as many digits as
+ * are needed to read the same value back.
+ *
+ * @param latitudeDeg geodetic latitude in degrees, -90 to 90, north positive
+ * @param longitudeDeg longitude in degrees, east positive; values from -360 to 360 are accepted and
+ *     brought into [-180, 180), so the 180° meridian is always -180
+ */
+public record GeoPosition(double latitudeDeg, double longitudeDeg) {
+
+    /** @throws IllegalArgumentException if a value is not a number or out of range */
+    public GeoPosition {
+        if (!(latitudeDeg >= -90 && latitudeDeg <= 90)) {
+            throw new IllegalArgumentException("Latitude " + latitudeDeg + " is not between -90 and 90 degrees.");
+        }
+        if (!(longitudeDeg >= -360 && longitudeDeg <= 360)) {
+            throw new IllegalArgumentException("Longitude " + longitudeDeg + " is not between -180 and 180 degrees.");
+        }
+        // Adding zero turns -0.0 into 0.0, which a record would otherwise hold for a different value.
+        latitudeDeg += 0.0;
+        longitudeDeg = normalised(longitudeDeg) + 0.0;
+    }
+
+    private static double normalised(double longitudeDeg) {
+        double turned = longitudeDeg;
+        if (turned >= 180) {
+            turned -= 360;
+        } else if (turned < -180) {
+            turned += 360;
+        }
+        return turned >= 180 ? -180 : turned;
+    }
+
+    /**
+     * Reads any common written form.
+     *
+     * @throws IllegalArgumentException with a sentence for the user if the text is no position
+     * @see PositionText#read(String)
+     */
+    public static GeoPosition parse(String text) {
+        return PositionText.read(text).position();
+    }
+
+    @Override
+    public String toString() {
+        return plain(latitudeDeg) + ", " + plain(longitudeDeg);
+    }
+
+    static String plain(double degrees) {
+        BigDecimal digits = new BigDecimal(Double.toString(degrees)).stripTrailingZeros();
+        return digits.signum() == 0 ? "0" : digits.toPlainString();
+    }
+}

@@ -1,0 +1,221 @@
+package org.straddle.grid;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Reads a position as people write it: decimal degrees, degrees and minutes, degrees, minutes and
+ * seconds, each with signs or with N, S, E, W before or after, or a locator of 4 to 10 characters,
+ * which stands for its centre.
+ *
+ * <p>Latitude comes first unless letters say otherwise. What could mean two places is refused rather
+ * than guessed, and the reading is told back in words, because a wrong guess sends a team to a wrong
+ * place.
+ */
+public final class PositionText {
+
+    /** Longer text is no position; the limit keeps hostile input cheap. */
+    private static final int LONGEST = 120;
+
+    private static final String NUMBER = "(\\d{1,12}(?:\\.\\d{0,18})?)";
+    private static final Pattern ANGLE = Pattern.compile(
+            "([NSEW])? ?([+-])? ?" + NUMBER + " ?(?:°|:)? ?(?:" + NUMBER + " ?(?:'|:)? ?(?:" + NUMBER
+                    + " ?\"? ?)?)?([NSEW])?");
+    private static final Pattern LETTER = Pattern.compile("[NSEW]");
+    private static final Pattern NUMBER_START = Pattern.compile("(?<![\\d.])[+-]? ?\\d");
+    private static final Pattern DECIMAL_COMMA = Pattern.compile("(?<=\\d),(?=\\d)");
+
+    private static final String EXAMPLES =
+            "Write, for example, 64.1466, -21.9426 or 64°08.8'N 21°56.6'W or HP94bc.";
+
+    private PositionText() {
+    }
+
+    /**
+     * A position with what the text was taken for.
+     *
+     * @param position the place
+     * @param interpretation one line for the user, for example {@code decimal degrees: 64.146600° N,
+     *     21.942600° W, square HP94}
+     */
+    public record ReadPosition(GeoPosition position, String interpretation) {
+    }
+
+    /** @throws IllegalArgumentException with a sentence for the user if the text is no position */
+    public static ReadPosition read(String text) {
+        if (text == null || text.isBlank()) {
+            throw new IllegalArgumentException("There is no position here. " + EXAMPLES);
+        }
+        if (text.strip().length() > LONGEST) {
+            throw new IllegalArgumentException(
+                    "\"" + Quoted.shortened(text) + "\" is too long for a position. " + EXAMPLES);
+        }
+        String given = text.strip();
+        if (given.matches("[A-Ra-r]{2}\\d\\d\\w*")) {
+            return readLocator(given);
+        }
+        return readAngles(given);
+    }
+
+    private static ReadPosition readLocator(String text) {
+        Locator locator = new Locator(text);
+        return told(locator.centre(), "centre of locator " + locator);
+    }
+
+    private static ReadPosition readAngles(String text) {
+        String plain = plainMarks(text);
+        List<Angle> angles = new ArrayList<>();
+        for (String part : split(plain, text)) {
+            angles.add(Angle.read(part, text));
+        }
+        Angle first = angles.get(0);
+        Angle second = angles.get(1);
+        if (first.letter.isPresent() != second.letter.isPresent()) {
+            throw refused(text, "has a letter N, S, E or W on one number only: give both letters, or signs");
+        }
+        if (first.letter.isPresent() && first.isLongitude() == second.isLongitude()) {
+            throw refused(text, "has two values for " + (first.isLongitude() ? "longitude" : "latitude"));
+        }
+        boolean lettered = first.letter.isPresent();
+        boolean longitudeFirst = lettered && first.isLongitude();
+        double latitude = (longitudeFirst ? second : first).degrees;
+        double longitude = (longitudeFirst ? first : second).degrees;
+        checkRange(text, latitude, longitude, lettered);
+        int parts = Math.max(first.parts, second.parts);
+        String form = List.of("decimal degrees", "degrees and minutes", "degrees, minutes, seconds").get(parts - 1);
+        return told(new GeoPosition(latitude, longitude), form);
+    }
+
+    private static void checkRange(String text, double latitude, double longitude, boolean lettered) {
+        if (Math.abs(latitude) > 90) {
+            String hint = lettered || Math.abs(longitude) > 90 ? ""
+                    : "; latitude comes first, so the two may be swapped: did you mean "
+                            + GeoPosition.plain(longitude) + ", " + GeoPosition.plain(latitude) + "?";
+            throw refused(text, "has latitude " + GeoPosition.plain(latitude) + ", which is not between -90 and 90"
+                    + hint);
+        }
+        if (Math.abs(longitude) > 180) {
+            throw refused(text,
+                    "has longitude " + GeoPosition.plain(longitude) + ", which is not between -180 and 180");
+        }
+    }
+
+    private static ReadPosition told(GeoPosition position, String form) {
+        return new ReadPosition(position, String.format(Locale.ROOT, "%s: %.6f° %s, %.6f° %s, square %s", form,
+                Math.abs(position.latitudeDeg()), position.latitudeDeg() < 0 ? "S" : "N",
+                Math.abs(position.longitudeDeg()), position.longitudeDeg() < 0 ? "W" : "E", Square.of(position)));
+    }
+
+    /** One sign for each meaning, capitals, single spaces. */
+    private static String plainMarks(String text) {
+        return text.toUpperCase(Locale.ROOT)
+                .replaceAll("[\u2212\u2010-\u2014]", "-")
+                .replaceAll("[\u00b0\u00ba\u02da\u25e6]|DEG(REES?)?", "\u00b0")
+                .replaceAll("''|[\u2032\u2019\u00b4]{2}|[\u2033\u201c\u201d\u201f]", "\"")
+                .replaceAll("[\u2032\u2018\u2019\u201b\u00b4`]", "'")
+                .replaceAll("\\bLAT(ITUDE)?\\b[.:=]?|\\bLONG?(ITUDE)?\\b[.:=]?", " ")
+                .replaceAll("[()\\[\\]]", " ")
+                .replaceAll("[\\s\u00a0\u202f_]+", " ")
+                .strip();
+    }
+
+    /** The two halves of a text, found by the first mark that tells: separator, letters, degree signs, count. */
+    private static List<String> split(String plain, String text) {
+        String dotted = decimalPoints(plain, text);
+        String[] parted = dotted.split(" ?[;,/|] ?", -1);
+        if (parted.length == 2) {
+            return List.of(parted[0].strip(), parted[1].strip());
+        }
+        if (parted.length > 2) {
+            throw refused(text, "has more than two parts");
+        }
+        List<Integer> letters = starts(LETTER, dotted);
+        if (letters.size() == 2) {
+            return cut(dotted, letters.get(0) == 0 ? letters.get(1) : letters.get(0) + 1);
+        }
+        List<Integer> numbers = starts(NUMBER_START, dotted);
+        List<Integer> degreeSigns = starts(Pattern.compile("°"), dotted);
+        if (degreeSigns.size() == 2) {
+            int before = numbers.stream().filter(n -> n < degreeSigns.get(1)).reduce((a, b) -> b).orElse(0);
+            return cut(dotted, before);
+        }
+        if (numbers.size() == 2 || numbers.size() == 4 || numbers.size() == 6) {
+            return cut(dotted, numbers.get(numbers.size() / 2));
+        }
+        throw refused(text, "is not a latitude and a longitude");
+    }
+
+    private static List<String> cut(String plain, int at) {
+        return List.of(plain.substring(0, at).strip(), plain.substring(at).strip());
+    }
+
+    private static List<Integer> starts(Pattern pattern, String text) {
+        return pattern.matcher(text).results().map(result -> result.start()).toList();
+    }
+
+    /**
+     * Turns decimal commas into points. A comma between digits is a decimal comma only where there are
+     * two of them, something else parts the numbers, and no point is in use.
+     */
+    private static String decimalPoints(String plain, String text) {
+        long between = DECIMAL_COMMA.matcher(plain).results().count();
+        if (plain.contains(".") || between == 0) {
+            return plain;
+        }
+        if (between == 2) {
+            String dotted = DECIMAL_COMMA.matcher(plain).replaceAll(".");
+            return dotted;
+        }
+        if (between == 1 && DECIMAL_COMMA.split(plain).length == 2 && !plain.matches(".*\\d ?[ ;] ?[+-]?\\d.*")
+                && !plain.matches(".*,.*,.*")) {
+            return plain;
+        }
+        throw refused(text, "has commas that can be read in more than one way: use points for decimals");
+    }
+
+    private static IllegalArgumentException refused(String text, String reason) {
+        return new IllegalArgumentException("\"" + Quoted.shortened(text) + "\" " + reason + ". " + EXAMPLES);
+    }
+
+    /** One of the two numbers; {@code parts} is 1 for degrees, 2 with minutes, 3 with seconds. */
+    private record Angle(double degrees, int parts, Optional<String> letter) {
+
+        static Angle read(String part, String text) {
+            Matcher form = ANGLE.matcher(part);
+            if (!form.matches()) {
+                throw refused(text, "has a part that is no angle: \"" + Quoted.shortened(part) + "\"");
+            }
+            String letter = form.group(1) == null ? form.group(6) : form.group(1);
+            if (form.group(1) != null && form.group(6) != null) {
+                throw refused(text, "has two letters on one number");
+            }
+            if (letter != null && form.group(2) != null) {
+                throw refused(text, "has a sign and a letter on one number: give one of them");
+            }
+            int parts = form.group(5) != null ? 3 : form.group(4) != null ? 2 : 1;
+            for (int i = 3; i < 2 + parts; i++) {
+                if (form.group(i).contains(".")) {
+                    throw refused(text, "has a fraction before smaller units: only the last number may have one");
+                }
+            }
+            double minutes = parts > 1 ? Double.parseDouble(form.group(4)) : 0;
+            double seconds = parts > 2 ? Double.parseDouble(form.group(5)) : 0;
+            if (minutes >= 60 || seconds >= 60) {
+                throw refused(text, "has minutes or seconds of 60 or more");
+            }
+            // Divided once, so that 30' is exactly half a degree.
+            double whole = Double.parseDouble(form.group(3));
+            double size = parts == 1 ? whole : (whole * 3600 + minutes * 60 + seconds) / 3600;
+            boolean negative = "-".equals(form.group(2)) || "S".equals(letter) || "W".equals(letter);
+            return new Angle(negative ? -size : size, parts, Optional.ofNullable(letter));
+        }
+
+        boolean isLongitude() {
+            return letter.filter(l -> l.equals("E") || l.equals("W")).isPresent();
+        }
+    }
+}
