@@ -1,0 +1,95 @@
+package org.straddle.sky;
+
+import java.time.Instant;
+import java.util.SortedSet;
+
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.orekit.bodies.AnalyticalSolarPositionProvider;
+import org.orekit.bodies.GeodeticPoint;
+import org.orekit.bodies.OneAxisEllipsoid;
+import org.orekit.data.LazyLoadedDataContext;
+import org.orekit.frames.EOPEntry;
+import org.orekit.frames.EopHistoryLoader;
+import org.orekit.frames.Frame;
+import org.orekit.time.AbsoluteDate;
+import org.orekit.time.UTCScale;
+import org.orekit.utils.Constants;
+import org.orekit.utils.IERSConventions;
+import org.orekit.utils.PVCoordinates;
+
+/**
+ * Time scales and frames of one state of knowledge about the Earth's orientation. Orekit usually
+ * reads them from a data directory named by a system property; here everything is given explicitly,
+ * so that a result never depends on what lies on the user's disk. Safe for use by many threads.
+ */
+final class EarthFrames {
+
+    private final UTCScale utc;
+    private final Frame teme;
+    private final Frame earthFixed;
+    private final OneAxisEllipsoid ellipsoid;
+    private final AnalyticalSolarPositionProvider sun;
+
+    private EarthFrames(LazyLoadedDataContext context) {
+        utc = context.getTimeScales().getUTC();
+        teme = context.getFrames().getTEME();
+        earthFixed = context.getFrames().getITRF(IERSConventions.IERS_2010, true);
+        ellipsoid = new OneAxisEllipsoid(Constants.WGS84_EARTH_EQUATORIAL_RADIUS, Constants.WGS84_EARTH_FLATTENING,
+                earthFixed);
+        sun = new AnalyticalSolarPositionProvider(context);
+    }
+
+    static EarthFrames withoutOrientation() {
+        return new EarthFrames(context((converter, history) -> { }));
+    }
+
+    static EarthFrames with(SortedSet<EOPEntry> entries) {
+        return new EarthFrames(context((converter, history) -> history.addAll(entries)));
+    }
+
+    /** Frames need Earth orientation by both the 1996 and the 2010 conventions: TEME hangs on the former. */
+    private static LazyLoadedDataContext context(EopHistoryLoader loader) {
+        LazyLoadedDataContext context = new LazyLoadedDataContext();
+        context.getTimeScales().addUTCTAIOffsetsLoader(LeapSeconds::offsets);
+        for (IERSConventions conventions : IERSConventions.values()) {
+            context.getFrames().addEOPHistoryLoader(conventions, loader);
+        }
+        return context;
+    }
+
+    UTCScale utc() {
+        return utc;
+    }
+
+    Frame teme() {
+        return teme;
+    }
+
+    Frame earthFixed() {
+        return earthFixed;
+    }
+
+    OneAxisEllipsoid ellipsoid() {
+        return ellipsoid;
+    }
+
+    AbsoluteDate date(Instant instant) {
+        return new AbsoluteDate(instant, utc);
+    }
+
+    /** Rotates a state from TEME to the Earth-fixed frame; metres and m/s, the velocity relative to the ground. */
+    PVCoordinates earthFixed(PVCoordinates inTeme, AbsoluteDate date) {
+        return teme.getTransformTo(earthFixed, date).transformPVCoordinates(inTeme);
+    }
+
+    /** The sun's position in the Earth-fixed frame, metres. */
+    Vector3D sun(Instant instant) {
+        return sun.getPosition(date(instant), earthFixed);
+    }
+
+    Subpoint subpoint(Vector3D earthFixedPosition) {
+        GeodeticPoint point = ellipsoid.transform(earthFixedPosition, earthFixed, AbsoluteDate.ARBITRARY_EPOCH);
+        return new Subpoint(Math.toDegrees(point.getLatitude()), Math.toDegrees(point.getLongitude()),
+                point.getAltitude() / 1000);
+    }
+}

@@ -1,0 +1,67 @@
+package org.straddle.sky;
+
+import java.time.Instant;
+import java.util.Optional;
+
+/**
+ * What is known of the Earth's irregular turning (UT1−UTC) and of its moving pole, as the IERS
+ * publishes it. Without such a file the Earth is taken to turn with UTC: at most 0.9 s of rotation,
+ * which moves a rise by up to 0.1 s and a bird in the sky by up to 0.044°. That is enough for
+ * planning, but {@link #notice} says it.
+ */
+public final class EarthOrientation {
+
+    private static final EarthOrientation NONE = new EarthOrientation("none", EarthFrames.withoutOrientation(), null);
+
+    private final String origin;
+    private final EarthFrames frames;
+    private final Window covered;
+
+    EarthOrientation(String origin, EarthFrames frames, Window covered) {
+        this.origin = origin;
+        this.frames = frames;
+        this.covered = covered;
+    }
+
+    /** No data: UT1 is taken to be UTC and the pole to stand still. */
+    public static EarthOrientation none() {
+        return NONE;
+    }
+
+    public boolean isLoaded() {
+        return covered != null;
+    }
+
+    /** The time the data speak of; outside it the Earth is taken to turn with UTC. */
+    public Optional<Window> coverage() {
+        return Optional.ofNullable(covered);
+    }
+
+    /** What to tell the user about results for this window, in a sentence; empty when the data cover it. */
+    public Optional<String> notice(Window window) {
+        if (covered == null) {
+            return Optional.of("No Earth orientation data are loaded: rise and set may be off by up to 0.1 s"
+                    + " and directions by up to 0.044°.");
+        }
+        if (covered.contains(window)) {
+            return Optional.empty();
+        }
+        return Optional.of("The Earth orientation data (" + origin + ") end on " + day(covered.end())
+                + (window.start().isBefore(covered.start()) ? " and begin on " + day(covered.start()) : "")
+                + ": outside that time rise and set may be off by up to 0.1 s and directions by up to 0.044°."
+                + " Load a newer file.");
+    }
+
+    private static String day(Instant instant) {
+        return instant.toString().substring(0, 10);
+    }
+
+    EarthFrames frames() {
+        return frames;
+    }
+
+    @Override
+    public String toString() {
+        return origin;
+    }
+}

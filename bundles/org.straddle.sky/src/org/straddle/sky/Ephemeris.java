@@ -1,0 +1,219 @@
+package org.straddle.sky;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.NullProgressMonitor;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+
+/**
+ * Where one bird is throughout a window, computed once and shared by all who ask: passes over any
+ * place, directions, subpoints, shadow.
+ *
+ * <p>The states come from SGP4 on a grid fine enough that what lies between is good to about a metre
+ * (see {@link Track}). Nothing here includes refraction or light time. Immutable; safe for use by
+ * many threads.
+ */
+public final class Ephemeris {
+
+    private final ElementSet elements;
+    private final Window window;
+    private final EarthOrientation orientation;
+    private final Track track;
+
+    private Ephemeris(ElementSet elements, Window window, EarthOrientation orientation, Track track) {
+        this.elements = elements;
+        this.window = window;
+        this.orientation = orientation;
+        this.track = track;
+    }
+
+    /** As {@link #of(ElementSet, Window, EarthOrientation, IProgressMonitor)}, without Earth orientation data. */
+    public static Ephemeris of(ElementSet elements, Window window, IProgressMonitor monitor) {
+        return of(elements, window, EarthOrientation.none(), monitor);
+    }
+
+    /**
+     * Propagates a bird through a window.
+     *
+     * @param monitor asked for cancellation only; may be null
+     * @throws ElementSetException if the model refuses the elements. A bird that comes down within
+     *                             the window is no such case: see {@link #predictionEnd()}
+     * @throws org.eclipse.core.runtime.OperationCanceledException soon after the monitor is cancelled
+     */
+    public static Ephemeris of(ElementSet elements, Window window, EarthOrientation orientation,
+            IProgressMonitor monitor) {
+        IProgressMonitor asked = monitor == null ? new NullProgressMonitor() : monitor;
+        return new Ephemeris(elements, window, orientation, Track.of(elements, window, orientation.frames(), asked));
+    }
+
+    public ElementSet elements() {
+        return elements;
+    }
+
+    public Window window() {
+        return window;
+    }
+
+    public EarthOrientation orientation() {
+        return orientation;
+    }
+
+    /**
+     * The instant within the window from which there is no prediction, because the element set leads
+     * the bird below 100 km or the model fails; empty when the whole window is predicted. Equal to the
+     * window's start when nothing is.
+     */
+    public Optional<Instant> predictionEnd() {
+        return track.endReason() == null ? Optional.empty() : Optional.of(instant(track.lengthS()));
+    }
+
+    /** Why there is a {@link #predictionEnd()}, as a sentence for the user. */
+    public Optional<String> predictionEndReason() {
+        return Optional.ofNullable(track.endReason());
+    }
+
+    /** Direction, distance and its rate from a place. @throws IllegalArgumentException outside the predicted time */
+    public Look lookAt(Place place, Instant instant) {
+        return new Sightline(place, track).at(seconds(instant)).look();
+    }
+
+    /** The point below the bird. @throws IllegalArgumentException outside the predicted time */
+    public Subpoint subpoint(Instant instant) {
+        return orientation.frames().subpoint(position(seconds(instant)));
+    }
+
+    /** Whether the bird stands higher than an elevation. @throws IllegalArgumentException outside the predicted time */
+    public boolean above(Place place, Instant instant, double minElevationDeg) {
+        return new Sightline(place, track).at(seconds(instant)).elevation() > Math.toRadians(minElevationDeg);
+    }
+
+    /** The times within a window, clipped to the predicted time, at which the bird stands above an elevation. */
+    public List<Window> above(Place place, Window within, double minElevationDeg) {
+        return above(place, within, Horizon.flat(minElevationDeg));
+    }
+
+    /** The times within a window, clipped to the predicted time, at which the bird stands above a mask. */
+    public List<Window> above(Place place, Window within, Horizon horizon) {
+        return predicted(within).map(w -> PassFinder.spans(track, place, horizon, seconds(w.start()),
+                seconds(w.end())).stream().map(this::window).toList()).orElse(List.of());
+    }
+
+    /** The times at which both places have the bird above an elevation: when they can work each other. */
+    public List<Window> commonVisibility(Place a, Place b, Window within, double minElevationDeg) {
+        return Window.common(above(a, within, minElevationDeg), above(b, within, minElevationDeg));
+    }
+
+    /** The passes over a place, by time; {@link #visibility} also tells why there are none. */
+    public List<Pass> passes(Place place, Horizon horizon) {
+        if (track.isEmpty()) {
+            return List.of();
+        }
+        List<Pass> passes = new ArrayList<>();
+        Sightline sight = new Sightline(place, track);
+        for (Span span : PassFinder.spans(track, place, horizon, 0, track.lengthS())) {
+            passes.add(pass(sight, span));
+        }
+        return List.copyOf(passes);
+    }
+
+    /** The passes over a place, or which case there is instead of passes. */
+    public Visibility visibility(Place place, Horizon horizon) {
+        List<Pass> passes = passes(place, horizon);
+        if (track.endReason() != null) {
+            return new Visibility.Decayed(instant(track.lengthS()), passes, track.endReason());
+        }
+        if (passes.isEmpty()) {
+            Sightline sight = new Sightline(place, track);
+            double t = highest(t1 -> sight.at(t1).elevation(), 0, track.lengthS());
+            return new Visibility.DownThroughout(Math.toDegrees(sight.at(t).elevation()));
+        }
+        return passes.size() == 1 && passes.get(0).startsBefore() && passes.get(0).endsAfter()
+                ? new Visibility.UpThroughout(passes.get(0)) : new Visibility.RisesAndSets(passes);
+    }
+
+    private Pass pass(Sightline sight, Span span) {
+        double tca = highest(t -> sight.at(t).elevation(), span.from(), span.to());
+        double nearest = highest(t -> -sight.at(t).range(), span.from(), span.to());
+        Look aos = sight.at(span.from()).look();
+        Look los = sight.at(span.to()).look();
+        double minRangeKm = sight.at(nearest).range() / 1000;
+        Look peak = sight.at(tca).look();
+        return new Pass(elements, instant(span.from()), instant(tca), instant(span.to()), aos.azimuthDeg(),
+                peak.azimuthDeg(), los.azimuthDeg(), peak.elevationDeg(), minRangeKm, sight.movesNorth(),
+                span.from() == 0, span.to() == track.lengthS());
+    }
+
+    /** The time of the highest value, looking at the ends, the nodes between, and tops inside each step. */
+    private double highest(DoubleUnaryOperator f, double from, double to) {
+        double best = from;
+        double bestValue = f.applyAsDouble(from);
+        double a = from;
+        while (a < to) {
+            double b = Math.min(to, SignChanges.nextNode(a, track.stepS()));
+            double top = Roots.peak(f, a, b);
+            for (double t : new double[] {top, b}) {
+                if (!Double.isNaN(t) && f.applyAsDouble(t) > bestValue) {
+                    best = t;
+                    bestValue = f.applyAsDouble(t);
+                }
+            }
+            a = b;
+        }
+        return best;
+    }
+
+    /** The times within a window at which the whole disc of the sun shines on the bird. */
+    public List<Window> sunlit(Window within) {
+        return illuminated(within, Illumination.SUNLIT);
+    }
+
+    /** The times within a window, clipped to the predicted time, of one state of light. */
+    public List<Window> illuminated(Window within, Illumination illumination) {
+        return predicted(within).map(w -> new Shadow(track, orientation.frames(), window.start())
+                .windows(seconds(w.start()), seconds(w.end()), illumination).stream().map(this::window).toList())
+                .orElse(List.of());
+    }
+
+    /** The light on the bird. @throws IllegalArgumentException outside the predicted time */
+    public Illumination illumination(Instant instant) {
+        return new Shadow(track, orientation.frames(), window.start()).at(seconds(instant));
+    }
+
+    private Optional<Window> predicted(Window within) {
+        return track.isEmpty() ? Optional.empty()
+                : new Window(window.start(), instant(track.lengthS())).intersection(within);
+    }
+
+    private Vector3D position(double timeS) {
+        double[] state = new double[6];
+        track.state(timeS, state);
+        return new Vector3D(state[0], state[1], state[2]);
+    }
+
+    private Window window(Span span) {
+        return new Window(instant(span.from()), instant(span.to()));
+    }
+
+    private Instant instant(double timeS) {
+        return Seconds.after(window.start(), timeS);
+    }
+
+    private double seconds(Instant instant) {
+        double t = Seconds.between(window.start(), instant);
+        if (t < 0 || t > track.lengthS() || track.isEmpty()) {
+            throw new IllegalArgumentException(track.endReason() != null && t >= 0 ? track.endReason()
+                    : instant + " lies outside the predicted time " + window);
+        }
+        return t;
+    }
+
+    /** Grid nodes held, a measure of size for caches. */
+    int nodeCount() {
+        return track.nodeCount();
+    }
+}

@@ -1,0 +1,157 @@
+package org.straddle.sky;
+
+import java.util.List;
+
+/**
+ * The times a track lies above one place's horizon mask.
+ *
+ * <p>Testing every node for a change of sign would miss a pass that rises and sets between two of
+ * them, and a mask has corners at which the clearance bends. So each step near the horizon is cut
+ * where the bird crosses the azimuth of a corner, which makes clearance smooth on each piece, and a
+ * piece whose slopes show a top (or a dip) inside is searched there too. Far from the horizon whole
+ * runs of steps are skipped, by a bound that holds whatever the orbit: the bird cannot come up
+ * sooner than its height below the mask divided by its greatest speed.
+ *
+ * <p>Weak where clearance has two tops within one piece; the grid step and the pieces are chosen
+ * short enough that no orbit or mask in the tests shows it.
+ */
+final class PassFinder {
+
+    /** Shorter spans are rounding at a tangent, not passes. */
+    private static final double SHORTEST_PASS_S = 0.001;
+    /** With a mask, pieces are no longer than this part of a step… */
+    private static final int PIECES_PER_STEP = 4;
+    /** …nor does the azimuth turn more than this within one, save close to the zenith. */
+    private static final double WIDEST_TURN_DEG = 10;
+    private static final double SHORTEST_PIECE_S = 0.05;
+    /** The fastest node may not be the fastest instant. */
+    private static final double SPEED_MARGIN = 1.05;
+
+    private final Track track;
+    private final Sightline sight;
+    private final Horizon horizon;
+    private final double[] corners;
+    private final double flat;
+    private final double sinLowest;
+    private final double fallRate;
+    private final SignChanges changes = new SignChanges(this::clearance);
+
+    PassFinder(Track track, Place place, Horizon horizon) {
+        this.track = track;
+        this.sight = new Sightline(place, track);
+        this.horizon = horizon;
+        this.corners = horizon.isFlat() ? new double[0] : horizon.azimuthsDeg();
+        this.flat = Math.toRadians(horizon.lowestDeg());
+        this.sinLowest = Math.sin(flat);
+        this.fallRate = track.fastestMS() * SPEED_MARGIN * (1 + Math.abs(sinLowest));
+    }
+
+    static List<Span> spans(Track track, Place place, Horizon horizon, double from, double to) {
+        return new PassFinder(track, place, horizon).between(from, to);
+    }
+
+    private List<Span> between(double from, double to) {
+        double t = from;
+        while (t < to) {
+            double next = Math.min(to, SignChanges.nextNode(t, track.stepS()));
+            double skipTo = nodeBefore(t + soonest(t));
+            if (skipTo >= next) {
+                t = Math.min(to, skipTo);
+            } else {
+                step(t, next);
+                t = next;
+            }
+        }
+        return changes.positive(from, to, SHORTEST_PASS_S);
+    }
+
+    private double nodeBefore(double t) {
+        return Math.floor(t / track.stepS()) * track.stepS();
+    }
+
+    /** Seconds before which the bird cannot reach the lowest point of the mask; negative when above that. */
+    private double soonest(double t) {
+        sight.at(t);
+        return (sinLowest * sight.range() - sight.height()) / fallRate;
+    }
+
+    /** Radians above the mask. */
+    private double clearance(double t) {
+        sight.at(t);
+        double elevation = sight.elevation();
+        return corners.length == 0 ? elevation - flat
+                : elevation - Math.toRadians(horizon.elevationDegAt(Math.toDegrees(sight.azimuth())));
+    }
+
+    private void step(double a, double b) {
+        if (corners.length == 0) {
+            changes.piece(a, b);
+            return;
+        }
+        double width = track.stepS() / PIECES_PER_STEP;
+        int pieces = Math.max(1, (int) Math.ceil((b - a) / width - 1e-9));
+        double left = a;
+        for (int i = 1; i <= pieces; i++) {
+            double right = i == pieces ? b : a + (b - a) * i / pieces;
+            turn(left, azimuthDeg(left), right, azimuthDeg(right));
+            left = right;
+        }
+    }
+
+    private double azimuthDeg(double t) {
+        return Math.toDegrees(sight.at(t).azimuth());
+    }
+
+    /** Halves a piece until the azimuth turns little, then cuts it at the mask's corners. */
+    private void turn(double a, double azimuthA, double b, double azimuthB) {
+        double turned = turn(azimuthA, azimuthB);
+        if (Math.abs(turned) > WIDEST_TURN_DEG && b - a > SHORTEST_PIECE_S) {
+            double middle = (a + b) / 2;
+            double azimuthMiddle = azimuthDeg(middle);
+            turn(a, azimuthA, middle, azimuthMiddle);
+            turn(middle, azimuthMiddle, b, azimuthB);
+            return;
+        }
+        double left = a;
+        double leftAzimuth = azimuthA;
+        while (true) {
+            double corner = nextCorner(leftAzimuth, turn(leftAzimuth, azimuthB));
+            if (Double.isNaN(corner)) {
+                break;
+            }
+            double at = timeOfAzimuth(corner, left, b, turned > 0);
+            if (at - left > 1e-6) {
+                changes.piece(left, at);
+                left = at;
+            }
+            leftAzimuth = corner;
+        }
+        if (b > left) {
+            changes.piece(left, b);
+        }
+    }
+
+    /** Signed angle from one azimuth to another, −180 to 180. */
+    private static double turn(double from, double to) {
+        double d = (to - from) % 360;
+        return d > 180 ? d - 360 : d < -180 ? d + 360 : d;
+    }
+
+    /** The first corner strictly inside a turn; NaN when there is none. */
+    private double nextCorner(double from, double turned) {
+        double nearest = Double.NaN;
+        double best = Math.abs(turned);
+        for (double corner : corners) {
+            double d = turn(from, corner) * Math.signum(turned);
+            if (d > 1e-9 && d < best) {
+                best = d;
+                nearest = corner;
+            }
+        }
+        return nearest;
+    }
+
+    private double timeOfAzimuth(double azimuthDeg, double a, double b, boolean growing) {
+        return Roots.lastTrue(t -> turn(azimuthDeg(t), azimuthDeg) > 0 == growing, a, b);
+    }
+}

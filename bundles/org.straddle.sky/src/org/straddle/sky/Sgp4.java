@@ -1,0 +1,53 @@
+package org.straddle.sky;
+
+import java.time.Instant;
+
+import org.orekit.errors.OrekitException;
+import org.orekit.propagation.analytical.tle.TLE;
+import org.orekit.propagation.analytical.tle.TLEPropagator;
+import org.orekit.time.AbsoluteDate;
+import org.orekit.utils.PVCoordinates;
+
+/**
+ * The SGP4/SDP4 model (Hoots and Roehrich, Spacetrack Report 3; Vallado et al., AIAA 2006-6753) of
+ * one element set, as Orekit computes it. Keeps state: one per thread.
+ */
+final class Sgp4 {
+
+    private final EarthFrames frames;
+    private final TLEPropagator propagator;
+
+    /** @throws ElementSetException when the model refuses the elements */
+    Sgp4(ElementSet set, EarthFrames frames) {
+        this.frames = frames;
+        try {
+            propagator = TLEPropagator.selectExtrapolator(tle(set, frames), frames.teme());
+        } catch (OrekitException e) {
+            throw new ElementSetException(set.label() + " cannot be propagated: " + e.getMessage(), e);
+        }
+    }
+
+    /** Number, designator and revolution do not enter the model, and large ones do not fit the class. */
+    private static TLE tle(ElementSet set, EarthFrames frames) {
+        double perDay = 2 * Math.PI / 86_400;
+        return new TLE(0, 'U', 2000, 1, "A", TLE.DEFAULT, 0, frames.date(set.epoch()),
+                set.meanMotionRevPerDay() * perDay, 0, 0, set.eccentricity(), Math.toRadians(set.inclinationDeg()),
+                Math.toRadians(set.argumentOfPerigeeDeg()), Math.toRadians(set.raanDeg()),
+                Math.toRadians(set.meanAnomalyDeg()), 0, set.bstar(), frames.utc());
+    }
+
+    /** State in TEME, metres and m/s. */
+    PVCoordinates teme(Instant instant) {
+        return propagator.getPVCoordinates(frames.date(instant));
+    }
+
+    /** State in the Earth-fixed frame, metres and m/s. */
+    PVCoordinates earthFixed(Instant instant) {
+        AbsoluteDate date = frames.date(instant);
+        return frames.earthFixed(propagator.getPVCoordinates(date), date);
+    }
+
+    TLEPropagator propagator() {
+        return propagator;
+    }
+}
