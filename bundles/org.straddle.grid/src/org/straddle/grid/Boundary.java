@@ -10,6 +10,7 @@ public sealed interface Boundary permits GridLine, GridCorner {
      * @throws IllegalArgumentException if the text is neither
      */
     static Boundary parse(String text) {
-        return text != null && text.strip().matches(".*\\d\\D*\\s.*") ? GridCorner.parse(text) : GridLine.parse(text);
+        boolean twoLines = text != null && text.strip().matches("(?i).{1,12}[NSEW].{1,12}[NSEW]");
+        return twoLines ? GridCorner.parse(text) : GridLine.parse(text);
     }
 }

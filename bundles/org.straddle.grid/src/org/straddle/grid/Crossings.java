@@ -3,6 +3,7 @@ package org.straddle.grid;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.DoublePredicate;
 import net.sf.geographiclib.GeodesicData;
 import net.sf.geographiclib.GeodesicLine;
 import net.sf.geographiclib.GeodesicMask;
@@ -11,7 +12,7 @@ import net.sf.geographiclib.GeodesicMask;
  * The points where a track crosses from square to square, in order of travel.
  *
  * <p>The edges of a track are taken for geodesics, not for straight lines in latitude and longitude:
- * over 10 km at 64° north the two lie several metres apart, enough to put a site on the wrong place.
+ * over 10 km eastward at 64° north the two lie 4 m apart, enough to argue a site wrongly.
  * Which lines an edge crosses is decided by whole squares of its ends and of its northernmost or
  * southernmost point, so an end exactly on a line is counted once, by the half-open rule of
  * {@link Square}, and a track that runs along a line without leaving its square does not cross it.
@@ -165,7 +166,7 @@ public final class Crossings {
     }
 
     /** The first place that has passed, given that the end has passed and what has passed stays so. */
-    private static double halve(double startM, double endM, java.util.function.DoublePredicate passed) {
+    private static double halve(double startM, double endM, DoublePredicate passed) {
         double before = startM;
         double after = endM;
         while (after - before > EXACT_M) {

@@ -22,11 +22,13 @@ public final class PositionText {
     private static final int LONGEST = 120;
 
     private static final String NUMBER = "(\\d{1,12}(?:\\.\\d{0,18})?)";
-    private static final Pattern ANGLE = Pattern.compile(
-            "([NSEW])? ?([+-])? ?" + NUMBER + " ?(?:°|:)? ?(?:" + NUMBER + " ?(?:'|:)? ?(?:" + NUMBER
-                    + " ?\"? ?)?)?([NSEW])?");
+    private static final Pattern ANGLE = Pattern.compile("([NSEW])? ?([+-])? ?" + NUMBER + "(?:(?: ?[°:] ?| )" + NUMBER
+            + "(?:(?: ?[':] ?| )" + NUMBER + " ?\"?| ?')?| ?°)? ?([NSEW])?");
+    private static final Pattern LABEL = Pattern.compile("\\b(?:LAT(?:ITUDE)?|LONG?(?:ITUDE)?|LNG)\\b[.:=]? ?");
+    private static final Pattern LONGITUDE_LABEL_FIRST = Pattern.compile("\\bL(?:NG|ON).*\\bLAT");
     private static final Pattern LETTER = Pattern.compile("[NSEW]");
-    private static final Pattern NUMBER_START = Pattern.compile("(?<![\\d.])[+-]? ?\\d");
+    private static final Pattern DEGREE_SIGN = Pattern.compile("°");
+    private static final Pattern NUMBER_START = Pattern.compile("[+-] ?\\d|(?<![\\d.+-]|[+-] )\\d");
     private static final Pattern DECIMAL_COMMA = Pattern.compile("(?<=\\d),(?=\\d)");
 
     private static final String EXAMPLES =
@@ -47,12 +49,11 @@ public final class PositionText {
 
     /** @throws IllegalArgumentException with a sentence for the user if the text is no position */
     public static ReadPosition read(String text) {
-        if (text == null || text.isBlank()) {
+        if (text == null || text.isEmpty()) {
             throw new IllegalArgumentException("There is no position here. " + EXAMPLES);
         }
-        if (text.strip().length() > LONGEST) {
-            throw new IllegalArgumentException(
-                    "\"" + Quoted.shortened(text) + "\" is too long for a position. " + EXAMPLES);
+        if (text.length() > LONGEST) {
+            throw refused(text, "is too long for a position");
         }
         String given = text.strip();
         if (given.matches("[A-Ra-r]{2}\\d\\d\\w*")) {
@@ -68,6 +69,13 @@ public final class PositionText {
 
     private static ReadPosition readAngles(String text) {
         String plain = plainMarks(text);
+        if (LONGITUDE_LABEL_FIRST.matcher(plain).find()) {
+            throw refused(text, "names the longitude before the latitude: write the latitude first");
+        }
+        plain = LABEL.matcher(plain).replaceAll(" ").strip();
+        if (starts(NUMBER_START, plain).size() < 2) {
+            throw refused(text, "is not a latitude and a longitude");
+        }
         List<Angle> angles = new ArrayList<>();
         for (String part : split(plain, text)) {
             angles.add(Angle.read(part, text));
@@ -114,13 +122,12 @@ public final class PositionText {
     private static String plainMarks(String text) {
         return text.toUpperCase(Locale.ROOT)
                 .replaceAll("[\u2212\u2010-\u2014]", "-")
-                .replaceAll("[\u00b0\u00ba\u02da\u25e6]|DEG(REES?)?", "\u00b0")
+                .replaceAll("[\u00b0\u00ba\u02da\u25e6]|DEG(REES?)?|(?<=\\d)D", "\u00b0")
                 .replaceAll("''|[\u2032\u2019\u00b4]{2}|[\u2033\u201c\u201d\u201f]", "\"")
                 .replaceAll("[\u2032\u2018\u2019\u201b\u00b4`]", "'")
-                .replaceAll("\\bLAT(ITUDE)?\\b[.:=]?|\\bLONG?(ITUDE)?\\b[.:=]?", " ")
                 .replaceAll("[()\\[\\]]", " ")
                 .replaceAll("[\\s\u00a0\u202f_]+", " ")
-                .strip();
+                .replaceAll(" $|^ |/$", "");
     }
 
     /** The two halves of a text, found by the first mark that tells: separator, letters, degree signs, count. */
@@ -138,7 +145,7 @@ public final class PositionText {
             return cut(dotted, letters.get(0) == 0 ? letters.get(1) : letters.get(0) + 1);
         }
         List<Integer> numbers = starts(NUMBER_START, dotted);
-        List<Integer> degreeSigns = starts(Pattern.compile("°"), dotted);
+        List<Integer> degreeSigns = starts(DEGREE_SIGN, dotted);
         if (degreeSigns.size() == 2) {
             int before = numbers.stream().filter(n -> n < degreeSigns.get(1)).reduce((a, b) -> b).orElse(0);
             return cut(dotted, before);
@@ -158,21 +165,18 @@ public final class PositionText {
     }
 
     /**
-     * Turns decimal commas into points. A comma between digits is a decimal comma only where there are
-     * two of them, something else parts the numbers, and no point is in use.
+     * Turns decimal commas into points. Where a comma between digits could part the two numbers as well
+     * as open a fraction, the text is refused.
      */
     private static String decimalPoints(String plain, String text) {
-        long between = DECIMAL_COMMA.matcher(plain).results().count();
-        if (plain.contains(".") || between == 0) {
+        int between = starts(DECIMAL_COMMA, plain).size();
+        if (plain.contains(".") || between == 0 || plain.matches("[+-]? ?\\d+,\\d+")) {
             return plain;
         }
-        if (between == 2) {
-            String dotted = DECIMAL_COMMA.matcher(plain).replaceAll(".");
-            return dotted;
-        }
-        if (between == 1 && DECIMAL_COMMA.split(plain).length == 2 && !plain.matches(".*\\d ?[ ;] ?[+-]?\\d.*")
-                && !plain.matches(".*,.*,.*")) {
-            return plain;
+        boolean partedOtherwise = starts(LETTER, plain).size() == 2 || starts(DEGREE_SIGN, plain).size() == 2
+                || plain.contains(";");
+        if (between == 2 || between == 1 && partedOtherwise) {
+            return DECIMAL_COMMA.matcher(plain).replaceAll(".");
         }
         throw refused(text, "has commas that can be read in more than one way: use points for decimals");
     }
