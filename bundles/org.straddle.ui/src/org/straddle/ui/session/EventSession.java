@@ -1,0 +1,309 @@
+package org.straddle.ui.session;
+
+import java.nio.file.Path;
+import java.util.EventObject;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
+
+import org.eclipse.emf.common.command.BasicCommandStack;
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.common.notify.AdapterFactory;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.edit.domain.AdapterFactoryEditingDomain;
+import org.eclipse.emf.edit.domain.EditingDomain;
+import org.eclipse.swt.widgets.Display;
+import org.straddle.model.Event;
+import org.straddle.model.Identified;
+import org.straddle.model.Snapshot;
+import org.straddle.model.provider.StraddleItemProviderAdapterFactory;
+import org.straddle.store.EventFolder;
+import org.straddle.store.EventFolderException;
+
+/**
+ * The event that the window works on. There is one session for the life of the application; events are opened into
+ * it and closed again, so views register a listener once.
+ *
+ * <p>Every change runs as a command on one stack, which gives undo, redo and the dirty mark. After each change the
+ * passes and findings are worked out on a snapshot in the background; the newest change wins, older computations are
+ * cancelled. All methods must be called on the UI thread, except {@link #write} and {@link #writeAs}, which may run
+ * on another thread while the UI thread is blocked by a modal progress dialog, because the live objects must not change
+ * while they are written.
+ */
+public final class EventSession {
+
+    /** Quiet time after a change before computing, ms: long enough to join the changes of one typed word. */
+    private static final int QUIET_MS = 350;
+
+    private static EventSession current;
+
+    private final Display display;
+    private final AdapterFactory labels = new StraddleItemProviderAdapterFactory();
+    private final List<SessionListener> listeners = new CopyOnWriteArrayList<>();
+    private final Set<Runnable> pendingEdits = new LinkedHashSet<>();
+    private Map<String, Identified> index;
+    private EventFolder folder;
+    private AdapterFactoryEditingDomain domain;
+    private Computed computed;
+    private Computation computation;
+    private Consumer<Identified> revealer = thing -> { };
+    private final Runnable compute = this::compute;
+
+    EventSession(Display display) {
+        this.display = display;
+    }
+
+    /** The session of this application; make the first call on the UI thread. */
+    public static EventSession current() {
+        if (current == null) {
+            current = new EventSession(Objects.requireNonNull(Display.getCurrent(), "not on the UI thread"));
+        }
+        return current;
+    }
+
+    public void addListener(SessionListener listener) {
+        listeners.add(listener);
+    }
+
+    public void removeListener(SessionListener listener) {
+        listeners.remove(listener);
+    }
+
+    public boolean isOpen() {
+        return folder != null;
+    }
+
+    /** Takes a folder that was opened, on whatever thread, and makes it the event of the window. */
+    public void open(EventFolder opened) {
+        close();
+        folder = Objects.requireNonNull(opened);
+        BasicCommandStack stack = new BasicCommandStack();
+        domain = new AdapterFactoryEditingDomain(labels, stack);
+        stack.addCommandStackListener(this::changed);
+        listeners.forEach(listener -> listener.opened(this));
+        computeNow();
+    }
+
+    /** Closes without asking; unsaved changes are lost. */
+    public void close() {
+        if (!isOpen()) {
+            return;
+        }
+        stopComputing();
+        pendingEdits.clear();
+        index = null;
+        computed = null;
+        domain = null;
+        folder = null;
+        listeners.forEach(listener -> listener.closed(this));
+    }
+
+    /** @throws IllegalStateException if no event is open */
+    public Event event() {
+        return folder().event();
+    }
+
+    /** @throws IllegalStateException if no event is open */
+    public EventFolder folder() {
+        if (folder == null) {
+            throw new IllegalStateException("No event is open.");
+        }
+        return folder;
+    }
+
+    /** @throws IllegalStateException if no event is open */
+    public EditingDomain editingDomain() {
+        folder();
+        return domain;
+    }
+
+    /** Gives the item providers of the model, for labels and trees. */
+    public AdapterFactory adapterFactory() {
+        return labels;
+    }
+
+    /** Runs a change of the event; false if it cannot be done as things stand. */
+    public boolean execute(Command command) {
+        if (!isOpen() || !command.canExecute()) {
+            command.dispose();
+            return false;
+        }
+        stack().execute(command);
+        return true;
+    }
+
+    public boolean canUndo() {
+        return isOpen() && stack().canUndo();
+    }
+
+    public boolean canRedo() {
+        return isOpen() && stack().canRedo();
+    }
+
+    /** What undo would take back, or empty. */
+    public String undoLabel() {
+        return canUndo() ? stack().getUndoCommand().getLabel() : "";
+    }
+
+    /** What redo would do again, or empty. */
+    public String redoLabel() {
+        return canRedo() ? stack().getRedoCommand().getLabel() : "";
+    }
+
+    public void undo() {
+        commitPendingEdits();
+        if (canUndo()) {
+            stack().undo();
+        }
+    }
+
+    public void redo() {
+        commitPendingEdits();
+        if (canRedo()) {
+            stack().redo();
+        }
+    }
+
+    public boolean dirty() {
+        return isOpen() && (stack().isSaveNeeded() || !pendingEdits.isEmpty());
+    }
+
+    /** Writes the event to its folder; the caller blocks edits meanwhile and calls {@link #saved()} afterwards. */
+    public void write() throws EventFolderException {
+        folder().save();
+    }
+
+    /** Writes the event to another folder and stays with that one; see {@link #write()}. */
+    public void writeAs(Path path) throws EventFolderException {
+        folder().saveAs(path);
+    }
+
+    /** Marks the present state as the one on disk. */
+    public void saved() {
+        stack().saveIsDone();
+        listeners.forEach(listener -> listener.edited(this));
+    }
+
+    /**
+     * A field that holds typed text which is not yet in the event. It is asked to commit before the next save, undo
+     * or computation, so that nothing typed is lost.
+     */
+    public void addPendingEdit(Runnable commit) {
+        if (pendingEdits.add(commit)) {
+            listeners.forEach(listener -> listener.edited(this));
+        }
+    }
+
+    public void removePendingEdit(Runnable commit) {
+        pendingEdits.remove(commit);
+    }
+
+    public void commitPendingEdits() {
+        List.copyOf(pendingEdits).forEach(Runnable::run);
+        pendingEdits.clear();
+    }
+
+    /** The last finished computation, or empty until the first is finished. */
+    public Optional<Computed> computed() {
+        return Optional.ofNullable(computed);
+    }
+
+    public boolean computing() {
+        return computation != null;
+    }
+
+    /** The live object with this id, for results that come from a snapshot. */
+    public Optional<Identified> live(String id) {
+        if (!isOpen()) {
+            return Optional.empty();
+        }
+        if (index == null) {
+            index = indexed(event());
+        }
+        return Optional.ofNullable(index.get(id));
+    }
+
+    /** Shows the thing to the user: opens its editor and selects it in the explorer. */
+    public void reveal(Identified thing) {
+        live(thing.getId()).ifPresent(revealer);
+    }
+
+    /** The workbench says how a thing is shown. */
+    public void onReveal(Consumer<Identified> how) {
+        revealer = Objects.requireNonNull(how);
+    }
+
+    /** Computes at once instead of after the quiet time. */
+    public void computeNow() {
+        display.timerExec(-1, compute);
+        commitPendingEdits();
+        compute();
+    }
+
+    private void changed(EventObject change) {
+        index = null;
+        listeners.forEach(listener -> listener.edited(this));
+        display.timerExec(QUIET_MS, compute);
+    }
+
+    private void compute() {
+        display.timerExec(-1, compute);
+        if (!isOpen()) {
+            return;
+        }
+        stopComputing();
+        Computation[] own = new Computation[1];
+        own[0] = new Computation(Snapshot.of(event()), result -> display.asyncExec(() -> publish(own[0], result)));
+        computation = own[0];
+        computation.addJobChangeListener(new WhenEnded(() -> display.asyncExec(() -> ended(own[0]))));
+        listeners.forEach(listener -> listener.computing(this));
+        computation.schedule();
+    }
+
+    private void publish(Computation from, Computed result) {
+        if (from != computation || !isOpen()) {
+            return;
+        }
+        computation = null;
+        computed = result;
+        listeners.forEach(listener -> listener.computed(this, result));
+    }
+
+    /** A computation that failed or was cancelled by the user leaves the last results standing. */
+    private void ended(Computation job) {
+        if (job == computation) {
+            computation = null;
+            listeners.forEach(listener -> listener.edited(this));
+        }
+    }
+
+    private void stopComputing() {
+        display.timerExec(-1, compute);
+        if (computation != null) {
+            computation.cancel();
+            computation = null;
+        }
+    }
+
+    private BasicCommandStack stack() {
+        return (BasicCommandStack) domain.getCommandStack();
+    }
+
+    private static Map<String, Identified> indexed(Event event) {
+        Map<String, Identified> byId = new HashMap<>();
+        byId.put(event.getId(), event);
+        for (var all = event.eAllContents(); all.hasNext();) {
+            EObject object = all.next();
+            if (object instanceof Identified thing) {
+                byId.put(thing.getId(), thing);
+            }
+        }
+        return byId;
+    }
+}
