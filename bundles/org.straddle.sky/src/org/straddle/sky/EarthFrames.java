@@ -11,6 +11,7 @@ import org.orekit.data.LazyLoadedDataContext;
 import org.orekit.frames.EOPEntry;
 import org.orekit.frames.EopHistoryLoader;
 import org.orekit.frames.Frame;
+import org.orekit.frames.StaticTransform;
 import org.orekit.time.AbsoluteDate;
 import org.orekit.time.UTCScale;
 import org.orekit.utils.Constants;
@@ -23,6 +24,9 @@ import org.orekit.utils.PVCoordinates;
  * so that a result never depends on what lies on the user's disk. Safe for use by many threads.
  */
 final class EarthFrames {
+
+    /** Rotation of the Earth, rad/s: the nominal rate of WGS-84 (NIMA TR8350.2). */
+    private static final double TURN_RATE = 7.292115e-5;
 
     private final UTCScale utc;
     private final Frame teme;
@@ -77,9 +81,17 @@ final class EarthFrames {
         return new AbsoluteDate(instant, utc);
     }
 
-    /** Rotates a state from TEME to the Earth-fixed frame; metres and m/s, the velocity relative to the ground. */
+    /**
+     * Rotates a state from TEME to the Earth-fixed frame; metres and m/s, the velocity relative to the
+     * ground. The frame's turning is taken as the mean rate about its own axis: precession and polar
+     * motion change velocities by less than 0.1 mm/s.
+     */
     PVCoordinates earthFixed(PVCoordinates inTeme, AbsoluteDate date) {
-        return teme.getTransformTo(earthFixed, date).transformPVCoordinates(inTeme);
+        StaticTransform turned = teme.getStaticTransformTo(earthFixed, date);
+        Vector3D p = turned.transformPosition(inTeme.getPosition());
+        Vector3D v = turned.transformVector(inTeme.getVelocity());
+        return new PVCoordinates(p, new Vector3D(v.getX() + TURN_RATE * p.getY(), v.getY() - TURN_RATE * p.getX(),
+                v.getZ()));
     }
 
     /** The sun's position in the Earth-fixed frame, metres. */

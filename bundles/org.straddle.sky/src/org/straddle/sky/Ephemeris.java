@@ -129,7 +129,7 @@ public final class Ephemeris {
         }
         if (passes.isEmpty()) {
             Sightline sight = new Sightline(place, track);
-            double t = highest(t1 -> sight.at(t1).elevation(), 0, track.lengthS());
+            double t = highest(t1 -> sight.at(t1).sinElevation(), 0, track.lengthS());
             return new Visibility.DownThroughout(Math.toDegrees(sight.at(t).elevation()));
         }
         return passes.size() == 1 && passes.get(0).startsBefore() && passes.get(0).endsAfter()
@@ -137,7 +137,7 @@ public final class Ephemeris {
     }
 
     private Pass pass(Sightline sight, Span span) {
-        double tca = highest(t -> sight.at(t).elevation(), span.from(), span.to());
+        double tca = highest(t -> sight.at(t).sinElevation(), span.from(), span.to());
         double nearest = highest(t -> -sight.at(t).range(), span.from(), span.to());
         Look aos = sight.at(span.from()).look();
         Look los = sight.at(span.to()).look();
@@ -148,23 +148,27 @@ public final class Ephemeris {
                 span.from() == 0, span.to() == track.lengthS());
     }
 
-    /** The time of the highest value, looking at the ends, the nodes between, and tops inside each step. */
+    /** The time of the highest value: of the ends and the nodes between, or a top beside the highest of those. */
     private double highest(DoubleUnaryOperator f, double from, double to) {
         double best = from;
         double bestValue = f.applyAsDouble(from);
-        double a = from;
-        while (a < to) {
-            double b = Math.min(to, SignChanges.nextNode(a, track.stepS()));
-            double top = Roots.peak(f, a, b);
-            for (double t : new double[] {top, b}) {
-                if (!Double.isNaN(t) && f.applyAsDouble(t) > bestValue) {
-                    best = t;
-                    bestValue = f.applyAsDouble(t);
-                }
+        double left = from;
+        double right = from;
+        for (double t = from; t < to;) {
+            double next = Math.min(to, SignChanges.nextNode(t, track.stepS()));
+            double value = f.applyAsDouble(next);
+            if (value > bestValue) {
+                best = next;
+                bestValue = value;
+                left = t;
+                right = next;
+            } else if (best == t) {
+                right = next;
             }
-            a = b;
+            t = next;
         }
-        return best;
+        double top = Roots.peak(f, left, right);
+        return !Double.isNaN(top) && f.applyAsDouble(top) > bestValue ? top : best;
     }
 
     /** The times within a window at which the whole disc of the sun shines on the bird. */

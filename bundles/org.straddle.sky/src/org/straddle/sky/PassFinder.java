@@ -19,10 +19,8 @@ final class PassFinder {
 
     /** Shorter spans are rounding at a tangent, not passes. */
     private static final double SHORTEST_PASS_S = 0.001;
-    /** With a mask, pieces are no longer than this part of a step… */
-    private static final int PIECES_PER_STEP = 4;
-    /** …nor does the azimuth turn more than this within one, save close to the zenith. */
-    private static final double WIDEST_TURN_DEG = 10;
+    /** With a mask, the azimuth turns no more than this within a piece, save close to the zenith. */
+    private static final double WIDEST_TURN_DEG = 15;
     private static final double SHORTEST_PIECE_S = 0.05;
     /** The fastest node may not be the fastest instant. */
     private static final double SPEED_MARGIN = 1.05;
@@ -31,9 +29,9 @@ final class PassFinder {
     private final Sightline sight;
     private final Horizon horizon;
     private final double[] corners;
-    private final double flat;
     private final double sinLowest;
-    private final double fallRate;
+    private final double sinHighest;
+    private final double speed;
     private final SignChanges changes = new SignChanges(this::clearance);
 
     PassFinder(Track track, Place place, Horizon horizon) {
@@ -41,9 +39,9 @@ final class PassFinder {
         this.sight = new Sightline(place, track);
         this.horizon = horizon;
         this.corners = horizon.isFlat() ? new double[0] : horizon.azimuthsDeg();
-        this.flat = Math.toRadians(horizon.lowestDeg());
-        this.sinLowest = Math.sin(flat);
-        this.fallRate = track.fastestMS() * SPEED_MARGIN * (1 + Math.abs(sinLowest));
+        this.sinLowest = Math.sin(Math.toRadians(horizon.lowestDeg()));
+        this.sinHighest = Math.sin(Math.toRadians(horizon.highestDeg()));
+        this.speed = track.fastestMS() * SPEED_MARGIN;
     }
 
     static List<Span> spans(Track track, Place place, Horizon horizon, double from, double to) {
@@ -52,15 +50,30 @@ final class PassFinder {
 
     private List<Span> between(double from, double to) {
         double t = from;
+        sight.at(t);
+        double belowHere = below(sinLowest);
+        double belowHereRate = belowRate(sinLowest);
+        double aboveHere = -below(sinHighest);
+        double aboveHereRate = -belowRate(sinHighest);
         while (t < to) {
-            double next = Math.min(to, SignChanges.nextNode(t, track.stepS()));
-            double skipTo = nodeBefore(t + soonest(t));
-            if (skipTo >= next) {
-                t = Math.min(to, skipTo);
-            } else {
+            double unchanged = Math.max(belowHere / speed / (1 + Math.abs(sinLowest)),
+                    aboveHere / speed / (1 + Math.abs(sinHighest)));
+            double next = Math.min(to, Math.max(SignChanges.nextNode(t, track.stepS()), nodeBefore(t + unchanged)));
+            boolean skip = t + unchanged >= next;
+            sight.at(next);
+            double belowNext = below(sinLowest);
+            double belowNextRate = belowRate(sinLowest);
+            double aboveNext = -below(sinHighest);
+            double aboveNextRate = -belowRate(sinHighest);
+            if (!skip && !stays(belowHere, belowHereRate, belowNext, belowNextRate)
+                    && !stays(aboveHere, aboveHereRate, aboveNext, aboveNextRate)) {
                 step(t, next);
-                t = next;
             }
+            t = next;
+            belowHere = belowNext;
+            belowHereRate = belowNextRate;
+            aboveHere = aboveNext;
+            aboveHereRate = aboveNextRate;
         }
         return changes.positive(from, to, SHORTEST_PASS_S);
     }
@@ -69,32 +82,32 @@ final class PassFinder {
         return Math.floor(t / track.stepS()) * track.stepS();
     }
 
-    /** Seconds before which the bird cannot reach the lowest point of the mask; negative when above that. */
-    private double soonest(double t) {
-        sight.at(t);
-        return (sinLowest * sight.range() - sight.height()) / fallRate;
+    /** Metres by which the bird would have to rise to reach an elevation, times its cosine. */
+    private double below(double sinElevation) {
+        return sinElevation * sight.range() - sight.height();
     }
 
-    /** Radians above the mask. */
+    private double belowRate(double sinElevation) {
+        return sinElevation * sight.rangeRate() - sight.heightRate();
+    }
+
+    /** Whether something positive at both ends of a step is so between: it does not fall and rise again. */
+    private static boolean stays(double a, double aRate, double b, double bRate) {
+        return a > 0 && b > 0 && !(aRate < 0 && bRate > 0);
+    }
+
+    /** Positive above the mask: metres for a level one, else radians. */
     private double clearance(double t) {
         sight.at(t);
-        double elevation = sight.elevation();
-        return corners.length == 0 ? elevation - flat
-                : elevation - Math.toRadians(horizon.elevationDegAt(Math.toDegrees(sight.azimuth())));
+        return corners.length == 0 ? -below(sinLowest) : sight.elevation()
+                - Math.toRadians(horizon.elevationDegAt(Math.toDegrees(sight.azimuth())));
     }
 
     private void step(double a, double b) {
         if (corners.length == 0) {
             changes.piece(a, b);
-            return;
-        }
-        double width = track.stepS() / PIECES_PER_STEP;
-        int pieces = Math.max(1, (int) Math.ceil((b - a) / width - 1e-9));
-        double left = a;
-        for (int i = 1; i <= pieces; i++) {
-            double right = i == pieces ? b : a + (b - a) * i / pieces;
-            turn(left, azimuthDeg(left), right, azimuthDeg(right));
-            left = right;
+        } else {
+            turn(a, azimuthDeg(a), b, azimuthDeg(b));
         }
     }
 
@@ -119,7 +132,7 @@ final class PassFinder {
             if (Double.isNaN(corner)) {
                 break;
             }
-            double at = timeOfAzimuth(corner, left, b, turned > 0);
+            double at = timeOfAzimuth(corner, left, leftAzimuth, b, azimuthB);
             if (at - left > 1e-6) {
                 changes.piece(left, at);
                 left = at;
@@ -151,7 +164,8 @@ final class PassFinder {
         return nearest;
     }
 
-    private double timeOfAzimuth(double azimuthDeg, double a, double b, boolean growing) {
-        return Roots.lastTrue(t -> turn(azimuthDeg(t), azimuthDeg) > 0 == growing, a, b);
+    private double timeOfAzimuth(double azimuthDeg, double a, double azimuthA, double b, double azimuthB) {
+        return Roots.between(t -> turn(azimuthDeg, azimuthDeg(t)), a, turn(azimuthDeg, azimuthA), b,
+                turn(azimuthDeg, azimuthB));
     }
 }

@@ -17,6 +17,9 @@ final class Sightline {
     private final double[] up;
     private final double[] state = new double[6];
 
+    private double dx;
+    private double dy;
+    private double dz;
     private double e;
     private double n;
     private double u;
@@ -48,9 +51,9 @@ final class Sightline {
 
     /** Looks at an Earth-fixed point, metres. */
     Sightline toward(double x, double y, double z) {
-        double dx = x - site[0];
-        double dy = y - site[1];
-        double dz = z - site[2];
+        dx = x - site[0];
+        dy = y - site[1];
+        dz = z - site[2];
         e = dx * east[0] + dy * east[1];
         n = dx * north[0] + dy * north[1] + dz * north[2];
         u = dx * up[0] + dy * up[1] + dz * up[2];
@@ -79,13 +82,19 @@ final class Sightline {
         return u;
     }
 
+    /** m/s upward. */
+    double heightRate() {
+        return state[3] * up[0] + state[4] * up[1] + state[5] * up[2];
+    }
+
+    /** Sine of the elevation: cheaper than the angle, and highest at the same time. */
+    double sinElevation() {
+        return u / range;
+    }
+
     /** m/s, positive while receding. */
     double rangeRate() {
-        double sum = 0;
-        for (int k = 0; k < 3; k++) {
-            sum += (e * east[k] + n * north[k] + u * up[k]) * state[3 + k];
-        }
-        return sum / range;
+        return (dx * state[3] + dy * state[4] + dz * state[5]) / range;
     }
 
     /** Whether the bird moves toward the north pole. */
