@@ -1,0 +1,77 @@
+package org.straddle.check;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+import org.straddle.model.Acceptance;
+import org.straddle.model.Fresh;
+import org.straddle.model.Identified;
+
+/**
+ * What a rule has to say about an event.
+ *
+ * @param rule     id of the rule
+ * @param severity how much it weighs
+ * @param sentence what is wrong, naming the objects, with local and UTC times
+ * @param objects  what it is about, the most telling first
+ * @param mend     a change that would settle it
+ * @param when     when in the event it bites; empty for things that hold all along
+ * @param facts    digest of the facts under it: an acceptance falls when they change
+ * @param accepted the coordinator's acceptance of exactly these facts
+ */
+public record Finding(String rule, Severity severity, String sentence, List<Identified> objects, Optional<Mend> mend,
+        Optional<Instant> when, String facts, Optional<Acceptance> accepted) {
+
+    public Finding {
+        objects = List.copyOf(objects);
+    }
+
+    /** A finding with nothing but words and objects; its facts are its sentence. */
+    public static Finding of(Rule rule, String sentence, Identified... objects) {
+        return new Finding(rule.id(), rule.severity(), sentence, List.of(objects), Optional.empty(), Optional.empty(),
+                Digest.of(sentence), Optional.empty());
+    }
+
+    /** The same at a time of the event. */
+    public Finding at(Instant instant) {
+        return new Finding(rule, severity, sentence, objects, mend, Optional.of(instant), facts, accepted);
+    }
+
+    /** The same with a change that settles it. */
+    public Finding mendedBy(Mend offered) {
+        return new Finding(rule, severity, sentence, objects, Optional.of(offered), when, facts, accepted);
+    }
+
+    /** The same with another weight. */
+    public Finding weighing(Severity other) {
+        return new Finding(rule, other, sentence, objects, mend, when, facts, accepted);
+    }
+
+    /** The same resting on facts that the sentence does not show. */
+    public Finding restingOn(Object... more) {
+        return new Finding(rule, severity, sentence, objects, mend, when, Digest.of(sentence, more), accepted);
+    }
+
+    Finding acceptedBy(Acceptance acceptance) {
+        return new Finding(rule, severity, sentence, objects, mend, when, facts, Optional.of(acceptance));
+    }
+
+    /** The rule and the ids of the objects in a fixed order: the same for the same trouble after every edit. */
+    public String key() {
+        StringBuilder key = new StringBuilder(rule);
+        objects.stream().map(o -> String.valueOf(o.getId())).sorted().forEach(id -> key.append(' ').append(id));
+        return key.toString();
+    }
+
+    /** What to add to the event's acceptances when the coordinator accepts this finding. */
+    public Acceptance acceptance(String reason, String by, Instant at) {
+        Acceptance acceptance = Fresh.acceptance();
+        acceptance.setFinding(key());
+        acceptance.setFacts(facts);
+        acceptance.setReason(reason);
+        acceptance.setBy(by);
+        acceptance.setAt(at);
+        return acceptance;
+    }
+}

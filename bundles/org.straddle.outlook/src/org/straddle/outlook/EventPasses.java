@@ -1,0 +1,107 @@
+package org.straddle.outlook;
+
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Consumer;
+
+import org.eclipse.core.runtime.SubMonitor;
+import org.straddle.model.Bird;
+import org.straddle.model.Site;
+import org.straddle.sky.ElementSet;
+import org.straddle.sky.Pass;
+import org.straddle.sky.PassSearch;
+import org.straddle.sky.PassTable;
+import org.straddle.sky.Viewpoint;
+import org.straddle.sky.Visibility;
+import org.straddle.sky.Window;
+
+/** Finds the passes of an event's birds over its sites, each with the element set nearest in epoch. */
+final class EventPasses {
+
+    private final PassSearch search;
+    private final Window span;
+    private final Consumer<Trouble> troubles;
+
+    EventPasses(PassSearch search, Window span, Consumer<Trouble> troubles) {
+        this.search = search;
+        this.span = span;
+        this.troubles = troubles;
+    }
+
+    /**
+     * @param birds on return without the element sets that the model refuses: the next nearest of the
+     *              same bird takes their place
+     */
+    Map<Site, Map<Bird, List<SitePass>>> find(Map<Site, Viewpoint> sites, Map<Bird, ElementSets> birds,
+            SubMonitor progress) {
+        PassTable table = search(sites, birds, progress);
+        Map<Site, Map<Bird, List<SitePass>>> found = new LinkedHashMap<>();
+        Map<Bird, List<ElementSets.Reign>> reigns = new HashMap<>();
+        birds.forEach((bird, sets) -> reigns.put(bird, sets.reigns(span)));
+        sites.forEach((site, viewpoint) -> {
+            Map<Bird, List<SitePass>> row = new HashMap<>();
+            birds.keySet().forEach(bird -> row.put(bird, passes(table, viewpoint, reigns.get(bird)).stream()
+                    .map(pass -> new SitePass(site, bird, pass)).toList()));
+            found.put(site, row);
+        });
+        sites.values().stream().findFirst()
+                .ifPresent(any -> reigns.forEach((bird, rulers) -> tellDecay(bird, rulers, table, any)));
+        return found;
+    }
+
+    private PassTable search(Map<Site, Viewpoint> sites, Map<Bird, ElementSets> birds, SubMonitor progress) {
+        while (true) {
+            progress.setWorkRemaining(100);
+            Set<ElementSet> needed = new LinkedHashSet<>();
+            birds.values().forEach(sets -> sets.reigns(span).forEach(reign -> needed.add(reign.set())));
+            PassTable table = search.find(span, needed, sites.values(), progress.split(90));
+            if (table.refused().isEmpty()) {
+                return table;
+            }
+            birds.replaceAll((bird, sets) -> {
+                sets.reigns(span).stream().map(ElementSets.Reign::set).distinct().filter(table.refused()::containsKey)
+                        .forEach(set -> troubles.accept(new Trouble(bird, "An element set of " + bird.getName()
+                                + " of " + set.epoch().truncatedTo(ChronoUnit.SECONDS) + " cannot be used: "
+                                + table.refused().get(set) + ". Import a newer one.")));
+                return sets.without(table.refused().keySet());
+            });
+        }
+    }
+
+    /**
+     * A pass belongs to the set in whose reign it begins. Two sets may disagree by seconds about a pass
+     * at the change of reign: the later set's pass counts unless the earlier set's already does.
+     */
+    private static List<Pass> passes(PassTable table, Viewpoint viewpoint, List<ElementSets.Reign> reigns) {
+        if (reigns.size() == 1) {
+            return table.passes(viewpoint, reigns.get(0).set());
+        }
+        List<Pass> passes = new ArrayList<>();
+        for (ElementSets.Reign reign : reigns) {
+            for (Pass pass : table.passes(viewpoint, reign.set())) {
+                boolean known = !passes.isEmpty() && passes.get(passes.size() - 1).los().isAfter(pass.aos());
+                if (!known && pass.window().overlaps(reign.window()) && pass.aos().isBefore(reign.window().end())) {
+                    passes.add(pass);
+                }
+            }
+        }
+        return List.copyOf(passes);
+    }
+
+    private void tellDecay(Bird bird, List<ElementSets.Reign> reigns, PassTable table, Viewpoint any) {
+        for (ElementSets.Reign reign : reigns) {
+            if (table.visibility(any, reign.set()).orElse(null) instanceof Visibility.Decayed decayed
+                    && decayed.from().isBefore(reign.window().end())) {
+                troubles.accept(new Trouble(bird, bird.getName() + " cannot be predicted after "
+                        + decayed.from().truncatedTo(ChronoUnit.SECONDS) + ": " + decayed.reason()));
+                return;
+            }
+        }
+    }
+}

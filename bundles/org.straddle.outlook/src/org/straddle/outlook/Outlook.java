@@ -1,0 +1,375 @@
+package org.straddle.outlook;
+
+import java.time.DateTimeException;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
+
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.OperationCanceledException;
+import org.eclipse.core.runtime.SubMonitor;
+import org.straddle.grid.GeoPosition;
+import org.straddle.grid.Geodesic;
+import org.straddle.grid.Square;
+import org.straddle.model.Base;
+import org.straddle.model.Bird;
+import org.straddle.model.BirdElements;
+import org.straddle.model.BirdState;
+import org.straddle.model.Demand;
+import org.straddle.model.Event;
+import org.straddle.model.Site;
+import org.straddle.sky.ElementSet;
+import org.straddle.sky.ElementSetException;
+import org.straddle.sky.Ephemeris;
+import org.straddle.sky.Horizon;
+import org.straddle.sky.PassSearch;
+import org.straddle.sky.Place;
+import org.straddle.sky.Sun;
+import org.straddle.sky.Viewpoint;
+import org.straddle.sky.Window;
+
+/**
+ * An event seen through sky and grid: what can be known of its sites, birds and roads before anybody
+ * decides who goes where.
+ *
+ * <p>Give it a {@link org.straddle.model.Snapshot}; it reads the event and never changes it. What takes
+ * long, the passes, is found when the outlook is made and remembered by input: after an edit of one
+ * site only that site is searched anew by the next outlook. What cannot be computed is listed in
+ * {@link #troubles()} and left out elsewhere. Once made it may be asked by many threads, as long as
+ * nobody edits the event.
+ */
+public final class Outlook {
+
+    /** Shared, so that one outlook profits from what the one before it found. */
+    private static final PassSearch SHARED_SEARCH = new PassSearch();
+
+    private record SiteAndBird(Site site, Bird bird) {
+    }
+
+    private final Event event;
+    private final PassSearch search;
+    private final List<Trouble> troubles = new ArrayList<>();
+    private final ZoneId zone;
+    private final Optional<Window> knownSpan;
+    private final Window span;
+    private final PolicyFigures policies;
+    private final Map<Square, Double> demand = new HashMap<>();
+    private final Map<Site, Viewpoint> viewpoints = new LinkedHashMap<>();
+    private final Map<Bird, ElementSets> elements = new LinkedHashMap<>();
+    private final Map<Site, Map<Bird, List<SitePass>>> bySiteAndBird;
+    private final Map<Site, List<SitePass>> bySite = new HashMap<>();
+    private final List<SitePass> passes;
+    private final Map<Site, SortedSet<Square>> squares = new ConcurrentHashMap<>();
+    private final Map<SiteAndBird, List<Window>> aboveZero = new ConcurrentHashMap<>();
+
+    private Outlook(Event event, PassSearch search, SubMonitor progress) {
+        this.event = event;
+        this.search = search;
+        this.zone = readZone();
+        this.knownSpan = EventSpan.of(event, zone).map(this::bounded);
+        this.span = knownSpan.orElse(Window.of(Instant.EPOCH, Duration.ofDays(1)));
+        this.policies = PolicyFigures.of(event.getPolicies());
+        readDemand();
+        event.getSites().forEach(this::readSite);
+        event.getBirds().forEach(this::readElements);
+        this.bySiteAndBird = knownSpan.isPresent()
+                ? new EventPasses(search, span, troubles::add).find(viewpoints, elements, progress)
+                : Map.of();
+        bySiteAndBird.forEach((site, row) -> bySite.put(site, sorted(row.values().stream().flatMap(List::stream))));
+        this.passes = sorted(bySite.values().stream().flatMap(List::stream));
+    }
+
+    /**
+     * @param monitor told of progress; may be null
+     * @throws OperationCanceledException soon after cancellation
+     */
+    public static Outlook of(Event event, IProgressMonitor monitor) {
+        return of(event, SHARED_SEARCH, monitor);
+    }
+
+    /** The same with a search of one's own, such as one with Earth orientation data; keep it for the next outlook. */
+    public static Outlook of(Event event, PassSearch search, IProgressMonitor monitor) {
+        return new Outlook(event, search, SubMonitor.convert(monitor, 100));
+    }
+
+    public Event event() {
+        return event;
+    }
+
+    /** The event's zone, or UTC when it is not set. */
+    public ZoneId zone() {
+        return zone;
+    }
+
+    /**
+     * From the first team's leaving to the last team's return, or the event's local days when teams have
+     * no days. Without either, a placeholder: see {@link #hasSpan()}.
+     */
+    public Window span() {
+        return span;
+    }
+
+    /** Whether the event says when it is; if not, there are no passes, and {@link #span()} is the first day of 1970. */
+    public boolean hasSpan() {
+        return knownSpan.isPresent();
+    }
+
+    /** The policies, with defaults in place of what is missing. */
+    public PolicyFigures policies() {
+        return policies;
+    }
+
+    /** What could not be computed, and why. */
+    public List<Trouble> troubles() {
+        return Collections.unmodifiableList(troubles);
+    }
+
+    /** Whether the site has a position that can be. */
+    public boolean isPlaced(Site site) {
+        return isPosition(site.getLatitudeDeg(), site.getLongitudeDeg());
+    }
+
+    /** Whether the base has a position that can be. */
+    public boolean isPlaced(Base base) {
+        return isPosition(base.getLatitudeDeg(), base.getLongitudeDeg());
+    }
+
+    /** @throws IllegalArgumentException unless {@link #isPlaced(Site)} */
+    public GeoPosition position(Site site) {
+        return new GeoPosition(site.getLatitudeDeg(), site.getLongitudeDeg());
+    }
+
+    /** @throws IllegalArgumentException unless {@link #isPlaced(Base)} */
+    public GeoPosition position(Base base) {
+        return new GeoPosition(base.getLatitudeDeg(), base.getLongitudeDeg());
+    }
+
+    /** The mark with its height; a height that cannot be counts as 0. @throws IllegalArgumentException unless placed */
+    public Place place(Site site) {
+        GeoPosition position = position(site);
+        double altitudeM = site.getAltitudeM() >= -1000 && site.getAltitudeM() <= 100_000 ? site.getAltitudeM() : 0;
+        return new Place(position.latitudeDeg(), position.longitudeDeg(), altitudeM);
+    }
+
+    /** The site's mask; level at 0° when nobody took one. */
+    public Horizon horizon(Site site) {
+        Viewpoint known = viewpoints.get(site);
+        return known == null ? SiteHorizon.of(site, trouble -> { }) : known.horizon();
+    }
+
+    /** The squares that a station at the site claims; names that are no squares are skipped. */
+    public SortedSet<Square> squares(Site site) {
+        return squares.computeIfAbsent(site, Outlook::readSquares);
+    }
+
+    /**
+     * Share of chasers that still need a square, 0 to 1. While the event lists no demand at all, every
+     * square counts as 1; once it lists some, a square that is not listed counts as 0.
+     */
+    public double demand(Square square) {
+        return demand.isEmpty() ? 1 : demand.getOrDefault(square, 0.0);
+    }
+
+    /** The usable element set whose epoch is nearest to an instant. */
+    public Optional<ElementSet> elementSet(Bird bird, Instant instant) {
+        ElementSets sets = elements.get(bird);
+        return sets == null ? Optional.empty() : sets.nearest(instant);
+    }
+
+    /**
+     * Where the bird is through the span, from the element set nearest to an instant; empty when there is
+     * none. Ask it for times inside {@link #span()} only.
+     */
+    public Optional<Ephemeris> ephemeris(Bird bird, Instant instant) {
+        return elementSet(bird, instant).map(this::ephemeris);
+    }
+
+    /** All passes, by AOS. */
+    public List<SitePass> passes() {
+        return passes;
+    }
+
+    /** The passes over one site, by AOS. */
+    public List<SitePass> passes(Site site) {
+        return bySite.getOrDefault(site, List.of());
+    }
+
+    /** The passes of one bird over one site, by AOS. */
+    public List<SitePass> passes(Site site, Bird bird) {
+        return bySiteAndBird.getOrDefault(site, Map.of()).getOrDefault(bird, List.of());
+    }
+
+    /** Whether the bird stays above the site's mask during the whole window. */
+    public boolean above(Bird bird, Site site, Window window) {
+        return passes(site, bird).stream().anyMatch(p -> p.pass().window().contains(window));
+    }
+
+    /** The times within a window at which both sites have the bird above 0°, masks or not. */
+    public List<Window> sharedFootprint(Bird bird, Window within, Site a, Site b) {
+        return Window.common(List.of(within), Window.common(aboveZero(a, bird), aboveZero(b, bird)));
+    }
+
+    /**
+     * The times within a window at which the bird can be expected to answer: never when it is reported not
+     * working; else when its calendar has it on and, if it works by sunlight only, the sun shines on it.
+     */
+    public List<Window> workable(Bird bird, Window within) {
+        if (bird.getState() == BirdState.NOT_WORKING) {
+            return List.of();
+        }
+        List<Window> on = switchedOn(bird, within);
+        return bird.isLitOnly() ? Window.common(on, lit(bird, within)) : on;
+    }
+
+    /** The times within a window at which the bird's calendar has it on: always, without a calendar. */
+    public List<Window> switchedOn(Bird bird, Window within) {
+        if (bird.getCalendar().isEmpty()) {
+            return List.of(within);
+        }
+        return JoinedWindows.of(bird.getCalendar().stream().flatMap(period -> {
+            Instant from = period.getFrom() == null ? within.start() : period.getFrom();
+            Instant until = period.getUntil() == null ? within.end() : period.getUntil();
+            return from.isBefore(until) ? new Window(from, until).intersection(within).stream() : Stream.empty();
+        }).toList());
+    }
+
+    /** The times within a window, clipped to the span, at which the whole sun shines on the bird. */
+    public List<Window> lit(Bird bird, Window within) {
+        ElementSets sets = elements.get(bird);
+        if (sets == null) {
+            return List.of();
+        }
+        return JoinedWindows.of(span.intersection(within).stream().flatMap(w -> sets.reigns(w).stream())
+                .flatMap(reign -> ephemeris(reign.set()).sunlit(reign.window()).stream()).toList());
+    }
+
+    /**
+     * An estimate of a drive: the shortest way on the ellipsoid times the detour factor at the road speed,
+     * and a break after every full stretch of driving that is followed by more driving.
+     */
+    public Leg leg(GeoPosition from, GeoPosition to) {
+        double roadKm = Geodesic.distanceM(from, to) / 1000 * policies.detourFactor();
+        Duration driving = Duration.ofSeconds(Math.round(roadKm / policies.roadSpeedKmh() * 3600));
+        long afterS = Math.max(1, policies.breakAfter().toSeconds());
+        long breaks = driving.isZero() ? 0 : (driving.toSeconds() - 1) / afterS;
+        return new Leg(roadKm, driving, policies.breakLength().multipliedBy(breaks));
+    }
+
+    /** The times within a window from sunrise to sunset, as almanacs reckon them. */
+    public List<Window> daylight(GeoPosition position, Window within) {
+        return Sun.daylight(Place.of(position.latitudeDeg(), position.longitudeDeg()), within, Sun.SUNRISE_DEG);
+    }
+
+    private List<Window> aboveZero(Site site, Bird bird) {
+        if (!viewpoints.containsKey(site) || !elements.containsKey(bird) || !hasSpan()) {
+            return List.of();
+        }
+        return aboveZero.computeIfAbsent(new SiteAndBird(site, bird), k -> JoinedWindows.of(
+                elements.get(bird).reigns(span).stream()
+                        .flatMap(reign -> ephemeris(reign.set()).above(place(site), reign.window(), 0).stream())
+                        .toList()));
+    }
+
+    private Ephemeris ephemeris(ElementSet set) {
+        return search.ephemeris(set, span, null);
+    }
+
+    private List<SitePass> sorted(Stream<SitePass> unsorted) {
+        return unsorted.sorted(Comparator.comparing((SitePass p) -> p.pass().aos())
+                .thenComparing(p -> p.pass().los())
+                .thenComparing(p -> String.valueOf(p.site().getId()))
+                .thenComparing(p -> String.valueOf(p.bird().getId()))).toList();
+    }
+
+    private ZoneId readZone() {
+        String written = event.getZone();
+        if (written == null || written.isBlank()) {
+            return ZoneOffset.UTC;
+        }
+        try {
+            return ZoneId.of(written.strip());
+        } catch (DateTimeException e) {
+            troubles.add(new Trouble(event, "The time zone \"" + written + "\" is not known, so local times are shown"
+                    + " in UTC. Choose a zone such as Atlantic/Reykjavik."));
+            return ZoneOffset.UTC;
+        }
+    }
+
+    private Window bounded(Window whole) {
+        if (whole.duration().compareTo(EventSpan.LONGEST) <= 0) {
+            return whole;
+        }
+        troubles.add(new Trouble(event, "The event takes " + whole.duration().toDays() + " days, from "
+                + whole.start() + " to " + whole.end() + "; passes are computed for the first "
+                + EventSpan.LONGEST.toDays() + " only. Check the days of the event and of its teams."));
+        return Window.of(whole.start(), EventSpan.LONGEST);
+    }
+
+    private void readDemand() {
+        for (Demand share : event.getDemands()) {
+            try {
+                double part = share.getSharePercent() / 100;
+                demand.put(Square.parse(share.getSquare()), Double.isNaN(part) ? 0 : Math.max(0, Math.min(1, part)));
+            } catch (IllegalArgumentException | NullPointerException e) {
+                troubles.add(new Trouble(event, "The demand names \"" + share.getSquare()
+                        + "\", which is no square; it is left out."));
+            }
+        }
+    }
+
+    private void readSite(Site site) {
+        if (isPlaced(site)) {
+            viewpoints.put(site, new Viewpoint(place(site), SiteHorizon.of(site, troubles::add)));
+        } else {
+            troubles.add(new Trouble(site, "The position of " + site.getName() + " (" + site.getLatitudeDeg() + ", "
+                    + site.getLongitudeDeg() + ") cannot be, so it has no passes. Correct the position."));
+        }
+    }
+
+    private void readElements(Bird bird) {
+        List<ElementSet> usable = new ArrayList<>();
+        for (BirdElements stored : bird.getElementSets()) {
+            try {
+                usable.add(StoredElements.toElementSet(stored));
+            } catch (ElementSetException e) {
+                troubles.add(new Trouble(bird, "An element set of " + bird.getName() + " cannot be used: "
+                        + e.getMessage() + ". Import it again."));
+            }
+        }
+        if (bird.getElementSets().isEmpty()) {
+            troubles.add(new Trouble(bird, bird.getName()
+                    + " has no element set, so its passes are not known. Import elements."));
+        }
+        elements.put(bird, new ElementSets(usable));
+    }
+
+    private static SortedSet<Square> readSquares(Site site) {
+        SortedSet<Square> named = new TreeSet<>();
+        for (String name : site.getSquares()) {
+            try {
+                named.add(Square.parse(name));
+            } catch (IllegalArgumentException | NullPointerException e) {
+                // A check names it; here only what can be used counts.
+                continue;
+            }
+        }
+        return Collections.unmodifiableSortedSet(named);
+    }
+
+    private static boolean isPosition(double latitudeDeg, double longitudeDeg) {
+        return Math.abs(latitudeDeg) <= 90 && Math.abs(longitudeDeg) <= 180;
+    }
+}
