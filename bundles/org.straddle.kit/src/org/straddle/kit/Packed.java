@@ -1,0 +1,20 @@
+package org.straddle.kit;
+
+import java.time.Instant;
+import java.util.Optional;
+
+import org.straddle.model.Tick;
+
+/**
+ * Somebody saw the item in the car.
+ *
+ * @param by a name, may be empty
+ * @param at UTC, empty when it was not written down
+ */
+public record Packed(String by, Optional<Instant> at) {
+
+    static Optional<Packed> of(Tick tick) {
+        return Optional.ofNullable(tick)
+                .map(there -> new Packed(Words.orElse(there.getBy(), ""), Optional.ofNullable(there.getAt())));
+    }
+}

@@ -1,0 +1,27 @@
+package org.straddle.kit;
+
+import java.util.EnumSet;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+import org.straddle.model.KitItem;
+import org.straddle.model.WorkMode;
+
+/**
+ * An item whose failure alone stops a mode of work.
+ *
+ * @param stops the modes that end with it, at least one
+ */
+public record SinglePoint(KitItem item, Set<WorkMode> stops) {
+
+    public SinglePoint {
+        stops = Set.copyOf(stops);
+    }
+
+    /** What fails, what it stops and what to do about it. */
+    public String sentence() {
+        String modes = EnumSet.copyOf(stops).stream().map(Words::label).collect(Collectors.joining(" and "));
+        return "“" + Words.name(item) + "” has no spare: if it fails, " + modes + " " + (stops.size() > 1 ? "stop" : "stops")
+                + ". Pack a second " + item.getRole().getLiteral() + " item that can stand in for it.";
+    }
+}

@@ -1,0 +1,49 @@
+package org.straddle.kit;
+
+import java.util.Locale;
+
+import org.straddle.model.KitItem;
+import org.straddle.model.WorkMode;
+
+/** How this bundle words names and figures that may be missing or odd in a file. */
+final class Words {
+
+    private Words() {
+    }
+
+    static String orElse(String text, String otherwise) {
+        return text == null || text.isBlank() ? otherwise : text.strip();
+    }
+
+    static String name(KitItem item) {
+        return orElse(item.getName(), "(unnamed item)");
+    }
+
+    /** The mode at the start of a sentence: FM is an abbreviation, the others are words. */
+    static String label(WorkMode mode) {
+        return switch (mode) {
+            case FM -> "FM";
+            case LINEAR -> "Linear";
+            case DATA -> "Data";
+        };
+    }
+
+    /** Weights, energies and draws are never negative; what a file says otherwise is taken as unknown. */
+    static double amount(double value) {
+        return Double.isFinite(value) && value > 0 ? value : 0;
+    }
+
+    static String kg(double kg) {
+        return number(kg) + " kg";
+    }
+
+    /** One decimal at most, with a point. */
+    static String number(double value) {
+        String text = String.format(Locale.ROOT, "%.1f", value);
+        return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+    }
+
+    static String counted(int count, String noun) {
+        return count + " " + noun + (count == 1 ? "" : "s");
+    }
+}
