@@ -1,0 +1,71 @@
+package org.straddle.demo;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.TreeSet;
+
+import org.straddle.model.Demand;
+import org.straddle.model.Event;
+import org.straddle.model.Fresh;
+import org.straddle.model.Policies;
+import org.straddle.model.Site;
+import org.straddle.model.StraddleFactory;
+
+/**
+ * An invented event to look at and try things on: the Skerry Radio Circle, a made-up club, roves Iceland for three
+ * days of June 2027. Only the geography is real. Its plan is a first draft with every kind of mistake a check can
+ * find, none of it pinned, so that a planner may replace all of it. Each call makes an equal event with the same ids.
+ */
+public final class DemoEvent {
+
+    private DemoEvent() {
+    }
+
+    public static Event create() {
+        Event event = DemoIdentity.named(Fresh.event("Skerry midsummer rove (demo)"), "event");
+        DemoIdentity.named(event.getPlan(), "plan");
+        event.setClub("Skerry Radio Circle (invented)");
+        event.setZone("Atlantic/Reykjavik");
+        event.setFirstDay(LocalDate.parse("2027-06-18"));
+        event.setLastDay(LocalDate.parse("2027-06-20"));
+        event.setAnnouncementText("Three teams of the Skerry Radio Circle work from squares, lines and a corner of "
+                + "Iceland. This is a demo: club, calls, birds and sites are invented, and nothing in it is advice "
+                + "about a real place.");
+        policies(event.getPolicies());
+        DemoTeams.addTo(event);
+        DemoSites.addTo(event);
+        demands(event);
+        DemoBirds.addTo(event);
+        DemoDraft.addTo(event);
+        return event;
+    }
+
+    private static void policies(Policies policies) {
+        policies.setRoadSpeedKmh(70);
+        policies.setDetourFactor(1.3);
+        policies.getRepeatWorths().addAll(List.of(0.5, 0.25, 0.15, 0.1));
+    }
+
+    /** Squares that a site claims, by their rank in the alphabet, and some that no site claims. */
+    private static void demands(Event event) {
+        TreeSet<String> claimed = new TreeSet<>();
+        for (Site site : event.getSites()) {
+            claimed.addAll(site.getSquares());
+        }
+        int rank = 0;
+        for (String square : claimed) {
+            demand(event, square, 25 + rank++ * 37 % 70);
+        }
+        demand(event, "HP83", 35);
+        demand(event, "HP85", 72);
+        demand(event, "HP96", 88);
+        demand(event, "IP26", 64);
+    }
+
+    private static void demand(Event event, String square, double sharePercent) {
+        Demand demand = StraddleFactory.eINSTANCE.createDemand();
+        demand.setSquare(square);
+        demand.setSharePercent(sharePercent);
+        event.getDemands().add(demand);
+    }
+}

@@ -1,0 +1,251 @@
+package org.straddle.demo;
+
+import static org.straddle.model.HazardKind.*;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+
+import org.straddle.grid.GeoPosition;
+import org.straddle.grid.GridCorner;
+import org.straddle.grid.GridLine;
+import org.straddle.model.Event;
+import org.straddle.model.Fresh;
+import org.straddle.model.Hazard;
+import org.straddle.model.HazardKind;
+import org.straddle.model.HorizonPoint;
+import org.straddle.model.Review;
+import org.straddle.model.Site;
+import org.straddle.model.SiteKind;
+import org.straddle.model.StraddleFactory;
+import org.straddle.model.Survey;
+import org.straddle.model.Verdict;
+import org.straddle.sky.Horizon;
+
+/**
+ * The sites of the demo. They lie on land along the ring road, by their coordinates only: labels, surveys, hazards
+ * and reviews are invented and say nothing about the real places there.
+ */
+final class DemoSites {
+
+    private final Event event;
+
+    private DemoSites(Event event) {
+        this.event = event;
+    }
+
+    static void addTo(Event event) {
+        DemoSites sites = new DemoSites(event);
+        sites.southWest();
+        sites.north();
+        sites.southEast();
+    }
+
+    private void southWest() {
+        Site redshank = onLine("Redshank Mark", "20°W", 63.61, 40);
+        horizon(redshank, "0:14 40:18 80:6 140:1 270:1 320:8");
+        review(survey(redshank, "2027-05-08", 90, "Lay-by, open to all", "gravel", "good",
+                hazard(TRAFFIC, "Coaches pull in without looking", 9, "Antennas on the side away from the road; vests"),
+                hazard(WATER, "Spray from a fall when the wind is north", 150, "Cover the radio")),
+                "2027-05-20", Verdict.GO_WITH_CARE, "");
+
+        Site corner = onCorner("Four Winds Corner", "64°N 20°W", 180);
+        corner.setMarkErrorM(2);
+        horizon(corner, "0:3 60:7 100:11 140:5 220:2");
+        Survey seen = survey(corner, "2027-05-09", 70, "Landowner (invented) allows it", "lava gravel", "weak",
+                hazard(FOOTING, "Loose lava with holes under moss", 3, "Boots; mark the way from the car with tape"),
+                hazard(POWER_LINE, "Overhead line along the track", 65, "No mast over 10 m; stay on the far side"),
+                hazard(REMOTENESS, "Nobody passes after noon", 0, "Call the desk each hour"));
+        seen.setAccessUntil(LocalDate.parse("2027-06-30"));
+        review(seen, "2027-05-21", Verdict.ON_CONDITIONS, "Only with two operators and a working phone or radio link");
+
+        Site gannet = inside("Gannet Gravel", 63.90, -20.70, 60, "HP93");
+        horizon(gannet, "0:2 90:4 180:1");
+        review(survey(gannet, "2027-05-08", 50, "Municipal ground", "gravel", "good"),
+                "2027-05-20", Verdict.GO_WITH_CARE, "");
+
+        Site steam = onLine("Steam Fence", "64°N", -21.15, 90);
+        horizon(steam, "0:9 45:12 90:3 180:0 300:7");
+        review(survey(steam, "2025-07-14", 50, "Lay-by", "asphalt", "good",
+                hazard(OTHER, "Hot ground behind the fence", 30, "Nobody crosses the fence")),
+                "2027-05-20", Verdict.GO_WITH_CARE, "");
+
+        Site plover = onLine("Plover Milestone", "22°W", 64.59, 30);
+        horizon(plover, "0:4 30:10 60:4 180:0");
+        review(survey(plover, "2026-09-20", 90, "Lay-by", "gravel", "good",
+                hazard(TRAFFIC, "Narrow shoulder", 6, "Park beyond the marker posts")),
+                "2027-05-02", Verdict.GO_WITH_CARE, "");
+        survey(plover, "2027-05-10", 90, "Lay-by, half of it dug up", "gravel", "good",
+                hazard(TRAFFIC, "Narrow shoulder", 3, "Park beyond the marker posts"),
+                hazard(FOOTING, "Open trench", 5, "Keep people and stays on the road side of the barrier"));
+
+        Site heath = onLine("Heath Cairn", "65°N", -21.06, 380);
+        horizon(heath, "0:1 90:2 180:2 270:3");
+        survey(heath, "2027-05-10", 90, "Old road beside the pass", "gravel", "weak",
+                hazard(COLD, "Wind and sleet in June", 0, "Work from the car below 5 °C"));
+
+        Site wheatear = inside("Wheatear Bend", 64.75, -21.55, 70, "HP94");
+        review(survey(wheatear, "2027-05-10", 90, "Lay-by", "asphalt", "good"),
+                "2027-05-21", Verdict.GO_WITH_CARE, "");
+    }
+
+    private void north() {
+        Site fields = onLine("Two Fields North", "20°W", 65.57, 110);
+        horizon(fields, "0:6 60:15 120:12 180:4 240:11 300:9");
+        review(survey(fields, "2027-05-12", 90, "Farm track, permission by telephone", "gravel", "good",
+                hazard(TRAFFIC, "Bend hides oncoming cars", 12, "Turn the car before setting up"),
+                hazard(ANIMALS, "Sheep and a ram that guards them", 20, "Keep the gate shut")),
+                "2027-05-22", Verdict.GO_WITH_CARE, "");
+
+        Site fjord = onLine("Fjord Shoulder", "18°W", 65.70, 240);
+        horizon(fjord, "0:2 80:9 180:6 270:1");
+        review(survey(fjord, "2027-05-12", 70, "Lay-by", "gravel", "good",
+                hazard(TRAFFIC, "Steep descent, hot brakes", 8, "Park uphill of the marker")),
+                "2027-05-22", Verdict.GO_WITH_CARE, "");
+
+        Site godwit = inside("Godwit Ford", 65.60, -17.00, 290, "IP15");
+        horizon(godwit, "0:2 120:5 240:3");
+        review(survey(godwit, "2027-05-13", 50, "Common land", "grass", "good",
+                hazard(WATER, "The ford rises after noon", 25, "Arrive and leave before the melt")),
+                "2027-05-22", Verdict.GO_WITH_CARE, "");
+
+        Site desert = onLine("Desert Post", "16°W", 65.64, 400);
+        horizon(desert, "0:1 90:1 180:3 270:1");
+        review(survey(desert, "2027-05-13", 90, "Lay-by", "sand", "none",
+                hazard(REMOTENESS, "No phone for 30 km", 0, "Tell the desk before and after"),
+                hazard(LIGHTNING, "No higher ground around", 0, "Take masts down at the first thunder")),
+                "2027-05-22", Verdict.GO_WITH_CARE, "").setExpires(LocalDate.parse("2027-06-18"));
+
+        Site eider = inside("Eider Slip", 66.04, -18.63, 8, "IP06");
+        horizon(eider, "0:1 60:3 120:19 180:22 240:20 300:8");
+        review(survey(eider, "2027-05-14", 30, "Harbour master (invented) allows it", "concrete", "good",
+                hazard(WATER, "Slippery slip into deep water", 7, "Life vest within 10 m of the edge")),
+                "2027-05-22", Verdict.GO_WITH_CARE, "");
+
+        Site skimmer = inside("Skimmer Yard", 66.03, -17.36, 30, "IP16");
+        horizon(skimmer, "0:3 90:8 180:4 270:1");
+        review(survey(skimmer, "2027-05-14", 30, "Car park", "asphalt", "good"),
+                "2027-05-22", Verdict.GO_WITH_CARE, "");
+    }
+
+    private void southEast() {
+        Site causeway = onLine("Tern Causeway", "16°W", 64.105, 20);
+        horizon(causeway, "0:5 60:3 120:0 240:0 300:8 340:10");
+        review(survey(causeway, "2027-05-16", 90, "Lay-by", "gravel", "good",
+                hazard(TRAFFIC, "Hire cars stop on the road for the view", 10, "Triangles out, vests on"),
+                hazard(ANIMALS, "Nesting terns attack heads", 5, "Carry the flag pole")),
+                "2027-05-23", Verdict.GO_WITH_CARE, "");
+
+        Site glacier = onLine("Glacier Gate", "64°N", -16.92, 110);
+        horizon(glacier, "0:24 40:26 80:12 130:1 240:1 300:14");
+        review(survey(glacier, "2027-03-20", 90, "Lay-by", "gravel", "good",
+                hazard(WATER, "Melt water may cut the lay-by", 20, "Turn back when the river is over the track")),
+                "2027-04-01", Verdict.GO_WITH_CARE, "");
+
+        Site whimbrel = inside("Whimbrel Wall", 64.30, -15.10, 15, "IP24");
+        horizon(whimbrel, "0:9 60:6 150:0 270:7");
+        review(survey(whimbrel, "2027-05-16", 50, "School yard (invented), out of term", "asphalt", "good",
+                hazard(POWER_LINE, "Low-voltage drop to the school", 18, "Mast on the other side of the yard")),
+                "2027-05-23", Verdict.GO_WITH_CARE, "");
+
+        Site birch = inside("Birch Hollow", 65.20, -14.55, 60, "IP25");
+        horizon(birch, "0:8 90:12 180:9 270:11");
+        review(survey(birch, "2027-05-17", 50, "Camp ground", "grass", "good"),
+                "2027-05-23", Verdict.GO_WITH_CARE, "");
+
+        Site cod = onLine("Cod Quay", "14°W", 65.09, 15);
+        cod.setMarkErrorM(12);
+        horizon(cod, "0:17 60:11 120:8 180:19 270:15");
+        survey(cod, "2024-08-02", 30, "Quay, ask the watch", "concrete", "good",
+                hazard(WATER, "Unfenced edge of the quay", 4, "Life vests"),
+                hazard(RADIO_FIELD, "Ship radars", 40, "Move off when a ship berths"));
+
+        inside("Sandpiper Stage", 63.80, -17.70, 45, "IP13");
+
+        Site cloister = onLine("Cloister Line", "18°W", 63.79, 40);
+        horizon(cloister, "0:7 90:2 180:0 270:4");
+        review(survey(cloister, "2027-05-18", 90, "Farm track", "gravel", "good",
+                hazard(TRAFFIC, "Farm machines turn here", 8, "Leave the gate free")),
+                "2027-05-24", Verdict.DO_NOT_USE, "The track washed out after the visit");
+    }
+
+    /** On a line: the mark lies exactly on it, at the other coordinate. */
+    private Site onLine(String name, String line, double otherDeg, double altitudeM) {
+        GridLine on = GridLine.parse(line);
+        GeoPosition mark = on.isMeridian() ? new GeoPosition(otherDeg, on.degree())
+                : new GeoPosition(on.degree(), otherDeg);
+        Site site = site(name, SiteKind.LINE, mark, altitudeM);
+        on.squaresAt(mark).forEach(square -> site.getSquares().add(square.name()));
+        site.setMarkErrorM(4);
+        return site;
+    }
+
+    private Site onCorner(String name, String corner, double altitudeM) {
+        GridCorner on = GridCorner.parse(corner);
+        Site site = site(name, SiteKind.CORNER, on.position(), altitudeM);
+        on.squares().forEach(square -> site.getSquares().add(square.name()));
+        return site;
+    }
+
+    private Site inside(String name, double latitudeDeg, double longitudeDeg, double altitudeM, String square) {
+        Site site = site(name, SiteKind.INSIDE, new GeoPosition(latitudeDeg, longitudeDeg), altitudeM);
+        site.getSquares().add(square);
+        return site;
+    }
+
+    private Site site(String name, SiteKind kind, GeoPosition mark, double altitudeM) {
+        Site site = DemoIdentity.named(Fresh.site(), "site/" + name);
+        site.setName(name);
+        site.setKind(kind);
+        site.setLatitudeDeg(mark.latitudeDeg());
+        site.setLongitudeDeg(mark.longitudeDeg());
+        site.setAltitudeM(altitudeM);
+        event.getSites().add(site);
+        return site;
+    }
+
+    private static void horizon(Site site, String notation) {
+        for (Horizon.Point point : Horizon.parse(notation).points()) {
+            HorizonPoint corner = StraddleFactory.eINSTANCE.createHorizonPoint();
+            corner.setAzimuthDeg(point.azimuthDeg());
+            corner.setElevationDeg(point.elevationDeg());
+            site.getHorizon().add(corner);
+        }
+    }
+
+    private static Survey survey(Site site, String date, double roadSpeedKmh, String access, String surface,
+            String phone, Hazard... hazards) {
+        Survey survey = DemoIdentity.named(Fresh.survey(), "survey/" + site.getName() + "/" + date);
+        survey.setSurveyor("Q3DUN");
+        survey.setDate(LocalDate.parse(date));
+        survey.setRoadSpeedKmh(roadSpeedKmh);
+        survey.setAccess(access);
+        survey.setParking("room for one car");
+        survey.setSurface(surface);
+        survey.setPhoneCoverage(phone);
+        survey.setNote("Invented for the demo; says nothing about the real place.");
+        survey.getHazards().addAll(Arrays.asList(hazards));
+        site.getSurveys().add(survey);
+        return survey;
+    }
+
+    private static Hazard hazard(HazardKind kind, String description, double distanceM, String measure) {
+        Hazard hazard = StraddleFactory.eINSTANCE.createHazard();
+        hazard.setKind(kind);
+        hazard.setDescription(description);
+        hazard.setDistanceM(distanceM);
+        hazard.setMeasure(measure);
+        return hazard;
+    }
+
+    private static Review review(Survey survey, String date, Verdict verdict, String conditions) {
+        Site site = (Site) survey.eContainer();
+        Review review = DemoIdentity.named(Fresh.review(), "review/" + site.getName() + "/" + date);
+        review.setReviewer("Q5GLM");
+        review.setDate(LocalDate.parse(date));
+        review.setVerdict(verdict);
+        review.setConditions(conditions);
+        review.setSurvey(survey);
+        site.getReviews().add(review);
+        return review;
+    }
+}
