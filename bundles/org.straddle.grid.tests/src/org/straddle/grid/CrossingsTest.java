@@ -185,6 +185,19 @@ class CrossingsTest {
         }
     }
 
+    /** Steps of millimetres along a line, where rounding alone could seem to leave the square. */
+    @Test
+    void roundingDoesNotCross() {
+        Random random = new Random(33);
+        for (int i = 0; i < 3000; i++) {
+            double latitude = random.nextInt(88) + 1;
+            double longitude = random.nextInt(180) * 2 - 179 + random.nextDouble() * 0.9;
+            double step = Math.pow(10, -9 * random.nextDouble());
+            assertEquals(List.of(), Crossings.of(List.of(new GeoPosition(latitude, longitude),
+                    new GeoPosition(latitude, longitude + step * 0.09))), latitude + " " + longitude + " " + step);
+        }
+    }
+
     @Test
     void overAPole() {
         List<Crossing> crossings = Crossings.of(track("89.5 1 | 89.5 -179"));

@@ -83,6 +83,8 @@ class GeodesicTest {
         assertEquals(0, Geodesic.distanceM(at(90, 20), at(90, -60)), 1e-6);
         assertEquals(0, Geodesic.initialBearingDeg(at(10, 20), at(11, 20)));
         assertEquals(180, Geodesic.initialBearingDeg(at(11, 20), at(10, 20)));
+        assertEquals(0, Geodesic.bearing(-1e-17));
+        assertEquals(359.5, Geodesic.bearing(-0.5));
         assertThrows(IllegalArgumentException.class, () -> Geodesic.destination(at(0, 0), Double.NaN, 1));
         assertThrows(IllegalArgumentException.class,
                 () -> Geodesic.destination(at(0, 0), 0, Double.POSITIVE_INFINITY));

@@ -45,11 +45,8 @@ class NearbyBoundariesTest {
         Random random = new Random(11);
         for (int i = 0; i < 150; i++) {
             GeoPosition position = at(random.nextDouble() * 178 - 89, random.nextDouble() * 360 - 180);
-            GridLine line = GridLine.meridian(2 * (int) Math.rint(position.longitudeDeg() / 2 + random.nextGaussian()) % 360 / 2 * 2);
-            double apart = Math.abs(Math.IEEEremainder(position.longitudeDeg() - line.degree(), 360));
-            if (apart * Math.cos(Math.toRadians(position.latitudeDeg())) > 4) {
-                continue;
-            }
+            int column = Square.columnOf(position) + random.nextInt(5) - 2;
+            GridLine line = GridLine.meridian(2 * Math.floorMod(column, 180) - 180);
             NearBoundary near = NearbyBoundaries.toLine(position, line);
             double least = leastByScan(-90, 90, latitude -> Geodesic.distanceM(position, at(latitude, line.degree())));
             assertEquals(least, near.distanceM(), 1e-4, position + " to " + line);

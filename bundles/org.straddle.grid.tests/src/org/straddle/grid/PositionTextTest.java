@@ -120,6 +120,32 @@ class PositionTextTest {
         assertThrows(IllegalArgumentException.class, () -> PositionText.read(text));
     }
 
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "64.146667, -21.943     | 64.146667° N, 21.943000° W | 64° 08.8000′ N, 21° 56.5800′ W | 64° 08′ 48.00″ N, 21° 56′ 34.80″ W",
+        "-0.5, 180              | 0.500000° S, 180.000000° W | 0° 30.0000′ S, 180° 00.0000′ W | 0° 30′ 00.00″ S, 180° 00′ 00.00″ W",
+        "9.99999999, -1.99999999| 10.000000° N, 2.000000° W  | 10° 00.0000′ N, 2° 00.0000′ W  | 10° 00′ 00.00″ N, 2° 00′ 00.00″ W",
+        "-1e-9, -1e-9           | 0.000000° N, 0.000000° E   | 0° 00.0000′ N, 0° 00.0000′ E   | 0° 00′ 00.00″ N, 0° 00′ 00.00″ E"})
+    void written(String position, String degrees, String minutes, String seconds) {
+        String[] parts = position.split(",");
+        GeoPosition place = new GeoPosition(Double.parseDouble(parts[0]), Double.parseDouble(parts[1]));
+        assertEquals(degrees, PositionText.write(place, PositionText.Form.DEGREES));
+        assertEquals(minutes, PositionText.write(place, PositionText.Form.MINUTES));
+        assertEquals(seconds, PositionText.write(place, PositionText.Form.SECONDS));
+    }
+
+    @Test
+    void whatIsWrittenIsReadBack() {
+        Random random = new Random(8);
+        for (int i = 0; i < 2000; i++) {
+            GeoPosition position = new GeoPosition(random.nextDouble() * 180 - 90, random.nextDouble() * 360 - 180);
+            for (PositionText.Form form : PositionText.Form.values()) {
+                GeoPosition read = GeoPosition.parse(PositionText.write(position, form));
+                assertTrue(Geodesic.distanceM(position, read) < 0.4);
+            }
+        }
+    }
+
     @Test
     void hostileTextIsRefusedShortly() {
         assertTimeoutPreemptively(Duration.ofSeconds(20), () -> {

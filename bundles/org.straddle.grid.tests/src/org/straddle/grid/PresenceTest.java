@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class PresenceTest {
 
-    /** The factor of the circular normal distribution as published tables give it: R95 = 2.4477 σ. */
+    /** The factor of the circular normal distribution to five digits, √(−2 ln 0.05); computed, not published. */
     @Test
     void ninetyFivePercentRadius() {
         assertEquals(2.4477, Presence.R95_PER_SIGMA, 5e-5);

@@ -28,13 +28,10 @@ public record GeoPosition(double latitudeDeg, double longitudeDeg) {
     }
 
     private static double normalised(double longitudeDeg) {
-        double turned = longitudeDeg;
-        if (turned >= 180) {
-            turned -= 360;
-        } else if (turned < -180) {
-            turned += 360;
+        if (longitudeDeg >= 180) {
+            return longitudeDeg - 360;
         }
-        return turned >= 180 ? -180 : turned;
+        return longitudeDeg < -180 ? longitudeDeg + 360 : longitudeDeg;
     }
 
     /**

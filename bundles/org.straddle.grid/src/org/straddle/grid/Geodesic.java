@@ -60,6 +60,7 @@ public record Geodesic(GeoPosition from, GeoPosition to, double distanceM, doubl
         return WGS84.InverseLine(from.latitudeDeg(), from.longitudeDeg(), to.latitudeDeg(), to.longitudeDeg());
     }
 
+    /** A bearing in [0, 360); a trace west of north would else round up to 360. */
     static double bearing(double azimuthDeg) {
         double turned = (azimuthDeg < 0 ? azimuthDeg + 360 : azimuthDeg) + 0.0;
         return turned >= 360 ? 0 : turned;

@@ -2,6 +2,7 @@ package org.straddle.grid;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -27,6 +28,7 @@ public record GridLine(Kind kind, int degree) implements Boundary {
 
     /** @throws IllegalArgumentException if no squares meet at this degree */
     public GridLine {
+        Objects.requireNonNull(kind, "kind");
         if (kind == Kind.MERIDIAN) {
             degree = degree == 180 ? -180 : degree;
             if (degree < -180 || degree > 178 || degree % 2 != 0) {

@@ -47,6 +47,44 @@ public final class PositionText {
     public record ReadPosition(GeoPosition position, String interpretation) {
     }
 
+    /** A way to write an angle; each ends within 0.4 m on the ground, fine enough to argue a line. */
+    public enum Form {
+        /** {@code 64.146667° N, 21.943000° W} */
+        DEGREES("decimal degrees", 1_000_000),
+        /** {@code 64° 08.8000′ N, 21° 56.5800′ W} */
+        MINUTES("degrees and minutes", 60 * 10_000),
+        /** {@code 64° 08′ 48.00″ N, 21° 56′ 34.80″ W} */
+        SECONDS("degrees, minutes, seconds", 3600 * 100);
+
+        private final String label;
+        private final int perDegree;
+
+        Form(String label, int perDegree) {
+            this.label = label;
+            this.perDegree = perDegree;
+        }
+
+        /** Counts whole last places first, so that 59.99999′ is carried and never printed as 60′. */
+        private String angle(double degrees, char positive, char negative) {
+            long count = Math.round(Math.abs(degrees) * perDegree);
+            char letter = degrees < 0 && count > 0 ? negative : positive;
+            long whole = count / perDegree;
+            long rest = count % perDegree;
+            return switch (this) {
+                case DEGREES -> String.format(Locale.ROOT, "%d.%06d° %c", whole, rest, letter);
+                case MINUTES -> String.format(Locale.ROOT, "%d° %02d.%04d′ %c", whole, rest / 10_000, rest % 10_000,
+                        letter);
+                case SECONDS -> String.format(Locale.ROOT, "%d° %02d′ %02d.%02d″ %c", whole, rest / 6000,
+                        rest % 6000 / 100, rest % 100, letter);
+            };
+        }
+    }
+
+    /** The position for a reader, latitude first, with letters; {@link #read} reads it back. */
+    public static String write(GeoPosition position, Form form) {
+        return form.angle(position.latitudeDeg(), 'N', 'S') + ", " + form.angle(position.longitudeDeg(), 'E', 'W');
+    }
+
     /** @throws IllegalArgumentException with a sentence for the user if the text is no position */
     public static ReadPosition read(String text) {
         if (text == null || text.isEmpty()) {
@@ -93,9 +131,8 @@ public final class PositionText {
         double latitude = (longitudeFirst ? second : first).degrees;
         double longitude = (longitudeFirst ? first : second).degrees;
         checkRange(text, latitude, longitude, lettered);
-        int parts = Math.max(first.parts, second.parts);
-        String form = List.of("decimal degrees", "degrees and minutes", "degrees, minutes, seconds").get(parts - 1);
-        return told(new GeoPosition(latitude, longitude), form);
+        Form form = Form.values()[Math.max(first.parts, second.parts) - 1];
+        return told(new GeoPosition(latitude, longitude), form.label);
     }
 
     private static void checkRange(String text, double latitude, double longitude, boolean lettered) {
@@ -113,9 +150,8 @@ public final class PositionText {
     }
 
     private static ReadPosition told(GeoPosition position, String form) {
-        return new ReadPosition(position, String.format(Locale.ROOT, "%s: %.6f° %s, %.6f° %s, square %s", form,
-                Math.abs(position.latitudeDeg()), position.latitudeDeg() < 0 ? "S" : "N",
-                Math.abs(position.longitudeDeg()), position.longitudeDeg() < 0 ? "W" : "E", Square.of(position)));
+        return new ReadPosition(position,
+                form + ": " + write(position, Form.DEGREES) + ", square " + Square.of(position));
     }
 
     /** One sign for each meaning, capitals, single spaces. */

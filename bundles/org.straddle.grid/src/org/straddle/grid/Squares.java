@@ -14,13 +14,14 @@ public final class Squares {
     }
 
     /**
-     * Reads squares parted by commas, semicolons, slashes or blanks, keeping their order.
+     * Reads squares parted by commas, semicolons, slashes or blanks, keeping their order; an empty
+     * text holds none.
      *
      * @throws IllegalArgumentException naming the part that is no square
      */
     public static List<Square> parse(String text) {
         List<Square> squares = new ArrayList<>();
-        for (String part : text.strip().split("[\\s,;/]+")) {
+        for (String part : text == null ? new String[0] : text.split("[\\s,;/]+")) {
             if (!part.isEmpty()) {
                 squares.add(Square.parse(part));
             }
