@@ -1,0 +1,46 @@
+package org.straddle.cli;
+
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
+
+import org.eclipse.core.runtime.OperationCanceledException;
+import org.straddle.exchange.ReadException;
+import org.straddle.store.EventFolderException;
+
+/** What is said of a failure: one or two lines with what, where, and what to do. */
+final class Complaint {
+
+    private Complaint() {
+    }
+
+    static String of(Throwable failure) {
+        if (failure instanceof EventFolderException || failure instanceof ReadException
+                || failure instanceof WrongInput) {
+            return failure.getMessage();
+        }
+        if (failure instanceof OperationCanceledException) {
+            return "Cancelled; nothing was changed.";
+        }
+        if (failure instanceof FileSystemException file) {
+            return file.getFile() + ": " + reason(file);
+        }
+        return "Something failed that should not (" + failure.getClass().getSimpleName() + ": " + failure.getMessage()
+                + ").\nNothing more is known; run it again with --trace and report what it prints.";
+    }
+
+    private static String reason(FileSystemException failure) {
+        if (failure instanceof NoSuchFileException) {
+            return "there is no such file or folder. Check the path.";
+        }
+        if (failure instanceof AccessDeniedException) {
+            return "access denied. Check the permissions of the file and its folder.";
+        }
+        if (failure instanceof FileAlreadyExistsException) {
+            return "it exists already. Choose another place.";
+        }
+        return (failure.getReason() == null ? "it cannot be read or written" : failure.getReason())
+                + ". Check the disk and the path.";
+    }
+}

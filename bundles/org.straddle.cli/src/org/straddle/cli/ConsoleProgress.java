@@ -1,0 +1,64 @@
+package org.straddle.cli;
+
+import java.io.PrintWriter;
+
+import org.eclipse.core.runtime.NullProgressMonitor;
+
+/**
+ * Progress of long work as lines on standard error: nothing in the first second, then at most one line every two
+ * seconds, so that short work stays silent and a log stays readable.
+ */
+final class ConsoleProgress extends NullProgressMonitor {
+
+    private static final long FIRST_AFTER_NANOS = 1_000_000_000L;
+    private static final long EVERY_NANOS = 2_000_000_000L;
+
+    private final PrintWriter err;
+    private long next = System.nanoTime() + FIRST_AFTER_NANOS;
+    private String task = "";
+    private double total;
+    private double done;
+
+    ConsoleProgress(PrintWriter err) {
+        this.err = err;
+    }
+
+    @Override
+    public synchronized void beginTask(String name, int totalWork) {
+        task = name == null ? "" : name;
+        total = totalWork;
+        done = 0;
+    }
+
+    @Override
+    public synchronized void setTaskName(String name) {
+        task = name;
+    }
+
+    @Override
+    public synchronized void worked(int work) {
+        internalWorked(work);
+    }
+
+    @Override
+    public synchronized void internalWorked(double work) {
+        done += work;
+        long now = System.nanoTime();
+        if (now < next || total <= 0) {
+            return;
+        }
+        next = now + EVERY_NANOS;
+        err.printf("… %s %d %%%n", task, Math.min(100, Math.round(100 * done / total)));
+        err.flush();
+    }
+
+    @Override
+    public synchronized void subTask(String name) {
+        long now = System.nanoTime();
+        if (now >= next && name != null && !name.isBlank()) {
+            next = now + EVERY_NANOS;
+            err.printf("… %s%n", name);
+            err.flush();
+        }
+    }
+}

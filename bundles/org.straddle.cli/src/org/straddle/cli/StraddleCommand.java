@@ -1,0 +1,75 @@
+package org.straddle.cli;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Spec;
+
+/** The command line as a whole: its commands, its exit codes, and how it reports what went wrong. */
+@Command(name = "straddle", version = "Straddle 0.1.0", mixinStandardHelpOptions = true, sortOptions = false,
+        description = "Plans a group satellite rove: who goes where, when, and works which passes.",
+        subcommands = { DemoCommand.class, ImportCommand.class, PassesCommand.class, PlanCommand.class,
+            CheckCommand.class, PackCommand.class, ReviewCommand.class, PublishCommand.class },
+        footerHeading = "%nExit codes:%n",
+        footer = { "  0  done", "  1  done, but blockers were found", "  2  wrong input or usage" })
+final class StraddleCommand implements Runnable {
+
+    static final int DONE = 0;
+    static final int BLOCKED = 1;
+    static final int WRONG_INPUT = 2;
+
+    @Option(names = "--trace", scope = ScopeType.INHERIT,
+            description = "Print the full trace of an error, for a report to the developers.")
+    private boolean trace;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public void run() {
+        throw new CommandLine.ParameterException(spec.commandLine(), "Which command? Give one of those below.");
+    }
+
+    /** @return the exit code */
+    static int run(String... arguments) {
+        // UTF-8 whatever the locale says: names of places are rarely ASCII.
+        PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        return run(out, err, arguments);
+    }
+
+    /** @return the exit code */
+    static int run(PrintWriter out, PrintWriter err, String... arguments) {
+        StraddleCommand command = new StraddleCommand();
+        CommandLine line = new CommandLine(command);
+        line.setOut(out);
+        line.setErr(err);
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setUsageHelpWidth(100);
+        line.setParameterExceptionHandler((failure, given) -> {
+            CommandLine at = failure.getCommandLine();
+            at.getErr().println(failure.getMessage());
+            if (!CommandLine.UnmatchedArgumentException.printSuggestions(failure, at.getErr())) {
+                at.getErr().println("Try: " + at.getCommandSpec().qualifiedName() + " --help");
+            }
+            return WRONG_INPUT;
+        });
+        line.setExecutionExceptionHandler((failure, at, parsed) -> {
+            if (command.trace) {
+                failure.printStackTrace(at.getErr());
+            } else {
+                at.getErr().println(Complaint.of(failure));
+            }
+            return WRONG_INPUT;
+        });
+        int code = line.execute(arguments);
+        out.flush();
+        err.flush();
+        return code;
+    }
+}
