@@ -1,0 +1,83 @@
+package org.straddle.safety;
+
+/**
+ * How far people stay from an antenna that transmits, by the limits of 47 CFR 1.1310 for power density. The distance
+ * takes the far field with full power in the main lobe and a reflection from the ground, all the time (formula of OET
+ * Bulletin 65, from memory): averaging over time and a beam that points at the sky leave more room. Close to the
+ * antenna the far-field formula does not hold. Local law differs by country: defer to it.
+ */
+public enum RadioExposure {
+    /** People who know of the field and can leave it; averaged over 6 minutes. */
+    CONTROLLED(1, 5),
+    /** Everybody else; averaged over 30 minutes. */
+    UNCONTROLLED(0.2, 1);
+
+    /** Ground reflection: field strength × 1.6, power density × 1.6² (OET Bulletin 65, from memory). */
+    private static final double GROUND_REFLECTION = 2.56;
+
+    private static final double WATTS_PER_M2_IN_MW_PER_CM2 = 10;
+
+    private final double below300MhzMwCm2;
+    private final double above1500MhzMwCm2;
+
+    RadioExposure(double below300MhzMwCm2, double above1500MhzMwCm2) {
+        this.below300MhzMwCm2 = below300MhzMwCm2;
+        this.above1500MhzMwCm2 = above1500MhzMwCm2;
+    }
+
+    /**
+     * Highest power density (47 CFR 1.1310, table 1; the part above 1500 MHz from memory).
+     *
+     * @param frequencyMhz 30 to 100 000
+     * @return mW/cm²
+     */
+    public double limitMwCm2(double frequencyMhz) {
+        requireCovered(frequencyMhz);
+        if (frequencyMhz <= 300) {
+            return below300MhzMwCm2;
+        }
+        return frequencyMhz < 1500 ? frequencyMhz / 300 * below300MhzMwCm2 : above1500MhzMwCm2;
+    }
+
+    /**
+     * Distance at which the field falls to the limit.
+     *
+     * @param powerW average power at the antenna, W, 0 or more
+     * @param gainDbi gain over an isotropic radiator, dB
+     * @param frequencyMhz 30 to 100 000
+     * @return metres from the antenna
+     */
+    public double distanceM(double powerW, double gainDbi, double frequencyMhz) {
+        if (!(powerW >= 0) || !Double.isFinite(powerW) || !Double.isFinite(gainDbi)) {
+            throw new IllegalArgumentException("A power is 0 W or more, not " + powerW + ", and a gain a number of dB,"
+                    + " not " + gainDbi + ".");
+        }
+        double eirpW = powerW * Math.pow(10, gainDbi / 10);
+        double limitWm2 = limitMwCm2(frequencyMhz) * WATTS_PER_M2_IN_MW_PER_CM2;
+        return Math.sqrt(GROUND_REFLECTION * eirpW / (4 * Math.PI * limitWm2));
+    }
+
+    /**
+     * Effective radiated power up to which no evaluation is asked for at a distance (47 CFR 1.1307(b)(3)(i)(C), from
+     * memory).
+     *
+     * @param frequencyMhz 30 up to 1500
+     * @param distanceM at least a wavelength divided by 2π
+     * @return W over a half-wave dipole
+     */
+    public static double exemptErpW(double frequencyMhz, double distanceM) {
+        requireCovered(frequencyMhz);
+        double nearestM = 299.792458 / frequencyMhz / (2 * Math.PI);
+        if (frequencyMhz >= 1500 || !(distanceM >= nearestM)) {
+            throw new IllegalArgumentException("The exemption is stated below 1500 MHz and from " + Words.number(nearestM)
+                    + " m, not for " + frequencyMhz + " MHz at " + distanceM + " m.");
+        }
+        return (frequencyMhz < 300 ? 3.83 : 0.0128 * frequencyMhz) * distanceM * distanceM;
+    }
+
+    private static void requireCovered(double frequencyMhz) {
+        if (!(frequencyMhz >= 30 && frequencyMhz <= 100_000)) {
+            throw new IllegalArgumentException("Limits are known from 30 to 100000 MHz, not for " + frequencyMhz + " MHz.");
+        }
+    }
+}

@@ -1,0 +1,86 @@
+package org.straddle.safety;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import org.straddle.model.Event;
+import org.straddle.model.HazardKind;
+import org.straddle.model.Policies;
+import org.straddle.model.Review;
+import org.straddle.model.Site;
+import org.straddle.model.StraddleFactory;
+import org.straddle.model.Survey;
+
+/**
+ * What a team must know about the hazards of a site on one day: what the newest survey saw, what the surveyor says
+ * about each hazard, the usual cautions for its kind, and whether a review holds.
+ *
+ * <p>The cautions are usual practice from published sources, not a measure of a real place: local codes, the owner's
+ * rules and licensed people come first, and the sheet says so.
+ *
+ * @param survey the newest survey dated on the day or before
+ * @param review the review that decides; empty when none counts
+ * @param remarks what else wants attention: a stale survey, a lapsed permission, a road that no hazard mentions
+ */
+public record SafetyNotes(Site site, LocalDate day, Optional<Survey> survey, List<HazardNote> hazards,
+        Optional<Review> review, ReviewState state, List<String> remarks) {
+
+    /** Stands under every list of cautions. */
+    public static final String DEFERENCE = "These are usual cautions, not rules for a real place: local codes, the"
+            + " owners of land and lines, and people licensed for the work come first. Whoever is on the spot decides,"
+            + " and anyone may call it off.";
+
+    public SafetyNotes {
+        hazards = List.copyOf(hazards);
+        remarks = List.copyOf(remarks);
+    }
+
+    /** With the policies of the event that the site belongs to, or the usual ones when it stands alone. */
+    public static SafetyNotes of(Site site, LocalDate day) {
+        Policies policies = site.eContainer() instanceof Event event ? event.getPolicies() : null;
+        return of(site, day, policies);
+    }
+
+    /**
+     * @param day a local day of the event
+     * @param policies null for the usual ones
+     */
+    public static SafetyNotes of(Site site, LocalDate day, Policies policies) {
+        Policies chosen = policies != null ? policies : StraddleFactory.eINSTANCE.createPolicies();
+        Optional<Survey> survey = SiteReviews.newestSurvey(site, day);
+        List<HazardNote> hazards = survey.map(there -> there.getHazards().stream()
+                .map(hazard -> HazardNote.of(hazard, there)).toList()).orElse(List.of());
+        return new SafetyNotes(site, day, survey, hazards, SiteReviews.decisive(site, day),
+                SiteReviews.state(site, day, chosen), remarks(survey, day, chosen));
+    }
+
+    private static List<String> remarks(Optional<Survey> newest, LocalDate day, Policies policies) {
+        if (newest.isEmpty()) {
+            return List.of("Nobody surveyed this site by " + day + ": its hazards are not known. Survey it first.");
+        }
+        Survey survey = newest.get();
+        List<String> remarks = new ArrayList<>();
+        if (survey.getDate() == null) {
+            remarks.add("The survey has no date, so nobody can tell how old it is. Enter the day of the visit.");
+        } else if (ChronoUnit.DAYS.between(survey.getDate(), day) > policies.getSurveyAgeLimitDays()) {
+            remarks.add("The survey of " + survey.getDate() + " is older than " + policies.getSurveyAgeLimitDays()
+                    + " days. Visit the site again.");
+        }
+        if (survey.getAccessUntil() != null && survey.getAccessUntil().isBefore(day)) {
+            remarks.add("The permission to be there held until " + survey.getAccessUntil() + ". Ask for a new one.");
+        }
+        if (survey.getHazards().isEmpty()) {
+            remarks.add("The survey names no hazard. That may mean that nobody looked: ask the surveyor.");
+        }
+        if (survey.getRoadSpeedKmh() > 0
+                && survey.getHazards().stream().noneMatch(hazard -> hazard.getKind() == HazardKind.TRAFFIC)) {
+            remarks.add("Traffic passes at " + Words.number(survey.getRoadSpeedKmh())
+                    + " km/h, yet the survey names no traffic hazard. "
+                    + String.join(" ", Cautions.traffic(survey.getRoadSpeedKmh())));
+        }
+        return remarks;
+    }
+}

@@ -1,0 +1,73 @@
+package org.straddle.safety;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import org.straddle.model.Fresh;
+import org.straddle.model.Policies;
+import org.straddle.model.Review;
+import org.straddle.model.Site;
+import org.straddle.model.Verdict;
+
+/**
+ * A review about to be signed: what the reviewer says, what is still wrong with it, and the review that comes of it.
+ *
+ * @param reviewer the name under it
+ * @param date day of the review
+ * @param conditions what must be so; needed for the verdict "on conditions"
+ * @param expires last day on which it holds
+ */
+public record SignOff(String reviewer, LocalDate date, Verdict verdict, String conditions, LocalDate expires) {
+
+    /** Starts one with the expiry that the event's policies grant. */
+    public static SignOff on(LocalDate date, Policies policies) {
+        return new SignOff("", date, Verdict.GO_WITH_CARE, "", lastDay(date, policies));
+    }
+
+    /** Last day on which a review of the date holds by the event's policies. */
+    public static LocalDate lastDay(LocalDate date, Policies policies) {
+        return date.plusDays(Math.max(0, policies.getReviewValidityDays()));
+    }
+
+    /** What keeps it from being signed, one plain sentence each; empty when nothing does. */
+    public List<String> problems() {
+        List<String> problems = new ArrayList<>();
+        if (reviewer == null || reviewer.isBlank()) {
+            problems.add("Enter your name: a review without a name is nobody's word.");
+        }
+        if (verdict == Verdict.ON_CONDITIONS && (conditions == null || conditions.isBlank())) {
+            problems.add("Say what the conditions are.");
+        }
+        if (verdict == Verdict.DO_NOT_USE && (conditions == null || conditions.isBlank())) {
+            problems.add("Say why the site must not be used.");
+        }
+        if (date == null || expires == null) {
+            problems.add("Enter both days as year-month-day, such as 2031-06-20.");
+        } else if (expires.isBefore(date)) {
+            problems.add("The last day, " + expires + ", is before the day of the review, " + date + ".");
+        }
+        return problems;
+    }
+
+    /**
+     * The review, not yet added to the site; it names the newest survey of its day, if there is one.
+     *
+     * @throws IllegalStateException if there are {@link #problems}
+     */
+    public Review review(Site site) {
+        Optional<String> problem = problems().stream().findFirst();
+        if (problem.isPresent()) {
+            throw new IllegalStateException(problem.get());
+        }
+        Review review = Fresh.review();
+        review.setReviewer(reviewer.strip());
+        review.setDate(date);
+        review.setVerdict(verdict);
+        review.setConditions(Words.orElse(conditions, null));
+        review.setExpires(expires);
+        SiteReviews.newestSurvey(site, date).ifPresent(review::setSurvey);
+        return review;
+    }
+}

@@ -1,0 +1,86 @@
+package org.straddle.safety;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+import org.straddle.model.Policies;
+import org.straddle.model.Review;
+import org.straddle.model.Site;
+import org.straddle.model.Survey;
+import org.straddle.model.Verdict;
+
+/**
+ * Finds the one review of a site that counts on a day, and what it amounts to.
+ *
+ * <p>The newest review decides, and what was written after the day does not count for it. Two cases are decided for
+ * the side of care: a refusal counts even without a name or a date and never lapses, while a go without either is
+ * nobody's word and is passed over. Survey and review without a date are taken as the newest of their kind, because
+ * the lists are kept oldest first and a fact must not vanish for want of a date.
+ */
+final class SiteReviews {
+
+    private SiteReviews() {
+    }
+
+    /** The newest survey of the site dated on the day or before. */
+    static Optional<Survey> newestSurvey(Site site, LocalDate day) {
+        return site.getSurveys().stream()
+                .filter(survey -> survey.getDate() == null || !survey.getDate().isAfter(day))
+                .sorted(Comparator.comparing(Survey::getDate, Comparator.nullsLast(Comparator.naturalOrder())))
+                .reduce((older, newer) -> newer);
+    }
+
+    static Optional<Review> decisive(Site site, LocalDate day) {
+        List<Review> oldestFirst = site.getReviews().stream()
+                .filter(review -> review.getDate() == null || !review.getDate().isAfter(day))
+                .sorted(Comparator.comparing(Review::getDate, Comparator.nullsLast(Comparator.naturalOrder())))
+                .toList();
+        return oldestFirst.stream().filter(review -> refuses(review) || signed(review))
+                .reduce((older, newer) -> newer);
+    }
+
+    static ReviewState state(Site site, LocalDate day, Policies policies) {
+        return decisive(site, day).map(review -> state(review, site, day, policies))
+                .orElseGet(() -> new ReviewState.Missing(day));
+    }
+
+    private static ReviewState state(Review review, Site site, LocalDate day, Policies policies) {
+        String reviewer = Words.orElse(review.getReviewer(), "a reviewer without a name");
+        String conditions = Words.orElse(review.getConditions(), "");
+        if (refuses(review)) {
+            return new ReviewState.Refused(reviewer, conditions);
+        }
+        Optional<Survey> newest = newestSurvey(site, day);
+        if (newest.isPresent() && isNewer(newest.get(), review)) {
+            return new ReviewState.Outdated(reviewer, newest.get().getDate());
+        }
+        LocalDate until = lastDay(review, policies);
+        return day.isAfter(until) ? new ReviewState.Expired(reviewer, until.plusDays(1))
+                : new ReviewState.Valid(reviewer, review.getDate(), until, conditions);
+    }
+
+    /** The review's own expiry, else its date and the days that the event's policies grant. */
+    static LocalDate lastDay(Review review, Policies policies) {
+        return review.getExpires() != null ? review.getExpires() : SignOff.lastDay(review.getDate(), policies);
+    }
+
+    /** A review that names its survey knows that one; one that names none knows what was there on its day. */
+    private static boolean isNewer(Survey newest, Review review) {
+        Survey known = review.getSurvey();
+        if (known != null && !known.eIsProxy()) {
+            return known != newest && (known.getDate() == null || newest.getDate() == null
+                    || !known.getDate().isAfter(newest.getDate()));
+        }
+        return newest.getDate() == null || newest.getDate().isAfter(review.getDate());
+    }
+
+    private static boolean refuses(Review review) {
+        return review.getVerdict() == Verdict.DO_NOT_USE;
+    }
+
+    private static boolean signed(Review review) {
+        return review.getDate() != null && review.getReviewer() != null && !review.getReviewer().isBlank();
+    }
+}
