@@ -4,7 +4,6 @@ import java.time.Instant;
 import java.util.SortedSet;
 
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
-import org.orekit.bodies.AnalyticalSolarPositionProvider;
 import org.orekit.bodies.GeodeticPoint;
 import org.orekit.bodies.OneAxisEllipsoid;
 import org.orekit.data.LazyLoadedDataContext;
@@ -32,7 +31,7 @@ final class EarthFrames {
     private final Frame teme;
     private final Frame earthFixed;
     private final OneAxisEllipsoid ellipsoid;
-    private final AnalyticalSolarPositionProvider sun;
+    private final Frame trueOfDate;
 
     private EarthFrames(LazyLoadedDataContext context) {
         utc = context.getTimeScales().getUTC();
@@ -40,7 +39,7 @@ final class EarthFrames {
         earthFixed = context.getFrames().getITRF(IERSConventions.IERS_2010, true);
         ellipsoid = new OneAxisEllipsoid(Constants.WGS84_EARTH_EQUATORIAL_RADIUS, Constants.WGS84_EARTH_FLATTENING,
                 earthFixed);
-        sun = new AnalyticalSolarPositionProvider(context);
+        trueOfDate = context.getFrames().getTOD(IERSConventions.IERS_2010, true);
     }
 
     static EarthFrames withoutOrientation() {
@@ -96,7 +95,8 @@ final class EarthFrames {
 
     /** The sun's position in the Earth-fixed frame, metres. */
     Vector3D sun(Instant instant) {
-        return sun.getPosition(date(instant), earthFixed);
+        AbsoluteDate date = date(instant);
+        return trueOfDate.getStaticTransformTo(earthFixed, date).transformPosition(SolarPosition.trueOfDate(date));
     }
 
     Subpoint subpoint(Vector3D earthFixedPosition) {
