@@ -17,7 +17,7 @@ class ConductTest {
     private static final Pattern STRING = Pattern.compile("\"((?:[^\"\\\\\\n]|\\\\.)*)\"");
 
     /** Nobody can promise that a roadside is free of danger, so the word for it is never printed. */
-    private static final Pattern PROMISE = Pattern.compile("(?i)(?<![\\w./-])(?:un)?safe(?![\\w(.:-])");
+    private static final Pattern PROMISE = Pattern.compile("(?i)(?<![\\w./-])(?:un)?safe(?![\\w-])");
 
     private static final Pattern EMPTY_NAME = Pattern.compile("\\w*(?:Manager|Helper|Utils?|Impl)\\.java");
 
