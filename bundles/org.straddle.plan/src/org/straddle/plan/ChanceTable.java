@@ -1,0 +1,137 @@
+package org.straddle.plan;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.stream.IntStream;
+
+/**
+ * The chances of a problem in the two orders that the refill needs: all by start, and per site by end.
+ *
+ * <p>A <em>rank</em> is a position in the second order; the ranks of a site are consecutive. How many
+ * chances of a site are over by a given minute is looked up, not searched, because the refill asks it
+ * for every pair of sites.
+ */
+final class ChanceTable {
+
+    private final Chance[] byStart;
+    private final int[] arrive;
+    private final int[] depart;
+    private final int[] rank;
+    private final int[] atRank;
+    private final int[] firstRank;
+    private final int[] endAtRank;
+    private final int firstStep;
+    private final int[][] departedBy;
+
+    ChanceTable(PlanProblem problem) {
+        byStart = problem.chances().toArray(Chance[]::new);
+        Arrays.sort(byStart, Comparator.comparingInt(Chance::start).thenComparingInt(Chance::end)
+                .thenComparingInt(Chance::site).thenComparingInt(Chance::bird));
+        arrive = Arrays.stream(byStart).mapToInt(c -> problem.times().arrivalFor(c.start())).toArray();
+        depart = Arrays.stream(byStart).mapToInt(c -> problem.times().departureAfter(c.end())).toArray();
+        atRank = IntStream.range(0, byStart.length).boxed()
+                .sorted(Comparator.comparingInt((Integer c) -> byStart[c].site())
+                        .thenComparingInt(c -> byStart[c].end()).thenComparingInt(c -> c))
+                .mapToInt(Integer::intValue).toArray();
+        rank = new int[byStart.length];
+        endAtRank = new int[byStart.length];
+        firstRank = new int[problem.siteCount() + 1];
+        for (int r = 0; r < atRank.length; r++) {
+            rank[atRank[r]] = r;
+            endAtRank[r] = byStart[atRank[r]].end();
+            firstRank[byStart[atRank[r]].site() + 1] = r + 1;
+        }
+        for (int site = 0; site < problem.siteCount(); site++) {
+            firstRank[site + 1] = Math.max(firstRank[site + 1], firstRank[site]);
+        }
+        firstStep = step(Arrays.stream(depart).min().orElse(0));
+        int steps = step(Arrays.stream(depart).max().orElse(0)) - firstStep + 1;
+        departedBy = new int[problem.siteCount()][];
+        for (int site = 0; site < departedBy.length; site++) {
+            departedBy[site] = departures(site, steps);
+        }
+    }
+
+    private int[] departures(int site, int steps) {
+        int[] byStep = new int[steps];
+        int next = firstRank[site];
+        for (int step = 0; step < steps; step++) {
+            while (next < firstRank[site + 1] && step(depart[atRank[next]]) <= firstStep + step) {
+                next++;
+            }
+            byStep[step] = next;
+        }
+        return byStep;
+    }
+
+    private static int step(int second) {
+        return Math.floorDiv(second, StationTimes.STEP);
+    }
+
+    int size() {
+        return byStart.length;
+    }
+
+    Chance chance(int chance) {
+        return byStart[chance];
+    }
+
+    /** Latest arrival to work this chance first. */
+    int arrive(int chance) {
+        return arrive[chance];
+    }
+
+    /** Earliest departure having worked this chance last. */
+    int depart(int chance) {
+        return depart[chance];
+    }
+
+    /** First chance that starts at or after this second. */
+    int firstFrom(int second) {
+        int low = 0;
+        int high = byStart.length;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (byStart[middle].start() < second) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    int rank(int chance) {
+        return rank[chance];
+    }
+
+    int atRank(int rank) {
+        return atRank[rank];
+    }
+
+    int firstRank(int site) {
+        return firstRank[site];
+    }
+
+    /** Rank after the last chance of the site with a departure at or before this second. */
+    int rankDepartedBy(int site, int second) {
+        int step = step(second) - firstStep;
+        int[] byStep = departedBy[site];
+        return step < 0 ? firstRank[site] : byStep[Math.min(step, byStep.length - 1)];
+    }
+
+    /** Rank after the last chance of the site that ends at or before this second. */
+    int rankEndedBy(int site, int second) {
+        int low = firstRank[site];
+        int high = firstRank[site + 1];
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (endAtRank[middle] <= second) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+}

@@ -1,0 +1,187 @@
+package org.straddle.plan;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.SubMonitor;
+
+/**
+ * Large-neighbourhood search: fill the days one after the other, then again and again take a part of the
+ * plan out and fill it anew, keeping what is better and, within a temperature that falls and rises, what is
+ * a little worse.
+ *
+ * <p>Why this way: filling one team's gap in the best way is quick and nearly exact ({@link Refill}), so
+ * what is left to search is how the teams share squares and birds. It gives a plan at once and a better one
+ * the longer it runs. It is weak where several teams contend for the same few passes, and it has no idea how
+ * far from the best it is.
+ *
+ * <p>The clock decides only when to stop: everything else follows from the problem, the seed and the number
+ * of the iteration.
+ */
+final class NeighbourhoodSearch {
+
+    private static final int CYCLE = 400;
+    private static final double HOT = 0.05;
+    private static final double COLD = 0.001;
+    private static final double FAVOUR = 0.3;
+    private static final int TICKS = 1000;
+
+    private final PlanProblem problem;
+    private final PlanSettings settings;
+    private final PlanProgress progress;
+    private final IProgressMonitor monitor;
+
+    private final long startNanos = System.nanoTime();
+    private final Random random;
+    private final DayFill dayFill;
+    private final double[] plain;
+    private final Roster roster;
+    private double worth;
+    private List<List<Stay>> best;
+    private double bestWorth;
+    private long iteration;
+
+    private NeighbourhoodSearch(PlanProblem problem, PlanSettings settings, PlanProgress progress,
+            IProgressMonitor monitor) {
+        this.problem = problem;
+        this.settings = settings;
+        this.progress = progress;
+        this.monitor = monitor;
+        random = new Random(settings.seed());
+        dayFill = new DayFill(problem);
+        plain = new double[problem.siteCount()];
+        Arrays.fill(plain, 1);
+        roster = new Roster(problem);
+    }
+
+    /** What a search found: the fixed stays and the chosen ones. */
+    record Found(Roster roster, long iterations, Duration elapsed, Proposal.Ending ending) {
+    }
+
+    /** Searches until the settings' limit or a cancel; either way with the best plan so far. */
+    static Found search(PlanProblem problem, PlanSettings settings, PlanProgress progress,
+            IProgressMonitor monitor) {
+        return new NeighbourhoodSearch(problem, settings, progress, monitor).run();
+    }
+
+    private Found run() {
+        if (problem.days().isEmpty() || problem.chances().isEmpty() || problem.tiers().count() == 0) {
+            return found(Proposal.Ending.NOTHING_TO_PLAN);
+        }
+        SubMonitor ticks = SubMonitor.convert(monitor, TICKS);
+        int ticked = 0;
+        fillDaysInOrder();
+        keepAsBest();
+        while (!monitor.isCanceled() && !limitReached()) {
+            iterate();
+            iteration++;
+            int reached = (int) (TICKS * doneShare());
+            ticks.worked(reached - ticked);
+            ticked = reached;
+        }
+        restoreBest();
+        return found(limitReached() ? Proposal.Ending.LIMIT : Proposal.Ending.STOPPED);
+    }
+
+    private Found found(Proposal.Ending ending) {
+        return new Found(roster, iteration, elapsed(), ending);
+    }
+
+    /** The plain greedy plan: the search is never worse. */
+    private void fillDaysInOrder() {
+        for (int day = 0; day < problem.days().size() && !monitor.isCanceled(); day++) {
+            dayFill.fill(roster, day, plain);
+        }
+        worth = roster.worth();
+    }
+
+    private void iterate() {
+        if (iteration % CYCLE == 0) {
+            restoreBest();
+        }
+        List<Stay> removed = pick(Removal.values()).choose(roster, random);
+        List<Integer> days = daysOf(removed);
+        List<List<Stay>> old = days.stream().map(day -> List.copyOf(roster.day(day))).toList();
+        removed.forEach(roster::clear);
+        double[] favour = random.nextInt(3) == 0 ? favours() : plain;
+        List<Integer> order = new ArrayList<>(days);
+        Collections.shuffle(order, random);
+        order.forEach(day -> dayFill.fill(roster, day, favour));
+        double changed = roster.worth();
+        if (days.stream().allMatch(roster::canBeDriven) && accept(changed)) {
+            worth = changed;
+            if (worth > bestWorth) {
+                keepAsBest();
+            }
+        } else {
+            for (int i = 0; i < old.size(); i++) {
+                roster.restore(days.get(i), old.get(i));
+            }
+        }
+    }
+
+    /** Days that lose a stay, and now and then another, which may use what becomes free. */
+    private List<Integer> daysOf(List<Stay> removed) {
+        Set<Integer> days = new LinkedHashSet<>();
+        removed.stream().map(Stay::day).filter(day -> day != FixedStay.NO_DAY).forEach(days::add);
+        if (days.isEmpty() || random.nextInt(4) == 0) {
+            days.add(random.nextInt(problem.days().size()));
+        }
+        return List.copyOf(days);
+    }
+
+    private boolean accept(double changed) {
+        double phase = (double) (iteration % CYCLE) / CYCLE;
+        double temperature = HOT * Math.pow(COLD / HOT, phase);
+        return changed >= worth + temperature * Math.log(1 - random.nextDouble());
+    }
+
+    private <T> T pick(T[] choices) {
+        return choices[random.nextInt(choices.length)];
+    }
+
+    private double[] favours() {
+        return random.doubles(plain.length, 1 - FAVOUR, 1 + FAVOUR).toArray();
+    }
+
+    private void keepAsBest() {
+        best = new ArrayList<>();
+        for (int day = 0; day < problem.days().size(); day++) {
+            best.add(List.copyOf(roster.day(day)));
+        }
+        bestWorth = worth;
+        progress.improved(bestWorth, iteration, elapsed());
+    }
+
+    private void restoreBest() {
+        for (int day = 0; day < problem.days().size(); day++) {
+            roster.restore(day, best.get(day));
+        }
+        worth = bestWorth;
+    }
+
+    private Duration elapsed() {
+        return Duration.ofNanos(System.nanoTime() - startNanos);
+    }
+
+    private boolean limitReached() {
+        return doneShare() >= 1;
+    }
+
+    /** Share of the nearer limit that is used up, 0 to 1. */
+    private double doneShare() {
+        double ofTime = settings.time().isZero() ? 1
+                : (double) elapsed().toMillis() / Math.max(1, settings.time().toMillis());
+        double ofIterations = settings.iterations().isEmpty() ? 0
+                : settings.iterations().getAsLong() == 0 ? 1
+                        : (double) iteration / settings.iterations().getAsLong();
+        return Math.min(1, Math.max(ofTime, ofIterations));
+    }
+}

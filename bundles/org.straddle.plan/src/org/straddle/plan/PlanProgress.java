@@ -1,0 +1,18 @@
+package org.straddle.plan;
+
+import java.time.Duration;
+
+/** Is told how a search gets on. Called on the searching thread; must return soon. */
+@FunctionalInterface
+public interface PlanProgress {
+
+    /** For callers that only want the result. */
+    PlanProgress SILENT = (worth, iterations, elapsed) -> { };
+
+    /**
+     * The search found a better plan than any before.
+     *
+     * @param worth as {@link Proposal#worth()}
+     */
+    void improved(double worth, long iterations, Duration elapsed);
+}

@@ -1,0 +1,168 @@
+package org.straddle.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * A plan while it is being made: who is where when, kept together with what follows from it and what every
+ * further stay has to be asked against: passes worked from each square, stays that hold a square, turns that
+ * hold a bird. Stays come and go as wholes.
+ */
+final class Roster {
+
+    private static final Comparator<Stay> BY_ARRIVAL =
+            Comparator.comparingInt(Stay::arrival).thenComparingInt(Stay::departure);
+
+    private final PlanProblem problem;
+    private final List<List<Stay>> byDay = new ArrayList<>();
+    private final List<Stay> outsideDays = new ArrayList<>();
+    private final int[] worked;
+    private final List<List<Stay>> holdsOfSquare = new ArrayList<>();
+    private final List<List<Chance>> turnsOfBird = new ArrayList<>();
+
+    /** Holds the fixed stays and nothing else. */
+    Roster(PlanProblem problem) {
+        this.problem = problem;
+        worked = new int[problem.squareCount()];
+        problem.days().forEach(day -> byDay.add(new ArrayList<>()));
+        problem.demand().forEach(square -> holdsOfSquare.add(new ArrayList<>()));
+        problem.teamsAtOnce().forEach(bird -> turnsOfBird.add(new ArrayList<>()));
+        problem.fixed().forEach(fixed -> add(Stay.of(fixed, List.of())));
+    }
+
+    PlanProblem problem() {
+        return problem;
+    }
+
+    /** The stays of a day by arrival; a live view. */
+    List<Stay> day(int day) {
+        return byDay.get(day);
+    }
+
+    /** Every stay, by day and arrival, those outside all days last. */
+    List<Stay> stays() {
+        List<Stay> all = new ArrayList<>();
+        byDay.forEach(all::addAll);
+        all.addAll(outsideDays);
+        return all;
+    }
+
+    void add(Stay stay) {
+        List<Stay> lane = laneOf(stay);
+        lane.add(stay);
+        lane.sort(BY_ARRIVAL);
+        for (int square : problem.squaresOfSite().get(stay.site())) {
+            worked[square] += stay.turnCount();
+            holdsOfSquare.get(square).add(stay);
+        }
+        stay.turns().forEach(turn -> turnsOfBird.get(turn.bird()).add(turn));
+        stay.fixedTurns().forEach(turn -> turnsOfBird.get(turn.bird()).add(turn));
+    }
+
+    void remove(Stay stay) {
+        if (!laneOf(stay).remove(stay)) {
+            throw new IllegalArgumentException("Not in the plan: " + stay);
+        }
+        for (int square : problem.squaresOfSite().get(stay.site())) {
+            worked[square] -= stay.turnCount();
+            holdsOfSquare.get(square).remove(stay);
+        }
+        stay.turns().forEach(turn -> turnsOfBird.get(turn.bird()).remove(turn));
+        stay.fixedTurns().forEach(turn -> turnsOfBird.get(turn.bird()).remove(turn));
+    }
+
+    private List<Stay> laneOf(Stay stay) {
+        return stay.day() == FixedStay.NO_DAY ? outsideDays : byDay.get(stay.day());
+    }
+
+    /** Takes a stay out; of a fixed one only the turns that are not fixed. */
+    void clear(Stay stay) {
+        remove(stay);
+        stay.fixed().ifPresent(fixed -> add(Stay.of(fixed, List.of())));
+    }
+
+    /** Replaces the stays of a day by others. */
+    void restore(int day, List<Stay> stays) {
+        List.copyOf(byDay.get(day)).forEach(this::remove);
+        stays.forEach(this::add);
+    }
+
+    /** Passes worked from a square. */
+    int worked(int square) {
+        return worked[square];
+    }
+
+    /** Stays that hold a square; a live view in no order. */
+    List<Stay> holdsOf(int square) {
+        return holdsOfSquare.get(square);
+    }
+
+    /**
+     * Whether as many turns as the bird allows lie in the time of this chance. It counts those that follow
+     * each other as if they were at once: stricter than the rule on birds that several teams share, and
+     * quick.
+     */
+    boolean birdIsTaken(Chance chance) {
+        int free = problem.teamsAtOnce().get(chance.bird());
+        for (Chance turn : turnsOfBird.get(chance.bird())) {
+            if (turn.overlaps(chance) && --free <= 0) {
+                return true;
+            }
+        }
+        return free <= 0;
+    }
+
+    /** Squares' worth less the price of driving. */
+    double worth() {
+        double worth = 0;
+        for (int square = 0; square < worked.length; square++) {
+            worth += problem.demand().get(square) * problem.tiers().upTo(worked[square]);
+        }
+        for (int day = 0; day < byDay.size(); day++) {
+            worth -= problem.drivingPricePerHour() * drivingSeconds(day) / 3600;
+        }
+        return worth;
+    }
+
+    /** What the squares of a stay would lose without it. */
+    double gain(Stay stay) {
+        double gain = 0;
+        for (int square : problem.squaresOfSite().get(stay.site())) {
+            gain += problem.demand().get(square) * (problem.tiers().upTo(worked[square])
+                    - problem.tiers().upTo(worked[square] - stay.turnCount()));
+        }
+        return gain;
+    }
+
+    /** Driving of one team on one day, without breaks; none on a day without stops. */
+    int drivingSeconds(int day) {
+        PlanDay route = problem.days().get(day);
+        List<Stay> stays = byDay.get(day);
+        if (stays.isEmpty()) {
+            return problem.roads().drivingSeconds(route.startPlace(), route.endPlace());
+        }
+        int seconds = 0;
+        int place = route.startPlace();
+        for (Stay stay : stays) {
+            seconds += problem.roads().drivingSeconds(place, stay.site());
+            place = stay.site();
+        }
+        return seconds + problem.roads().drivingSeconds(place, route.endPlace());
+    }
+
+    /**
+     * Whether a day can be driven: every leg fits that the planner has a hand in, and so does the driving
+     * in all. What is impossible because of fixed stays alone is not held against the plan.
+     */
+    boolean canBeDriven(int day) {
+        List<Gap> gaps = Gap.between(problem, day, byDay.get(day));
+        for (Gap gap : gaps) {
+            if (!gap.betweenFixed() && gap.freeAt() + problem.moveSeconds(gap.fromPlace(), gap.toPlace()) > gap.dueAt()) {
+                return false;
+            }
+        }
+        return drivingSeconds(day) <= problem.days().get(day).drivingLimit()
+                || byDay.get(day).stream().allMatch(stay -> stay.fixed().isPresent());
+    }
+}

@@ -1,0 +1,43 @@
+package org.straddle.plan;
+
+import java.util.List;
+
+/**
+ * Worth of the first, second, … pass worked from a square, as shares of its demand. Passes beyond the list
+ * are worth nothing. A share above the one before it counts as that one: with falling shares the worth of a
+ * pass never depends on the order in which passes are added.
+ */
+final class Tiers {
+
+    private final double[] share;
+    private final double[] sum;
+
+    /** @throws IllegalArgumentException when a share is negative or not a number */
+    Tiers(List<Double> shares) {
+        share = new double[shares.size()];
+        sum = new double[shares.size() + 1];
+        for (int i = 0; i < share.length; i++) {
+            double given = shares.get(i);
+            if (!(given >= 0)) {
+                throw new IllegalArgumentException("A repeat worth cannot be " + given);
+            }
+            share[i] = i == 0 ? given : Math.min(given, share[i - 1]);
+            sum[i + 1] = sum[i] + share[i];
+        }
+    }
+
+    /** How many passes from one square are worth anything at most. */
+    int count() {
+        return share.length;
+    }
+
+    /** Share that one more pass adds to a square already worked {@code worked} times. */
+    double next(int worked) {
+        return worked < share.length ? share[worked] : 0;
+    }
+
+    /** Share of a square worked so many times. */
+    double upTo(int worked) {
+        return sum[Math.min(worked, share.length)];
+    }
+}

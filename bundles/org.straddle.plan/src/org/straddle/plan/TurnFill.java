@@ -1,0 +1,53 @@
+package org.straddle.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Works as many more passes as pay in a stop whose times are fixed. With falling repeat worths every pass
+ * from the same site pays alike, so the most passes are the best: take whichever ends first, again and
+ * again, which is known to give the most (interval scheduling).
+ */
+final class TurnFill {
+
+    private final PlanProblem problem;
+    private final ChanceTable table;
+
+    TurnFill(PlanProblem problem, ChanceTable table) {
+        this.problem = problem;
+        this.table = table;
+    }
+
+    /** Adds turns to a fixed stay in the roster. */
+    void fill(Roster roster, Stay stay) {
+        FixedStay fixed = stay.fixed().orElseThrow();
+        int ready = fixed.arrival() + problem.times().setUp();
+        int packUp = fixed.departure() - problem.times().takeDown();
+        List<Chance> turns = new ArrayList<>();
+        int from = table.rankEndedBy(fixed.site(), ready);
+        int to = table.rankEndedBy(fixed.site(), packUp);
+        int freeFrom = ready;
+        for (int rank = from; rank < to && pays(roster, fixed.site(), turns.size()); rank++) {
+            Chance chance = table.chance(table.atRank(rank));
+            if (chance.start() >= freeFrom && keepsGap(chance, fixed.turns()) && !roster.birdIsTaken(chance)) {
+                turns.add(chance);
+                freeFrom = chance.end() + problem.times().turnGap();
+            }
+        }
+        if (!turns.isEmpty()) {
+            roster.remove(stay);
+            roster.add(Stay.of(fixed, turns));
+        }
+    }
+
+    private boolean pays(Roster roster, int site, int more) {
+        return problem.squaresOfSite().get(site).stream().anyMatch(square -> problem.demand().get(square) > 0
+                && problem.tiers().next(roster.worked(square) + more) > 0);
+    }
+
+    private boolean keepsGap(Chance chance, List<Chance> fixedTurns) {
+        int gap = problem.times().turnGap();
+        return fixedTurns.stream()
+                .allMatch(turn -> chance.end() + gap <= turn.start() || turn.end() + gap <= chance.start());
+    }
+}
