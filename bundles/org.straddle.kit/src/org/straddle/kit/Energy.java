@@ -8,7 +8,7 @@ import org.straddle.model.KitItem;
 
 /**
  * How long the kit's own energy lasts: an estimate, not a promise. All that is stored, spares included, is set against
- * the average draw of one piece of everything that is in use; items that stand in for another draw nothing.
+ * the average draw of one piece of everything that is in use; a spare beside what it replaces draws nothing.
  *
  * <p>The chemistry of a battery is not written down, so there are two answers. Of a lead-acid battery half of what it
  * stores is usable, of a lithium iron phosphate one four fifths (from memory). Cold takes more: a lead-acid battery
@@ -32,8 +32,14 @@ public record Energy(double storedWh, double drawW) {
         List<KitItem> present = items.stream().filter(item -> item.getCount() > 0).toList();
         return new Energy(
                 present.stream().mapToDouble(item -> item.getCount() * Words.amount(item.getStoresWh())).sum(),
-                present.stream().filter(item -> item.getSpareFor() == null)
+                present.stream().filter(item -> !standsBy(item, present))
                         .mapToDouble(item -> Words.amount(item.getDrawsW())).sum());
+    }
+
+    /** A spare rests while what it replaces is there too; in a ring of spares nothing says so, and all count. */
+    private static boolean standsBy(KitItem item, List<KitItem> present) {
+        return present.contains(item.getSpareFor())
+                && SpareLoop.in(List.of(item)).stream().noneMatch(loop -> loop.items().contains(item));
     }
 
     /**
