@@ -6,6 +6,10 @@ import static org.straddle.kit.KitNotation.covered;
 import static org.straddle.kit.KitNotation.singlePoints;
 import static org.straddle.kit.KitNotation.team;
 
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -47,7 +51,7 @@ class SinglePointTest {
     }
 
     private static String sorted(String words) {
-        return java.util.Arrays.stream(words.split(" ")).sorted().collect(java.util.stream.Collectors.joining(" "));
+        return Stream.of(words.split(" ")).sorted().collect(Collectors.joining(" "));
     }
 
     @ParameterizedTest
@@ -90,7 +94,7 @@ class SinglePointTest {
     @Test
     void namesEachRingOfSparesOnce() {
         var loops = PackingList.of(team("radio a ->b; radio b ->a; radio c ->a; tool t ->t; tool u ->t")).spareLoops();
-        assertEquals(java.util.List.of(
+        assertEquals(List.of(
                 "“a”, “b” are entered as each other's spares: clear the entry of the one that is in use.",
                 "“t” is entered as its own spare, which it cannot be: clear that entry, or count two pieces."),
                 loops.stream().map(SpareLoop::sentence).toList());

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 import org.straddle.model.Kit;
 import org.straddle.model.KitItem;
@@ -46,7 +47,7 @@ public record PackingList(String team, int teamNumber, List<PackingRow> rows, Li
                 Load.of(rows, team.getVehicle()), Energy.of(items));
     }
 
-    private static java.util.stream.Stream<PackingRow> rows(Kit kit) {
+    private static Stream<PackingRow> rows(Kit kit) {
         return kit.getItems().stream().map(item -> PackingRow.of(kit, item));
     }
 
@@ -85,7 +86,7 @@ public record PackingList(String team, int teamNumber, List<PackingRow> rows, Li
 
     /** What somebody who packs should know besides the rows: one plain sentence each, the gravest first. */
     public List<String> remarks() {
-        return java.util.stream.Stream.of(
+        return Stream.of(
                 load.exceeded() ? List.of(load.sentence()) : List.<String>of(),
                 singlePoints().stream().map(SinglePoint::sentence).toList(),
                 modes.stream().filter(mode -> !mode.covered()).map(ModeCover::sentence).toList(),

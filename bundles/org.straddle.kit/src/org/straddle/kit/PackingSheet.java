@@ -5,6 +5,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A packing list to print: tick boxes, and room for the name of who packed an item and the time, filled in where the
@@ -91,7 +92,7 @@ public final class PackingSheet {
     }
 
     private String details(PackingRow row) {
-        return java.util.stream.Stream.of(
+        return Stream.of(
                 row.modes().isEmpty() ? "" : "for " + row.modesText(),
                 row.spareFor().map(name -> "spare for " + name).orElse(""),
                 row.weightText(), row.note())

@@ -1,0 +1,63 @@
+package org.straddle.safety;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.straddle.safety.SiteNotation.day;
+import static org.straddle.safety.SiteNotation.policies;
+import static org.straddle.safety.SiteNotation.site;
+
+import java.util.List;
+
+import org.junit.jupiter.api.Test;
+import org.straddle.model.Review;
+import org.straddle.model.Site;
+import org.straddle.model.Verdict;
+
+class SignOffTest {
+
+    private static final SignOff GOOD = new SignOff(" Q0AAR ", day("06-20"), Verdict.GO_WITH_CARE, " ", day("06-30"));
+
+    @Test
+    void startsWithTheExpiryOfThePolicies() {
+        assertEquals(day("08-19"), SignOff.on(day("06-20"), policies()).expires());
+    }
+
+    @Test
+    void theReviewNamesTheNewestSurveyOfItsDay() {
+        Site site = site("survey 06-01; survey 06-10; survey 06-21");
+        Review review = GOOD.review(site);
+        assertSame(site.getSurveys().get(1), review.getSurvey());
+        assertEquals("Q0AAR", review.getReviewer());
+        assertNull(review.getConditions());
+        assertEquals(List.of(), site.getReviews(), "adding it is the caller's, in a command");
+        site.getReviews().add(review);
+        assertEquals(new ReviewState.Valid("Q0AAR", day("06-20"), day("06-30"), ""),
+                SafetyNotes.of(site, day("06-20"), policies()).state());
+    }
+
+    @Test
+    void aNewReviewLiftsARefusal() {
+        Site site = site("review 06-20 by A refuse");
+        site.getReviews().add(GOOD.review(site));
+        assertEquals("valid", SafetyNotes.of(site, day("06-20"), policies()).state().word());
+    }
+
+    @Test
+    void saysWhatIsStillWrong() {
+        assertEquals(List.of(), GOOD.problems());
+        assertProblem("Enter your name", new SignOff(" ", day("06-20"), Verdict.GO_WITH_CARE, "", day("06-20")));
+        assertProblem("Say what the conditions are",
+                new SignOff("A", day("06-20"), Verdict.ON_CONDITIONS, " ", day("06-20")));
+        assertProblem("Say why", new SignOff("A", day("06-20"), Verdict.DO_NOT_USE, null, day("06-20")));
+        assertProblem("The last day, 2031-06-19, is before",
+                new SignOff("A", day("06-20"), Verdict.GO_WITH_CARE, "", day("06-19")));
+        assertProblem("Enter both days", new SignOff("A", day("06-20"), Verdict.GO_WITH_CARE, "", null));
+    }
+
+    private static void assertProblem(String start, SignOff signOff) {
+        assertEquals(List.of(true), signOff.problems().stream().map(text -> text.startsWith(start)).toList());
+        assertThrows(IllegalStateException.class, () -> signOff.review(site("")));
+    }
+}

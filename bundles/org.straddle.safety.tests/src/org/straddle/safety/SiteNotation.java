@@ -1,0 +1,91 @@
+package org.straddle.safety;
+
+import java.time.LocalDate;
+
+import org.straddle.model.Fresh;
+import org.straddle.model.Hazard;
+import org.straddle.model.HazardKind;
+import org.straddle.model.Policies;
+import org.straddle.model.Review;
+import org.straddle.model.Site;
+import org.straddle.model.StraddleFactory;
+import org.straddle.model.Survey;
+import org.straddle.model.Verdict;
+
+/**
+ * A site's papers in a few words, parted by semicolons, on days of 2031: "survey 06-01" and "review 06-02 by Q0AAR",
+ * then "until 06-30", "of 06-01" for the survey that was reviewed, "refuse", "if rain stops". A day "?" is missing.
+ */
+final class SiteNotation {
+
+    private SiteNotation() {
+    }
+
+    static LocalDate day(String monthDay) {
+        return monthDay.equals("?") ? null : LocalDate.parse("2031-" + monthDay);
+    }
+
+    static Site site(String papers) {
+        Site site = Fresh.site();
+        site.setName("Gate");
+        for (String paper : papers.isBlank() ? new String[0] : papers.split(";")) {
+            String[] words = paper.strip().split("\\s+");
+            if (words[0].equals("survey")) {
+                Survey survey = Fresh.survey();
+                survey.setDate(day(words[1]));
+                site.getSurveys().add(survey);
+            } else {
+                site.getReviews().add(review(words, site));
+            }
+        }
+        return site;
+    }
+
+    private static Review review(String[] words, Site site) {
+        Review review = Fresh.review();
+        review.setDate(day(words[1]));
+        for (int i = 2; i < words.length; i++) {
+            switch (words[i]) {
+                case "by" -> review.setReviewer(words[++i]);
+                case "until" -> review.setExpires(day(words[++i]));
+                case "of" -> {
+                    LocalDate reviewed = day(words[++i]);
+                    review.setSurvey(site.getSurveys().stream().filter(survey -> reviewed.equals(survey.getDate()))
+                            .findFirst().orElseThrow());
+                }
+                case "refuse" -> review.setVerdict(Verdict.DO_NOT_USE);
+                case "if" -> {
+                    review.setVerdict(Verdict.ON_CONDITIONS);
+                    review.setConditions(words[++i]);
+                }
+                default -> throw new IllegalArgumentException(words[i]);
+            }
+        }
+        return review;
+    }
+
+    static Hazard hazard(HazardKind kind, String description, double distanceM, String measure) {
+        Hazard hazard = StraddleFactory.eINSTANCE.createHazard();
+        hazard.setKind(kind);
+        hazard.setDescription(description);
+        hazard.setDistanceM(distanceM);
+        hazard.setMeasure(measure);
+        return hazard;
+    }
+
+    static Policies policies() {
+        return StraddleFactory.eINSTANCE.createPolicies();
+    }
+
+    /** "valid until 2031-08-01 by A", "expired since …", "missing", … on a day. */
+    static String state(String papers, String monthDay) {
+        ReviewState state = SafetyNotes.of(site(papers), day(monthDay), policies()).state();
+        if (state instanceof ReviewState.Valid valid) {
+            return valid.word() + " until " + valid.until().toString().substring(5) + " by " + valid.reviewer();
+        }
+        if (state instanceof ReviewState.Expired expired) {
+            return "expired since " + expired.since().toString().substring(5);
+        }
+        return state.word();
+    }
+}
