@@ -1,0 +1,421 @@
+package org.straddle.store;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.resource.ResourceSet;
+import org.straddle.model.Event;
+
+/**
+ * An event on disk: a folder with one file for each thing that one person edits.
+ *
+ * <p>A save changes all files of the folder or none, whenever power fails (see {@link SaveJournal}); it writes only
+ * files whose content changed, and refuses to overwrite what another program wrote meanwhile. Not for use by several
+ * threads: everything here belongs to the thread that edits the event.
+ */
+public final class EventFolder implements AutoCloseable {
+
+    private Path path;
+    private EventLock lock;
+    private SaveJournal journal;
+    private final FileSteps steps;
+    private final EventResourceSet resources;
+    private final Event event;
+    private final StagedFiles staged = new StagedFiles();
+    /** Digests of the event's own files as last read or written, by name. */
+    private Map<String, String> known;
+
+    private EventFolder(Path path, EventLock lock, FileSteps steps, EventResourceSet resources, Event event,
+            Map<String, byte[]> files) {
+        this.path = path;
+        this.lock = lock;
+        this.steps = steps;
+        this.journal = new SaveJournal(path, steps);
+        this.resources = resources;
+        this.event = event;
+        this.known = digests(files);
+    }
+
+    /**
+     * Opens an event for editing: no other program can until {@link #close}. A save that was interrupted is finished
+     * or thrown away first.
+     */
+    public static EventFolder open(Path folder) throws EventFolderException {
+        return open(folder, new DiskSteps());
+    }
+
+    static EventFolder open(Path folder, FileSteps steps) throws EventFolderException {
+        Path path = existing(folder);
+        EventLock lock = EventLock.on(path);
+        try {
+            SaveJournal journal = new SaveJournal(path, steps);
+            recover(journal, path);
+            return read(path, lock, steps, EventScan.scan(new DiskFiles(path, journal)));
+        } catch (EventFolderException | RuntimeException e) {
+            lock.close();
+            throw e;
+        }
+    }
+
+    /**
+     * Opens an event to look at it, also while somebody else edits it; nothing on the disk is changed.
+     * {@link #saveAs} makes an editable copy.
+     */
+    public static EventFolder openReadOnly(Path folder) throws EventFolderException {
+        Path path = existing(folder);
+        SaveJournal journal = new SaveJournal(path, new DiskSteps());
+        // Somebody may be saving right now: read until two readings agree.
+        Map<String, byte[]> files = EventScan.scan(new DiskFiles(path, journal));
+        for (int i = 0; i < 5; i++) {
+            boolean recorded = journal.isRecorded();
+            Map<String, byte[]> again = EventScan.scan(new DiskFiles(path, journal));
+            if (digests(again).equals(digests(files)) && recorded == journal.isRecorded()) {
+                return read(path, null, new DiskSteps(), again);
+            }
+            files = again;
+        }
+        throw EventFolderException.of("the event is being changed all the time.", path, "Try again in a moment.");
+    }
+
+    /**
+     * Makes a new event folder and saves the event into it.
+     *
+     * @param folder does not exist yet, or is empty
+     */
+    public static EventFolder create(Path folder, Event event) throws EventFolderException {
+        return create(folder, event, new DiskSteps());
+    }
+
+    static EventFolder create(Path folder, Event event, FileSteps steps) throws EventFolderException {
+        if (event.eResource() != null) {
+            throw new IllegalArgumentException("The event already lies in a folder; use saveAs");
+        }
+        Path path = folder.toAbsolutePath().normalize();
+        EventLock lock = lockEmpty(path, steps);
+        EventFolder created = new EventFolder(path, lock, steps, new EventResourceSet(), event, Map.of());
+        try {
+            created.save();
+            return created;
+        } catch (EventFolderException | RuntimeException e) {
+            created.resources.getResources().forEach(resource -> resource.getContents().clear());
+            lock.close();
+            throw e;
+        }
+    }
+
+    private static EventFolder read(Path path, EventLock lock, FileSteps steps, Map<String, byte[]> files)
+            throws EventFolderException {
+        EventResourceSet resources = EventResourceSet.of(files);
+        return new EventFolder(path, lock, steps, resources, resources.event(), files);
+    }
+
+    /** The live event. */
+    public Event event() {
+        return event;
+    }
+
+    /** The files of the event as objects; base the editing domain on it. */
+    public ResourceSet resourceSet() {
+        return resources;
+    }
+
+    public Path path() {
+        return path;
+    }
+
+    public boolean isReadOnly() {
+        return lock == null;
+    }
+
+    /** Element sets as they were imported. May not exist yet. */
+    public Path elementsFolder() {
+        return path.resolve(Layout.ELEMENTS);
+    }
+
+    /** Roads, power lines and other map layers. May not exist yet. */
+    public Path layersFolder() {
+        return path.resolve(Layout.LAYERS);
+    }
+
+    /** Photos, named by the hash of their content. May not exist yet. */
+    public Path photosFolder() {
+        return path.resolve(Layout.PHOTOS);
+    }
+
+    /** The file that holds an object of the event, relative to the folder; empty for one never saved. */
+    public String fileOf(EObject object) {
+        return object.eResource() instanceof EventResource resource && resource.getResourceSet() == resources
+                ? resource.name() : "";
+    }
+
+    /**
+     * Brings in a file of element sets. It is written to the elements folder by the next save that finds an element
+     * set naming it, so undoing the import, or never saving, leaves nothing behind.
+     *
+     * @param suggestedName file name; only its last part is used, in a form fit for every system
+     * @return the name to put into {@code BirdElements.file}
+     */
+    public String addElementsFile(String suggestedName, byte[] bytes) throws EventFolderException {
+        return stage(Layout.ELEMENTS, suggestedName, bytes);
+    }
+
+    /**
+     * Brings in a map layer; the next save writes it to the layers folder.
+     *
+     * @return its name in the layers folder
+     */
+    public String addLayer(String suggestedName, byte[] bytes) throws EventFolderException {
+        return stage(Layout.LAYERS, suggestedName, bytes);
+    }
+
+    /**
+     * Brings in a photo. It is written to the photos folder by the next save that finds a survey naming it.
+     *
+     * @param suggestedName gives the extension
+     * @return the name to put into {@code Photo.file}: the hash of the content
+     */
+    public String addPhoto(String suggestedName, byte[] bytes) throws EventFolderException {
+        return stage(Layout.PHOTOS, Digest.of(bytes) + KeptName.extension(suggestedName), bytes);
+    }
+
+    private String stage(String folder, String suggestedName, byte[] bytes) throws EventFolderException {
+        if (bytes.length > DiskFiles.LARGEST) {
+            throw EventFolderException.of("the file is larger than " + (DiskFiles.LARGEST >> 20) + " MB.",
+                    suggestedName, "Bring in a smaller file.");
+        }
+        DiskFiles disk = new DiskFiles(path, journal);
+        for (String candidate : KeptName.candidates(suggestedName)) {
+            String name = folder + "/" + candidate;
+            byte[] onDisk = disk.read(name);
+            if (staged.holds(name, bytes) || onDisk != null && Arrays.equals(onDisk, bytes)) {
+                return candidate;
+            }
+            if (onDisk == null && staged.get(name) == null) {
+                staged.put(name, bytes.clone());
+                return candidate;
+            }
+        }
+        throw EventFolderException.of("there are too many files of this name already.", folder + "/" + suggestedName,
+                "Give the file another name and bring it in again.");
+    }
+
+    /**
+     * Writes what changed since the event was opened or saved. When this fails, the folder is as it was, unless the
+     * message says that the save counts and will be finished.
+     */
+    public void save() throws EventFolderException {
+        if (isReadOnly()) {
+            throw EventFolderException.of("the event was opened only to look at it.", path,
+                    "Save it to another folder, and edit it there.");
+        }
+        recover(journal, path);
+        Map<String, byte[]> files = written(name -> Files.exists(path.resolve(name), LinkOption.NOFOLLOW_LINKS));
+        Map<String, byte[]> brought = staged.namedBy(event);
+        List<Change> changes = changes(files);
+        refuseForeignChanges(changes);
+        brought.forEach((name, bytes) -> changes.add(new Change.Put(name, bytes)));
+        if (!changes.isEmpty()) {
+            commit(changes, files, path, journal);
+        }
+        known = digests(files);
+        staged.remove(brought.keySet());
+    }
+
+    /**
+     * Writes the whole event with its elements, layers and photos to another folder, and goes on with that one; the
+     * old folder stays as last saved.
+     *
+     * @param folder does not exist yet, or is empty; the folder itself means a plain {@link #save}
+     */
+    public void saveAs(Path folder) throws EventFolderException {
+        Path target = folder.toAbsolutePath().normalize();
+        if (target.equals(path) && !isReadOnly()) {
+            save();
+            return;
+        }
+        if (target.startsWith(path)) {
+            throw EventFolderException.of("an event cannot lie within itself.", target, "Choose a folder elsewhere.");
+        }
+        Map<String, byte[]> files = written(name -> false);
+        Map<String, Change> changes = new LinkedHashMap<>();
+        files.forEach((name, bytes) -> changes.put(name, new Change.Put(name, bytes)));
+        for (Change.Copy copy : keptFiles()) {
+            changes.put(copy.name(), copy);
+        }
+        Map<String, byte[]> brought = staged.namedBy(event);
+        brought.forEach((name, bytes) -> changes.put(name, new Change.Put(name, bytes)));
+        EventLock targetLock = lockEmpty(target, steps);
+        SaveJournal targetJournal = new SaveJournal(target, steps);
+        try {
+            recover(targetJournal, target);
+            commit(List.copyOf(changes.values()), files, target, targetJournal);
+        } catch (EventFolderException | RuntimeException e) {
+            targetLock.close();
+            throw e;
+        }
+        close();
+        path = target;
+        lock = targetLock;
+        journal = targetJournal;
+        known = digests(files);
+        staged.remove(brought.keySet());
+    }
+
+    /** Lets other programs edit the event. */
+    @Override
+    public void close() {
+        if (lock != null) {
+            lock.close();
+            lock = null;
+        }
+    }
+
+    private Map<String, byte[]> written(Predicate<String> taken) throws EventFolderException {
+        FitToWrite.require(event);
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        for (Map.Entry<String, EventResource> file : Filing.file(resources, event, taken).entrySet()) {
+            byte[] bytes = file.getValue().write();
+            if (bytes.length > DiskFiles.LARGEST) {
+                throw EventFolderException.of("the file would be larger than " + (DiskFiles.LARGEST >> 20)
+                        + " MB and could not be opened again.", file.getKey(), "Remove what the event does not need.");
+            }
+            files.put(file.getKey(), bytes);
+        }
+        // What could not be opened again must never replace what can.
+        EventScan.scan(files::get);
+        return files;
+    }
+
+    private List<Change> changes(Map<String, byte[]> files) {
+        List<Change> changes = new ArrayList<>();
+        files.forEach((name, bytes) -> {
+            if (!Digest.of(bytes).equals(known.get(name))) {
+                changes.add(new Change.Put(name, bytes));
+            }
+        });
+        for (String name : known.keySet()) {
+            if (!files.containsKey(name)) {
+                changes.add(new Change.Delete(name));
+            }
+        }
+        return changes;
+    }
+
+    private void refuseForeignChanges(List<Change> changes) throws EventFolderException {
+        DiskFiles disk = new DiskFiles(path, journal);
+        for (Change change : changes) {
+            byte[] now = disk.read(change.name());
+            if (!Objects.equals(now == null ? null : Digest.of(now), known.get(change.name()))
+                    && !(now == null && change instanceof Change.Delete)) {
+                throw EventFolderException.of("another program changed this file since the event was opened, and saving "
+                        + "would undo that.", change.name(), "Save to another folder, open this one again, and bring "
+                                + "your changes over.");
+            }
+        }
+    }
+
+    private void commit(List<Change> changes, Map<String, byte[]> files, Path folder, SaveJournal target)
+            throws EventFolderException {
+        try {
+            target.record(changes);
+        } catch (IOException e) {
+            throw EventFolderException.causedBy(e, "the event could not be saved (" + EventLock.reason(e)
+                    + "); its files are as they were.", folder, "Check for room on the disk and permission to write, "
+                            + "then save again, or save to another folder.");
+        }
+        if (folder.equals(path)) {
+            known = digests(files);
+        }
+        try {
+            target.finish();
+        } catch (IOException e) {
+            throw EventFolderException.causedBy(e, "the save is stored but not all files could be put in place ("
+                    + EventLock.reason(e) + ").", folder, "Do not copy the folder yet: save again, or open the event "
+                            + "again, and the save is finished.");
+        }
+    }
+
+    private List<Change.Copy> keptFiles() throws EventFolderException {
+        List<Change.Copy> copies = new ArrayList<>();
+        for (String kept : Layout.KEPT_AS_THEY_CAME) {
+            Path folder = path.resolve(kept);
+            if (!Files.isDirectory(folder)) {
+                continue;
+            }
+            try (Stream<Path> all = Files.walk(folder)) {
+                for (Path file : (Iterable<Path>) all.sorted()::iterator) {
+                    String name = path.relativize(file).toString().replace(file.getFileSystem().getSeparator(), "/");
+                    if (Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) && Layout.isEventFile(name)) {
+                        copies.add(new Change.Copy(name, file));
+                    }
+                }
+            } catch (IOException e) {
+                throw EventFolderException.causedBy(e, "the folder cannot be read (" + EventLock.reason(e) + ").",
+                        kept, "Check the disk and your permission to read, then save again.");
+            }
+        }
+        return copies;
+    }
+
+    private static Path existing(Path folder) throws EventFolderException {
+        Path path = folder.toAbsolutePath().normalize();
+        if (!Files.isDirectory(path)) {
+            throw EventFolderException.of("there is no such folder.", path,
+                    "Choose the folder that holds an " + Layout.EVENT + " file.");
+        }
+        if (!Files.exists(path.resolve(Layout.EVENT)) && !Files.exists(path.resolve(SaveJournal.FOLDER))) {
+            throw EventFolderException.of("this folder is not an event: it has no " + Layout.EVENT + ".", path,
+                    "Choose the folder that holds an " + Layout.EVENT + " file.");
+        }
+        return path;
+    }
+
+    private static EventLock lockEmpty(Path folder, FileSteps steps) throws EventFolderException {
+        try {
+            steps.createFolder(folder);
+            try (Stream<Path> inside = Files.list(folder)) {
+                Set<String> ours = Set.of(EventLock.FILE, SaveJournal.FOLDER, ".git");
+                if (inside.anyMatch(each -> !ours.contains(each.getFileName().toString()))
+                        || new SaveJournal(folder, steps).isRecorded()) {
+                    throw EventFolderException.of("this folder is not empty.", folder,
+                            "Choose a new or an empty folder for the event.");
+                }
+            }
+        } catch (EventFolderException e) {
+            throw e;
+        } catch (IOException e) {
+            throw EventFolderException.causedBy(e, "the folder cannot be made (" + EventLock.reason(e) + ").", folder,
+                    "Choose a folder in a place of your own.");
+        }
+        return EventLock.on(folder);
+    }
+
+    private static void recover(SaveJournal journal, Path path) throws EventFolderException {
+        try {
+            journal.recover();
+        } catch (EventFolderException e) {
+            throw e;
+        } catch (IOException e) {
+            throw EventFolderException.causedBy(e, "an interrupted save could not be finished (" + EventLock.reason(e)
+                    + ").", path, "Check for room on the disk and permission to write, then try again.");
+        }
+    }
+
+    private static Map<String, String> digests(Map<String, byte[]> files) {
+        Map<String, String> digests = new LinkedHashMap<>();
+        files.forEach((name, bytes) -> digests.put(name, Digest.of(bytes)));
+        return digests;
+    }
+}

@@ -1,0 +1,113 @@
+package org.straddle.store;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.HashMap;
+import java.util.Map;
+
+import javax.xml.parsers.SAXParser;
+
+import org.eclipse.emf.common.util.URI;
+import org.eclipse.emf.ecore.resource.Resource;
+import org.eclipse.emf.ecore.xmi.XMIException;
+import org.eclipse.emf.ecore.xmi.XMLHelper;
+import org.eclipse.emf.ecore.xmi.XMLLoad;
+import org.eclipse.emf.ecore.xmi.XMLResource;
+import org.eclipse.emf.ecore.xmi.impl.SAXXMIHandler;
+import org.eclipse.emf.ecore.xmi.impl.XMILoadImpl;
+import org.eclipse.emf.ecore.xmi.impl.XMIResourceImpl;
+import org.xml.sax.SAXException;
+import org.xml.sax.helpers.DefaultHandler;
+
+/**
+ * One file of an event as objects. Reads with the hardened parser and stops at the first thing it does not know,
+ * because going on would lose that thing at the next save. Writes the same bytes for the same objects on every
+ * machine: UTF-8, line feeds, no time stamp.
+ */
+final class EventResource extends XMIResourceImpl {
+
+    /** Short lines keep the differences between two versions of a file readable. */
+    private static final Map<String, Object> WRITING = Map.of(XMLResource.OPTION_ENCODING, "UTF-8",
+            Resource.OPTION_LINE_DELIMITER, "\n", XMLResource.OPTION_LINE_WIDTH, 100);
+
+    EventResource(URI uri) {
+        super(uri);
+    }
+
+    String name() {
+        return Layout.name(getURI());
+    }
+
+    void read(byte[] bytes) throws EventFolderException {
+        setIntrinsicIDToEObjectMap(new HashMap<>());
+        try {
+            load(new ByteArrayInputStream(bytes), Map.of());
+        } catch (Refusal e) {
+            XMIException why = e.why;
+            throw new EventFolderException("this entry cannot be read: " + plain(why), name(), Math.max(0, why.getLine()),
+                    Math.max(0, why.getColumn()), "Correct the place named, or restore the file from a copy.", why);
+        } catch (IOException | RuntimeException e) {
+            throw EventFolderException.causedBy(e, "the file cannot be read: " + e.getMessage(), name(),
+                    "Restore the file from a copy.");
+        } finally {
+            setIntrinsicIDToEObjectMap(null);
+        }
+    }
+
+    byte[] write() throws EventFolderException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try {
+            save(out, WRITING);
+        } catch (IOException | RuntimeException e) {
+            throw EventFolderException.causedBy(e, "the objects cannot be written: " + e.getMessage(), name(),
+                    "Undo the last change, then save again; nothing was written.");
+        }
+        return out.toByteArray();
+    }
+
+    /** The framework's words without its class names and its copy of the place. */
+    private static String plain(XMIException why) {
+        String message = why.getMessage() == null ? why.toString() : why.getMessage();
+        return message.replaceAll("\\s*\\(event:[^)]*\\)\\s*$", "").replaceAll("\\b(?:[a-z]+\\.)+(?=[A-Z])", "");
+    }
+
+    @Override
+    protected XMLLoad createXMLLoad() {
+        return new Loading(createXMLHelper());
+    }
+
+    private static final class Loading extends XMILoadImpl {
+
+        Loading(XMLHelper helper) {
+            super(helper);
+        }
+
+        @Override
+        protected SAXParser makeParser() throws SAXException {
+            return HardenedXml.parser(false);
+        }
+
+        @Override
+        protected DefaultHandler makeDefaultHandler() {
+            return new SAXXMIHandler(resource, helper, options) {
+                @Override
+                public void error(XMIException e) {
+                    throw new Refusal(e);
+                }
+            };
+        }
+    }
+
+    private static final class Refusal extends RuntimeException {
+
+        private static final long serialVersionUID = 1L;
+
+        private final XMIException why;
+
+        Refusal(XMIException why) {
+            super(why);
+            this.why = why;
+        }
+    }
+}

@@ -1,0 +1,57 @@
+package org.straddle.store;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+import org.eclipse.emf.common.util.URI;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.resource.Resource;
+import org.eclipse.emf.ecore.resource.impl.ResourceSetImpl;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.straddle.model.Event;
+import org.straddle.model.StraddlePackage;
+
+/** The files of one event as objects. It never goes and loads what a reference names: all files are given to it. */
+final class EventResourceSet extends ResourceSetImpl {
+
+    EventResourceSet() {
+        getPackageRegistry().put(StraddlePackage.eNS_URI, StraddlePackage.eINSTANCE);
+        setURIResourceMap(new LinkedHashMap<>());
+    }
+
+    /** @param files the event's own file is the first */
+    static EventResourceSet of(Map<String, byte[]> files) throws EventFolderException {
+        EventResourceSet set = new EventResourceSet();
+        for (Map.Entry<String, byte[]> file : files.entrySet()) {
+            set.create(file.getKey()).read(file.getValue());
+        }
+        set.event();
+        try {
+            EcoreUtil.resolveAll(set);
+        } catch (RuntimeException e) {
+            throw EventFolderException.causedBy(e, "the files of the event do not fit together: " + e.getMessage(),
+                    Layout.EVENT, "Restore the event folder from a copy.");
+        }
+        return set;
+    }
+
+    EventResource create(String name) {
+        EventResource resource = new EventResource(Layout.uri(name));
+        getResources().add(resource);
+        return resource;
+    }
+
+    Event event() throws EventFolderException {
+        Resource resource = getResource(Layout.uri(Layout.EVENT), false);
+        EObject root = resource.getContents().size() == 1 ? resource.getContents().get(0) : null;
+        if (root instanceof Event event) {
+            return event;
+        }
+        throw EventFolderException.of("it does not hold one event.", Layout.EVENT, "Restore the file from a copy.");
+    }
+
+    @Override
+    public Resource getResource(URI uri, boolean loadOnDemand) {
+        return super.getResource(uri, false);
+    }
+}

@@ -1,0 +1,108 @@
+package org.straddle.store;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.UUID;
+
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.straddle.model.Event;
+import org.straddle.model.Identified;
+
+/**
+ * Makes sure, before a save touches the disk, that the files will be readable again: every object has an identity of
+ * its own, refers only to objects of the same event, and holds only characters that XML can carry.
+ */
+final class FitToWrite {
+
+    private final Event event;
+    private final Set<String> identities = new HashSet<>();
+
+    private FitToWrite(Event event) {
+        this.event = event;
+    }
+
+    static void require(Event event) throws EventFolderException {
+        new FitToWrite(event).run();
+    }
+
+    private void run() throws EventFolderException {
+        identify(event);
+        event.eAllContents().forEachRemaining(this::identify);
+        refuseUnfit(event);
+        for (var all = event.eAllContents(); all.hasNext();) {
+            refuseUnfit(all.next());
+        }
+    }
+
+    /** A new object from a generic editor has no id, a pasted one has that of its original. */
+    private void identify(EObject object) {
+        if (object instanceof Identified identified
+                && (identified.getId() == null || !identities.add(identified.getId()))) {
+            identified.setId(UUID.randomUUID().toString());
+            identities.add(identified.getId());
+        }
+    }
+
+    private void refuseUnfit(EObject object) throws EventFolderException {
+        for (EReference reference : object.eClass().getEAllReferences()) {
+            if (!reference.isContainment() && !reference.isContainer() && object.eIsSet(reference)) {
+                for (Object target : values(object, reference)) {
+                    if (!EcoreUtil.isAncestor(event, (EObject) target)) {
+                        throw refuse(object, reference, "refers to " + label((EObject) target)
+                                + ", which is not part of the event any more.",
+                                "Undo the removal, or choose another " + reference.getName() + ", then save again.");
+                    }
+                }
+            }
+        }
+        for (EAttribute attribute : object.eClass().getEAllAttributes()) {
+            if (attribute.getEAttributeType().getInstanceClass() == String.class && object.eIsSet(attribute)) {
+                for (Object text : values(object, attribute)) {
+                    int at = firstIllegal((String) text);
+                    if (at >= 0) {
+                        throw refuse(object, attribute, String.format("holds a control character (U+%04X, character %d), "
+                                + "which cannot be stored.", (int) ((String) text).charAt(at), at + 1),
+                                "Delete that character or type the text again, then save again.");
+                    }
+                }
+            }
+        }
+    }
+
+    private static List<?> values(EObject object, EStructuralFeature feature) {
+        return feature.isMany() ? (List<?>) object.eGet(feature) : List.of(object.eGet(feature));
+    }
+
+    private EventFolderException refuse(EObject object, EStructuralFeature feature, String what, String whatToDo) {
+        return EventFolderException.of("its " + feature.getName() + " " + what, label(object), whatToDo);
+    }
+
+    /** Index of the first character that XML 1.0 cannot carry, section 2.2 there; -1 when there is none. */
+    private static int firstIllegal(String text) {
+        for (int i = 0; i < text.length(); i = text.offsetByCodePoints(i, 1)) {
+            int c = text.codePointAt(i);
+            boolean legal = c == '\t' || c == '\n' || c == '\r' || c >= 0x20 && c <= 0xD7FF
+                    || c >= 0xE000 && c <= 0xFFFD || c >= 0x10000;
+            if (!legal) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** Kind and name of the object, or of the nearest thing around it that has a name. */
+    private static String label(EObject object) {
+        EStructuralFeature name = object.eClass().getEStructuralFeature("name");
+        Object text = name == null ? null : object.eGet(name);
+        if (text != null) {
+            return object.eClass().getName() + " " + text;
+        }
+        EObject container = object.eContainer();
+        return object.eClass().getName() + (container == null ? "" : " of " + label(container));
+    }
+}

@@ -1,0 +1,65 @@
+package org.straddle.store;
+
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+
+import org.straddle.model.Bird;
+import org.straddle.model.BirdElements;
+import org.straddle.model.Event;
+import org.straddle.model.Photo;
+import org.straddle.model.Site;
+import org.straddle.model.Survey;
+
+/**
+ * Files that were brought in since the last save, such as an imported file of element sets. They wait in memory: the
+ * save writes those that the event names by then, so an import that was undone, refused or cancelled leaves nothing
+ * on the disk, and one that was done again still has its file.
+ */
+final class StagedFiles {
+
+    private final Map<String, byte[]> waiting = new LinkedHashMap<>();
+
+    /** The waiting bytes, or null. */
+    byte[] get(String name) {
+        return waiting.get(name);
+    }
+
+    void put(String name, byte[] bytes) {
+        waiting.put(name, bytes);
+    }
+
+    void remove(Set<String> written) {
+        waiting.keySet().removeAll(written);
+    }
+
+    boolean holds(String name, byte[] bytes) {
+        return Arrays.equals(waiting.get(name), bytes);
+    }
+
+    /** The waiting files that the event names. A layer waits for nothing: no object names it. */
+    Map<String, byte[]> namedBy(Event event) {
+        Set<String> named = new HashSet<>();
+        for (Bird bird : event.getBirds()) {
+            for (BirdElements elements : bird.getElementSets()) {
+                named.add(Layout.ELEMENTS + "/" + elements.getFile());
+            }
+        }
+        for (Site site : event.getSites()) {
+            for (Survey survey : site.getSurveys()) {
+                for (Photo photo : survey.getPhotos()) {
+                    named.add(Layout.PHOTOS + "/" + photo.getFile());
+                }
+            }
+        }
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        waiting.forEach((name, bytes) -> {
+            if (named.contains(name) || name.startsWith(Layout.LAYERS + "/")) {
+                files.put(name, bytes);
+            }
+        });
+        return files;
+    }
+}
