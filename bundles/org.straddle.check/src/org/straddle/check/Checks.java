@@ -11,6 +11,7 @@ import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.OperationCanceledException;
 import org.eclipse.core.runtime.SubMonitor;
 import org.straddle.model.Acceptance;
+import org.straddle.check.rules.StandardRules;
 import org.straddle.outlook.Outlook;
 
 /** A set of rules that read an event together. */

@@ -66,8 +66,8 @@ final class EventPasses {
             }
             birds.replaceAll((bird, sets) -> {
                 sets.reigns(span).stream().map(ElementSets.Reign::set).distinct().filter(table.refused()::containsKey)
-                        .forEach(set -> troubles.accept(new Trouble(bird, "An element set of " + bird.getName()
-                                + " of " + set.epoch().truncatedTo(ChronoUnit.SECONDS) + " cannot be used: "
+                        .forEach(set -> troubles.accept(new Trouble(Trouble.Kind.ELEMENTS_UNUSABLE, bird,
+                                "An element set of " + bird.getName() + " of " + set.epoch().truncatedTo(ChronoUnit.SECONDS) + " cannot be used: "
                                 + table.refused().get(set) + ". Import a newer one.")));
                 return sets.without(table.refused().keySet());
             });
@@ -98,8 +98,8 @@ final class EventPasses {
         for (ElementSets.Reign reign : reigns) {
             if (table.visibility(any, reign.set()).orElse(null) instanceof Visibility.Decayed decayed
                     && decayed.from().isBefore(reign.window().end())) {
-                troubles.accept(new Trouble(bird, bird.getName() + " cannot be predicted after "
-                        + decayed.from().truncatedTo(ChronoUnit.SECONDS) + ": " + decayed.reason()));
+                troubles.accept(new Trouble(Trouble.Kind.ELEMENTS_UNUSABLE, bird,
+                        bird.getName() + " cannot be predicted after " + decayed.from().truncatedTo(ChronoUnit.SECONDS) + ": " + decayed.reason()));
                 return;
             }
         }

@@ -23,6 +23,7 @@ import org.eclipse.core.runtime.OperationCanceledException;
 import org.eclipse.core.runtime.SubMonitor;
 import org.straddle.grid.GeoPosition;
 import org.straddle.grid.Geodesic;
+import org.straddle.grid.Presence;
 import org.straddle.grid.Square;
 import org.straddle.model.Base;
 import org.straddle.model.Bird;
@@ -30,6 +31,7 @@ import org.straddle.model.BirdElements;
 import org.straddle.model.BirdState;
 import org.straddle.model.Demand;
 import org.straddle.model.Event;
+import org.straddle.model.Identified;
 import org.straddle.model.Site;
 import org.straddle.sky.ElementSet;
 import org.straddle.sky.ElementSetException;
@@ -81,8 +83,13 @@ public final class Outlook {
         this.zone = readZone();
         this.knownSpan = EventSpan.of(event, zone).map(this::bounded);
         this.span = knownSpan.orElse(Window.of(Instant.EPOCH, Duration.ofDays(1)));
+        if (knownSpan.isEmpty()) {
+            troubles.add(new Trouble(Trouble.Kind.DAYS, event,
+                    "The event has no days yet, so no passes are known. Enter its first and last day."));
+        }
         this.policies = PolicyFigures.of(event.getPolicies());
         readDemand();
+        event.getBases().forEach(this::readBase);
         event.getSites().forEach(this::readSite);
         event.getBirds().forEach(this::readElements);
         this.bySiteAndBird = knownSpan.isPresent()
@@ -173,6 +180,16 @@ public final class Outlook {
     /** The squares that a station at the site claims; names that are no squares are skipped. */
     public SortedSet<Square> squares(Site site) {
         return squares.computeIfAbsent(site, Outlook::readSquares);
+    }
+
+    /**
+     * How likely a station at the site occupies all squares it claims; empty when the claim cannot be
+     * argued at all, because the site has no position or the squares do not meet at it.
+     */
+    public Optional<Presence> presence(Site site) {
+        return isPlaced(site) && site.getMarkErrorM() >= 0 && Double.isFinite(site.getMarkErrorM())
+                ? ClaimedPresence.of(position(site), squares(site), site.getMarkErrorM(), policies.stationSpanM())
+                : Optional.empty();
     }
 
     /**
@@ -302,7 +319,7 @@ public final class Outlook {
         try {
             return ZoneId.of(written.strip());
         } catch (DateTimeException e) {
-            troubles.add(new Trouble(event, "The time zone \"" + written + "\" is not known, so local times are shown"
+            troubles.add(new Trouble(Trouble.Kind.TIME_ZONE, event, "The time zone \"" + written + "\" is not known, so local times are shown"
                     + " in UTC. Choose a zone such as Atlantic/Reykjavik."));
             return ZoneOffset.UTC;
         }
@@ -312,7 +329,7 @@ public final class Outlook {
         if (whole.duration().compareTo(EventSpan.LONGEST) <= 0) {
             return whole;
         }
-        troubles.add(new Trouble(event, "The event takes " + whole.duration().toDays() + " days, from "
+        troubles.add(new Trouble(Trouble.Kind.DAYS, event, "The event takes " + whole.duration().toDays() + " days, from "
                 + whole.start() + " to " + whole.end() + "; passes are computed for the first "
                 + EventSpan.LONGEST.toDays() + " only. Check the days of the event and of its teams."));
         return Window.of(whole.start(), EventSpan.LONGEST);
@@ -320,11 +337,12 @@ public final class Outlook {
 
     private void readDemand() {
         for (Demand share : event.getDemands()) {
-            try {
-                double part = share.getSharePercent() / 100;
-                demand.put(Square.parse(share.getSquare()), Double.isNaN(part) ? 0 : Math.max(0, Math.min(1, part)));
-            } catch (IllegalArgumentException | NullPointerException e) {
-                troubles.add(new Trouble(event, "The demand names \"" + share.getSquare()
+            Optional<Square> square = square(share.getSquare());
+            double part = share.getSharePercent() / 100;
+            if (square.isPresent()) {
+                demand.put(square.get(), Double.isNaN(part) ? 0 : Math.max(0, Math.min(1, part)));
+            } else {
+                troubles.add(new Trouble(Trouble.Kind.DEMAND_SQUARE, event, "The demand names \"" + share.getSquare()
                         + "\", which is no square; it is left out."));
             }
         }
@@ -334,9 +352,20 @@ public final class Outlook {
         if (isPlaced(site)) {
             viewpoints.put(site, new Viewpoint(place(site), SiteHorizon.of(site, troubles::add)));
         } else {
-            troubles.add(new Trouble(site, "The position of " + site.getName() + " (" + site.getLatitudeDeg() + ", "
-                    + site.getLongitudeDeg() + ") cannot be, so it has no passes. Correct the position."));
+            tellPosition(site, "site " + site.getName(), site.getLatitudeDeg(), site.getLongitudeDeg());
         }
+    }
+
+    private void readBase(Base base) {
+        if (!isPlaced(base)) {
+            tellPosition(base, "base " + base.getName(), base.getLatitudeDeg(), base.getLongitudeDeg());
+        }
+    }
+
+    private void tellPosition(Identified object, String name, double latitudeDeg, double longitudeDeg) {
+        troubles.add(new Trouble(Trouble.Kind.POSITION, object, "The position of " + name + " (" + latitudeDeg + ", "
+                + longitudeDeg + ") cannot be: latitude runs from -90 to 90, longitude from -180 to 180."
+                + " Nothing is computed for it."));
     }
 
     private void readElements(Bird bird) {
@@ -345,12 +374,12 @@ public final class Outlook {
             try {
                 usable.add(StoredElements.toElementSet(stored));
             } catch (ElementSetException e) {
-                troubles.add(new Trouble(bird, "An element set of " + bird.getName() + " cannot be used: "
+                troubles.add(new Trouble(Trouble.Kind.ELEMENTS_UNUSABLE, bird, "An element set of " + bird.getName() + " cannot be used: "
                         + e.getMessage() + ". Import it again."));
             }
         }
         if (bird.getElementSets().isEmpty()) {
-            troubles.add(new Trouble(bird, bird.getName()
+            troubles.add(new Trouble(Trouble.Kind.ELEMENTS_MISSING, bird, bird.getName()
                     + " has no element set, so its passes are not known. Import elements."));
         }
         elements.put(bird, new ElementSets(usable));
@@ -358,15 +387,16 @@ public final class Outlook {
 
     private static SortedSet<Square> readSquares(Site site) {
         SortedSet<Square> named = new TreeSet<>();
-        for (String name : site.getSquares()) {
-            try {
-                named.add(Square.parse(name));
-            } catch (IllegalArgumentException | NullPointerException e) {
-                // A check names it; here only what can be used counts.
-                continue;
-            }
-        }
+        site.getSquares().forEach(name -> square(name).ifPresent(named::add));
         return Collections.unmodifiableSortedSet(named);
+    }
+
+    private static Optional<Square> square(String name) {
+        try {
+            return name == null ? Optional.empty() : Optional.of(Square.parse(name));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
     }
 
     private static boolean isPosition(double latitudeDeg, double longitudeDeg) {

@@ -1,0 +1,31 @@
+package org.straddle.check.rules;
+
+import java.util.List;
+import java.util.function.Consumer;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.outlook.Outlook;
+import org.straddle.sky.Window;
+
+/** A bird that works by sunlight only is in the shadow of the Earth during part of the turn. */
+final class BirdUnlit extends NamedRule {
+
+    BirdUnlit() {
+        super("bird-unlit", Severity.BLOCKER, "Birds that need the sun have it");
+    }
+
+    @Override
+    public void check(Outlook outlook, Consumer<Finding> findings) {
+        Words words = new Words(outlook.zone());
+        for (Work work : Itinerary.of(outlook.event()).turns()) {
+            if (work.bird().isLitOnly() && TurnPass.isKnown(outlook, work)) {
+                List<Window> lit = outlook.lit(work.bird(), work.window());
+                if (!lit.equals(List.of(work.window()))) {
+                    findings.accept(PartOfTurn.finding(this, work, lit, "in sunlight, which it needs to work,", words,
+                            outlook));
+                }
+            }
+        }
+    }
+}

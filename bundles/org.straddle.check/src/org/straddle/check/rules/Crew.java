@@ -1,0 +1,17 @@
+package org.straddle.check.rules;
+
+import java.util.List;
+
+import org.straddle.model.Operator;
+import org.straddle.model.Team;
+
+/** The operators of a team that are there: references to removed operators do not count. */
+final class Crew {
+
+    private Crew() {
+    }
+
+    static List<Operator> of(Team team) {
+        return team.getOperators().stream().filter(operator -> !Itinerary.isMissing(operator)).toList();
+    }
+}

@@ -1,0 +1,34 @@
+package org.straddle.check.rules;
+
+import java.util.function.Consumer;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.model.Team;
+import org.straddle.model.TeamDay;
+import org.straddle.outlook.Outlook;
+
+/** A day of a team without a usable time gives its stops nowhere to be. */
+final class DayTimesWrong extends NamedRule {
+
+    DayTimesWrong() {
+        super("day-times-wrong", Severity.BLOCKER, "Every day of a team ends after it begins");
+    }
+
+    @Override
+    public void check(Outlook outlook, Consumer<Finding> findings) {
+        Words words = new Words(outlook.zone());
+        for (Team team : outlook.event().getTeams()) {
+            for (TeamDay day : team.getDays()) {
+                if (Itinerary.window(day.getFrom(), day.getUntil()).isEmpty()) {
+                    findings.accept(Finding.of(this, "A day of " + Words.name(team)
+                            + (day.getFrom() == null ? " does not say from when"
+                                    : day.getUntil() == null ? " does not say until when"
+                                            : " ends " + words.at(day.getUntil()) + ", not after its start "
+                                                    + words.at(day.getFrom()))
+                            + ".", team));
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,22 @@
+package org.straddle.check.rules;
+
+import java.time.Duration;
+import java.util.Optional;
+
+import org.straddle.model.Team;
+import org.straddle.model.TeamDay;
+import org.straddle.outlook.Leg;
+
+/**
+ * A leg that a team has to drive.
+ *
+ * @param day    the team's day; empty when the stops lie on no day of the team
+ * @param before the stop it leaves; empty when it leaves a base
+ * @param after  the stop it reaches; empty when it reaches a base
+ * @param from   name of the place it leaves
+ * @param to     name of the place it reaches
+ * @param time   between leaving and being due
+ */
+record Drive(Team team, Optional<TeamDay> day, Optional<Stay> before, Optional<Stay> after, String from, String to,
+        Leg leg, Duration time) {
+}

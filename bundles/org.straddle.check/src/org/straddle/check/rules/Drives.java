@@ -1,0 +1,122 @@
+package org.straddle.check.rules;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import org.straddle.grid.GeoPosition;
+import org.straddle.model.Base;
+import org.straddle.model.Team;
+import org.straddle.model.TeamDay;
+import org.straddle.outlook.Outlook;
+import org.straddle.sky.Window;
+
+/**
+ * The legs of a plan: from the base to the first stop of a day, from stop to stop, and back to a base.
+ * Where a day has no base, the team drives from the last stop of one day to the first of the next. A
+ * leg with less than no time, or to a place without a position, is left to the rules about those.
+ */
+final class Drives {
+
+    private final Outlook outlook;
+    private final List<Drive> drives = new ArrayList<>();
+
+    private Drives(Outlook outlook) {
+        this.outlook = outlook;
+    }
+
+    static List<Drive> of(Outlook outlook, Itinerary itinerary) {
+        Drives found = new Drives(outlook);
+        itinerary.byTeam().forEach(found::ofTeam);
+        return found.drives;
+    }
+
+    /** On which of its team's days a stay lies: the one it shares most time with. */
+    static Optional<TeamDay> dayOf(Stay stay) {
+        return stay.team().getDays().stream().filter(day -> shared(stay, day).compareTo(Duration.ZERO) > 0)
+                .max(Comparator.comparing((TeamDay day) -> shared(stay, day)));
+    }
+
+    private static Duration shared(Stay stay, TeamDay day) {
+        return Itinerary.window(day.getFrom(), day.getUntil()).flatMap(stay.window()::intersection)
+                .map(Window::duration).orElse(Duration.ZERO);
+    }
+
+    private void ofTeam(Team team, List<Stay> stays) {
+        Map<Stay, Optional<TeamDay>> days = new HashMap<>();
+        stays.forEach(stay -> days.put(stay, dayOf(stay)));
+        for (int i = 0; i < stays.size(); i++) {
+            Stay stay = stays.get(i);
+            Optional<TeamDay> day = days.get(stay);
+            Optional<Stay> before = i == 0 ? Optional.empty() : Optional.of(stays.get(i - 1));
+            boolean sameDay = before.isPresent() && days.get(before.get()).equals(day);
+            if (sameDay) {
+                between(team, day, before.get(), stay);
+                continue;
+            }
+            boolean fromBase = start(day).isPresent();
+            boolean toBase = before.isPresent() && end(days.get(before.get())).isPresent();
+            if (toBase) {
+                home(team, days.get(before.get()), before.get());
+            }
+            if (fromBase) {
+                out(team, day, stay);
+            }
+            if (before.isPresent() && !fromBase && !toBase) {
+                between(team, day, before.get(), stay);
+            }
+        }
+        Stay last = stays.get(stays.size() - 1);
+        if (end(days.get(last)).isPresent()) {
+            home(team, days.get(last), last);
+        }
+    }
+
+    private void between(Team team, Optional<TeamDay> day, Stay before, Stay after) {
+        add(team, day, Optional.of(before), Optional.of(after), Words.name(before.site()), Words.name(after.site()),
+                position(before), position(after), before.window().end(), after.window().start());
+    }
+
+    private void out(Team team, Optional<TeamDay> day, Stay first) {
+        Base base = start(day).orElseThrow();
+        add(team, day, Optional.empty(), Optional.of(first), Words.name(base), Words.name(first.site()),
+                Optional.of(outlook.position(base)), position(first), day.orElseThrow().getFrom(),
+                first.window().start());
+    }
+
+    private void home(Team team, Optional<TeamDay> day, Stay last) {
+        Base base = end(day).orElseThrow();
+        add(team, day, Optional.of(last), Optional.empty(), Words.name(last.site()), Words.name(base),
+                position(last), Optional.of(outlook.position(base)), last.window().end(),
+                day.orElseThrow().getUntil());
+    }
+
+    private void add(Team team, Optional<TeamDay> day, Optional<Stay> before, Optional<Stay> after, String from,
+            String to, Optional<GeoPosition> here, Optional<GeoPosition> there, Instant leaves, Instant due) {
+        if (here.isPresent() && there.isPresent() && !due.isBefore(leaves)) {
+            drives.add(new Drive(team, day, before, after, from, to, outlook.leg(here.get(), there.get()),
+                    Duration.between(leaves, due)));
+        }
+    }
+
+    private Optional<Base> start(Optional<TeamDay> day) {
+        return day.map(TeamDay::getStart).filter(this::usable);
+    }
+
+    private Optional<Base> end(Optional<TeamDay> day) {
+        return day.map(TeamDay::getEnd).filter(this::usable);
+    }
+
+    private boolean usable(Base base) {
+        return !Itinerary.isMissing(base) && outlook.isPlaced(base);
+    }
+
+    private Optional<GeoPosition> position(Stay stay) {
+        return outlook.isPlaced(stay.site()) ? Optional.of(outlook.position(stay.site())) : Optional.empty();
+    }
+}

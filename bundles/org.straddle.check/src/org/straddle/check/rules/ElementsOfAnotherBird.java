@@ -1,0 +1,36 @@
+package org.straddle.check.rules;
+
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.function.Consumer;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.model.Bird;
+import org.straddle.model.BirdElements;
+import org.straddle.outlook.Outlook;
+
+/** The catalogue number of an element set differs from the bird's. */
+final class ElementsOfAnotherBird extends NamedRule {
+
+    ElementsOfAnotherBird() {
+        super("elements-of-another-bird", Severity.WARNING, "Element sets belong to their bird");
+    }
+
+    @Override
+    public void check(Outlook outlook, Consumer<Finding> findings) {
+        for (Bird bird : outlook.event().getBirds()) {
+            SortedSet<Integer> others = new TreeSet<>();
+            for (BirdElements elements : bird.getElementSets()) {
+                if (bird.getCatalogueNumber() > 0 && elements.getCatalogueNumber() != bird.getCatalogueNumber()) {
+                    others.add(elements.getCatalogueNumber());
+                }
+            }
+            if (!others.isEmpty()) {
+                findings.accept(Finding.of(this, Words.sentence(Words.name(bird)) + " has catalogue number "
+                        + bird.getCatalogueNumber() + ", but element sets of object " + Words.list(others)
+                        + ". Remove them, or correct the number.", bird));
+            }
+        }
+    }
+}

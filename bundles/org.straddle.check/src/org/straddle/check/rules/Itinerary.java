@@ -1,0 +1,88 @@
+package org.straddle.check.rules;
+
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+import org.eclipse.emf.ecore.EObject;
+import org.straddle.model.Bird;
+import org.straddle.model.Event;
+import org.straddle.model.Site;
+import org.straddle.model.Stop;
+import org.straddle.model.Team;
+import org.straddle.model.Turn;
+import org.straddle.sky.Window;
+
+/** The plan as rules read it: the complete stops and turns, by time, with ties settled by id. */
+record Itinerary(List<Stay> stays) {
+
+    private static final Comparator<Stay> BY_TIME = Comparator
+            .comparing(Stay::window, Window.IN_TIME_ORDER).thenComparing(s -> String.valueOf(s.stop().getId()));
+    private static final Comparator<Work> TURNS_BY_TIME = Comparator
+            .comparing(Work::window, Window.IN_TIME_ORDER).thenComparing(w -> String.valueOf(w.turn().getId()));
+
+    static Itinerary of(Event event) {
+        return new Itinerary(stops(event).flatMap(stop -> stay(stop).stream()).sorted(BY_TIME).toList());
+    }
+
+    /** Every stop, complete or not. */
+    static Stream<Stop> stops(Event event) {
+        return event.getPlan() == null ? Stream.empty() : event.getPlan().getStops().stream();
+    }
+
+    /** The turns of all stays, by start. */
+    List<Work> turns() {
+        return stays.stream().flatMap(stay -> stay.turns().stream()).sorted(TURNS_BY_TIME).toList();
+    }
+
+    /** Who has stays, with them by time. */
+    Map<Team, List<Stay>> byTeam() {
+        return stays.stream().collect(Collectors.groupingBy(Stay::team, LinkedHashMap::new, Collectors.toList()));
+    }
+
+    /** Which sites are used, with the stays there by time. */
+    Map<Site, List<Stay>> bySite() {
+        return stays.stream().collect(Collectors.groupingBy(Stay::site, LinkedHashMap::new, Collectors.toList()));
+    }
+
+    /** Which birds are to be worked, with the turns by start. */
+    Map<Bird, List<Work>> byBird() {
+        return turns().stream().collect(Collectors.groupingBy(Work::bird, LinkedHashMap::new, Collectors.toList()));
+    }
+
+    Set<Site> usedSites() {
+        return bySite().keySet();
+    }
+
+    private static Optional<Stay> stay(Stop stop) {
+        Optional<Window> window = window(stop.getArrival(), stop.getDeparture());
+        if (window.isEmpty() || isMissing(stop.getTeam()) || isMissing(stop.getSite())) {
+            return Optional.empty();
+        }
+        List<Work> turns = stop.getTurns().stream().flatMap(turn -> work(stop, turn).stream()).sorted(TURNS_BY_TIME)
+                .toList();
+        return Optional.of(new Stay(stop, stop.getTeam(), stop.getSite(), window.get(), turns));
+    }
+
+    private static Optional<Work> work(Stop stop, Turn turn) {
+        return isMissing(turn.getBird()) ? Optional.empty() : window(turn.getStart(), turn.getEnd())
+                .map(window -> new Work(turn, stop, stop.getTeam(), stop.getSite(), turn.getBird(), window));
+    }
+
+    /** Not set, or set to something whose file is gone. */
+    static boolean isMissing(EObject object) {
+        return object == null || object.eIsProxy();
+    }
+
+    /** Empty unless the end is after the start. */
+    static Optional<Window> window(Instant start, Instant end) {
+        return start != null && end != null && start.isBefore(end) ? Optional.of(new Window(start, end))
+                : Optional.empty();
+    }
+}

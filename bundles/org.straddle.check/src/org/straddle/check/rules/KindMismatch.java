@@ -1,0 +1,46 @@
+package org.straddle.check.rules;
+
+import java.util.function.Consumer;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.grid.Standing;
+import org.straddle.model.Site;
+import org.straddle.outlook.Outlook;
+
+/** Inside, line and corner sites claim one, two and four squares. */
+final class KindMismatch extends NamedRule {
+
+    /** Beyond this the question has no meaning. */
+    private static final double FARTHEST_M = 10_000;
+
+    KindMismatch() {
+        super("kind-mismatch", Severity.WARNING, "A site is of the kind it claims");
+    }
+
+    @Override
+    public void check(Outlook outlook, Consumer<Finding> findings) {
+        for (Site site : outlook.event().getSites()) {
+            int claimed = outlook.squares(site).size();
+            int wanted = switch (site.getKind()) {
+                case INSIDE -> 1;
+                case LINE -> 2;
+                case CORNER -> 4;
+            };
+            if (claimed > 0 && claimed != wanted) {
+                findings.accept(Finding.of(this, Words.sentence(Words.name(site)) + " is written down as a site of kind \""
+                        + site.getKind().getLiteral() + "\", which claims " + Words.count(wanted, "square")
+                        + ", but it claims " + claimed + "." + possible(outlook, site), site));
+            }
+        }
+    }
+
+    private static String possible(Outlook outlook, Site site) {
+        if (!outlook.isPlaced(site) || !(site.getMarkErrorM() >= 0) || site.getMarkErrorM() > FARTHEST_M) {
+            return "";
+        }
+        double spanM = Math.min(outlook.policies().stationSpanM(), FARTHEST_M);
+        Standing standing = Standing.of(outlook.position(site), site.getMarkErrorM(), spanM);
+        return " From its mark a station could occupy " + Words.list(standing.squares()) + ".";
+    }
+}

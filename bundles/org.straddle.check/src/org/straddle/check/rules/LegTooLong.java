@@ -1,0 +1,52 @@
+package org.straddle.check.rules;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Mend;
+import org.straddle.check.Severity;
+import org.straddle.model.Identified;
+import org.straddle.outlook.Outlook;
+
+/** The road needs more time than lies between two stops, or between a stop and the base. */
+final class LegTooLong extends NamedRule {
+
+    LegTooLong() {
+        super("leg-too-long", Severity.BLOCKER, "There is time for every drive");
+    }
+
+    @Override
+    public void check(Outlook outlook, Consumer<Finding> findings) {
+        Words words = new Words(outlook.zone());
+        for (Drive drive : Drives.of(outlook, Itinerary.of(outlook.event()))) {
+            Duration lacking = drive.leg().total().minus(drive.time());
+            if (lacking.compareTo(Duration.ZERO) > 0) {
+                findings.accept(mended(finding(drive, words), drive, lacking, outlook, words));
+            }
+        }
+    }
+
+    private Finding finding(Drive drive, Words words) {
+        Identified[] objects = Stream.concat(drive.before().stream(), drive.after().stream()).map(Stay::stop)
+                .toArray(Identified[]::new);
+        Instant leaves = drive.before().map(stay -> stay.window().end())
+                .orElseGet(() -> drive.after().orElseThrow().window().start().minus(drive.time()));
+        return Finding.of(this, Words.sentence(Words.name(drive.team())) + " needs "
+                + Words.length(drive.leg().total()) + " from " + drive.from() + " to " + drive.to() + " ("
+                + Math.round(drive.leg().roadKm()) + " km"
+                + (drive.leg().breaks().isZero() ? "" : ", " + Words.length(drive.leg().breaks()) + " of it breaks")
+                + ") and has " + Words.length(drive.time()) + ", " + words.during(leaves, drive.time()) + ".", objects)
+                .at(leaves);
+    }
+
+    private static Finding mended(Finding finding, Drive drive, Duration lacking, Outlook outlook, Words words) {
+        Optional<Mend> earlier = drive.before()
+                .flatMap(stay -> ShiftStop.leaveEarlier(stay, lacking, outlook, words));
+        Optional<Mend> later = drive.after().flatMap(stay -> ShiftStop.arriveLater(stay, lacking, outlook, words));
+        return earlier.or(() -> later).map(finding::mendedBy).orElse(finding);
+    }
+}

@@ -1,0 +1,49 @@
+package org.straddle.check.rules;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.model.Operator;
+import org.straddle.model.Team;
+import org.straddle.outlook.Outlook;
+import org.straddle.sky.Window;
+
+/** Two teams that are out at the same time count on the same person. */
+final class OperatorInTwoTeams extends NamedRule {
+
+    OperatorInTwoTeams() {
+        super("operator-in-two-teams", Severity.WARNING, "An operator is in one team at a time");
+    }
+
+    @Override
+    public void check(Outlook outlook, Consumer<Finding> findings) {
+        Words words = new Words(outlook.zone());
+        List<Team> teams = outlook.event().getTeams();
+        for (int i = 0; i < teams.size(); i++) {
+            for (int j = i + 1; j < teams.size(); j++) {
+                Team a = teams.get(i);
+                Team b = teams.get(j);
+                List<Operator> both = Crew.of(a).stream().filter(Crew.of(b)::contains).toList();
+                if (!both.isEmpty()) {
+                    sharedTime(a, b).ifPresent(time -> findings.accept(Finding.of(this,
+                            Words.sentence(Words.list(both.stream().map(Words::name).toList())) + " would be in "
+                                    + Words.name(a) + " and in " + Words.name(b) + " at the same time, " + words.during(time)
+                                    + ".", a, b).at(time.start())));
+                }
+            }
+        }
+    }
+
+    private static Optional<Window> sharedTime(Team a, Team b) {
+        return days(a).flatMap(one -> days(b).flatMap(other -> one.intersection(other).stream()))
+                .min(Window.IN_TIME_ORDER);
+    }
+
+    private static Stream<Window> days(Team team) {
+        return team.getDays().stream().flatMap(day -> Itinerary.window(day.getFrom(), day.getUntil()).stream());
+    }
+}

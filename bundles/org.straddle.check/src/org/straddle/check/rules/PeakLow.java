@@ -1,0 +1,28 @@
+package org.straddle.check.rules;
+
+import java.util.function.Consumer;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.outlook.Outlook;
+
+/** The policy names the least peak of a pass. */
+final class PeakLow extends NamedRule {
+
+    PeakLow() {
+        super("peak-low", Severity.ADVICE, "Passes rise high enough to be worth it");
+    }
+
+    @Override
+    public void check(Outlook outlook, Consumer<Finding> findings) {
+        Words words = new Words(outlook.zone());
+        double leastDeg = outlook.policies().minimumPeakElevationDeg();
+        for (Work work : Itinerary.of(outlook.event()).turns()) {
+            TurnPass.best(outlook, work).filter(pass -> pass.peakElevationDeg() < leastDeg).ifPresent(pass ->
+                    findings.accept(Finding.of(this, Words.sentence(Words.name(work.bird())) + " rises to "
+                            + Math.round(pass.peakElevationDeg()) + "° over " + Words.name(work.site()) + ", "
+                            + words.during(work.window()) + "; this event plans passes of " + Math.round(leastDeg)
+                            + "° or more.", work.turn()).at(work.window().start())));
+        }
+    }
+}

@@ -1,0 +1,33 @@
+package org.straddle.check.rules;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.common.command.UnexecutableCommand;
+import org.eclipse.emf.edit.command.DeleteCommand;
+import org.eclipse.emf.edit.domain.EditingDomain;
+import org.straddle.check.Mend;
+import org.straddle.model.Event;
+import org.straddle.model.Turn;
+
+/** Takes turns out of the plan. */
+record RemoveTurns(String label, List<String> turnIds) implements Mend {
+
+    static RemoveTurns of(Work work) {
+        return new RemoveTurns("Remove the turn of " + Words.name(work.team()) + " on " + Words.name(work.bird()),
+                List.of(work.turn().getId()));
+    }
+
+    static RemoveTurns all(String label, Collection<Work> turns) {
+        return new RemoveTurns(label, turns.stream().map(work -> work.turn().getId()).toList());
+    }
+
+    @Override
+    public Command command(EditingDomain domain, Event live) {
+        LivePlan plan = new LivePlan(live);
+        List<Turn> turns = turnIds.stream().map(plan::turn).flatMap(Optional::stream).toList();
+        return turns.isEmpty() ? UnexecutableCommand.INSTANCE : DeleteCommand.create(domain, turns);
+    }
+}

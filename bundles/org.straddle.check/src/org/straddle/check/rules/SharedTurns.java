@@ -1,0 +1,22 @@
+package org.straddle.check.rules;
+
+import java.util.Optional;
+
+import org.straddle.outlook.Outlook;
+import org.straddle.sky.Window;
+
+/** When two turns of different teams on one bird meet: both at work and the bird above 0° at both sites. */
+final class SharedTurns {
+
+    private SharedTurns() {
+    }
+
+    /** The first stretch of time in which they meet; empty when they never do. */
+    static Optional<Window> of(Outlook outlook, Work a, Work b) {
+        if (a.team() == b.team()) {
+            return Optional.empty();
+        }
+        return a.window().intersection(b.window()).flatMap(
+                both -> outlook.sharedFootprint(a.bird(), both, a.site(), b.site()).stream().findFirst());
+    }
+}

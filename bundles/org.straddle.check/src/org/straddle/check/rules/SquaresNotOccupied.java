@@ -1,0 +1,66 @@
+package org.straddle.check.rules;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.grid.Presence;
+import org.straddle.grid.Square;
+import org.straddle.grid.Squares;
+import org.straddle.model.Site;
+import org.straddle.outlook.Outlook;
+
+/** The claim is valid only if it can be argued that the station stands in every square, given the error of the mark. */
+final class SquaresNotOccupied extends NamedRule {
+
+    SquaresNotOccupied() {
+        super("squares-not-occupied", Severity.BLOCKER, "A station occupies the squares it claims");
+    }
+
+    @Override
+    public void check(Outlook outlook, Consumer<Finding> findings) {
+        Set<Site> used = Itinerary.of(outlook.event()).usedSites();
+        for (Site site : outlook.event().getSites()) {
+            if (outlook.isPlaced(site) && !outlook.squares(site).isEmpty()) {
+                doubt(outlook, site).ifPresent(doubt -> {
+                    Finding finding = Finding.of(this, Words.sentence(Words.name(site)) + " claims "
+                            + Words.list(outlook.squares(site)) + ", " + doubt, site);
+                    findings.accept(used.contains(site) ? finding : finding.weighing(Severity.WARNING));
+                });
+            }
+        }
+    }
+
+    private static Optional<String> doubt(Outlook outlook, Site site) {
+        double errorM = site.getMarkErrorM();
+        if (!(errorM >= 0) || !Double.isFinite(errorM)) {
+            return Optional.of("but the error of its mark, " + errorM + " m, cannot be.");
+        }
+        Set<Square> claimed = outlook.squares(site);
+        if (claimed.size() > 1 && !Squares.meet(claimed)) {
+            return Optional.of("which do not meet: a station can claim two squares on a line or four on a corner.");
+        }
+        Optional<Presence> presence = outlook.presence(site);
+        if (presence.isEmpty()) {
+            return Optional.of("but its mark is not " + (claimed.size() == 1 ? "in that square" : "where they meet")
+                    + ".");
+        }
+        double least = outlook.policies().leastPresence();
+        return presence.map(Presence::least).filter(p -> p < least).map(p -> "but a station of "
+                + metres(outlook.policies().stationSpanM()) + " on a mark good to " + metres(errorM)
+                + " occupies " + (claimed.size() == 1 ? "it" : "all of them") + " with a probability of "
+                + percent(p) + " only; this event asks for " + percent(least) + ".");
+    }
+
+    private static String metres(double length) {
+        return String.format(Locale.ENGLISH, "%.0f m", length);
+    }
+
+    /** Rounded down, so that a chance just short of the limit does not print as the limit. */
+    private static String percent(double probability) {
+        return String.format(Locale.ENGLISH, "%.1f %%", Math.floor(probability * 1000) / 10);
+    }
+}

@@ -1,0 +1,32 @@
+package org.straddle.check.rules;
+
+import java.util.TreeMap;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.model.Identified;
+import org.straddle.model.Team;
+import org.straddle.outlook.Outlook;
+
+/** The number identifies a team on every sheet. */
+final class TeamNumberTwice extends NamedRule {
+
+    TeamNumberTwice() {
+        super("team-number-twice", Severity.WARNING, "Every team has a number of its own");
+    }
+
+    @Override
+    public void check(Outlook outlook, Consumer<Finding> findings) {
+        outlook.event().getTeams().stream().filter(team -> team.getNumber() > 0)
+                .collect(Collectors.groupingBy(Team::getNumber, TreeMap::new, Collectors.toList()))
+                .forEach((number, teams) -> {
+                    if (teams.size() > 1) {
+                        findings.accept(Finding.of(this, Words.count(teams.size(), "team") + " have the number " + number
+                                + ": " + Words.list(teams.stream().map(Words::name).toList()) + ".",
+                                teams.toArray(Identified[]::new)));
+                    }
+                });
+    }
+}
