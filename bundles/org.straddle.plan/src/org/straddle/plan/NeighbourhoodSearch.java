@@ -2,7 +2,6 @@ package org.straddle.plan;
 
 import java.time.Duration;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -30,7 +29,6 @@ final class NeighbourhoodSearch {
     private static final int CYCLE = 400;
     private static final double HOT = 0.05;
     private static final double COLD = 0.001;
-    private static final double FAVOUR = 0.3;
     private static final int TICKS = 1000;
 
     private final PlanProblem problem;
@@ -41,7 +39,7 @@ final class NeighbourhoodSearch {
     private final long startNanos = System.nanoTime();
     private final Random random;
     private final DayFill dayFill;
-    private final double[] plain;
+    private final Taste plain;
     private final Roster roster;
     private double worth;
     private List<List<Stay>> best;
@@ -56,8 +54,7 @@ final class NeighbourhoodSearch {
         this.monitor = monitor;
         random = new Random(settings.seed());
         dayFill = new DayFill(problem);
-        plain = new double[problem.siteCount()];
-        Arrays.fill(plain, 1);
+        plain = Taste.plain(problem);
         roster = new Roster(problem);
     }
 
@@ -110,10 +107,10 @@ final class NeighbourhoodSearch {
         List<Integer> days = daysOf(removed);
         List<List<Stay>> old = days.stream().map(day -> List.copyOf(roster.day(day))).toList();
         removed.forEach(roster::clear);
-        double[] favour = random.nextInt(3) == 0 ? favours() : plain;
+        Taste taste = Taste.random(problem, plain, random);
         List<Integer> order = new ArrayList<>(days);
         Collections.shuffle(order, random);
-        order.forEach(day -> dayFill.fill(roster, day, favour));
+        order.forEach(day -> dayFill.fill(roster, day, taste));
         double changed = roster.worth();
         if (days.stream().allMatch(roster::canBeDriven) && accept(changed)) {
             worth = changed;
@@ -145,10 +142,6 @@ final class NeighbourhoodSearch {
 
     private <T> T pick(T[] choices) {
         return choices[random.nextInt(choices.length)];
-    }
-
-    private double[] favours() {
-        return random.doubles(plain.length, 1 - FAVOUR, 1 + FAVOUR).toArray();
     }
 
     private void keepAsBest() {

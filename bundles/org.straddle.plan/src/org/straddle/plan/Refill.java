@@ -14,10 +14,11 @@ import java.util.List;
  * <p>Why not simply append the best next stop: a stop pays through the passes that follow and through the
  * time it leaves for others, which only looking at the whole gap tells.
  *
- * <p>Exact, but for two things. The worth of repeated passes from one square is counted within a stop and
- * against the rest of the plan, not between two stops in this gap; whoever uses the result reckons its true
- * worth. And of all other sites only the {@value #NEIGHBOURS} nearest are tried as the one before, which
- * keeps a gap of ten thousand chances in the milliseconds.
+ * <p>A state keeps one way to reach it, the best so far, and its value is the truth for that way: squares
+ * worked in earlier stops of the same way count as worked. It is not always the best way of all, because
+ * what was worked and driven before bears on what comes after; keeping all ways would. And of all other sites
+ * only the {@value #NEIGHBOURS} nearest are tried as the one before. Both keep a gap of ten thousand chances
+ * in the milliseconds; the search around this tries many gaps.
  *
  * <p>One object serves one problem, one gap after the other; its tables are reused.
  */
@@ -30,10 +31,13 @@ final class Refill {
     private final ChanceTable table;
     private final int tiers;
     private final int[][] nearest;
+    private final boolean[][] shareSquares;
 
     // By state: chance × tiers + (passes worked in this stop − 1).
     private final double[] value;
     private final int[] before;
+    private final int[] stopBefore;
+    private final int[] driven;
 
     // By chance, valid in the present gap only, and only where its number stands.
     private final int[] reachedInGap;
@@ -52,8 +56,13 @@ final class Refill {
     private final int[] filledRank;
     private final double[][] pay;
 
-    private int gapNumber;
+    // What the present gap is filled with and against.
+    private Roster roster;
+    private Gap gap;
+    private Taste taste;
     private double pricePerSecond;
+    private int drivingLeft;
+    private int gapNumber;
 
     Refill(PlanProblem problem, ChanceTable table) {
         this.problem = problem;
@@ -63,6 +72,8 @@ final class Refill {
         int sites = problem.siteCount();
         value = new double[chances * tiers];
         before = new int[chances * tiers];
+        stopBefore = new int[chances * tiers];
+        driven = new int[chances * tiers];
         reachedInGap = new int[chances];
         interval = new int[chances];
         leaveBest = new int[chances];
@@ -75,33 +86,41 @@ final class Refill {
         filledRank = new int[sites];
         pay = new double[sites][tiers];
         nearest = new int[sites][];
+        shareSquares = new boolean[sites][sites];
         for (int site = 0; site < sites; site++) {
             nearest[site] = nearestSites(site);
+            for (int other = 0; other < sites; other++) {
+                shareSquares[site][other] = !Collections.disjoint(problem.squaresOfSite().get(site),
+                        problem.squaresOfSite().get(other));
+            }
         }
     }
 
+    /** The site itself comes first: a team may leave it to another and return. */
     private int[] nearestSites(int site) {
         List<Integer> others = new ArrayList<>();
         for (int other = 0; other < problem.siteCount(); other++) {
-            if (other != site && table.firstRank(other) < table.firstRank(other + 1)) {
+            if (table.firstRank(other) < table.firstRank(other + 1)) {
                 others.add(other);
             }
         }
         others.sort(Comparator.comparingInt(other -> problem.roads().totalSeconds(other, site)));
-        return others.stream().limit(NEIGHBOURS).mapToInt(Integer::intValue).toArray();
+        return others.stream().limit(NEIGHBOURS + 1).mapToInt(Integer::intValue).toArray();
     }
 
     /**
      * The stays to put into the gap, in order; none when driving on is best.
      *
-     * @param roster        everything else; not changed
-     * @param favour        by site: factor on what it pays, 1 for the plain truth
-     * @param pricePerHour  what an hour of driving costs
+     * @param roster everything else; not changed
      */
-    List<Stay> fill(Roster roster, Gap gap, double[] favour, double pricePerHour) {
-        openSites(roster, gap, favour);
-        pricePerSecond = pricePerHour / 3600;
+    List<Stay> fill(Roster roster, Gap gap, Taste taste) {
+        this.roster = roster;
+        this.gap = gap;
+        this.taste = taste;
+        pricePerSecond = taste.pricePerHour() / 3600;
+        drivingLeft = drivingLeft();
         gapNumber++;
+        openSites();
         double bestValue = -price(gap.fromPlace(), gap.toPlace());
         int bestState = NONE;
         for (int c = table.firstFrom(gap.freeAt()); c < table.size() && table.chance(c).start() < gap.dueAt(); c++) {
@@ -113,12 +132,12 @@ final class Refill {
                     || roster.birdIsTaken(table.chance(c))) {
                 continue;
             }
-            interval[c] = freeInterval(roster, site, table.arrive(c), table.depart(c));
+            interval[c] = freeInterval(site, table.arrive(c), table.depart(c));
             if (interval[c] == NONE) {
                 continue;
             }
             reachedInGap[c] = gapNumber;
-            arriveFor(c, gap);
+            arriveFor(c);
             stayOnFor(c);
             int leave = bestStateOf(c);
             double whole = value[leave] - price(site, gap.toPlace());
@@ -130,17 +149,24 @@ final class Refill {
         return staysUpTo(bestState, gap.day());
     }
 
+    /** Driving that the limit of the day leaves for this gap, seconds. */
+    private int drivingLeft() {
+        int others = roster.drivingSeconds(gap.day())
+                - problem.roads().drivingSeconds(gap.fromPlace(), gap.toPlace());
+        return problem.days().get(gap.day()).drivingLimit() - others;
+    }
+
     private double price(int fromPlace, int toPlace) {
         return pricePerSecond * problem.roads().drivingSeconds(fromPlace, toPlace);
     }
 
-    private void openSites(Roster roster, Gap gap, double[] favour) {
+    private void openSites() {
         for (int site = 0; site < open.length; site++) {
             earliest[site] = gap.freeAt() + problem.moveSeconds(gap.fromPlace(), site);
             latest[site] = gap.dueAt() - problem.moveSeconds(site, gap.toPlace());
             open[site] = earliest[site] < latest[site] && table.firstRank(site) < table.firstRank(site + 1);
             if (open[site]) {
-                setPay(roster, site, favour[site]);
+                setPay(site);
                 open[site] = pay[site][0] > 0;
                 gapRank[site] = table.rankEndedBy(site, gap.freeAt());
                 filledRank[site] = gapRank[site];
@@ -148,21 +174,54 @@ final class Refill {
         }
     }
 
-    private void setPay(Roster roster, int site, double favour) {
+    private void setPay(int site) {
         Arrays.fill(pay[site], 0);
         for (int square : problem.squaresOfSite().get(site)) {
-            double demand = problem.demand().get(square) * favour;
             for (int k = 0; k < tiers; k++) {
-                pay[site][k] += demand * problem.tiers().next(roster.worked(square) + k);
+                pay[site][k] += pay(site, square, k);
             }
         }
+    }
+
+    private double pay(int site, int square, int workedHere) {
+        return taste.favour()[site] * problem.demand().get(square) * problem.tiers().next(roster.worked(square) + workedHere);
+    }
+
+    /** What the next pass pays on a way whose stops before this one end in a state. */
+    private double payAfter(int lastStop, int site, int workedInStop) {
+        boolean fresh = true;
+        for (int stop = lastStop; stop != NONE && fresh; stop = stopBefore[stop]) {
+            fresh = !shareSquares[site][siteOf(stop)];
+        }
+        if (fresh) {
+            return pay[site][workedInStop];
+        }
+        double sum = 0;
+        for (int square : problem.squaresOfSite().get(site)) {
+            sum += pay(site, square, workedInStop + workedOnTheWay(lastStop, square));
+        }
+        return sum;
+    }
+
+    private int workedOnTheWay(int lastStop, int square) {
+        int worked = 0;
+        for (int stop = lastStop; stop != NONE; stop = stopBefore[stop]) {
+            if (problem.squaresOfSite().get(siteOf(stop)).contains(square)) {
+                worked += stop % tiers + 1;
+            }
+        }
+        return worked;
+    }
+
+    private int siteOf(int state) {
+        return table.chance(state / tiers).site();
     }
 
     /**
      * Number of the free interval of the site's squares that holds this whole stay, or NONE when another stay
      * is in the way. Two stays with the same number have no other stay between them.
      */
-    private int freeInterval(Roster roster, int site, int arrival, int departure) {
+    private int freeInterval(int site, int arrival, int departure) {
         int passed = 0;
         for (int square : problem.squaresOfSite().get(site)) {
             for (Stay hold : roster.holdsOf(square)) {
@@ -178,10 +237,15 @@ final class Refill {
     }
 
     /** The chance is the first of a stop: from where did the team come? */
-    private void arriveFor(int c, Gap gap) {
+    private void arriveFor(int c) {
         int site = table.chance(c).site();
-        double best = -price(gap.fromPlace(), site);
-        int from = NONE;
+        int first = c * tiers;
+        int back = problem.roads().drivingSeconds(site, gap.toPlace());
+        value[first] = Double.NEGATIVE_INFINITY;
+        int direct = problem.roads().drivingSeconds(gap.fromPlace(), site);
+        if (direct + back <= drivingLeft) {
+            enter(first, NONE, direct, pay[site][0] - pricePerSecond * direct);
+        }
         for (int other : nearest[site]) {
             if (!open[other]) {
                 continue;
@@ -192,16 +256,24 @@ final class Refill {
             }
             fillUpTo(other, ranks);
             int left = leaveBest[ranks - 1];
-            if (left != NONE) {
-                double reached = value[left] - price(other, site);
-                if (reached > best) {
-                    best = reached;
-                    from = left;
-                }
+            if (left == NONE) {
+                continue;
+            }
+            int leg = problem.roads().drivingSeconds(other, site);
+            double reached = value[left] - pricePerSecond * leg;
+            if (reached + pay[site][0] > value[first] && driven[left] + leg + back <= drivingLeft) {
+                enter(first, left, driven[left] + leg, reached + payAfter(left, site, 0));
             }
         }
-        value[c * tiers] = best + pay[site][0];
-        before[c * tiers] = from;
+        before[first] = stopBefore[first];
+    }
+
+    private void enter(int first, int lastStop, int drivenUntil, double reached) {
+        if (reached > value[first]) {
+            value[first] = reached;
+            stopBefore[first] = lastStop;
+            driven[first] = drivenUntil;
+        }
     }
 
     /** The chance is the second, third, … of a stop. */
@@ -214,17 +286,25 @@ final class Refill {
             reachable = stayInterval[ranks - 1] == interval[c];
         }
         for (int k = 1; k < tiers; k++) {
+            int state = c * tiers + k;
             int previous = reachable ? stayBest[(ranks - 1) * tiers + k - 1] : NONE;
-            boolean worthIt = previous != NONE && pay[site][k] > 0;
-            value[c * tiers + k] = worthIt ? value[previous] + pay[site][k] : Double.NEGATIVE_INFINITY;
-            before[c * tiers + k] = previous;
+            value[state] = Double.NEGATIVE_INFINITY;
+            double more = previous == NONE ? 0 : payAfter(stopBefore[previous], site, k);
+            if (more > 0) {
+                value[state] = value[previous] + more;
+                before[state] = previous;
+                stopBefore[state] = stopBefore[previous];
+                driven[state] = driven[previous];
+            }
         }
     }
 
+    /** Among equals the longest stop, for fewer moves, or the shortest where the taste is so. */
     private int bestStateOf(int c) {
         int best = c * tiers;
         for (int k = 1; k < tiers; k++) {
-            if (value[c * tiers + k] > value[best]) {
+            double gain = value[c * tiers + k] - value[best];
+            if (gain > 0 || gain == 0 && !taste.splitting()) {
                 best = c * tiers + k;
             }
         }
@@ -242,15 +322,16 @@ final class Refill {
                 stayBest[r * tiers + k] = first ? NONE : stayBest[(r - 1) * tiers + k];
             }
             if (reachedInGap[c] == gapNumber) {
-                enter(r, c);
+                fillWith(r, c);
             }
         }
         filledRank[site] = Math.max(filledRank[site], ranks);
     }
 
-    private void enter(int r, int c) {
+    private void fillWith(int r, int c) {
         int leave = bestStateOf(c);
-        if (leaveBest[r] == NONE || value[leave] > value[leaveBest[r]]) {
+        boolean left = value[leave] > Double.NEGATIVE_INFINITY;
+        if (left && (leaveBest[r] == NONE || value[leave] > value[leaveBest[r]])) {
             leaveBest[r] = leave;
         }
         boolean sameInterval = stayInterval[r] == interval[c];

@@ -1,0 +1,59 @@
+package org.straddle.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** The best plan of a tiny problem, found by trying all: every chance goes to some team or to nobody, and every stop may end or go on. */
+final class EveryPlan {
+
+    private final PlanProblem problem;
+    private final List<Chance> chances;
+    private double bestWorth = Double.NEGATIVE_INFINITY;
+    private List<Stay> best = List.of();
+
+    private EveryPlan(PlanProblem problem) {
+        this.problem = problem;
+        chances = problem.chances().stream().sorted(Comparator.comparingInt(Chance::start)).toList();
+    }
+
+    static List<Stay> best(PlanProblem problem) {
+        EveryPlan every = new EveryPlan(problem);
+        every.tryFrom(0, new ArrayList<>());
+        return every.best;
+    }
+
+    private void tryFrom(int next, List<Stay> stays) {
+        if (!PlanRules.broken(problem, stays).isEmpty()) {
+            return; // what breaks a rule breaks it however the plan goes on
+        }
+        if (next == chances.size()) {
+            double worth = PlanRules.worth(problem, stays);
+            if (worth > bestWorth) {
+                bestWorth = worth;
+                best = List.copyOf(stays);
+            }
+            return;
+        }
+        tryFrom(next + 1, stays);
+        Chance chance = chances.get(next);
+        for (int day = 0; day < problem.days().size(); day++) {
+            List<Stay> withNew = new ArrayList<>(stays);
+            withNew.add(Stay.around(day, List.of(chance), problem.times()));
+            tryFrom(next + 1, withNew);
+            Stay last = lastOf(stays, day);
+            if (last != null && last.site() == chance.site()) {
+                List<Chance> turns = new ArrayList<>(last.turns());
+                turns.add(chance);
+                List<Stay> longer = new ArrayList<>(stays);
+                longer.remove(last);
+                longer.add(Stay.around(day, turns, problem.times()));
+                tryFrom(next + 1, longer);
+            }
+        }
+    }
+
+    private static Stay lastOf(List<Stay> stays, int day) {
+        return stays.stream().filter(s -> s.day() == day).max(Comparator.comparingInt(Stay::departure)).orElse(null);
+    }
+}
