@@ -128,7 +128,7 @@ final class DemoSites {
     }
 
     private void southEast() {
-        Site causeway = onLine("Tern Causeway", "16°W", 64.105, 20);
+        Site causeway = onLine("Tern Causeway", "16°W", 64.12, 20);
         horizon(causeway, "0:5 60:3 120:0 240:0 300:8 340:10");
         review(survey(causeway, "2027-05-16", 90, "Lay-by", "gravel", "good",
                 hazard(TRAFFIC, "Hire cars stop on the road for the view", 10, "Triangles out, vests on"),
@@ -141,7 +141,7 @@ final class DemoSites {
                 hazard(WATER, "Melt water may cut the lay-by", 20, "Turn back when the river is over the track")),
                 "2027-04-01", Verdict.GO_WITH_CARE, "");
 
-        Site whimbrel = inside("Whimbrel Wall", 64.30, -15.10, 15, "IP24");
+        Site whimbrel = inside("Whimbrel Wall", 64.32, -15.20, 15, "IP24");
         horizon(whimbrel, "0:9 60:6 150:0 270:7");
         review(survey(whimbrel, "2027-05-16", 50, "School yard (invented), out of term", "asphalt", "good",
                 hazard(POWER_LINE, "Low-voltage drop to the school", 18, "Mast on the other side of the yard")),

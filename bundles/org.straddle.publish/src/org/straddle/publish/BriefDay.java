@@ -1,0 +1,133 @@
+package org.straddle.publish;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import org.straddle.grid.GeoPosition;
+import org.straddle.model.Base;
+import org.straddle.model.Stop;
+import org.straddle.model.TeamDay;
+import org.straddle.outlook.Leg;
+import org.straddle.outlook.Outlook;
+
+/**
+ * One local day of a team's brief.
+ *
+ * @param title the date in words
+ * @param start words for the start: the base and its hours, or that none is known
+ * @param stops in order, each with the drive to it
+ * @param wayBack the drive to the end base, when there is a stop and a base
+ * @param end words for the end
+ */
+public record BriefDay(String title, String start, List<BriefStop> stops, Optional<Drive> wayBack, String end) {
+
+    /**
+     * A leg in words.
+     *
+     * @param text from, to, km and minutes
+     * @param leaveBy latest start to arrive as planned; empty on the way back
+     * @param trouble what is wrong with it, or empty
+     */
+    public record Drive(String text, Optional<Moment> leaveBy, String trouble) {
+    }
+
+    static BriefDay of(Outlook outlook, Clock clock, LocalDate date, DaysOut day) {
+        return new DayWriter(outlook, clock, date, day).write();
+    }
+
+    /** The state of writing one day. */
+    private static final class DayWriter {
+
+        private final Outlook outlook;
+        private final Clock clock;
+        private final LocalDate date;
+        private final DaysOut day;
+        private Optional<GeoPosition> here = Optional.empty();
+        private String hereName = "";
+        private Instant free;
+
+        DayWriter(Outlook outlook, Clock clock, LocalDate date, DaysOut day) {
+            this.outlook = outlook;
+            this.clock = clock;
+            this.date = date;
+            this.day = day;
+        }
+
+        BriefDay write() {
+            Optional<Base> start = day.frame().map(TeamDay::getStart);
+            start.filter(outlook::isPlaced).ifPresent(base -> standAt(outlook.position(base), name(base),
+                    day.frame().map(TeamDay::getFrom).orElse(null)));
+            List<BriefStop> stops = new ArrayList<>();
+            for (Stop stop : day.stops()) {
+                Optional<Drive> drive = Optional.empty();
+                if (outlook.isPlaced(stop.getSite())) {
+                    GeoPosition site = outlook.position(stop.getSite());
+                    drive = here.map(from -> driveTo(from, site, Line.of(stop.getSite().getName()), stop.getArrival()));
+                    standAt(site, Line.of(stop.getSite().getName()), stop.getDeparture());
+                }
+                stops.add(BriefStop.of(outlook, clock, date, stop, drive));
+            }
+            Optional<Base> end = day.frame().map(TeamDay::getEnd);
+            Optional<Drive> back = day.stops().isEmpty() ? Optional.empty()
+                    : end.filter(outlook::isPlaced).flatMap(this::driveBack);
+            return new BriefDay(Clock.day(date), startWords(start), stops, back, endWords(end));
+        }
+
+        private void standAt(GeoPosition position, String name, Instant from) {
+            here = Optional.of(position);
+            hereName = name;
+            free = from;
+        }
+
+        private Drive driveTo(GeoPosition from, GeoPosition to, String name, Instant arrival) {
+            Leg leg = outlook.leg(from, to);
+            Instant leaveBy = arrival.minus(leg.total());
+            boolean late = free != null && leaveBy.isBefore(free);
+            return new Drive(words(leg, name), Optional.of(clock.minute(leaveBy, date)), late
+                    ? "This drive takes about " + minutes(Duration.between(leaveBy, free)) + " longer than the plan allows."
+                    : "");
+        }
+
+        private Optional<Drive> driveBack(Base end) {
+            return here.map(from -> {
+                Leg leg = outlook.leg(from, outlook.position(end));
+                Instant back = free.plus(leg.total());
+                Instant until = day.frame().map(TeamDay::getUntil).orElse(null);
+                boolean late = until != null && back.isAfter(until);
+                return new Drive(words(leg, name(end)) + "; there about " + clock.minute(back, date).utc() + " UTC, "
+                        + clock.minute(back, date).local() + " local", Optional.empty(), late
+                                ? "That is about " + minutes(Duration.between(until, back)) + " after the day's end." : "");
+            });
+        }
+
+        private String words(Leg leg, String to) {
+            return hereName + " to " + to + ": about " + Math.round(leg.roadKm()) + " km, " + minutes(leg.total())
+                    + (leg.breaks().isZero() ? "" : " with " + minutes(leg.breaks()) + " of breaks");
+        }
+
+        private String startWords(Optional<Base> start) {
+            Moment from = day.frame().map(TeamDay::getFrom).map(at -> clock.minute(at, date)).orElse(null);
+            return day.frame().isEmpty() ? "The team has no hours on this day: ask the coordinator."
+                    : "Start: " + start.map(this::name).orElse("no base named")
+                            + (from == null ? "" : ", not before " + from.utc() + " UTC, " + from.local() + " local");
+        }
+
+        private String endWords(Optional<Base> end) {
+            Moment until = day.frame().map(TeamDay::getUntil).map(at -> clock.minute(at, date)).orElse(null);
+            return day.frame().isEmpty() ? "" : "End: " + end.map(this::name).orElse("no base named")
+                    + (until == null ? "" : ", by " + until.utc() + " UTC, " + until.local() + " local");
+        }
+
+        private String name(Base base) {
+            return Line.of(base.getName(), "(unnamed base)");
+        }
+
+        private static String minutes(Duration duration) {
+            return Math.max(1, Math.round(duration.toSeconds() / 60.0)) + " min";
+        }
+    }
+}

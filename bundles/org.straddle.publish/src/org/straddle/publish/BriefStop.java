@@ -1,0 +1,81 @@
+package org.straddle.publish;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+import org.straddle.grid.Square;
+import org.straddle.model.Site;
+import org.straddle.model.Stop;
+import org.straddle.model.Survey;
+import org.straddle.outlook.Outlook;
+import org.straddle.safety.HazardNote;
+import org.straddle.safety.SafetyNotes;
+
+/**
+ * One stop of a brief.
+ *
+ * @param drive the way to it, when the place before it is known
+ * @param kind what the station stands on, with the squares it claims
+ * @param coordinates decimal degrees of the mark on WGS-84, with its error
+ * @param readyAt when the station can work at the earliest
+ * @param packUpBy last work, to leave in time
+ * @param access how to get there, from the newest survey
+ * @param review whether a review holds on the day, in a sentence
+ * @param reviewHolds false: the sheet warns plainly
+ * @param remarks what else wants attention
+ */
+public record BriefStop(String site, Optional<BriefDay.Drive> drive, String kind, String squares, String coordinates,
+        Moment arrival, Moment readyAt, Moment packUpBy, Moment departure, List<BriefTurn> turns, String access,
+        String review, boolean reviewHolds, List<Note> hazards, List<String> remarks) {
+
+    /** A hazard, what the survey says to do, and the usual cautions. */
+    public record Note(String title, String measure, List<String> cautions) {
+    }
+
+    static BriefStop of(Outlook outlook, Clock clock, LocalDate date, Stop stop, Optional<BriefDay.Drive> drive) {
+        Site site = stop.getSite();
+        SafetyNotes notes = SafetyNotes.of(site, clock.localDate(stop.getArrival()), outlook.event().getPolicies());
+        Instant ready = stop.getArrival().plus(outlook.policies().setUp());
+        Instant packUp = stop.getDeparture().minus(outlook.policies().takeDown());
+        return new BriefStop(Line.of(site.getName(), "(unnamed site)"), drive, site.getKind().getLiteral(),
+                outlook.squares(site).stream().map(Square::name).collect(Collectors.joining(" + ")),
+                coordinates(outlook, site), clock.minute(stop.getArrival(), date), clock.minute(ready, date),
+                clock.minute(packUp, date), clock.minute(stop.getDeparture(), date),
+                Scheduled.turns(stop).stream().map(turn -> BriefTurn.of(outlook, clock, date, stop, turn)).toList(),
+                notes.survey().map(BriefStop::access).orElse(""), Line.of(notes.state().sentence()),
+                notes.state().holds(), notes.hazards().stream().map(BriefStop::note).toList(),
+                notes.remarks().stream().map(Line::of).toList());
+    }
+
+    private static String coordinates(Outlook outlook, Site site) {
+        // Five decimals are a metre: no mark is better.
+        return outlook.isPlaced(site) ? String.format(Locale.ROOT, "%.5f, %.5f (±%.0f m)", site.getLatitudeDeg(),
+                site.getLongitudeDeg(), Math.ceil(site.getMarkErrorM())) : "not known";
+    }
+
+    private static String access(Survey survey) {
+        List<String> parts = new ArrayList<>();
+        add(parts, "Access: ", survey.getAccess());
+        add(parts, "Parking: ", survey.getParking());
+        add(parts, "Surface: ", survey.getSurface());
+        add(parts, "Telephone: ", survey.getPhoneCoverage());
+        return String.join(". ", parts);
+    }
+
+    private static void add(List<String> parts, String label, String typed) {
+        String line = Line.of(typed);
+        if (!line.isEmpty()) {
+            parts.add(label + line);
+        }
+    }
+
+    private static Note note(HazardNote hazard) {
+        return new Note(Line.of(hazard.title()), Line.of(hazard.measureText()),
+                hazard.cautions().stream().map(Line::of).toList());
+    }
+}

@@ -1,0 +1,61 @@
+package org.straddle.publish;
+
+import java.io.IOException;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.Map;
+
+import freemarker.core.TemplateClassResolver;
+import freemarker.template.Configuration;
+import freemarker.template.DefaultObjectWrapper;
+import freemarker.template.TemplateException;
+import freemarker.template.TemplateExceptionHandler;
+
+/**
+ * Sets briefs and announcements with the templates beside this class. HTML templates end in {@code .ftlh}, which makes
+ * them escape every value by themselves; templates for plain text say so in their first line.
+ */
+final class Pages {
+
+    private final Configuration templates;
+
+    Pages() {
+        templates = new Configuration(Configuration.VERSION_2_3_34);
+        templates.setClassForTemplateLoading(Pages.class, "");
+        templates.setObjectWrapper(new DefaultObjectWrapper(Configuration.VERSION_2_3_34));
+        templates.setDefaultEncoding(StandardCharsets.UTF_8.name());
+        templates.setLocale(Locale.ROOT);
+        templates.setNumberFormat("computer");
+        templates.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
+        templates.setLogTemplateExceptions(false);
+        templates.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
+    }
+
+    String html(Brief brief) {
+        return set("brief.html.ftlh", "brief", brief);
+    }
+
+    String text(Brief brief) {
+        return set("brief.txt.ftl", "brief", brief);
+    }
+
+    String html(Announcement announcement) {
+        return set("announcement.html.ftlh", "announcement", announcement);
+    }
+
+    String text(Announcement announcement) {
+        return set("announcement.txt.ftl", "announcement", announcement);
+    }
+
+    private String set(String template, String name, Object value) {
+        try {
+            StringWriter page = new StringWriter();
+            templates.getTemplate(template).process(Map.of(name, value), page);
+            return page.toString();
+        } catch (IOException | TemplateException e) {
+            // The templates come with this bundle: a fault in one is ours.
+            throw new IllegalStateException("The template " + template + " does not work: " + e.getMessage(), e);
+        }
+    }
+}

@@ -1,0 +1,20 @@
+package org.straddle.publish;
+
+import java.util.List;
+
+import org.straddle.model.Operator;
+import org.straddle.model.Team;
+
+/**
+ * A team as its sheets name it.
+ *
+ * @param callSigns the operators' call signs, the only word of them that is published
+ */
+public record TeamHead(TeamMark mark, String name, List<String> callSigns) {
+
+    static TeamHead of(Team team) {
+        return new TeamHead(TeamMark.of(team.getNumber()), Line.of(team.getName(), "(unnamed team)"),
+                team.getOperators().stream().map(Operator::getCallSign).map(Line::of)
+                        .filter(callSign -> !callSign.isEmpty()).toList());
+    }
+}
