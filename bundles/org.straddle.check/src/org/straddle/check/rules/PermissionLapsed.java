@@ -1,10 +1,12 @@
 package org.straddle.check.rules;
 
 import java.time.LocalDate;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.model.Survey;
 import org.straddle.outlook.Outlook;
 
 /** The newest survey says until when access is allowed. */
@@ -16,14 +18,12 @@ final class PermissionLapsed extends NamedRule {
 
     @Override
     public void check(Outlook outlook, Consumer<Finding> findings) {
-        Words words = new Words(outlook.zone());
-        Itinerary.of(outlook.event()).bySite().forEach((site, stays) -> Visits.newestSurvey(site).ifPresent(survey -> {
-            LocalDate use = Visits.lastUse(stays, words);
-            if (survey.getAccessUntil() != null && survey.getAccessUntil().isBefore(use)) {
-                findings.accept(Finding.of(this, "The permission for " + Words.name(site) + " ends on "
-                        + survey.getAccessUntil() + ", before the site is used on " + use + ".", site, survey)
-                        .at(stays.get(0).window().start()));
-            }
-        }));
+        Visit.first(outlook, visit -> until(visit).filter(last -> last.isBefore(visit.day())).isPresent())
+                .forEach(visit -> findings.accept(visit.finding(this, "The permission for " + Words.name(visit.site())
+                        + " ends on " + until(visit).orElseThrow() + ", before the site is used on " + visit.day() + ".")));
+    }
+
+    private static Optional<LocalDate> until(Visit visit) {
+        return visit.notes().survey().map(Survey::getAccessUntil);
     }
 }

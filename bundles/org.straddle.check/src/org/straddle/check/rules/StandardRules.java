@@ -5,6 +5,7 @@ import java.util.List;
 import org.straddle.check.Rule;
 import org.straddle.check.Severity;
 import org.straddle.outlook.Trouble;
+import org.straddle.safety.ReviewState;
 
 /** Names every rule, in the order of a preparation: the event, sites, birds, people and kit, the plan. */
 public final class StandardRules {
@@ -31,11 +32,16 @@ public final class StandardRules {
                 new SurveyMissing(),
                 new SurveyOld(),
                 new PermissionLapsed(),
-                new ReviewMissing(),
-                new ReviewLapsed(),
-                new ReviewOutdated(),
-                new SiteRefused(),
-                new ReviewConditions(),
+                new HazardReview("review-missing", Severity.WARNING, "Hazards of used sites were reviewed",
+                        ReviewState.Missing.class::isInstance),
+                new HazardReview("review-expired", Severity.WARNING, "Reviews of used sites still hold",
+                        ReviewState.Expired.class::isInstance),
+                new HazardReview("review-outdated", Severity.WARNING, "Reviews rest on the newest survey",
+                        ReviewState.Outdated.class::isInstance),
+                new HazardReview("site-refused", Severity.BLOCKER, "No refused site is used",
+                        ReviewState.Refused.class::isInstance),
+                new HazardReview("review-conditions", Severity.ADVICE, "Conditions of reviews are known",
+                        state -> state instanceof ReviewState.Valid valid && !valid.conditions().isEmpty()),
                 new CannotBeComputed("elements-missing", Severity.WARNING, "Every bird has an element set",
                         Trouble.Kind.ELEMENTS_MISSING),
                 new CannotBeComputed("elements-unusable", Severity.WARNING, "Element sets can be used",
@@ -55,7 +61,10 @@ public final class StandardRules {
                 new LoneOperator(),
                 new OperatorInTwoTeams(),
                 new LicenceBand(),
-                new SpareLoop(),
+                new SparesInRing(),
+                new KitCannotWork(),
+                new KitWithoutSpare(),
+                new KitTooHeavy(),
                 new DayTimesWrong(),
                 new PlanEmpty(),
                 new StopIncomplete(),

@@ -15,11 +15,8 @@ final class SurveyMissing extends NamedRule {
 
     @Override
     public void check(Outlook outlook, Consumer<Finding> findings) {
-        Itinerary.of(outlook.event()).bySite().forEach((site, stays) -> {
-            if (site.getSurveys().isEmpty()) {
-                findings.accept(Finding.of(this, Words.sentence(Words.name(site))
-                        + " is in the plan, but nobody has surveyed it.", site).at(stays.get(0).window().start()));
-            }
-        });
+        Visit.first(outlook, visit -> visit.notes().survey().isEmpty()).forEach(visit -> findings.accept(visit.finding(this,
+                Words.sentence(Words.name(visit.site())) + " is to be used on " + visit.day()
+                        + ", but nobody has surveyed it by then.")));
     }
 }

@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.model.Survey;
 import org.straddle.outlook.Outlook;
 
 /** Roads, fences and woods change. */
@@ -16,15 +17,16 @@ final class SurveyOld extends NamedRule {
 
     @Override
     public void check(Outlook outlook, Consumer<Finding> findings) {
-        Words words = new Words(outlook.zone());
         int limit = outlook.policies().surveyAgeLimitDays();
-        Itinerary.of(outlook.event()).bySite().forEach((site, stays) -> Visits.newestSurvey(site).ifPresent(survey -> {
-            long age = ChronoUnit.DAYS.between(survey.getDate(), Visits.lastUse(stays, words));
-            if (age > limit) {
-                findings.accept(Finding.of(this, "The newest survey of " + Words.name(site) + ", of " + survey.getDate()
-                        + ", will be " + Words.count(age, "day") + " old when the site is used; the limit of this event is "
-                        + Words.count(limit, "day") + ".", site, survey).at(stays.get(0).window().start()));
-            }
-        }));
+        Visit.first(outlook, visit -> ageDays(visit) > limit).forEach(visit -> findings.accept(visit.finding(this,
+                "The newest survey of " + Words.name(visit.site()) + " will be " + Words.count(ageDays(visit), "day")
+                        + " old when the site is used on " + visit.day() + "; the limit of this event is "
+                        + Words.count(limit, "day") + ".")));
+    }
+
+    /** 0 without a survey, or with one that has no date. */
+    private static long ageDays(Visit visit) {
+        return visit.notes().survey().map(Survey::getDate).map(date -> ChronoUnit.DAYS.between(date, visit.day()))
+                .orElse(0L);
     }
 }
