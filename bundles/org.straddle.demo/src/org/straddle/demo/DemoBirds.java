@@ -1,8 +1,7 @@
 package org.straddle.demo;
 
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
@@ -75,12 +74,16 @@ final class DemoBirds {
     }
 
     private void importElements() {
-        try (BufferedReader file = new BufferedReader(new InputStreamReader(
-                DemoBirds.class.getResourceAsStream(TLE_FILE), StandardCharsets.US_ASCII))) {
-            List<String> lines = file.lines().toList();
-            for (int i = 0; i < lines.size(); i += 3) {
-                keep(ElementSet.ofTle(lines.get(i), lines.get(i + 1), lines.get(i + 2)), TLE_FILE, "");
-            }
+        List<String> lines = new String(bytes(TLE_FILE), StandardCharsets.US_ASCII).lines().toList();
+        for (int i = 0; i < lines.size(); i += 3) {
+            keep(ElementSet.ofTle(lines.get(i), lines.get(i + 1), lines.get(i + 2)), TLE_FILE, "");
+        }
+    }
+
+    /** A file of element sets as it comes with this class. */
+    static byte[] bytes(String file) {
+        try (InputStream stream = DemoBirds.class.getResourceAsStream(file)) {
+            return stream.readAllBytes();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -65,6 +65,7 @@ final class DemoDraft {
 
         Stop fields = stop(2, "Two Fields North", "18T09:30", "18T12:30");
         onPassband(work(fields, "Fulmar-2", "18T10:22"), 145.870); // the channel that team 1 uses
+        work(fields, "Puffin-4", "18T11:05"); // gone again after three minutes
         work(fields, "Tern-1", "18T11:47"); // the only channel, while team 1 is on it
         Stop shoulder = stop(2, "Fjord Shoulder", "18T14:05", "18T17:30");
         work(shoulder, "Petrel-5", "18T14:26");
@@ -78,6 +79,8 @@ final class DemoDraft {
         Stop gate = stop(3, "Glacier Gate", "18T12:30", "18T15:30");
         workOnFlatHorizon(gate, "Petrel-5", "18T12:45"); // behind the mountain at first
         work(gate, "Tern-1", "18T13:22");
+        Stop stage = stop(3, "Sandpiper Stage", "18T16:25", "18T17:10"); // nobody has been there
+        work(stage, "Fulmar-2", "18T16:49");
     }
 
     private void saturday() {
@@ -87,6 +90,7 @@ final class DemoDraft {
         work(corner, "Skua-3", "19T13:12");
         Stop heath = stop(1, "Heath Cairn", "19T16:30", "19T18:30");
         work(heath, "Fulmar-2", "19T17:36");
+        aDayLate(work(heath, "Petrel-5", "18T17:46")); // copied from the table of the day before
 
         Stop desert = stop(2, "Desert Post", "19T10:00", "19T14:30");
         work(desert, "Skua-3", "19T11:36");
@@ -95,7 +99,7 @@ final class DemoDraft {
         // IP03 twice at once: from here and from Four Winds Corner
         Stop cloister = stop(3, "Cloister Line", "19T11:30", "19T12:00");
         work(cloister, "Tern-1", "19T11:40");
-        // the site of team 2, five hours of road away
+        // the site of team 2, five hours of road away, and more driving than a day allows
         Stop both = stop(3, "Desert Post", "19T13:00", "19T15:00");
         work(both, "Petrel-5", "19T13:56");
     }
@@ -108,15 +112,15 @@ final class DemoDraft {
         work(steam, "Petrel-5", "20T13:26"); // switched off by then
         work(steam, "Tern-1", "20T13:08");
 
-        // nobody is back by the end of the team's day
-        Stop skimmer = stop(2, "Skimmer Yard", "20T10:00", "20T16:55");
+        // longer than the team's day
+        Stop skimmer = stop(2, "Skimmer Yard", "20T10:00", "20T17:10");
         work(skimmer, "Skua-3", "20T11:52");
         work(skimmer, "Tern-1", "20T14:40");
 
         Stop cod = stop(3, "Cod Quay", "20T09:30", "20T11:45");
         work(cod, "Fulmar-2", "20T10:20");
-        Stop whimbrel = stop(3, "Whimbrel Wall", "20T14:30", "20T16:30");
-        work(whimbrel, "Petrel-5", "20T15:05");
+        Stop whimbrel = stop(3, "Whimbrel Wall", "20T14:30", "20T15:15");
+        work(whimbrel, "Petrel-5", "20T15:05"); // no time left to take down
     }
 
     private Stop stop(int team, String site, String arrival, String departure) {
@@ -157,6 +161,11 @@ final class DemoDraft {
 
     private static void onPassband(Turn turn, double downlinkMhz) {
         turn.setDownlinkMhz(downlinkMhz);
+    }
+
+    private static void aDayLate(Turn turn) {
+        turn.setStart(turn.getStart().plus(Duration.ofDays(1)));
+        turn.setEnd(turn.getEnd().plus(Duration.ofDays(1)));
     }
 
     private static Instant june(String dayAndTime) {

@@ -1,5 +1,6 @@
 package org.straddle.demo;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.TreeSet;
@@ -10,6 +11,8 @@ import org.straddle.model.Fresh;
 import org.straddle.model.Policies;
 import org.straddle.model.Site;
 import org.straddle.model.StraddleFactory;
+import org.straddle.store.EventFolder;
+import org.straddle.store.EventFolderException;
 
 /**
  * An invented event to look at and try things on: the Skerry Radio Circle, a made-up club, roves Iceland for three
@@ -40,9 +43,22 @@ public final class DemoEvent {
         return event;
     }
 
+    /**
+     * Makes an event folder of it, with the files of element sets that it was "imported" from.
+     *
+     * @param folder does not exist yet, or is empty
+     */
+    public static void write(Path folder) throws EventFolderException {
+        try (EventFolder written = EventFolder.create(folder, create())) {
+            written.addElementsFile(DemoBirds.TLE_FILE, DemoBirds.bytes(DemoBirds.TLE_FILE));
+            written.save();
+        }
+    }
+
     private static void policies(Policies policies) {
         policies.setRoadSpeedKmh(70);
         policies.setDetourFactor(1.3);
+        policies.setDrivingLimitMinutes(480);
         policies.getRepeatWorths().addAll(List.of(0.5, 0.25, 0.15, 0.1));
     }
 

@@ -65,9 +65,10 @@ final class DemoSites {
 
         Site steam = onLine("Steam Fence", "64°N", -21.15, 90);
         horizon(steam, "0:9 45:12 90:3 180:0 300:7");
-        review(survey(steam, "2025-07-14", 50, "Lay-by", "asphalt", "good",
-                hazard(OTHER, "Hot ground behind the fence", 30, "Nobody crosses the fence")),
-                "2027-05-20", Verdict.GO_WITH_CARE, "");
+        Survey old = survey(steam, "2025-07-14", 50, "Lay-by of a greenhouse (invented), by letter", "asphalt", "good",
+                hazard(OTHER, "Hot ground behind the fence", 30, "Nobody crosses the fence"));
+        old.setAccessUntil(LocalDate.parse("2027-06-15"));
+        review(old, "2027-05-20", Verdict.GO_WITH_CARE, "");
 
         Site plover = onLine("Plover Milestone", "22°W", 64.59, 30);
         horizon(plover, "0:4 30:10 60:4 180:0");
@@ -153,7 +154,7 @@ final class DemoSites {
                 "2027-05-23", Verdict.GO_WITH_CARE, "");
 
         Site cod = onLine("Cod Quay", "14°W", 65.09, 15);
-        cod.setMarkErrorM(12);
+        cod.setMarkErrorM(7);
         horizon(cod, "0:17 60:11 120:8 180:19 270:15");
         survey(cod, "2024-08-02", 30, "Quay, ask the watch", "concrete", "good",
                 hazard(WATER, "Unfenced edge of the quay", 4, "Life vests"),
