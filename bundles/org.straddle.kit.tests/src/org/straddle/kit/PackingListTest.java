@@ -31,7 +31,7 @@ class PackingListTest {
     @Test
     void aRowSaysWhatItsItemSays() {
         PackingRow row = PackingList.of(team("radio rig; radio old fm linear x2 1.5kg ->rig")).rows().get(0);
-        assertEquals("old 2 fm, linear rig 3 kg", String.join(" ", row.name(), row.count() + "", row.modesText(),
+        assertEquals("old 2 FM, linear rig 3 kg", String.join(" ", row.name(), row.count() + "", row.modesText(),
                 row.spareFor().orElseThrow(), row.weightText()));
     }
 

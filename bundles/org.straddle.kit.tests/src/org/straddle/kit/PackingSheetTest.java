@@ -47,7 +47,7 @@ class PackingSheetTest {
 
                 radio
                 [x] 1 × rig        Q0AAR 2031-06-20 10:05
-                    for fm; 2 kg
+                    for FM; 2 kg
                 [ ] 2 × spare-rig  name ____________ time ______
                     spare for rig
 

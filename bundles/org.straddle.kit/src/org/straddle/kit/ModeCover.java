@@ -72,9 +72,9 @@ public record ModeCover(WorkMode mode, Set<Role> missingRoles, List<KitItem> mis
                             : EnumSet.copyOf(missingRoles).stream().map(role -> "no " + role.getLiteral()),
                     missingItems.stream().map(item -> "no piece of “" + Words.name(item) + "”"))
                     .collect(Collectors.joining(", "));
-            return Words.label(mode) + " cannot be worked: " + lacking + " in the kit.";
+            return Words.sentence(Words.mode(mode)) + " cannot be worked: " + lacking + " in the kit.";
         }
-        return Words.label(mode) + " can be worked; "
+        return Words.sentence(Words.mode(mode)) + " can be worked; "
                 + (singlePoints.isEmpty() ? "no single failure stops it."
                         : Words.counted(singlePoints.size(), "item") + " would stop it by failing alone.");
     }

@@ -35,10 +35,10 @@ public record PackingRow(KitItem item, String kit, String name, int count, Role 
                 Words.orElse(item.getNote(), ""), Packed.of(item.getTick()));
     }
 
-    /** The modes in words: "every mode", or "fm, linear". */
+    /** The modes in words: "every mode", or "FM, linear". */
     public String modesText() {
         return modes.isEmpty() ? "every mode"
-                : EnumSet.copyOf(modes).stream().map(WorkMode::getLiteral).collect(Collectors.joining(", "));
+                : EnumSet.copyOf(modes).stream().map(Words::mode).collect(Collectors.joining(", "));
     }
 
     /** The weight in words, empty when nobody weighed it. */

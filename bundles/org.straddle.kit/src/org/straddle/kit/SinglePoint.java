@@ -18,10 +18,15 @@ public record SinglePoint(KitItem item, Set<WorkMode> stops) {
         stops = Set.copyOf(stops);
     }
 
+    /** The modes in words: "FM and linear". */
+    public String modesText() {
+        return EnumSet.copyOf(stops).stream().map(Words::mode).collect(Collectors.joining(" and "));
+    }
+
     /** What fails, what it stops and what to do about it. */
     public String sentence() {
-        String modes = EnumSet.copyOf(stops).stream().map(Words::label).collect(Collectors.joining(" and "));
-        return "“" + Words.name(item) + "” has no spare: if it fails, " + modes + " " + (stops.size() > 1 ? "stop" : "stops")
+        return "“" + Words.name(item) + "” has no spare: if it fails, " + modesText()
+                + (stops.size() > 1 ? " stop" : " stops")
                 + ". Pack a second " + item.getRole().getLiteral() + " item that can stand in for it.";
     }
 }

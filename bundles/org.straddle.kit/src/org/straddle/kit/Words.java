@@ -19,13 +19,13 @@ final class Words {
         return orElse(item.getName(), "(unnamed item)");
     }
 
-    /** The mode at the start of a sentence: FM is an abbreviation, the others are words. */
-    static String label(WorkMode mode) {
-        return switch (mode) {
-            case FM -> "FM";
-            case LINEAR -> "Linear";
-            case DATA -> "Data";
-        };
+    /** The mode within a sentence: FM is an abbreviation, the others are words. */
+    static String mode(WorkMode mode) {
+        return mode == WorkMode.FM ? "FM" : mode.getLiteral();
+    }
+
+    static String sentence(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
     /** Weights, energies and draws are never negative; what a file says otherwise is taken as unknown. */

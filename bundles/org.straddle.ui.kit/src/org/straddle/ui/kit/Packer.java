@@ -1,0 +1,38 @@
+package org.straddle.ui.kit;
+
+import java.util.Optional;
+
+import org.eclipse.jface.dialogs.IDialogSettings;
+import org.eclipse.jface.dialogs.InputDialog;
+import org.eclipse.jface.window.Window;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.ui.PlatformUI;
+import org.osgi.framework.FrameworkUtil;
+
+/** Who ticks items off: asked for once, then remembered for this user until changed. */
+final class Packer {
+
+    private static final String NAME = "packer";
+
+    private final IDialogSettings memory =
+            PlatformUI.getDialogSettingsProvider(FrameworkUtil.getBundle(Packer.class)).getDialogSettings();
+
+    /** The remembered name, else the one that the user enters now; empty if the user cancels. */
+    Optional<String> name(Shell shell) {
+        String known = memory.get(NAME);
+        return known == null || known.isBlank() ? ask(shell) : Optional.of(known);
+    }
+
+    /** Asks even if a name is known. */
+    Optional<String> ask(Shell shell) {
+        InputDialog dialog = new InputDialog(shell, "Who packs?",
+                "Your name or call sign stands beside every item that you tick off.", memory.get(NAME),
+                text -> text.isBlank() ? "Enter a name or a call sign." : null);
+        if (dialog.open() != Window.OK) {
+            return Optional.empty();
+        }
+        String name = dialog.getValue().strip();
+        memory.put(NAME, name);
+        return Optional.of(name);
+    }
+}

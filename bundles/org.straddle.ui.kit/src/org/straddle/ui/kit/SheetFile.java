@@ -1,0 +1,76 @@
+package org.straddle.ui.kit;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+import org.eclipse.core.runtime.ICoreRunnable;
+import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.program.Program;
+import org.eclipse.swt.widgets.FileDialog;
+import org.eclipse.swt.widgets.Shell;
+
+/** Writes a packing sheet to a file in the background: a slow disk must not hold up the window. */
+final class SheetFile {
+
+    private SheetFile() {
+    }
+
+    /** Asks where to, and writes there. */
+    static void export(Shell shell, String html, String suggestedName) {
+        FileDialog dialog = new FileDialog(shell, SWT.SAVE);
+        dialog.setText("Export the packing list");
+        dialog.setFileName(suggestedName);
+        dialog.setFilterExtensions(new String[] {"*.html"});
+        dialog.setFilterNames(new String[] {"Web page (*.html)"});
+        dialog.setOverwrite(true);
+        String chosen = dialog.open();
+        if (chosen != null) {
+            write(shell, html, () -> Path.of(chosen), file -> { });
+        }
+    }
+
+    /** Opens the sheet where it can be printed. */
+    static void openInBrowser(Shell shell, String html, String name) {
+        write(shell, html, () -> Files.createTempDirectory("packing").resolve(name), file -> {
+            if (!Program.launch(file.toUri().toString())) {
+                MessageDialog.openInformation(shell, "Print the packing list",
+                        "No program for web pages was found. The sheet is in " + file
+                                + ": open and print it with any browser.");
+            }
+        });
+    }
+
+    private interface Place {
+        Path find() throws IOException;
+    }
+
+    private interface Then {
+        void with(Path file);
+    }
+
+    private static void write(Shell shell, String html, Place place, Then then) {
+        Job.create("Writing the packing list", (ICoreRunnable) monitor -> {
+            try {
+                Path file = Files.writeString(place.find(), html);
+                onScreen(shell, () -> then.with(file));
+            } catch (IOException failure) {
+                onScreen(shell, () -> MessageDialog.openError(shell, "Straddle", "The packing list could not be written"
+                        + " to " + failure.getMessage() + ".\n\nCheck that the folder exists and may be written, then"
+                        + " try again."));
+            }
+        }).schedule();
+    }
+
+    private static void onScreen(Shell shell, Runnable show) {
+        if (!shell.isDisposed()) {
+            shell.getDisplay().asyncExec(() -> {
+                if (!shell.isDisposed()) {
+                    show.run();
+                }
+            });
+        }
+    }
+}
