@@ -36,7 +36,7 @@ class RiseSetTest {
             } else {
                 String[] parts = line.trim().split(" ");
                 Place place = places.get(Integer.parseInt(parts[0]));
-                List<Double> ours = events(ephemeris.passes(place, Horizon.flat(0)), start);
+                List<Double> ours = StockDetectors.riseAndSet(ephemeris.passes(place, Horizon.flat(0)), start);
                 String where = ephemeris.elements().catalogueNumber() + " over " + place + ": " + line + " / " + ours;
                 assertEquals(parts.length - 1, ours.size(), where);
                 for (int i = 1; i < parts.length; i++) {
@@ -47,19 +47,5 @@ class RiseSetTest {
             }
         }
         assertTrue(events >= 500, "events compared: " + events);
-    }
-
-    /** Seconds after the start, signed: a rise is positive, a set negative. */
-    private static List<Double> events(List<Pass> passes, Instant start) {
-        List<Double> events = new ArrayList<>();
-        for (Pass pass : passes) {
-            if (!pass.startsBefore()) {
-                events.add(Seconds.between(start, pass.aos()));
-            }
-            if (!pass.endsAfter()) {
-                events.add(-Seconds.between(start, pass.los()));
-            }
-        }
-        return events;
     }
 }

@@ -1,23 +1,32 @@
 package org.straddle.sky;
 
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
+import java.util.SortedSet;
+
+import org.orekit.frames.EOPEntry;
 
 /**
  * What is known of the Earth's irregular turning (UT1−UTC) and of its moving pole, as the IERS
  * publishes it. Without such a file the Earth is taken to turn with UTC: at most 0.9 s of rotation,
- * which moves a rise by up to 0.1 s and a bird in the sky by up to 0.044°. That is enough for
+ * which moves a rise by up to about 0.1 s and a bird in the sky by up to about 0.044°. That is enough for
  * planning, but {@link #notice} says it.
  */
 public final class EarthOrientation {
 
     private static final EarthOrientation NONE = new EarthOrientation("none", EarthFrames.withoutOrientation(), null);
 
+    /** Modified Julian day of 1970-01-01. */
+    private static final int UNIX_EPOCH_MJD = 40_587;
+
     private final String origin;
     private final EarthFrames frames;
     private final Window covered;
 
-    EarthOrientation(String origin, EarthFrames frames, Window covered) {
+    private EarthOrientation(String origin, EarthFrames frames, Window covered) {
         this.origin = origin;
         this.frames = frames;
         this.covered = covered;
@@ -26,6 +35,23 @@ public final class EarthOrientation {
     /** No data: UT1 is taken to be UTC and the pole to stand still. */
     public static EarthOrientation none() {
         return NONE;
+    }
+
+    /**
+     * Reads a file as the IERS publishes it: {@code finals2000A} in columns (daily or all) or
+     * {@code eopc04}.
+     *
+     * @throws IOException              when the file cannot be read, or is larger than 20 MB
+     * @throws IllegalArgumentException when it is no such file; the message names it and says what to do
+     */
+    public static EarthOrientation read(Path file) throws IOException {
+        SortedSet<EOPEntry> entries = EarthOrientationFile.read(file);
+        return new EarthOrientation(String.valueOf(file.getFileName()), EarthFrames.with(entries),
+                new Window(day(entries.first()), day(entries.last())));
+    }
+
+    private static Instant day(EOPEntry entry) {
+        return Instant.EPOCH.plus(Duration.ofDays(entry.getMjd() - UNIX_EPOCH_MJD));
     }
 
     public boolean isLoaded() {

@@ -2,6 +2,7 @@ package org.straddle.sky;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Objects;
 
@@ -16,8 +17,8 @@ import java.util.Objects;
  * @param name                    name given by whoever published the set; may be empty
  * @param catalogueNumber         0 to 999 999 999; only up to 339 999 fits a TLE
  * @param internationalDesignator as in an OMM, {@code 1958-002B}; may be empty
- * @param epoch                   UTC
- * @param meanMotionRevPerDay     above 0, up to 20 revolutions a day
+ * @param epoch                   UTC, of the years 1957 to 2099
+ * @param meanMotionRevPerDay     10⁻⁶ to 20 revolutions a day
  * @param eccentricity            0 ≤ e &lt; 1
  * @param inclinationDeg          0 to 180
  * @param raanDeg                 right ascension of the ascending node, 0 to 360
@@ -41,8 +42,9 @@ public record ElementSet(String name, int catalogueNumber, String internationalD
         internationalDesignator = Objects.requireNonNull(internationalDesignator, "internationalDesignator").strip();
         Objects.requireNonNull(epoch, "epoch");
         try {
+            Ranges.require("year of the epoch", epoch.atOffset(ZoneOffset.UTC).getYear(), 1957, 2099);
             Ranges.require("catalogue number", catalogueNumber, 0, 999_999_999);
-            Ranges.require("mean motion (revolutions a day)", meanMotionRevPerDay, Double.MIN_NORMAL, 20);
+            Ranges.require("mean motion (revolutions a day)", meanMotionRevPerDay, 1e-6, 20);
             Ranges.require("eccentricity", eccentricity, 0, Math.nextDown(1.0));
             Ranges.require("inclination", inclinationDeg, 0, 180);
             Ranges.require("right ascension of the ascending node", raanDeg, 0, 360);

@@ -41,7 +41,7 @@ public final class PassSearch {
     private record CellKey(ElementSet bird, Window window, Viewpoint viewpoint) {
     }
 
-    private record Column(ElementSet bird, Map<Viewpoint, Visibility> cells, String refusal) {
+    private record Column(ElementSet bird, Map<Viewpoint, Visibility> cells) {
     }
 
     private final EarthOrientation orientation;
@@ -71,10 +71,10 @@ public final class PassSearch {
     }
 
     /**
-     * Finds all passes in a window. An element set that the model refuses does not stop the others:
-     * {@link PassTable#refused()} names it.
+     * Finds all passes in a window.
      *
      * @param monitor told of progress by the calling thread alone; may be null
+     * @throws ElementSetException        if the model refuses a bird's elements; the message names it
      * @throws OperationCanceledException within a tenth of a second of cancellation
      */
     public PassTable find(Window window, Collection<ElementSet> birds, Collection<Viewpoint> viewpoints,
@@ -138,17 +138,13 @@ public final class PassSearch {
 
     private Column column(ElementSet bird, Window window, List<Viewpoint> viewpoints, IProgressMonitor stop) {
         Map<Viewpoint, Visibility> column = new LinkedHashMap<>();
-        try {
-            for (Viewpoint viewpoint : viewpoints) {
-                if (stop.isCanceled()) {
-                    throw new OperationCanceledException();
-                }
-                column.put(viewpoint, cell(bird, window, viewpoint, stop));
+        for (Viewpoint viewpoint : viewpoints) {
+            if (stop.isCanceled()) {
+                throw new OperationCanceledException();
             }
-            return new Column(bird, column, null);
-        } catch (ElementSetException e) {
-            return new Column(bird, Map.of(), e.getMessage());
+            column.put(viewpoint, cell(bird, window, viewpoint, stop));
         }
+        return new Column(bird, column);
     }
 
     private Visibility cell(ElementSet bird, Window window, Viewpoint viewpoint, IProgressMonitor stop) {
@@ -166,18 +162,13 @@ public final class PassSearch {
     private static PassTable table(Window window, List<ElementSet> birds, List<Viewpoint> viewpoints,
             Map<ElementSet, Column> columns) {
         Map<Viewpoint, Map<ElementSet, Visibility>> rows = new LinkedHashMap<>();
-        Map<ElementSet, String> refused = new LinkedHashMap<>();
         for (Viewpoint viewpoint : viewpoints) {
             rows.put(viewpoint, new LinkedHashMap<>());
         }
         for (ElementSet bird : birds) {
-            Column column = columns.get(bird);
-            column.cells.forEach((viewpoint, visibility) -> rows.get(viewpoint).put(bird, visibility));
-            if (column.refusal != null) {
-                refused.put(bird, column.refusal);
-            }
+            columns.get(bird).cells.forEach((viewpoint, visibility) -> rows.get(viewpoint).put(bird, visibility));
         }
-        return new PassTable(window, rows, refused);
+        return new PassTable(window, rows);
     }
 
     private static Thread worker(Runnable work) {

@@ -2,7 +2,6 @@ package org.straddle.sky;
 
 import java.util.Collection;
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,12 +11,10 @@ public final class PassTable {
 
     private final Window window;
     private final Map<Viewpoint, Map<ElementSet, Visibility>> cells;
-    private final Map<ElementSet, String> refused;
 
-    PassTable(Window window, Map<Viewpoint, Map<ElementSet, Visibility>> cells, Map<ElementSet, String> refused) {
+    PassTable(Window window, Map<Viewpoint, Map<ElementSet, Visibility>> cells) {
         this.window = window;
         this.cells = cells;
-        this.refused = Collections.unmodifiableMap(new LinkedHashMap<>(refused));
     }
 
     public Window window() {
@@ -29,7 +26,7 @@ public final class PassTable {
         return Collections.unmodifiableSet(cells.keySet());
     }
 
-    /** How a bird shows itself; empty when it was not asked about, or its elements were refused. */
+    /** How a bird shows itself; empty when it was not asked about. */
     public Optional<Visibility> visibility(Viewpoint viewpoint, ElementSet bird) {
         return Optional.ofNullable(cells.getOrDefault(viewpoint, Map.of()).get(bird));
     }
@@ -43,11 +40,6 @@ public final class PassTable {
     public List<Pass> passes(Viewpoint viewpoint) {
         return cells.getOrDefault(viewpoint, Map.of()).values().stream().flatMap(v -> v.passes().stream())
                 .sorted(Pass.IN_TIME_ORDER).toList();
-    }
-
-    /** Birds that the model cannot propagate, with the reason for each. */
-    public Map<ElementSet, String> refused() {
-        return refused;
     }
 
     /** How many passes the table holds. */

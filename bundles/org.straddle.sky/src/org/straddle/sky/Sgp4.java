@@ -2,6 +2,7 @@ package org.straddle.sky;
 
 import java.time.Instant;
 
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.orekit.errors.OrekitException;
 import org.orekit.propagation.analytical.tle.TLE;
 import org.orekit.propagation.analytical.tle.TLEPropagator;
@@ -13,6 +14,9 @@ import org.orekit.utils.PVCoordinates;
  * one element set, as Orekit computes it. Keeps state: one per thread.
  */
 final class Sgp4 {
+
+    /** Base of the slope; half a millimetre a second is lost over it. */
+    private static final double SLOPE_S = 1;
 
     private final EarthFrames frames;
     private final TLEPropagator propagator;
@@ -41,10 +45,21 @@ final class Sgp4 {
         return propagator.getPVCoordinates(frames.date(instant));
     }
 
-    /** State in the Earth-fixed frame, metres and m/s. */
+    /**
+     * State in the Earth-fixed frame, metres and m/s. The velocity is the slope of the positions: the
+     * model's own leaves out the rates of many periodic terms and is off by millimetres a second for a
+     * round low orbit, by 0.6 m/s at an eccentricity of 0.06 and by 1 m/s for deep-space birds (measured),
+     * which interpolation would turn into metres.
+     */
     PVCoordinates earthFixed(Instant instant) {
         AbsoluteDate date = frames.date(instant);
-        return frames.earthFixed(propagator.getPVCoordinates(date), date);
+        Vector3D velocity = position(date.shiftedBy(SLOPE_S / 2)).subtract(position(date.shiftedBy(-SLOPE_S / 2)))
+                .scalarMultiply(1 / SLOPE_S);
+        return frames.earthFixed(new PVCoordinates(position(date), velocity), date);
+    }
+
+    private Vector3D position(AbsoluteDate date) {
+        return propagator.getPVCoordinates(date).getPosition();
     }
 
     TLEPropagator propagator() {

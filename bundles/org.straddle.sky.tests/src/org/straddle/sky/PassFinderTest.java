@@ -1,0 +1,146 @@
+package org.straddle.sky;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+
+import org.junit.jupiter.api.Test;
+
+/** Passes against Orekit's own event detectors, and against a plain look at every half second. */
+class PassFinderTest {
+
+    private static final double TOLERANCE_S = 0.02;
+
+    private final Random dice = new Random(20310621);
+
+    private Place place() {
+        return new Place(dice.nextDouble(-80, 80), dice.nextDouble(-180, 180), dice.nextDouble(0, 2000));
+    }
+
+    private Horizon jagged(int corners, double highestDeg) {
+        List<Horizon.Point> points = new ArrayList<>();
+        for (int i = 0; i < corners; i++) {
+            points.add(new Horizon.Point((i + 0.9 * dice.nextDouble()) * 360 / corners, dice.nextDouble(0, highestDeg)));
+        }
+        return new Horizon(points);
+    }
+
+    private static void compare(ElementSet bird, Window window, Place place, Horizon horizon, double stepS) {
+        List<Double> stock = StockDetectors.riseAndSet(bird, window, place, horizon, stepS);
+        List<Double> ours = StockDetectors.riseAndSet(Ephemeris.of(bird, window, null).passes(place, horizon),
+                window.start());
+        String both = bird.label() + " over " + place + " above " + horizon + ": stock " + StockDetectors.text(stock)
+                + "/ ours " + StockDetectors.text(ours);
+        assertEquals(stock.size(), ours.size(), both);
+        for (int i = 0; i < stock.size(); i++) {
+            assertEquals(stock.get(i), ours.get(i), TOLERANCE_S, both);
+        }
+    }
+
+    @Test
+    void lowBirdsOverLevelHorizons() {
+        for (int i = 0; i < 8; i++) {
+            ElementSet bird = Invented.orbit("Tern-" + i, 400 + 130 * i, 400 + 130 * i + 20 * i, 20 + 11 * i, 40 * i, 50 * i,
+                    45 * i);
+            compare(bird, Invented.DAY, place(), Horizon.flat(i % 4 * 4), 10);
+        }
+    }
+
+    /** Orekit interpolates its masks as we do: straight in azimuth, wrapping at north. */
+    @Test
+    void lowBirdsOverJaggedHorizons() {
+        for (int i = 0; i < 8; i++) {
+            ElementSet bird = Invented.low("Fulmar-" + i, 450 + 100 * i, 60 + 7 * i, 40 * i, 50 * i);
+            compare(bird, Invented.DAY, place(), jagged(6 + 3 * i, 25), 2);
+        }
+    }
+
+    /** Perigee 300 km, apogee 40 000 km: fast below, slow above, passes of hours and of minutes. */
+    @Test
+    void eccentricBird() {
+        Window days = new Window(Invented.DAY.start(), Invented.DAY.start().plus(Duration.ofDays(2)));
+        for (int i = 0; i < 6; i++) {
+            ElementSet bird = Invented.orbit("Shearwater-" + i, 300, 40_000, 10 + 25 * (i % 4), 60 * i, 60 * i, 70 * i);
+            compare(bird, days, place(), i % 2 == 0 ? Horizon.flat(5) : jagged(8, 20), 10);
+        }
+    }
+
+    /** Passes that barely clear the mask last seconds; a grid of a minute must not lose them. */
+    @Test
+    void grazingPasses() {
+        ElementSet bird = Invented.low("Tern-1", 700, 98, 30, 0);
+        int grazes = 0;
+        for (int i = 0; i < 12; i++) {
+            Place place = place();
+            Ephemeris ephemeris = Ephemeris.of(bird, Invented.DAY, null);
+            for (Pass whole : ephemeris.passes(place, Horizon.flat(0))) {
+                double below = 0.0005 * (1 + grazes % 7);
+                if (!whole.isWhole() || whole.peakElevationDeg() < 1) {
+                    continue;
+                }
+                Horizon mask = Horizon.flat(whole.peakElevationDeg() - below);
+                Window around = new Window(whole.tca().minusSeconds(90), whole.tca().plusSeconds(90));
+                List<Window> ours = ephemeris.above(place, around, mask);
+                assertEquals(1, ours.size(), whole + " less " + below + "°");
+                List<Double> stock = StockDetectors.riseAndSet(bird, around, place, mask, 0.2);
+                assertEquals(2, stock.size(), whole.toString());
+                // The top is flat: 0.1 m of height is seconds of time there, so the length is compared loosely.
+                double length = -stock.get(1) - stock.get(0);
+                assertEquals(length, ours.get(0).duration().toNanos() / 1e9, 0.05 * length + 0.02, whole.toString());
+                grazes++;
+            }
+        }
+        assertTrue(grazes >= 30, "grazing passes compared: " + grazes);
+    }
+
+    /** Jagged masks against the plain definition, looked at every half second for six hours. */
+    @Test
+    void isUpExactlyWhileAboveTheMask() {
+        Window hours = new Window(Invented.DAY.start(), Invented.DAY.start().plus(Duration.ofHours(6)));
+        for (int i = 0; i < 10; i++) {
+            Ephemeris ephemeris = Ephemeris.of(Invented.low("Auk-" + i, 420 + 90 * i, 98, 36 * i, 30 * i), hours, null);
+            Place place = place();
+            Horizon horizon = jagged(3 + 4 * i, 40);
+            List<Window> up = ephemeris.above(place, hours, horizon);
+            for (Instant t = hours.start(); t.isBefore(hours.end()); t = t.plusMillis(500)) {
+                Instant at = t;
+                Look look = ephemeris.lookAt(place, t);
+                double clearance = look.elevationDeg() - horizon.elevationDegAt(look.azimuthDeg());
+                if (Math.abs(clearance) > 1e-6) {
+                    assertEquals(clearance > 0, up.stream().anyMatch(w -> w.contains(at)),
+                            horizon + " at " + t + ": " + look);
+                }
+            }
+        }
+    }
+
+    /** Raising a mask can only take time away. */
+    @Test
+    void aHigherMaskNeverAddsTime() {
+        for (int i = 0; i < 10; i++) {
+            Ephemeris ephemeris = Ephemeris.of(Invented.low("Auk-" + i, 420 + 90 * i, 98, 36 * i, 30 * i), Invented.DAY, null);
+            Place place = place();
+            Horizon low = jagged(5 + i, 15);
+            Horizon high = new Horizon(low.points().stream().map(p -> new Horizon.Point(p.azimuthDeg(),
+                    p.elevationDeg() + dice.nextDouble(0, 10))).toList());
+            List<Window> more = ephemeris.above(place, Invented.DAY, low);
+            for (Window less : ephemeris.above(place, Invented.DAY, high)) {
+                Window inner = new Window(less.start().plusMillis(1), less.end().minusMillis(1));
+                assertTrue(more.stream().anyMatch(w -> w.contains(inner)), less + " above " + high + " but not above " + low);
+            }
+        }
+    }
+
+    @Test
+    void aFullyBlockedViewHasNoPasses() {
+        Ephemeris ephemeris = Ephemeris.of(Invented.low("Auk-1", 500, 98, 0, 0), Invented.DAY, null);
+        assertTrue(ephemeris.passes(Invented.SKERRY, Horizon.flat(90)).isEmpty());
+        assertFalse(ephemeris.passes(Invented.SKERRY, Horizon.flat(-2)).isEmpty());
+    }
+}
