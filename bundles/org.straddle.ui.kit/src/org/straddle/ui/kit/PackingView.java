@@ -125,6 +125,8 @@ public final class PackingView extends ViewPart implements SessionListener {
         SashForm sash = new SashForm(parent, SWT.HORIZONTAL | SWT.SMOOTH);
         table = new PackingTable(sash, this::tick, row -> session.reveal(row.item()));
         remarks = new Text(sash, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL | SWT.BORDER);
+        remarks.addTraverseListener(key -> key.doit |= key.detail == SWT.TRAVERSE_TAB_NEXT
+                || key.detail == SWT.TRAVERSE_TAB_PREVIOUS);
         sash.setWeights(70, 30);
         sash.addControlListener(ControlListener.controlResizedAdapter(resized -> {
             var size = sash.getSize();
@@ -264,7 +266,7 @@ public final class PackingView extends ViewPart implements SessionListener {
 
     /** Does nothing while there is no list. */
     private Action action(String text, String icon, Runnable run) {
-        Action action = new Action(text, Icons.descriptor(icon)) {
+        return new Action(text, Icons.descriptor(icon)) {
             @Override
             public void run() {
                 if (list != null) {
@@ -272,6 +274,5 @@ public final class PackingView extends ViewPart implements SessionListener {
                 }
             }
         };
-        return action;
     }
 }

@@ -1,0 +1,131 @@
+package org.straddle.ui.safety;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.Bullet;
+import org.eclipse.swt.custom.ST;
+import org.eclipse.swt.custom.StyleRange;
+import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.graphics.GlyphMetrics;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.straddle.model.Review;
+import org.straddle.model.Survey;
+import org.straddle.safety.HazardNote;
+import org.straddle.safety.SafetyNotes;
+
+/** Safety notes as one text with headings and bullets: it wraps, scrolls by keyboard, and can be copied. */
+final class NotesText {
+
+    private static final int MARGIN = 8;
+    private static final int BULLET_INDENT = 24;
+
+    private final StyledText text;
+    private final StringBuilder words = new StringBuilder();
+    private final List<StyleRange> bold = new ArrayList<>();
+    private final List<Integer> bullets = new ArrayList<>();
+
+    NotesText(Composite parent) {
+        text = new StyledText(parent, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL | SWT.BORDER);
+        text.setMargins(MARGIN, MARGIN, MARGIN, MARGIN);
+        text.setAlwaysShowScrollBars(false);
+        text.addTraverseListener(key -> key.doit |= key.detail == SWT.TRAVERSE_TAB_NEXT
+                || key.detail == SWT.TRAVERSE_TAB_PREVIOUS);
+    }
+
+    Control control() {
+        return text;
+    }
+
+    void setFocus() {
+        text.setFocus();
+    }
+
+    void show(SafetyNotes notes) {
+        words.setLength(0);
+        bold.clear();
+        bullets.clear();
+        if (!notes.remarks().isEmpty()) {
+            heading("Look at this first");
+            notes.remarks().forEach(this::bullet);
+            line("");
+        }
+        notes.hazards().forEach(this::hazard);
+        if (!notes.hazards().isEmpty()) {
+            line(SafetyNotes.DEFERENCE);
+            line("");
+        }
+        notes.survey().ifPresent(this::survey);
+        notes.review().ifPresent(this::review);
+        put();
+    }
+
+    private void hazard(HazardNote hazard) {
+        heading(hazard.title().substring(0, 1).toUpperCase(Locale.ROOT) + hazard.title().substring(1));
+        line((hazard.measure().isEmpty() ? "" : "What the team does: ") + hazard.measureText());
+        hazard.cautions().forEach(this::bullet);
+        line("");
+    }
+
+    private void survey(Survey survey) {
+        heading("Survey of " + (survey.getDate() == null ? "an unknown day" : survey.getDate())
+                + (blank(survey.getSurveyor()) ? "" : " by " + survey.getSurveyor()));
+        fact("Access", survey.getAccess());
+        fact("Parking", survey.getParking());
+        fact("Ground", survey.getSurface());
+        fact("Phone", survey.getPhoneCoverage());
+        fact("Note", survey.getNote());
+        line("");
+    }
+
+    private void review(Review review) {
+        heading("Review of " + (review.getDate() == null ? "an unknown day" : review.getDate())
+                + (blank(review.getReviewer()) ? "" : " by " + review.getReviewer()));
+        fact("Verdict", review.getVerdict().getLiteral());
+        fact("Conditions", review.getConditions());
+    }
+
+    private void heading(String heading) {
+        StyleRange range = new StyleRange(words.length(), heading.length(), null, null, SWT.BOLD);
+        bold.add(range);
+        line(heading);
+    }
+
+    private void fact(String name, String fact) {
+        if (!blank(fact)) {
+            line(name + ": " + fact.strip().replaceAll("\\s+", " "));
+        }
+    }
+
+    private void bullet(String sentence) {
+        bullets.add((int) words.chars().filter(letter -> letter == '\n').count());
+        line(sentence);
+    }
+
+    private void line(String line) {
+        words.append(line).append('\n');
+    }
+
+    /** Keeps the place in sight when the same site is shown again. */
+    private void put() {
+        String fresh = words.toString().stripTrailing();
+        int top = text.getTopPixel();
+        text.setRedraw(false);
+        text.setText(fresh);
+        bold.forEach(text::setStyleRange);
+        StyleRange width = new StyleRange();
+        width.metrics = new GlyphMetrics(0, 0, BULLET_INDENT);
+        Bullet dot = new Bullet(ST.BULLET_DOT, width);
+        bullets.forEach(line -> text.setLineBullet(line, 1, dot));
+        bullets.forEach(line -> text.setLineWrapIndent(line, 1, BULLET_INDENT));
+        text.setTopPixel(top);
+        text.setRedraw(true);
+    }
+
+    private static boolean blank(String text) {
+        return text == null || text.isBlank();
+    }
+}

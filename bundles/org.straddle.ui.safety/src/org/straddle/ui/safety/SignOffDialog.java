@@ -1,0 +1,207 @@
+package org.straddle.ui.safety;
+
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+import org.eclipse.jface.dialogs.IDialogConstants;
+import org.eclipse.jface.dialogs.IDialogSettings;
+import org.eclipse.jface.dialogs.IMessageProvider;
+import org.eclipse.jface.dialogs.TitleAreaDialog;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.RowLayout;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.PlatformUI;
+import org.osgi.framework.FrameworkUtil;
+import org.straddle.model.Policies;
+import org.straddle.model.Site;
+import org.straddle.model.Verdict;
+import org.straddle.safety.SafetyNotes;
+import org.straddle.safety.SignOff;
+import org.straddle.ui.fields.Dates;
+import org.straddle.ui.things.ThingText;
+
+/** Asks a reviewer for a verdict on a site and their name under it. */
+final class SignOffDialog extends TitleAreaDialog {
+
+    private static final String REVIEWER = "reviewer";
+
+    private final IDialogSettings memory =
+            PlatformUI.getDialogSettingsProvider(FrameworkUtil.getBundle(SignOffDialog.class)).getDialogSettings();
+    private final Dates dates = new Dates();
+    private final Site site;
+    private final LocalDate visit;
+    private final Policies policies;
+    private final Map<Verdict, Button> verdicts = new EnumMap<>(Verdict.class);
+    private SignOff signOff;
+    private Text reviewer;
+    private Text date;
+    private Text expires;
+    private Text conditions;
+    private boolean ownExpiry;
+
+    /** @param visit the day for which the site is looked at */
+    SignOffDialog(Shell shell, Site site, LocalDate visit, LocalDate today, Policies policies) {
+        super(shell);
+        this.site = site;
+        this.visit = visit;
+        this.policies = policies;
+        signOff = SignOff.on(today, policies);
+        setShellStyle(getShellStyle() | SWT.RESIZE);
+        setHelpAvailable(false);
+    }
+
+    /** What was entered when OK was pressed. */
+    SignOff signOff() {
+        return signOff;
+    }
+
+    @Override
+    protected void configureShell(Shell shell) {
+        super.configureShell(shell);
+        shell.setText("Sign off a review");
+    }
+
+    @Override
+    protected Control createDialogArea(Composite parent) {
+        Composite body = new Composite((Composite) super.createDialogArea(parent), SWT.NONE);
+        body.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        GridLayoutFactory.swtDefaults().numColumns(2).margins(12, 10).applyTo(body);
+        reviewer = field(body, "&Your name:", Optional.ofNullable(memory.get(REVIEWER)).orElse(""));
+        verdict(body);
+        conditions(body);
+        date = field(body, "&Day of the review:", dates.print(signOff.date()));
+        expires = field(body, "&Last day it holds:", dates.print(signOff.expires()));
+        reviewer.addModifyListener(change -> read());
+        conditions.addModifyListener(change -> read());
+        date.addModifyListener(change -> dateTyped());
+        expires.addModifyListener(change -> {
+            ownExpiry |= expires.isFocusControl();
+            read();
+        });
+        setTitle("Review of " + ThingText.of(site));
+        (reviewer.getText().isEmpty() ? reviewer : verdicts.get(signOff.verdict())).setFocus();
+        return body;
+    }
+
+    @Override
+    protected Control createContents(Composite parent) {
+        Control contents = super.createContents(parent);
+        read();
+        return contents;
+    }
+
+    @Override
+    protected void createButtonsForButtonBar(Composite parent) {
+        createButton(parent, IDialogConstants.OK_ID, "&Sign off", true);
+        createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CANCEL_LABEL, false);
+    }
+
+    @Override
+    protected void okPressed() {
+        memory.put(REVIEWER, signOff.reviewer().strip());
+        super.okPressed();
+    }
+
+    private Text field(Composite body, String name, String value) {
+        new Label(body, SWT.NONE).setText(name);
+        Text field = new Text(body, SWT.BORDER);
+        field.setText(value);
+        field.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+        return field;
+    }
+
+    private void verdict(Composite body) {
+        new Label(body, SWT.NONE).setText("Verdict:");
+        Composite choices = new Composite(body, SWT.NONE);
+        choices.setLayout(new RowLayout(SWT.HORIZONTAL));
+        Map<Verdict, String> names = Map.of(Verdict.GO_WITH_CARE, "&Go with care", Verdict.ON_CONDITIONS,
+                "&On conditions", Verdict.DO_NOT_USE, "Do &not use");
+        for (Verdict verdict : Verdict.values()) {
+            Button choice = new Button(choices, SWT.RADIO);
+            choice.setText(names.get(verdict));
+            choice.setSelection(verdict == signOff.verdict());
+            choice.addSelectionListener(SelectionListener.widgetSelectedAdapter(chosen -> read()));
+            verdicts.put(verdict, choice);
+        }
+    }
+
+    private void conditions(Composite body) {
+        Label name = new Label(body, SWT.NONE);
+        name.setText("&Conditions or reasons:");
+        name.setLayoutData(new GridData(SWT.LEFT, SWT.TOP, false, false));
+        conditions = new Text(body, SWT.BORDER | SWT.MULTI | SWT.WRAP | SWT.V_SCROLL);
+        GridData wide = new GridData(SWT.FILL, SWT.FILL, true, true);
+        wide.heightHint = 4 * conditions.getLineHeight();
+        wide.widthHint = 420;
+        conditions.setLayoutData(wide);
+        conditions.addTraverseListener(key -> key.doit |= key.detail == SWT.TRAVERSE_TAB_NEXT
+                || key.detail == SWT.TRAVERSE_TAB_PREVIOUS);
+    }
+
+    /** Until somebody enters an expiry of their own, it follows the day of the review. */
+    private void dateTyped() {
+        LocalDate typed = day(date);
+        if (!ownExpiry && typed != null) {
+            expires.setText(dates.print(SignOff.lastDay(typed, policies)));
+        }
+        read();
+    }
+
+    private LocalDate day(Text field) {
+        try {
+            return dates.parse(field.getText());
+        } catch (IllegalArgumentException unreadable) {
+            return null;
+        }
+    }
+
+    private void read() {
+        Verdict verdict = verdicts.entrySet().stream().filter(choice -> choice.getValue().getSelection())
+                .map(Map.Entry::getKey).findFirst().orElse(signOff.verdict());
+        signOff = new SignOff(reviewer.getText(), day(date), verdict, conditions.getText(), day(expires));
+        Optional<String> problem = signOff.problems().stream().findFirst();
+        Optional<String> doubt = doubt();
+        setMessage(problem.or(() -> doubt).orElse(survey()), problem.isPresent() ? IMessageProvider.ERROR
+                : doubt.isPresent() ? IMessageProvider.WARNING : IMessageProvider.INFORMATION);
+        Button sign = getButton(IDialogConstants.OK_ID);
+        if (sign != null) {
+            sign.setEnabled(problem.isEmpty());
+        }
+    }
+
+    /** What may be signed, but hardly as it was meant. */
+    private Optional<String> doubt() {
+        if (signOff.date() == null || signOff.expires() == null) {
+            return Optional.empty();
+        }
+        if (signOff.date().isAfter(visit)) {
+            return Optional.of("A review of " + signOff.date() + " says nothing for " + visit + ", the day you look at.");
+        }
+        if (signOff.expires().isBefore(visit) && signOff.verdict() != Verdict.DO_NOT_USE) {
+            return Optional.of("This review will have lapsed on " + visit + ", the day you look at.");
+        }
+        return SafetyNotes.of(site, signOff.date()).survey().isPresent() ? Optional.empty()
+                : Optional.of("Nobody surveyed this site by then: you sign without knowing its hazards.");
+    }
+
+    private String survey() {
+        SafetyNotes notes = SafetyNotes.of(site, signOff.date());
+        return notes.survey().map(survey -> "You review the " + decapitalised(ThingText.of(survey)) + ", which names "
+                + notes.hazards().size() + (notes.hazards().size() == 1 ? " hazard." : " hazards.")).orElse("");
+    }
+
+    private static String decapitalised(String text) {
+        return text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
+    }
+}
