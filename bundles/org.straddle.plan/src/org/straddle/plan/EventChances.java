@@ -1,0 +1,79 @@
+package org.straddle.plan;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+
+import org.straddle.model.Bird;
+import org.straddle.model.Site;
+import org.straddle.outlook.Outlook;
+import org.straddle.outlook.PolicyFigures;
+import org.straddle.outlook.SitePass;
+import org.straddle.sky.Window;
+
+/**
+ * The chances of an event: every stretch of a pass that can be worked from a site while some team is out. A
+ * pass is offered as a whole, because its first and last minutes carry the farthest contacts; only a very
+ * long one is cut into several turns.
+ */
+final class EventChances {
+
+    /** Passes of birds in low orbits are shorter; common practice, no source. Seconds. */
+    private static final int LONGEST_TURN = 20 * 60;
+
+    private final Outlook outlook;
+    private final ProblemClock clock;
+    private final StationTimes times;
+    private final List<PlanDay> days;
+    private final List<Chance> chances = new ArrayList<>();
+
+    private EventChances(Outlook outlook, ProblemClock clock, StationTimes times, List<PlanDay> days) {
+        this.outlook = outlook;
+        this.clock = clock;
+        this.times = times;
+        this.days = days;
+    }
+
+    /** @param usable indices of the sites where teams may work */
+    static List<Chance> of(Outlook outlook, ProblemClock clock, StationTimes times, List<PlanDay> days,
+            List<Site> sites, BitSet usable, List<Bird> birds) {
+        EventChances found = new EventChances(outlook, clock, times, days);
+        for (int site = usable.nextSetBit(0); site >= 0; site = usable.nextSetBit(site + 1)) {
+            for (int bird = 0; bird < birds.size(); bird++) {
+                for (SitePass pass : outlook.passes(sites.get(site), birds.get(bird))) {
+                    found.addPass(site, bird, pass);
+                }
+            }
+        }
+        return found.chances;
+    }
+
+    private void addPass(int site, int bird, SitePass pass) {
+        if (pass.pass().peakElevationDeg() >= outlook.policies().minimumPeakElevationDeg()) {
+            for (Window window : outlook.workable(pass.bird(), pass.pass().window())) {
+                addTurns(site, bird, clock.ceiling(window.start()), clock.floor(window.end()));
+            }
+        }
+    }
+
+    private void addTurns(int site, int bird, int from, int until) {
+        int least = Math.max(1, clockSeconds(outlook.policies().minimumTurn()));
+        int most = Math.max(LONGEST_TURN, least);
+        for (int start = from; until - start >= least; start += most + times.turnGap()) {
+            Chance chance = new Chance(site, bird, start, Math.min(until, start + most));
+            if (days.stream().anyMatch(day -> holds(day, chance))) {
+                chances.add(chance);
+            }
+        }
+    }
+
+    private boolean holds(PlanDay day, Chance chance) {
+        return day.from() <= times.arrivalFor(chance.start()) && times.departureAfter(chance.end()) <= day.until();
+    }
+
+    /** Durations of {@link PolicyFigures} are whole seconds; what is longer than any event is cut. */
+    static int clockSeconds(Duration duration) {
+        return (int) Math.min(Integer.MAX_VALUE / 4, duration.getSeconds());
+    }
+}
