@@ -3,10 +3,13 @@ package org.straddle.demo;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.List;
 
+import org.straddle.exchange.ElementFile;
+import org.straddle.exchange.ElementSetReader;
+import org.straddle.exchange.ReadException;
+import org.straddle.exchange.SourceFile;
 import org.straddle.model.Access;
 import org.straddle.model.Bird;
 import org.straddle.model.BirdReport;
@@ -27,8 +30,8 @@ import org.straddle.sky.ElementSet;
  */
 final class DemoBirds {
 
-    /** The file in the elements folder, beside this class. */
-    static final String TLE_FILE = "demo.tle";
+    /** The files of the elements folder, which lie beside this class. */
+    static final List<String> ELEMENT_FILES = List.of("demo.tle", "petrel-5.omm");
 
     private static final Instant IMPORTED = Instant.parse("2027-06-17T19:00:00Z");
 
@@ -41,7 +44,7 @@ final class DemoBirds {
     static void addTo(Event event) {
         DemoBirds birds = new DemoBirds(event);
         birds.all();
-        birds.importElements();
+        ELEMENT_FILES.forEach(birds::importElements);
     }
 
     private void all() {
@@ -73,10 +76,12 @@ final class DemoBirds {
         report(auk, "2027-06-09T07:55:00Z", ReportKind.NOT_HEARD, "Q0AAR");
     }
 
-    private void importElements() {
-        List<String> lines = new String(bytes(TLE_FILE), StandardCharsets.US_ASCII).lines().toList();
-        for (int i = 0; i < lines.size(); i += 3) {
-            keep(ElementSet.ofTle(lines.get(i), lines.get(i + 1), lines.get(i + 2)), TLE_FILE, "");
+    private void importElements(String fileName) {
+        try {
+            ElementFile file = ElementSetReader.read(new SourceFile(fileName, bytes(fileName)));
+            file.sets().forEach(set -> keep(set, fileName, file.origin()));
+        } catch (ReadException e) {
+            throw new IllegalStateException(e.getMessage(), e);
         }
     }
 

@@ -50,7 +50,9 @@ public final class DemoEvent {
      */
     public static void write(Path folder) throws EventFolderException {
         try (EventFolder written = EventFolder.create(folder, create())) {
-            written.addElementsFile(DemoBirds.TLE_FILE, DemoBirds.bytes(DemoBirds.TLE_FILE));
+            for (String file : DemoBirds.ELEMENT_FILES) {
+                written.addElementsFile(file, DemoBirds.bytes(file));
+            }
             written.save();
         }
     }
