@@ -1,5 +1,6 @@
 package org.straddle.outlook;
 
+import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -7,8 +8,10 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 
 import org.eclipse.core.runtime.SubMonitor;
 import org.straddle.model.Bird;
@@ -18,7 +21,6 @@ import org.straddle.sky.Pass;
 import org.straddle.sky.PassSearch;
 import org.straddle.sky.PassTable;
 import org.straddle.sky.Viewpoint;
-import org.straddle.sky.Visibility;
 import org.straddle.sky.Window;
 
 /** Finds the passes of an event's birds over its sites, each with the element set nearest in epoch. */
@@ -35,8 +37,8 @@ final class EventPasses {
     }
 
     /**
-     * @param birds on return without the element sets that the model refuses: the next nearest of the
-     *              same bird takes their place
+     * @param birds on return without the element sets that say nothing about the span: the next nearest
+     *              of the same bird takes their place
      */
     Map<Site, Map<Bird, List<SitePass>>> find(Map<Site, Viewpoint> sites, Map<Bird, ElementSets> birds,
             SubMonitor progress) {
@@ -50,8 +52,7 @@ final class EventPasses {
                     .map(pass -> new SitePass(site, bird, pass)).toList()));
             found.put(site, row);
         });
-        sites.values().stream().findFirst()
-                .ifPresent(any -> reigns.forEach((bird, rulers) -> tellDecay(bird, rulers, table, any)));
+        birds.keySet().forEach(bird -> tellDecay(bird, reigns.get(bird)));
         return found;
     }
 
@@ -61,17 +62,22 @@ final class EventPasses {
             Set<ElementSet> needed = new LinkedHashSet<>();
             birds.values().forEach(sets -> sets.reigns(span).forEach(reign -> needed.add(reign.set())));
             PassTable table = search.find(span, needed, sites.values(), progress.split(90));
-            if (table.refused().isEmpty()) {
+            Set<ElementSet> useless = needed.stream()
+                    .filter(set -> end(set).filter(end -> !end.isAfter(span.start())).isPresent())
+                    .collect(Collectors.toSet());
+            if (useless.isEmpty()) {
                 return table;
             }
-            birds.replaceAll((bird, sets) -> {
-                sets.reigns(span).stream().map(ElementSets.Reign::set).distinct().filter(table.refused()::containsKey)
-                        .forEach(set -> troubles.accept(new Trouble(Trouble.Kind.ELEMENTS_UNUSABLE, bird,
-                                "An element set of " + bird.getName() + " of " + set.epoch().truncatedTo(ChronoUnit.SECONDS) + " cannot be used: "
-                                + table.refused().get(set) + ". Import a newer one.")));
-                return sets.without(table.refused().keySet());
-            });
+            birds.replaceAll((bird, sets) -> without(useless, bird, sets));
         }
+    }
+
+    private ElementSets without(Set<ElementSet> useless, Bird bird, ElementSets sets) {
+        sets.reigns(span).stream().map(ElementSets.Reign::set).distinct().filter(useless::contains)
+                .forEach(set -> tell(bird, "The element set of " + bird.getName() + " of "
+                        + set.epoch().truncatedTo(ChronoUnit.SECONDS) + " says nothing about the time of the event: "
+                        + reason(set) + ". Import a newer one."));
+        return sets.without(useless);
     }
 
     /**
@@ -94,14 +100,27 @@ final class EventPasses {
         return List.copyOf(passes);
     }
 
-    private void tellDecay(Bird bird, List<ElementSets.Reign> reigns, PassTable table, Viewpoint any) {
+    private void tellDecay(Bird bird, List<ElementSets.Reign> reigns) {
         for (ElementSets.Reign reign : reigns) {
-            if (table.visibility(any, reign.set()).orElse(null) instanceof Visibility.Decayed decayed
-                    && decayed.from().isBefore(reign.window().end())) {
-                troubles.accept(new Trouble(Trouble.Kind.ELEMENTS_UNUSABLE, bird,
-                        bird.getName() + " cannot be predicted after " + decayed.from().truncatedTo(ChronoUnit.SECONDS) + ": " + decayed.reason()));
+            Optional<Instant> end = end(reign.set()).filter(reign.window().end()::isAfter);
+            if (end.isPresent()) {
+                tell(bird, bird.getName() + " cannot be predicted after " + end.get().truncatedTo(ChronoUnit.SECONDS)
+                        + ": " + reason(reign.set()) + ".");
                 return;
             }
         }
+    }
+
+    private Optional<Instant> end(ElementSet set) {
+        return search.ephemeris(set, span, null).predictionEnd();
+    }
+
+    private String reason(ElementSet set) {
+        return search.ephemeris(set, span, null).predictionEndReason().orElse("no reason known")
+                .replaceFirst("\\.$", "");
+    }
+
+    private void tell(Bird bird, String sentence) {
+        troubles.accept(new Trouble(Trouble.Kind.ELEMENTS_UNUSABLE, bird, sentence));
     }
 }

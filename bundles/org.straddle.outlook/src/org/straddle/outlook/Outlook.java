@@ -84,8 +84,8 @@ public final class Outlook {
         this.knownSpan = EventSpan.of(event, zone).map(this::bounded);
         this.span = knownSpan.orElse(Window.of(Instant.EPOCH, Duration.ofDays(1)));
         if (knownSpan.isEmpty()) {
-            troubles.add(new Trouble(Trouble.Kind.DAYS, event,
-                    "The event has no days yet, so no passes are known. Enter its first and last day."));
+            tell(Trouble.Kind.DAYS, event,
+                    "The event has no days yet, so no passes are known. Enter its first and last day.");
         }
         this.policies = PolicyFigures.of(event.getPolicies());
         readDemand();
@@ -311,6 +311,10 @@ public final class Outlook {
                 .thenComparing(p -> String.valueOf(p.bird().getId()))).toList();
     }
 
+    private void tell(Trouble.Kind kind, Identified object, String sentence) {
+        troubles.add(new Trouble(kind, object, sentence));
+    }
+
     private ZoneId readZone() {
         String written = event.getZone();
         if (written == null || written.isBlank()) {
@@ -319,8 +323,9 @@ public final class Outlook {
         try {
             return ZoneId.of(written.strip());
         } catch (DateTimeException e) {
-            troubles.add(new Trouble(Trouble.Kind.TIME_ZONE, event, "The time zone \"" + written + "\" is not known, so local times are shown"
-                    + " in UTC. Choose a zone such as Atlantic/Reykjavik."));
+            tell(Trouble.Kind.TIME_ZONE, event,
+                    "The time zone \"" + written + "\" is not known, so local times are shown"
+                    + " in UTC. Choose a zone such as Atlantic/Reykjavik.");
             return ZoneOffset.UTC;
         }
     }
@@ -329,9 +334,8 @@ public final class Outlook {
         if (whole.duration().compareTo(EventSpan.LONGEST) <= 0) {
             return whole;
         }
-        troubles.add(new Trouble(Trouble.Kind.DAYS, event, "The event takes " + whole.duration().toDays() + " days, from "
-                + whole.start() + " to " + whole.end() + "; passes are computed for the first "
-                + EventSpan.LONGEST.toDays() + " only. Check the days of the event and of its teams."));
+        tell(Trouble.Kind.DAYS, event, "The event takes " + whole.duration().toDays() + " days, from " + whole.start() + " to " + whole.end() + "; passes are computed for the first "
+                + EventSpan.LONGEST.toDays() + " only. Check the days of the event and of its teams.");
         return Window.of(whole.start(), EventSpan.LONGEST);
     }
 
@@ -342,8 +346,8 @@ public final class Outlook {
             if (square.isPresent()) {
                 demand.put(square.get(), Double.isNaN(part) ? 0 : Math.max(0, Math.min(1, part)));
             } else {
-                troubles.add(new Trouble(Trouble.Kind.DEMAND_SQUARE, event, "The demand names \"" + share.getSquare()
-                        + "\", which is no square; it is left out."));
+                tell(Trouble.Kind.DEMAND_SQUARE, event, "The demand names \"" + share.getSquare()
+                        + "\", which is no square; it is left out.");
             }
         }
     }
@@ -363,9 +367,9 @@ public final class Outlook {
     }
 
     private void tellPosition(Identified object, String name, double latitudeDeg, double longitudeDeg) {
-        troubles.add(new Trouble(Trouble.Kind.POSITION, object, "The position of " + name + " (" + latitudeDeg + ", "
-                + longitudeDeg + ") cannot be: latitude runs from -90 to 90, longitude from -180 to 180."
-                + " Nothing is computed for it."));
+        tell(Trouble.Kind.POSITION, object, "The position of " + name + " (" + latitudeDeg + ", " + longitudeDeg
+                + ") cannot be: latitude runs from -90 to 90, longitude from -180 to 180."
+                + " Nothing is computed for it.");
     }
 
     private void readElements(Bird bird) {
@@ -374,13 +378,13 @@ public final class Outlook {
             try {
                 usable.add(StoredElements.toElementSet(stored));
             } catch (ElementSetException e) {
-                troubles.add(new Trouble(Trouble.Kind.ELEMENTS_UNUSABLE, bird, "An element set of " + bird.getName() + " cannot be used: "
-                        + e.getMessage() + ". Import it again."));
+                tell(Trouble.Kind.ELEMENTS_UNUSABLE, bird, "An element set of " + bird.getName() + " cannot be used: "
+                        + e.getMessage() + ". Import it again.");
             }
         }
         if (bird.getElementSets().isEmpty()) {
-            troubles.add(new Trouble(Trouble.Kind.ELEMENTS_MISSING, bird, bird.getName()
-                    + " has no element set, so its passes are not known. Import elements."));
+            tell(Trouble.Kind.ELEMENTS_MISSING, bird,
+                    bird.getName() + " has no element set, so its passes are not known. Import elements.");
         }
         elements.put(bird, new ElementSets(usable));
     }

@@ -37,7 +37,8 @@ public record PolicyFigures(double roadSpeedKmh, double detourFactor, Duration t
         Policies p = chosen == null ? defaults : chosen;
         return new PolicyFigures(
                 above0(p.getRoadSpeedKmh(), defaults.getRoadSpeedKmh()),
-                p.getDetourFactor() >= 1 && p.getDetourFactor() <= 10 ? p.getDetourFactor() : defaults.getDetourFactor(),
+                p.getDetourFactor() >= 1 && p.getDetourFactor() <= 10 ? p.getDetourFactor()
+                        : defaults.getDetourFactor(),
                 minutes(p.getTurnGapMinutes(), defaults.getTurnGapMinutes()),
                 minutes(p.getSetUpMinutes(), defaults.getSetUpMinutes()),
                 minutes(p.getTakeDownMinutes(), defaults.getTakeDownMinutes()),

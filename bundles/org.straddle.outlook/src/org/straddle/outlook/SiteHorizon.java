@@ -26,8 +26,9 @@ final class SiteHorizon {
                 byAzimuth.merge(azimuthDeg, new Horizon.Point(azimuthDeg, written.getElevationDeg()),
                         (a, b) -> a.elevationDeg() >= b.elevationDeg() ? a : b);
             } catch (IllegalArgumentException e) {
-                troubles.accept(new Trouble(Trouble.Kind.HORIZON, site, "The horizon of " + site.getName() + " has a point at azimuth "
-                        + written.getAzimuthDeg() + "°, elevation " + written.getElevationDeg()
+                troubles.accept(new Trouble(Trouble.Kind.HORIZON, site, "The horizon of "
+                        + site.getName() + " has a point at azimuth " + written.getAzimuthDeg()
+                        + "°, elevation " + written.getElevationDeg()
                         + "° that cannot be; it is left out. Correct it in the site's horizon."));
             }
         }

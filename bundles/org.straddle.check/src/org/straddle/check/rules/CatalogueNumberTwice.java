@@ -23,8 +23,10 @@ final class CatalogueNumberTwice extends NamedRule {
                 .collect(Collectors.groupingBy(Bird::getCatalogueNumber, TreeMap::new, Collectors.toList()))
                 .forEach((number, birds) -> {
                     if (birds.size() > 1) {
-                        findings.accept(Finding.of(this, Words.sentence(Words.list(birds.stream().map(Words::name).toList()))
-                                + " have the same catalogue number " + number + ".", birds.toArray(Identified[]::new)));
+                        findings.accept(Finding.of(this, 
+                                Words.sentence(Words.list(birds.stream().map(Words::name).toList()))
+                                        + " have the same catalogue number " + number + ".",
+                                birds.toArray(Identified[]::new)));
                     }
                 });
     }

@@ -31,14 +31,16 @@ final class DrivingLimit extends NamedRule {
                 .ifPresent(day -> byDay.computeIfAbsent(day, d -> new ArrayList<>()).add(drive)));
         Duration limit = outlook.policies().drivingLimit();
         byDay.forEach((day, drives) -> {
-            Duration driving = drives.stream().map(drive -> drive.leg().driving()).reduce(Duration.ZERO, Duration::plus);
+            Duration driving = drives.stream().map(drive -> drive.leg().driving())
+                    .reduce(Duration.ZERO, Duration::plus);
             if (driving.compareTo(limit) > 0) {
                 Set<Identified> objects = new LinkedHashSet<>(List.of(drives.get(0).team()));
                 drives.forEach(drive -> Stream.concat(drive.before().stream(), drive.after().stream())
                         .forEach(stay -> objects.add(stay.stop())));
                 findings.accept(Finding.of(this, Words.sentence(Words.name(drives.get(0).team())) + " drives "
                         + Words.length(driving) + " on the day that begins " + words.at(day.getFrom())
-                        + "; the limit of this event is " + Words.length(limit) + ".", objects.toArray(Identified[]::new))
+                        + "; the limit of this event is " + Words.length(limit) + ".",
+                        objects.toArray(Identified[]::new))
                         .at(day.getFrom()));
             }
         });

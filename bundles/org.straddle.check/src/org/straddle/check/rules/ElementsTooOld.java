@@ -26,20 +26,22 @@ final class ElementsTooOld extends NamedRule {
         }
         Words words = new Words(outlook.zone());
         Map<Bird, List<Work>> worked = Itinerary.of(outlook.event()).byBird();
+        Duration limit = outlook.policies().elementSetAgeLimit();
         for (Bird bird : outlook.event().getBirds()) {
             List<Instant> wanted = worked.containsKey(bird)
                     ? worked.get(bird).stream().map(work -> work.window().start()).toList()
                     : List.of(outlook.span().start(), outlook.span().end());
             wanted.stream().max(Comparator.comparing(instant -> age(outlook, bird, instant)))
-                    .filter(instant -> age(outlook, bird, instant).compareTo(outlook.policies().elementSetAgeLimit()) > 0)
+                    .filter(instant -> age(outlook, bird, instant).compareTo(limit) > 0)
                     .ifPresent(instant -> {
                         Finding finding = Finding.of(this, "The element set of " + Words.name(bird) + " of "
                                 + words.at(outlook.elementSet(bird, instant).orElseThrow().epoch()) + " is "
                                 + Words.days(age(outlook, bird, instant)) + " away from "
                                 + (worked.containsKey(bird) ? "the turn " : "the event, ") + words.at(instant)
-                                + "; the limit of this event is " + Words.days(outlook.policies().elementSetAgeLimit())
+                                + "; the limit of this event is " + Words.days(limit)
                                 + ". Import a newer one.", bird);
-                        findings.accept(worked.containsKey(bird) ? finding.at(instant) : finding.weighing(Severity.ADVICE));
+                        findings.accept(worked.containsKey(bird) ? finding.at(instant)
+                                : finding.weighing(Severity.ADVICE));
                     });
         }
     }

@@ -22,6 +22,11 @@ final class HazardReview extends NamedRule {
     public void check(Outlook outlook, Consumer<Finding> findings) {
         Visit.first(outlook, visit -> telling.test(visit.notes().state())).forEach(visit -> findings.accept(
                 visit.finding(this, Words.sentence(Words.name(visit.site())) + ", to be used on " + visit.day() + ": "
-                        + visit.notes().state().sentence())));
+                        + ended(visit.notes().state().sentence()))));
+    }
+
+    /** Conditions are free text, which may stop without a full stop. */
+    private static String ended(String text) {
+        return text.matches("(?s).*[.!?]\\s*") ? text.strip() : text.strip() + ".";
     }
 }

@@ -19,13 +19,15 @@ import org.straddle.model.Team;
 import org.straddle.model.Turn;
 import org.straddle.sky.Window;
 
-/** The plan as rules read it: the complete stops and turns, by time, with ties settled by id. */
+/** The plan as rules read it: the complete stops and turns, by time, with ties settled by team number and id. */
 record Itinerary(List<Stay> stays) {
 
     private static final Comparator<Stay> BY_TIME = Comparator
-            .comparing(Stay::window, Window.IN_TIME_ORDER).thenComparing(s -> String.valueOf(s.stop().getId()));
+            .comparing(Stay::window, Window.IN_TIME_ORDER).thenComparing(stay -> stay.team().getNumber())
+            .thenComparing(stay -> String.valueOf(stay.stop().getId()));
     private static final Comparator<Work> TURNS_BY_TIME = Comparator
-            .comparing(Work::window, Window.IN_TIME_ORDER).thenComparing(w -> String.valueOf(w.turn().getId()));
+            .comparing(Work::window, Window.IN_TIME_ORDER).thenComparing(work -> work.team().getNumber())
+            .thenComparing(work -> String.valueOf(work.turn().getId()));
 
     static Itinerary of(Event event) {
         return new Itinerary(stops(event).flatMap(stop -> stay(stop).stream()).sorted(BY_TIME).toList());

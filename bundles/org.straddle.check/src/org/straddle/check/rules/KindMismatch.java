@@ -28,8 +28,9 @@ final class KindMismatch extends NamedRule {
                 case CORNER -> 4;
             };
             if (claimed > 0 && claimed != wanted) {
-                findings.accept(Finding.of(this, Words.sentence(Words.name(site)) + " is written down as a site of kind \""
-                        + site.getKind().getLiteral() + "\", which claims " + Words.count(wanted, "square")
+                findings.accept(Finding.of(this, Words.sentence(Words.name(site))
+                        + " is written down as a site of kind \"" + site.getKind().getLiteral()
+                        + "\", which claims " + Words.count(wanted, "square")
                         + ", but it claims " + claimed + "." + possible(outlook, site), site));
             }
         }

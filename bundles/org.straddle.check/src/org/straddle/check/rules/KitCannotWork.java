@@ -19,6 +19,7 @@ final class KitCannotWork extends NamedRule {
         ModesToWork.of(Itinerary.of(outlook.event())).forEach((team, modes) -> PackingList.of(team).modes().stream()
                 .filter(cover -> modes.contains(cover.mode()) && !cover.covered())
                 .forEach(cover -> findings.accept(Finding.of(this, Words.sentence(Words.name(team))
-                        + " is to work such a bird: " + cover.sentence(), team).restingOn(cover.mode()))));
+                        + " is to do work that its kit cannot do. " + cover.sentence(), team)
+                        .restingOn(cover.mode()))));
     }
 }

@@ -21,7 +21,8 @@ final class KitTooHeavy extends NamedRule {
         for (Team team : outlook.event().getTeams()) {
             Load load = PackingList.of(team).load();
             if (load.exceeded()) {
-                findings.accept(Finding.of(this, "The kit of " + Words.name(team) + " weighs " + load.sentence(), team));
+                findings.accept(Finding.of(this, "The kit of " + Words.name(team) + " weighs " + load.sentence(),
+                        team));
             }
         }
     }

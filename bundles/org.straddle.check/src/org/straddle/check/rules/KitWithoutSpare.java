@@ -16,7 +16,8 @@ final class KitWithoutSpare extends NamedRule {
 
     @Override
     public void check(Outlook outlook, Consumer<Finding> findings) {
-        ModesToWork.of(Itinerary.of(outlook.event())).forEach((team, modes) -> PackingList.of(team).singlePoints().stream()
+        ModesToWork.of(Itinerary.of(outlook.event())).forEach((team, modes) -> PackingList.of(team)
+                .singlePoints().stream()
                 .filter(point -> point.stops().stream().anyMatch(modes::contains))
                 .forEach(point -> findings.accept(Finding.of(this, "In the kit of " + Words.name(team) + ": "
                         + point.sentence(), team, point.item()))));

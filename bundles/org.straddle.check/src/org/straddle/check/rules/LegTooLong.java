@@ -23,7 +23,7 @@ final class LegTooLong extends NamedRule {
     public void check(Outlook outlook, Consumer<Finding> findings) {
         Words words = new Words(outlook.zone());
         for (Drive drive : Drives.of(outlook, Itinerary.of(outlook.event()))) {
-            Duration lacking = drive.leg().total().minus(drive.time());
+            Duration lacking = wholeMinutes(drive.leg().total().minus(drive.time()));
             if (lacking.compareTo(Duration.ZERO) > 0) {
                 findings.accept(mended(finding(drive, words), drive, lacking, outlook, words));
             }
@@ -36,11 +36,16 @@ final class LegTooLong extends NamedRule {
         Instant leaves = drive.before().map(stay -> stay.window().end())
                 .orElseGet(() -> drive.after().orElseThrow().window().start().minus(drive.time()));
         return Finding.of(this, Words.sentence(Words.name(drive.team())) + " needs "
-                + Words.length(drive.leg().total()) + " from " + drive.from() + " to " + drive.to() + " ("
+                + Words.length(wholeMinutes(drive.leg().total())) + " from " + drive.from() + " to " + drive.to() + " ("
                 + Math.round(drive.leg().roadKm()) + " km"
                 + (drive.leg().breaks().isZero() ? "" : ", " + Words.length(drive.leg().breaks()) + " of it breaks")
                 + ") and has " + Words.length(drive.time()) + ", " + words.during(leaves, drive.time()) + ".", objects)
                 .at(leaves);
+    }
+
+    /** Rounded up: the distance is an estimate, and clocks on the road show minutes. */
+    private static Duration wholeMinutes(Duration duration) {
+        return Duration.ofMinutes(Math.floorDiv(duration.toSeconds() + 59, 60));
     }
 
     private static Finding mended(Finding finding, Drive drive, Duration lacking, Outlook outlook, Words words) {

@@ -20,8 +20,8 @@ final class OneChannel extends NamedRule {
         Itinerary.of(outlook.event()).byBird().forEach((bird, turns) -> {
             if (bird.getAccess() == Access.SINGLE_CHANNEL) {
                 Overlaps.pairs(turns, Work::window, (a, b) -> SharedTurns.of(outlook, a, b).ifPresent(shared ->
-                        findings.accept(Finding.of(this, Words.sentence(Words.name(a.team())) + " at " + Words.name(a.site())
-                                + " and " + Words.name(b.team()) + " at " + Words.name(b.site())
+                        findings.accept(Finding.of(this, Words.sentence(Words.name(a.team())) + " at "
+                                + Words.name(a.site()) + " and " + Words.name(b.team()) + " at " + Words.name(b.site())
                                 + " would use the one channel of " + Words.name(bird) + " at the same time, "
                                 + words.during(shared) + ".", a.turn(), b.turn()).at(shared.start())
                                 .mendedBy(RemoveTurns.of(b.turn().isPinned() ? a : b)))));

@@ -31,8 +31,8 @@ final class OperatorInTwoTeams extends NamedRule {
                 if (!both.isEmpty()) {
                     sharedTime(a, b).ifPresent(time -> findings.accept(Finding.of(this,
                             Words.sentence(Words.list(both.stream().map(Words::name).toList())) + " would be in "
-                                    + Words.name(a) + " and in " + Words.name(b) + " at the same time, " + words.during(time)
-                                    + ".", a, b).at(time.start())));
+                                    + Words.name(a) + " and in " + Words.name(b) + " at the same time, "
+                                    + words.during(time) + ".", a, b).at(time.start())));
                 }
             }
         }

@@ -20,7 +20,8 @@ final class PermissionLapsed extends NamedRule {
     public void check(Outlook outlook, Consumer<Finding> findings) {
         Visit.first(outlook, visit -> until(visit).filter(last -> last.isBefore(visit.day())).isPresent())
                 .forEach(visit -> findings.accept(visit.finding(this, "The permission for " + Words.name(visit.site())
-                        + " ends on " + until(visit).orElseThrow() + ", before the site is used on " + visit.day() + ".")));
+                        + " ends on " + until(visit).orElseThrow() + ", before the site is used on " + visit.day()
+                        + ".")));
     }
 
     private static Optional<LocalDate> until(Visit visit) {

@@ -16,8 +16,8 @@ final class PlanEmpty extends NamedRule {
     @Override
     public void check(Outlook outlook, Consumer<Finding> findings) {
         if (Itinerary.stops(outlook.event()).findAny().isEmpty()) {
-            findings.accept(Finding.of(this, "The plan has no stops yet: place some by hand or let the planner propose them.",
-                    outlook.event()));
+            findings.accept(Finding.of(this,
+                    "The plan has no stops yet: place some by hand or let the planner propose them.", outlook.event()));
         }
     }
 }

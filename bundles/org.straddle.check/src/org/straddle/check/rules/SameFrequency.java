@@ -1,5 +1,6 @@
 package org.straddle.check.rules;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 
@@ -23,7 +24,8 @@ final class SameFrequency extends NamedRule {
         Words words = new Words(outlook.zone());
         Itinerary.of(outlook.event()).byBird().forEach((bird, turns) -> {
             if (bird.getAccess() == Access.PASSBAND) {
-                Overlaps.pairs(turns.stream().filter(w -> w.turn().getDownlinkMhz() > 0).toList(), Work::window, (a, b) -> {
+                List<Work> agreed = turns.stream().filter(work -> work.turn().getDownlinkMhz() > 0).toList();
+                Overlaps.pairs(agreed, Work::window, (a, b) -> {
                     double apartKhz = Math.abs(a.turn().getDownlinkMhz() - b.turn().getDownlinkMhz()) * 1000;
                     if (apartKhz <= LEAST_APART_KHZ) {
                         SharedTurns.of(outlook, a, b).ifPresent(shared -> findings.accept(Finding.of(this,

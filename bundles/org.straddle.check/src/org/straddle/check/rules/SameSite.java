@@ -21,7 +21,8 @@ final class SameSite extends NamedRule {
             if (a.team() != b.team()) {
                 Window both = a.window().intersection(b.window()).orElseThrow();
                 Finding finding = Finding.of(this, Words.sentence(Words.name(a.team())) + " and " + Words.name(b.team())
-                        + " are both at " + Words.name(site) + ", " + words.during(both) + ".", a.stop(), b.stop(), site)
+                        + " are both at " + Words.name(site) + ", " + words.during(both) + ".", a.stop(), b.stop(),
+                        site)
                         .at(both.start());
                 findings.accept(ShiftStop.arriveLater(b, both.duration(), outlook, words).map(finding::mendedBy)
                         .orElse(finding));

@@ -28,9 +28,10 @@ final class SameSquare extends NamedRule {
             common.retainAll(outlook.squares(b.site()));
             if (!common.isEmpty()) {
                 Window both = a.window().intersection(b.window()).orElseThrow();
-                findings.accept(Finding.of(this, Words.sentence(Words.name(a.team())) + " at " + Words.name(a.site()) + " and "
-                        + Words.name(b.team()) + " at " + Words.name(b.site()) + " both claim " + Words.list(common) + ", "
-                        + words.during(both) + ".", a.stop(), b.stop()).at(both.start()));
+                findings.accept(Finding.of(this, Words.sentence(Words.name(a.team())) + " at "
+                        + Words.name(a.site()) + " and " + Words.name(b.team()) + " at " + Words.name(b.site())
+                        + " both claim " + Words.list(common) + ", " + words.during(both) + ".",
+                        a.stop(), b.stop()).at(both.start()));
             }
         });
     }

@@ -21,7 +21,8 @@ final class SiteWithoutSquares extends NamedRule {
         for (Map.Entry<Site, List<Stay>> used : Itinerary.of(outlook.event()).bySite().entrySet()) {
             if (outlook.squares(used.getKey()).isEmpty()) {
                 findings.accept(Finding.of(this, Words.sentence(Words.name(used.getKey()))
-                        + " is in the plan but claims no square.", used.getKey()).at(used.getValue().get(0).window().start()));
+                        + " is in the plan but claims no square.", used.getKey())
+                        .at(used.getValue().get(0).window().start()));
             }
         }
     }

@@ -27,7 +27,8 @@ final class SquaresNotOccupied extends NamedRule {
             if (outlook.isPlaced(site) && !outlook.squares(site).isEmpty()) {
                 doubt(outlook, site).ifPresent(doubt -> {
                     Finding finding = Finding.of(this, Words.sentence(Words.name(site)) + " claims "
-                            + Words.list(outlook.squares(site)) + ", " + doubt, site);
+                            + Words.list(outlook.squares(site)) + ", " + doubt, site)
+                            .restingOn(outlook.position(site));
                     findings.accept(used.contains(site) ? finding : finding.weighing(Severity.WARNING));
                 });
             }
@@ -61,6 +62,6 @@ final class SquaresNotOccupied extends NamedRule {
 
     /** Rounded down, so that a chance just short of the limit does not print as the limit. */
     private static String percent(double probability) {
-        return String.format(Locale.ENGLISH, "%.1f %%", Math.floor(probability * 1000) / 10);
+        return String.format(Locale.ENGLISH, "%.1f %%", Math.floor(probability * 1000 + 1e-6) / 10);
     }
 }

@@ -22,8 +22,8 @@ final class StopOutsideDay extends NamedRule {
                     .flatMap(day -> Itinerary.window(day.getFrom(), day.getUntil()).stream())
                     .anyMatch(day -> day.contains(stay.window()));
             if (!within) {
-                findings.accept(Finding.of(this, "The stop of " + Words.name(stay.team()) + " at " + Words.name(stay.site())
-                        + ", " + words.during(stay.window()) + ", " + day(stay, words) + ".", stay.stop())
+                findings.accept(Finding.of(this, Words.sentence(words.stop(stay)) + ", " + day(stay, words) + ".",
+                        stay.stop())
                         .at(stay.window().start()));
             }
         }

@@ -20,7 +20,8 @@ final class StopsOverlap extends NamedRule {
         Itinerary.of(outlook.event()).byTeam().forEach((team, stays) -> Overlaps.pairs(stays, Stay::window, (a, b) -> {
             Window both = a.window().intersection(b.window()).orElseThrow();
             Finding finding = Finding.of(this, Words.sentence(Words.name(team)) + " is at " + Words.name(a.site())
-                    + " and at " + Words.name(b.site()) + " at the same time, " + words.during(both) + ".", a.stop(), b.stop())
+                    + " and at " + Words.name(b.site()) + " at the same time, " + words.during(both) + ".", a.stop(),
+                    b.stop())
                     .at(both.start());
             findings.accept(ShiftStop.leaveEarlier(a, both.duration(), outlook, words).map(finding::mendedBy)
                     .orElse(finding));

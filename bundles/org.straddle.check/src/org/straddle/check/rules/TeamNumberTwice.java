@@ -23,7 +23,8 @@ final class TeamNumberTwice extends NamedRule {
                 .collect(Collectors.groupingBy(Team::getNumber, TreeMap::new, Collectors.toList()))
                 .forEach((number, teams) -> {
                     if (teams.size() > 1) {
-                        findings.accept(Finding.of(this, Words.count(teams.size(), "team") + " have the number " + number
+                        findings.accept(Finding.of(this,
+                                Words.count(teams.size(), "team") + " have the number " + number
                                 + ": " + Words.list(teams.stream().map(Words::name).toList()) + ".",
                                 teams.toArray(Identified[]::new)));
                     }

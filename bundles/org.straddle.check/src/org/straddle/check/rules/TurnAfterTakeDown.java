@@ -29,8 +29,8 @@ final class TurnAfterTakeDown extends NamedRule {
                     Window rest = new Window(packing.minus(DAY), packing);
                     findings.accept(Finding.of(this, Words.sentence(Words.name(stay.team())) + " leaves "
                             + Words.name(stay.site()) + " " + words.at(stay.window().end()) + " and needs "
-                            + Words.length(takeDown) + " to take down, but the turn on " + Words.name(work.bird()) + " ends "
-                            + words.at(work.window().end()) + ".", work.turn(), stay.stop())
+                            + Words.length(takeDown) + " to take down, but the turn on " + Words.name(work.bird())
+                            + " ends " + words.at(work.window().end()) + ".", work.turn(), stay.stop())
                             .at(work.window().end())
                             .mendedBy(TrimTurn.to(rest, work, "end before the take-down", outlook)));
                 }

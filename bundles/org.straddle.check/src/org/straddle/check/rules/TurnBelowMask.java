@@ -20,8 +20,7 @@ final class TurnBelowMask extends NamedRule {
         for (Work work : Itinerary.of(outlook.event()).turns()) {
             if (TurnPass.isKnown(outlook, work)) {
                 TurnPass.best(outlook, work).map(Pass::window).filter(pass -> !TurnPass.contains(pass, work.window()))
-                        .ifPresent(pass -> findings.accept(Finding.of(this, "The turn of " + Words.name(work.team()) + " on "
-                                + Words.name(work.bird()) + ", " + words.during(work.window())
+                        .ifPresent(pass -> findings.accept(Finding.of(this, Words.sentence(words.turn(work))
                                 + ", reaches out of the pass over the horizon of " + Words.name(work.site()) + ", "
                                 + words.during(pass) + ".", work.turn()).at(work.window().start())
                                 .mendedBy(TrimTurn.to(pass, work, "the pass", outlook))));

@@ -19,9 +19,8 @@ final class TurnOutsideStop extends NamedRule {
         for (Stay stay : Itinerary.of(outlook.event()).stays()) {
             for (Work work : stay.turns()) {
                 if (!stay.window().contains(work.window())) {
-                    findings.accept(Finding.of(this, "The turn of " + Words.name(stay.team()) + " on " + Words.name(work.bird())
-                            + ", " + words.during(work.window()) + ", reaches out of its stop at " + Words.name(stay.site())
-                            + ", " + words.during(stay.window()) + ".", work.turn(), stay.stop())
+                    findings.accept(Finding.of(this, Words.sentence(words.turn(work)) + ", reaches out of "
+                            + words.stop(stay) + ".", work.turn(), stay.stop())
                             .at(work.window().start()).mendedBy(TrimTurn.to(stay.window(), work, "the stop", outlook)));
                 }
             }

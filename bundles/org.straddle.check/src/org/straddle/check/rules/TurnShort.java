@@ -20,9 +20,8 @@ final class TurnShort extends NamedRule {
         Duration least = outlook.policies().minimumTurn();
         for (Work work : Itinerary.of(outlook.event()).turns()) {
             if (work.window().duration().compareTo(least) < 0) {
-                findings.accept(Finding.of(this, "The turn of " + Words.name(work.team()) + " on " + Words.name(work.bird())
-                        + ", " + words.during(work.window()) + ", takes " + Words.length(work.window().duration())
-                        + "; this event plans turns of " + Words.length(least) + " or more.", work.turn())
+                findings.accept(Finding.of(this, Words.sentence(words.turn(work)) + ", takes "
+                        + Words.length(work.window().duration()) + "; this event plans turns of " + Words.length(least) + " or more.", work.turn())
                         .at(work.window().start()));
             }
         }

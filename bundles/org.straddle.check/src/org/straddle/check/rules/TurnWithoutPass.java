@@ -18,9 +18,9 @@ final class TurnWithoutPass extends NamedRule {
         Words words = new Words(outlook.zone());
         for (Work work : Itinerary.of(outlook.event()).turns()) {
             if (TurnPass.isKnown(outlook, work) && TurnPass.best(outlook, work).isEmpty()) {
-                findings.accept(Finding.of(this, Words.sentence(Words.name(work.bird())) + " is not above the horizon of "
-                        + Words.name(work.site()) + " during the turn of " + Words.name(work.team()) + ", "
-                        + words.during(work.window()) + ".", work.turn()).at(work.window().start())
+                findings.accept(Finding.of(this, Words.sentence(Words.name(work.bird()))
+                        + " is not above the horizon of " + Words.name(work.site()) + " during " + words.turn(work) + ".",
+                        work.turn()).at(work.window().start())
                         .mendedBy(RemoveTurns.of(work)));
             }
         }

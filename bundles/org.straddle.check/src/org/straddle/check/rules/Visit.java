@@ -5,7 +5,9 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 import org.straddle.check.Finding;
+import org.straddle.model.Review;
 import org.straddle.model.Site;
+import org.straddle.model.Survey;
 import org.straddle.outlook.Outlook;
 import org.straddle.safety.SafetyNotes;
 
@@ -32,6 +34,8 @@ record Visit(Site site, Stay stay, LocalDate day, SafetyNotes notes) {
     }
 
     Finding finding(NamedRule rule, String sentence) {
-        return Finding.of(rule, sentence, site).at(stay.window().start());
+        return Finding.of(rule, sentence, site)
+                .restingOn(notes.survey().map(Survey::getId), notes.review().map(Review::getId))
+                .at(stay.window().start());
     }
 }

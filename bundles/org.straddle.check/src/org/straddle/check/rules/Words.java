@@ -78,11 +78,21 @@ record Words(ZoneId zone) {
         return text.isEmpty() ? "0 min" : text.strip();
     }
 
-    /** {@code 14 days}, {@code 2.5 days}. */
+    /** {@code 14 days}, {@code 2.25 days}. */
     static String days(Duration duration) {
-        double days = Math.round(duration.toMinutes() / 144.0) / 10.0;
+        double days = Math.round(duration.toMinutes() / 14.4) / 100.0;
         return (days == Math.rint(days) ? Long.toString((long) days) : Double.toString(days))
                 + (days == 1 ? " day" : " days");
+    }
+
+    /** {@code the turn of team 1 (Skua) on Tern-1, 21 Jun 12:02–12:14 (10:02–10:14 UTC)}. */
+    String turn(Work work) {
+        return "the turn of " + name(work.team()) + " on " + name(work.bird()) + ", " + during(work.window());
+    }
+
+    /** {@code the stop of team 1 (Skua) at Old pier, 21 Jun 12:00–13:00 (10:00–11:00 UTC)}. */
+    String stop(Stay stay) {
+        return "the stop of " + name(stay.team()) + " at " + name(stay.site()) + ", " + during(stay.window());
     }
 
     static String name(Team team) {
