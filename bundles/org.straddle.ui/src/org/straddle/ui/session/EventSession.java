@@ -100,6 +100,7 @@ public final class EventSession {
         index = null;
         computed = null;
         domain = null;
+        folder.close();
         folder = null;
         listeners.forEach(listener -> listener.closed(this));
     }
@@ -136,6 +137,19 @@ public final class EventSession {
         }
         stack().execute(command);
         return true;
+    }
+
+    /**
+     * Runs a change in place of one that was run just before, so that both are one step of undo: the letters of a word
+     * that is still being typed. Other changes in between keep the steps apart.
+     *
+     * @param previous may be null
+     */
+    public boolean executeInstead(Command previous, Command next) {
+        if (previous != null && canUndo() && stack().getUndoCommand() == previous) {
+            stack().undo();
+        }
+        return execute(next);
     }
 
     public boolean canUndo() {

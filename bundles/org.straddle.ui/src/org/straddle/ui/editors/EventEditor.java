@@ -1,0 +1,83 @@
+package org.straddle.ui.editors;
+
+import java.util.List;
+
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.straddle.model.Demand;
+import org.straddle.model.Event;
+import org.straddle.model.StraddleFactory;
+import org.straddle.model.StraddlePackage.Literals;
+import org.straddle.ui.fields.Dates;
+import org.straddle.ui.fields.FieldForm;
+import org.straddle.ui.fields.Listed;
+import org.straddle.ui.fields.Notation;
+import org.straddle.ui.fields.Numbers;
+import org.straddle.ui.fields.Slot;
+import org.straddle.ui.fields.SquareNames;
+import org.straddle.ui.fields.Words;
+import org.straddle.ui.fields.ZoneNames;
+
+/** The event's name and days, its demand, its announcement, and the figures that the coordinator chose. */
+public final class EventEditor extends ThingEditor<Event> {
+
+    public EventEditor() {
+        super(Event.class);
+    }
+
+    @Override
+    void fields(FieldForm form, Event event) {
+        form.section("Event", "");
+        form.text("Name", "", Words.required("the event's name"), event, Literals.EVENT__NAME);
+        form.text("Club", "", Words.any(), event, Literals.EVENT__CLUB);
+        form.text("First day", "local date", new Dates(), event, Literals.EVENT__FIRST_DAY);
+        form.text("Last day", "local date", new Dates(), event, Literals.EVENT__LAST_DAY);
+        form.text("Time zone", "", new ZoneNames(), event, Literals.EVENT__ZONE);
+
+        form.tall("Demand", "Share of chasers that still need a square.", 2);
+        form.<Demand>table(event, Literals.EVENT__DEMANDS, "square", StraddleFactory.eINSTANCE::createDemand, 13)
+                .column("Square", 110, Literals.DEMAND__SQUARE, SquareNames.one())
+                .column("Still needed by, %", 140, Literals.DEMAND__SHARE_PERCENT, Numbers.between(0, 100));
+
+        form.section("Announcement", "Words for chasers that stand at the head of what is published.");
+        form.lines("Text", 7, event, Literals.EVENT__ANNOUNCEMENT_TEXT);
+
+        form.section("Driving", "");
+        figure(form, event, "Road speed", "km/h", 1, 200, Literals.POLICIES__ROAD_SPEED_KMH);
+        figure(form, event, "Detour factor", "× great circle", 1, 10, Literals.POLICIES__DETOUR_FACTOR);
+        figure(form, event, "Driving limit", "minutes a day", 0, 1440, Literals.POLICIES__DRIVING_LIMIT_MINUTES);
+        figure(form, event, "Break after", "minutes of driving", 1, 1440, Literals.POLICIES__BREAK_AFTER_MINUTES);
+        figure(form, event, "Break", "minutes", 0, 1440, Literals.POLICIES__BREAK_MINUTES);
+
+        form.section("At a stop", "");
+        figure(form, event, "Set-up", "minutes", 0, 1440, Literals.POLICIES__SET_UP_MINUTES);
+        figure(form, event, "Take-down", "minutes", 0, 1440, Literals.POLICIES__TAKE_DOWN_MINUTES);
+        figure(form, event, "Gap between turns", "minutes", 0, 1440, Literals.POLICIES__TURN_GAP_MINUTES);
+        figure(form, event, "Shortest turn", "minutes", 0, 60, Literals.POLICIES__MINIMUM_TURN_MINUTES);
+        figure(form, event, "Lowest peak", "° elevation", 0, 90, Literals.POLICIES__MINIMUM_PEAK_ELEVATION_DEG);
+        form.check("An operator may work alone at a roadside",
+                policy(event, Literals.POLICIES__LONE_OPERATOR_ALLOWED));
+
+        form.section("Presence in squares", "");
+        figure(form, event, "Least presence", "probability", 0, 1, Literals.POLICIES__LEAST_PRESENCE);
+        figure(form, event, "Station span", "m across the line", 0, 1000, Literals.POLICIES__STATION_SPAN_M);
+        form.text("Worth of repeats", "share of demand", Listed.of(Numbers.between(0, 1)),
+                this.<List<Double>>policy(event, Literals.POLICIES__REPEAT_WORTHS));
+
+        form.section("How long things stay current", "");
+        form.text("Surveys", "days", Numbers.whole(0, 10_000),
+                policy(event, Literals.POLICIES__SURVEY_AGE_LIMIT_DAYS));
+        form.text("Reviews", "days", Numbers.whole(0, 10_000),
+                policy(event, Literals.POLICIES__REVIEW_VALIDITY_DAYS));
+        figure(form, event, "Element sets", "days", 0, 365, Literals.POLICIES__ELEMENT_SET_AGE_LIMIT_DAYS);
+    }
+
+    private void figure(FieldForm form, Event event, String name, String unit, double least, double most,
+            EStructuralFeature feature) {
+        Notation<Double> notation = Numbers.between(least, most);
+        form.text(name, unit, notation, policy(event, feature));
+    }
+
+    private <T> Slot<T> policy(Event event, EStructuralFeature feature) {
+        return Slot.inside(session(), event, Literals.EVENT__POLICIES, feature);
+    }
+}

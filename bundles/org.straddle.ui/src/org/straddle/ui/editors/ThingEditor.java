@@ -1,0 +1,166 @@
+package org.straddle.ui.editors;
+
+import java.util.List;
+
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.jface.dialogs.IMessageProvider;
+import org.eclipse.jface.viewers.StructuredSelection;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.IEditorInput;
+import org.eclipse.ui.IEditorSite;
+import org.eclipse.ui.forms.ManagedForm;
+import org.eclipse.ui.forms.widgets.FormToolkit;
+import org.eclipse.ui.forms.widgets.ScrolledForm;
+import org.eclipse.ui.part.EditorPart;
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.model.Identified;
+import org.straddle.ui.fields.FieldForm;
+import org.straddle.ui.session.Computed;
+import org.straddle.ui.session.EventSession;
+import org.straddle.ui.session.SessionListener;
+import org.straddle.ui.things.Icons;
+import org.straddle.ui.things.Kind;
+import org.straddle.ui.things.ThingText;
+
+/**
+ * A form over one thing of the event. Edits go straight into the event as commands, so an editor is never dirty and
+ * can be closed at any time; the event as a whole is saved. It closes itself when its thing is gone.
+ */
+public abstract class ThingEditor<T extends Identified> extends EditorPart implements SessionListener {
+
+    private final EventSession session = EventSession.current();
+    private final Class<T> type;
+    private ManagedForm managed;
+    private FieldForm form;
+    private int findingsTold;
+
+    ThingEditor(Class<T> type) {
+        this.type = type;
+    }
+
+    /** Says which fields the form has. */
+    abstract void fields(FieldForm form, T thing);
+
+    final T thing() {
+        return type.cast(((ThingInput) getEditorInput()).thing());
+    }
+
+    final EventSession session() {
+        return session;
+    }
+
+    final FieldForm form() {
+        return form;
+    }
+
+    @Override
+    public final void init(IEditorSite site, IEditorInput input) {
+        setSite(site);
+        setInput(input);
+        setPartName(input.getName());
+    }
+
+    @Override
+    public final void createPartControl(Composite parent) {
+        FormToolkit toolkit = new FormToolkit(parent.getDisplay());
+        ScrolledForm scrolled = toolkit.createScrolledForm(parent);
+        toolkit.decorateFormHeading(scrolled.getForm());
+        managed = new ManagedForm(toolkit, scrolled);
+        form = new FieldForm(session, managed);
+        fields(form, thing());
+        form.refresh();
+        managed.getMessageManager().setDecorationPosition(SWT.LEFT | SWT.TOP);
+        getSite().setSelectionProvider(new FixedSelection(new StructuredSelection(thing())));
+        session.addListener(this);
+        parent.addDisposeListener(gone -> {
+            session.removeListener(this);
+            managed.dispose();
+            toolkit.dispose();
+        });
+        retitle();
+        tellFindings();
+        scrolled.reflow(true);
+    }
+
+    @Override
+    public void edited(EventSession edited) {
+        if (session.live(thing().getId()).isEmpty()) {
+            close();
+            return;
+        }
+        form.refresh();
+        retitle();
+    }
+
+    @Override
+    public void computed(EventSession from, Computed computed) {
+        form.refresh();
+        tellFindings();
+    }
+
+    @Override
+    public final void closed(EventSession closed) {
+        close();
+    }
+
+    @Override
+    public void setFocus() {
+        form.focus();
+    }
+
+    @Override
+    public final void doSave(IProgressMonitor monitor) {
+        // The event as a whole is saved.
+    }
+
+    @Override
+    public final void doSaveAs() {
+        // The event as a whole is saved.
+    }
+
+    @Override
+    public final boolean isDirty() {
+        return false;
+    }
+
+    @Override
+    public final boolean isSaveAsAllowed() {
+        return false;
+    }
+
+    private void close() {
+        getSite().getPage().closeEditor(this, false);
+    }
+
+    private void retitle() {
+        String name = ThingText.of(thing());
+        setPartName(name);
+        setTitleImage(Icons.image(Kind.icon(thing())));
+        managed.getForm().setText(name.replace("&", "&&"));
+        managed.getForm().setImage(Icons.image(Kind.icon(thing())));
+    }
+
+    /** The head of the form says what the checks have to say about this thing. */
+    private void tellFindings() {
+        for (int i = 0; i < findingsTold; i++) {
+            managed.getMessageManager().removeMessage("finding" + i);
+        }
+        List<Finding> findings = session.computed().map(computed -> computed.about(thing().getId()).stream()
+                .filter(finding -> finding.accepted().isEmpty()).toList()).orElse(List.of());
+        findingsTold = findings.size();
+        for (int i = 0; i < findingsTold; i++) {
+            managed.getMessageManager().addMessage("finding" + i, findings.get(i).sentence(), null,
+                    messageType(findings.get(i).severity()));
+        }
+    }
+
+    private static int messageType(Severity severity) {
+        return switch (severity) {
+            case BLOCKER -> IMessageProvider.ERROR;
+            case WARNING -> IMessageProvider.WARNING;
+            case ADVICE -> IMessageProvider.INFORMATION;
+        };
+    }
+}

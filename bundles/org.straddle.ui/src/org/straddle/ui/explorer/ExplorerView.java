@@ -1,0 +1,189 @@
+package org.straddle.ui.explorer;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+import org.eclipse.jface.action.Action;
+import org.eclipse.jface.action.IMenuManager;
+import org.eclipse.jface.action.MenuManager;
+import org.eclipse.jface.action.Separator;
+import org.eclipse.jface.viewers.DelegatingStyledCellLabelProvider;
+import org.eclipse.jface.viewers.IStructuredSelection;
+import org.eclipse.jface.viewers.StructuredSelection;
+import org.eclipse.jface.viewers.TreeViewer;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.IActionBars;
+import org.eclipse.ui.actions.ActionFactory;
+import org.eclipse.ui.part.ViewPart;
+import org.straddle.model.Event;
+import org.straddle.model.Identified;
+import org.straddle.model.Stop;
+import org.straddle.model.Turn;
+import org.straddle.ui.parts.Act;
+import org.straddle.ui.parts.EmptyOr;
+import org.straddle.ui.session.Computed;
+import org.straddle.ui.session.EventSession;
+import org.straddle.ui.session.SessionListener;
+import org.straddle.ui.things.Kind;
+import org.straddle.ui.things.ThingActions;
+
+/** Everything in the event as a tree; its selection holds model objects, so that other views can follow it. */
+public final class ExplorerView extends ViewPart implements SessionListener {
+
+    public static final String ID = "org.straddle.ui.explorer";
+
+    private final EventSession session = EventSession.current();
+    private final ExplorerLabels labels = new ExplorerLabels(session);
+    private EmptyOr<TreeViewer> pages;
+    private TreeViewer tree;
+
+    @Override
+    public void createPartControl(Composite parent) {
+        pages = new EmptyOr<>(parent, "No event is open.",
+                "Open an event folder, make a new event, or look at the demo event.",
+                body -> new TreeViewer(body, SWT.MULTI | SWT.H_SCROLL | SWT.V_SCROLL));
+        tree = pages.content();
+        tree.setUseHashlookup(true);
+        tree.setContentProvider(new ExplorerTree());
+        tree.setLabelProvider(new DelegatingStyledCellLabelProvider(labels));
+        tree.addOpenListener(opening -> open((IStructuredSelection) opening.getSelection()));
+        tree.addDoubleClickListener(click -> toggleGroup(((IStructuredSelection) click.getSelection())
+                .getFirstElement()));
+        getSite().setSelectionProvider(tree);
+        menus();
+        session.addListener(this);
+        if (session.isOpen()) {
+            opened(session);
+            session.computed().ifPresent(computed -> computed(session, computed));
+        }
+    }
+
+    @Override
+    public void setFocus() {
+        pages.setFocus();
+    }
+
+    @Override
+    public void dispose() {
+        session.removeListener(this);
+        super.dispose();
+    }
+
+    /** Selects and shows the thing, or what holds it if it has no line of its own. */
+    public void select(Identified thing) {
+        Object shown = thing;
+        while (shown instanceof Identified part && !(shown instanceof Event) && !hasLine(part)) {
+            shown = part.eContainer();
+        }
+        tree.setSelection(new StructuredSelection(shown), true);
+    }
+
+    @Override
+    public void opened(EventSession opened) {
+        labels.counts().take(List.of());
+        tree.setInput(session.event());
+        pages.showContent(true);
+        tree.expandToLevel(2);
+    }
+
+    @Override
+    public void closed(EventSession closed) {
+        tree.setInput(null);
+        pages.showContent(false);
+    }
+
+    @Override
+    public void edited(EventSession edited) {
+        tree.refresh();
+    }
+
+    @Override
+    public void computed(EventSession from, Computed computed) {
+        labels.counts().take(computed.findings());
+        tree.refresh();
+    }
+
+    private static boolean hasLine(Identified thing) {
+        return Kind.of(thing).filter(Kind::hasEditor).isPresent();
+    }
+
+    private void open(IStructuredSelection selection) {
+        Object chosen = selection.getFirstElement();
+        if (chosen instanceof Identified thing) {
+            session.reveal(thing);
+        } else if (chosen == ExplorerTree.DEMAND) {
+            session.reveal(session.event());
+        }
+    }
+
+    private void toggleGroup(Object chosen) {
+        if (chosen instanceof Group) {
+            tree.setExpandedState(chosen, !tree.getExpandedState(chosen));
+        }
+    }
+
+    private void menus() {
+        MenuManager menu = new MenuManager();
+        menu.setRemoveAllWhenShown(true);
+        menu.addMenuListener(this::fill);
+        tree.getControl().setMenu(menu.createContextMenu(tree.getControl()));
+        getSite().registerContextMenu(menu, tree);
+        IActionBars bars = getViewSite().getActionBars();
+        Action delete = new Act("&Delete\tDel", "delete", this::deleteChosen);
+        delete.setActionDefinitionId(ActionFactory.DELETE.getCommandId());
+        bars.setGlobalActionHandler(ActionFactory.DELETE.getId(), delete);
+        Action collapse = new Act("Collapse all", "up", () -> tree.collapseAll());
+        collapse.setToolTipText("Show only the headings");
+        bars.getToolBarManager().add(collapse);
+    }
+
+    private void fill(IMenuManager menu) {
+        if (!session.isOpen()) {
+            return;
+        }
+        List<Identified> chosen = chosen();
+        Object first = tree.getStructuredSelection().getFirstElement();
+        List<Kind> offered = offered(first);
+        offered.forEach(kind -> menu.add(new Act("&New " + kind.word(), Kind.STOP == kind ? "stop" : kind.icon(),
+                () -> ThingActions.create(session, kind, stop(first)))));
+        if (!chosen.isEmpty()) {
+            menu.add(new Separator());
+            menu.add(new Act("&Open\tEnter", "open", () -> open(tree.getStructuredSelection())));
+        }
+        List<Identified> removable = chosen.stream().filter(thing -> !(thing instanceof Event)).toList();
+        if (!removable.isEmpty()) {
+            menu.add(new Act("D&uplicate", "new", () -> ThingActions.duplicate(session, removable)));
+            menu.add(new Act("&Delete\tDel", "delete", this::deleteChosen));
+        }
+        menu.add(new Separator("additions"));
+    }
+
+    /** What can be made where the user points: more of the same kind, turns in a stop, anything at the event. */
+    private static List<Kind> offered(Object first) {
+        if (first instanceof Group group) {
+            return List.of(group.kind());
+        }
+        if (first instanceof Stop) {
+            return List.of(Kind.STOP, Kind.TURN);
+        }
+        if (first instanceof Identified thing && !(thing instanceof Event)) {
+            return Kind.of(thing).stream().toList();
+        }
+        return Group.ALL.stream().map(Group::kind).toList();
+    }
+
+    private static Stop stop(Object first) {
+        return first instanceof Turn turn ? (Stop) turn.eContainer() : first instanceof Stop stop ? stop : null;
+    }
+
+    private void deleteChosen() {
+        ThingActions.delete(getSite().getShell(), session,
+                chosen().stream().filter(thing -> !(thing instanceof Event)).toList());
+    }
+
+    private List<Identified> chosen() {
+        return Stream.of(tree.getStructuredSelection().toArray()).filter(Identified.class::isInstance)
+                .map(Identified.class::cast).toList();
+    }
+}

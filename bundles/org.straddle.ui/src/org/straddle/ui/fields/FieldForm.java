@@ -1,0 +1,278 @@
+package org.straddle.ui.fields;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+
+import org.eclipse.emf.common.util.Enumerator;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.jface.viewers.CheckboxTableViewer;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.forms.IManagedForm;
+import org.eclipse.ui.forms.events.HyperlinkAdapter;
+import org.eclipse.ui.forms.events.HyperlinkEvent;
+import org.eclipse.ui.forms.widgets.ExpandableComposite;
+import org.eclipse.ui.forms.widgets.FormToolkit;
+import org.eclipse.ui.forms.widgets.Hyperlink;
+import org.eclipse.ui.forms.widgets.Section;
+import org.straddle.model.Identified;
+import org.straddle.ui.session.EventSession;
+import org.straddle.ui.things.ThingText;
+
+/**
+ * A form of titled sections with fields in three columns: name, control, unit. Editors say what the fields are; how
+ * they look, validate, commit and follow the event is decided here once.
+ */
+public final class FieldForm {
+
+    private static final int FIELD_WIDTH = 170;
+
+    private final EventSession session;
+    private final IManagedForm form;
+    private final List<Field> fields = new ArrayList<>();
+    private Composite section;
+
+    public FieldForm(EventSession session, IManagedForm form) {
+        this.session = session;
+        this.form = form;
+        GridLayout columns = new GridLayout(2, true);
+        columns.marginWidth = 12;
+        columns.marginHeight = 10;
+        columns.horizontalSpacing = 24;
+        columns.verticalSpacing = 14;
+        form.getForm().getBody().setLayout(columns);
+    }
+
+    public EventSession session() {
+        return session;
+    }
+
+    public IManagedForm managedForm() {
+        return form;
+    }
+
+    /** Starts a section; fields that follow go into it. */
+    public FieldForm section(String title, String description) {
+        return section(title, description, 1, 1);
+    }
+
+    /** A section over the whole width, for tables. */
+    public FieldForm wide(String title, String description) {
+        return section(title, description, 2, 1);
+    }
+
+    /** A section that stands beside several others. */
+    public FieldForm tall(String title, String description, int rows) {
+        return section(title, description, 1, rows);
+    }
+
+    private FieldForm section(String title, String description, int columns, int rows) {
+        FormToolkit toolkit = form.getToolkit();
+        int style = ExpandableComposite.TITLE_BAR | (description.isEmpty() ? 0 : Section.DESCRIPTION);
+        Section frame = toolkit.createSection(form.getForm().getBody(), style);
+        frame.setText(title);
+        if (!description.isEmpty()) {
+            frame.setDescription(description);
+        }
+        GridData place = new GridData(SWT.FILL, SWT.TOP, true, false, columns, rows);
+        place.widthHint = columns == 1 ? 340 : 700;
+        frame.setLayoutData(place);
+        section = toolkit.createComposite(frame);
+        GridLayout layout = new GridLayout(3, false);
+        layout.marginWidth = 2;
+        layout.marginHeight = 6;
+        layout.horizontalSpacing = 10;
+        layout.verticalSpacing = 6;
+        section.setLayout(layout);
+        frame.setClient(section);
+        return this;
+    }
+
+    /** One line of text in a notation. */
+    public <T> TextField<T> text(String name, String unit, Notation<T> notation, Slot<T> slot) {
+        label(name, SWT.CENTER);
+        Text box = form.getToolkit().createText(section, "", SWT.SINGLE);
+        place(box, unit, SWT.DEFAULT);
+        return track(new TextField<>(session, form.getMessageManager(), box, told(notation), notation, slot));
+    }
+
+    public <T> TextField<T> text(String name, String unit, Notation<T> notation, EObject owner,
+            EStructuralFeature feature) {
+        return text(name, unit, notation, Slot.of(session, owner, feature));
+    }
+
+    /** Several lines of plain text. */
+    public TextField<String> lines(String name, int lines, EObject owner, EStructuralFeature feature) {
+        label(name, SWT.TOP);
+        Text box = form.getToolkit().createText(section, "", SWT.MULTI | SWT.WRAP | SWT.V_SCROLL);
+        place(box, "", lines * box.getLineHeight());
+        return track(new TextField<>(session, form.getMessageManager(), box, null, Words.any(),
+                Slot.of(session, owner, feature)));
+    }
+
+    public void check(String name, EObject owner, EStructuralFeature feature) {
+        check(name, Slot.of(session, owner, feature));
+    }
+
+    /** One of the values of an enumeration of the model. */
+    public <E extends Enumerator> ChoiceField<E> choice(String name, List<E> values, EObject owner,
+            EStructuralFeature feature) {
+        label(name, SWT.CENTER);
+        return choice(Slot.of(session, owner, feature), () -> values, Enumerator::getLiteral);
+    }
+
+    /** Another thing of the event; its name leads there. */
+    public <E extends Identified> ChoiceField<E> reference(String name, Supplier<? extends List<E>> things,
+            EObject owner, EReference feature) {
+        Slot<E> slot = Slot.of(session, owner, feature);
+        Hyperlink link = form.getToolkit().createHyperlink(section, name, SWT.NONE);
+        link.setToolTipText("Show the " + name.toLowerCase(Locale.ROOT));
+        link.addHyperlinkListener(new HyperlinkAdapter() {
+            @Override
+            public void linkActivated(HyperlinkEvent click) {
+                if (slot.get().get() != null) {
+                    session.reveal(slot.get().get());
+                }
+            }
+        });
+        return choice(slot, () -> Stream.concat(Stream.of((E) null), things.get().stream()).toList(),
+                thing -> thing == null ? "(none)" : ThingText.of(thing));
+    }
+
+    private <T> ChoiceField<T> choice(Slot<T> slot, Supplier<List<T>> options, Function<T, String> words) {
+        Combo combo = new Combo(section, SWT.READ_ONLY | SWT.DROP_DOWN);
+        form.getToolkit().adapt(combo, true, true);
+        place(combo, "", SWT.DEFAULT);
+        return track(new ChoiceField<>(session, combo, slot, options, words));
+    }
+
+    public void check(String name, Slot<Boolean> slot) {
+        label("", SWT.CENTER);
+        Button button = form.getToolkit().createButton(section, name, SWT.CHECK);
+        button.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false, 2, 1));
+        track(new CheckField(session, button, slot));
+    }
+
+    /** Several other things of the event, ticked in a list. */
+    public <E extends EObject> void members(String name, Supplier<List<E>> things, EObject owner,
+            EReference feature) {
+        label(name, SWT.TOP);
+        Table table = form.getToolkit().createTable(section, SWT.CHECK | SWT.V_SCROLL | SWT.FULL_SELECTION);
+        int rows = Math.max(3, Math.min(7, things.get().size()));
+        place(table, "", rows * (table.getItemHeight() + 2));
+        track(new MembersField<>(session, new CheckboxTableViewer(table), Slot.of(session, owner, feature), things));
+    }
+
+    /** A line of text that is worked out, not entered. */
+    public void told(String name, Supplier<String> words) {
+        label(name, SWT.TOP);
+        Label line = form.getToolkit().createLabel(section, words.get(), SWT.WRAP);
+        GridData place = new GridData(SWT.FILL, SWT.TOP, true, false, 2, 1);
+        place.widthHint = FIELD_WIDTH;
+        line.setLayoutData(place);
+        track(() -> {
+            if (!line.getText().equals(words.get())) {
+                line.setText(words.get());
+                line.requestLayout();
+            }
+        });
+    }
+
+    /** A table over the list that a feature holds, with the buttons to change it. */
+    public <E extends EObject> TableField<E> table(EObject owner, EReference list, String what, Supplier<E> fresh,
+            int rows) {
+        return table(() -> owner, list, what, fresh, rows);
+    }
+
+    /** A table whose rows come from elsewhere and can only be removed. */
+    public <E extends EObject> TableField<E> table(EObject owner, EReference list, String what, int rows) {
+        return table(() -> owner, list, what, null, rows);
+    }
+
+    /** The same over an object that changes with what is chosen elsewhere; null shows no rows. */
+    public <E extends EObject> TableField<E> table(Supplier<? extends EObject> owner, EReference list, String what,
+            Supplier<E> fresh, int rows) {
+        return track(new TableField<>(this, section, owner, list, what, fresh, rows));
+    }
+
+    /** A control of the editor's own over the whole width of the section; it is refreshed with the fields. */
+    public <C extends Control> C own(Function<Composite, C> control, Field refresh, int height) {
+        C made = control.apply(section);
+        GridData place = new GridData(SWT.FILL, SWT.FILL, true, false, 3, 1);
+        place.heightHint = height;
+        place.widthHint = FIELD_WIDTH;
+        made.setLayoutData(place);
+        track(refresh);
+        return made;
+    }
+
+    public Button button(String name, String explanation, Runnable action) {
+        Button button = form.getToolkit().createButton(section, name, SWT.PUSH);
+        button.setToolTipText(explanation);
+        button.setLayoutData(new GridData(SWT.BEGINNING, SWT.CENTER, false, false, 3, 1));
+        button.addListener(SWT.Selection, click -> action.run());
+        return button;
+    }
+
+    public <F extends Field> F track(F field) {
+        fields.add(field);
+        return field;
+    }
+
+    public void refresh() {
+        fields.forEach(Field::refresh);
+    }
+
+    /** Puts the cursor into the first field. */
+    public void focus() {
+        fields.stream().findFirst().ifPresent(Field::focus);
+    }
+
+    private void label(String name, int vertical) {
+        Label label = form.getToolkit().createLabel(section, name);
+        label.setForeground(label.getDisplay().getSystemColor(SWT.COLOR_WIDGET_FOREGROUND));
+        GridData place = new GridData(SWT.BEGINNING, vertical, false, false);
+        place.verticalIndent = vertical == SWT.TOP ? 4 : 0;
+        label.setLayoutData(place);
+    }
+
+    private void place(Control control, String unit, int height) {
+        // Room at the left for the mark of a message.
+        GridData place = new GridData(SWT.FILL, SWT.CENTER, true, false, unit.isEmpty() ? 2 : 1, 1);
+        place.widthHint = FIELD_WIDTH;
+        place.heightHint = height;
+        place.horizontalIndent = 6;
+        control.setLayoutData(place);
+        if (!unit.isEmpty()) {
+            form.getToolkit().createLabel(section, unit);
+        }
+    }
+
+    private Label told(Notation<?> notation) {
+        if (!notation.tells()) {
+            return null;
+        }
+        form.getToolkit().createLabel(section, "");
+        Label line = form.getToolkit().createLabel(section, "");
+        line.setForeground(line.getDisplay().getSystemColor(SWT.COLOR_DARK_GRAY));
+        GridData place = new GridData(SWT.FILL, SWT.CENTER, true, false, 2, 1);
+        place.horizontalIndent = 6;
+        place.widthHint = FIELD_WIDTH;
+        line.setLayoutData(place);
+        return line;
+    }
+}

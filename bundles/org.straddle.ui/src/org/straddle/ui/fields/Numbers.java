@@ -1,0 +1,69 @@
+package org.straddle.ui.fields;
+
+import java.math.BigDecimal;
+import java.util.Locale;
+
+/** A number between bounds, with a point or a comma before its decimals. */
+public final class Numbers implements Notation<Double> {
+
+    private final double least;
+    private final double most;
+
+    private Numbers(double least, double most) {
+        this.least = least;
+        this.most = most;
+    }
+
+    public static Numbers between(double least, double most) {
+        return new Numbers(least, most);
+    }
+
+    /** Whole numbers of the same kind. */
+    public static Notation<Integer> whole(int least, int most) {
+        Numbers numbers = between(least, most);
+        return new Notation<>() {
+            @Override
+            public String print(Integer value) {
+                return value == null ? "" : value.toString();
+            }
+
+            @Override
+            public Integer parse(String text) {
+                double value = numbers.parse(text);
+                if (value != Math.rint(value)) {
+                    throw new IllegalArgumentException("Enter a whole number" + numbers.range() + ".");
+                }
+                return (int) value;
+            }
+        };
+    }
+
+    @Override
+    public String print(Double value) {
+        return value == null ? "" : plain(value);
+    }
+
+    @Override
+    public Double parse(String text) {
+        double value;
+        try {
+            value = Double.parseDouble(text.strip().replace(',', '.').replace('\u2212', '-'));
+        } catch (NumberFormatException none) {
+            throw new IllegalArgumentException("Enter a number" + range() + ".", none);
+        }
+        if (!(value >= least && value <= most)) {
+            throw new IllegalArgumentException("Enter a number" + range() + ".");
+        }
+        return value;
+    }
+
+    /** Without exponent and without trailing zeros. */
+    public static String plain(double value) {
+        return value == 0 ? "0" : BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    }
+
+    private String range() {
+        return most == Double.MAX_VALUE ? String.format(Locale.ROOT, " of at least %s", plain(least))
+                : " from " + plain(least) + " to " + plain(most);
+    }
+}

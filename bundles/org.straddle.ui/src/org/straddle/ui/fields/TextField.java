@@ -1,0 +1,143 @@
+package org.straddle.ui.fields;
+
+import java.util.List;
+import java.util.Objects;
+
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.jface.dialogs.IMessageProvider;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.events.FocusListener;
+import org.eclipse.swt.events.KeyListener;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.forms.IMessageManager;
+import org.straddle.ui.session.EventSession;
+
+/**
+ * One value in a text box. It is read as it is typed; what cannot be read is marked and never reaches the event, what
+ * can be read becomes one command when the typing rests, at Enter, or when the cursor leaves. Escape takes back what
+ * was typed.
+ */
+public final class TextField<T> implements Field {
+
+    /** Rest in typing after which the value is taken over, ms. */
+    private static final int REST_MS = 1200;
+
+    private final EventSession session;
+    private final IMessageManager messages;
+    private final Text text;
+    private final Label told;
+    private final Notation<T> notation;
+    private final Slot<T> slot;
+    private final Runnable commit = this::commit;
+    private T shown;
+    private boolean pending;
+    private boolean refreshing;
+    private Command typed;
+
+    TextField(EventSession session, IMessageManager messages, Text text, Label told, Notation<T> notation,
+            Slot<T> slot) {
+        this.session = session;
+        this.messages = messages;
+        this.text = text;
+        this.told = told;
+        this.notation = notation;
+        this.slot = slot;
+        show(slot.get().get());
+        text.addModifyListener(change -> typing());
+        text.addFocusListener(FocusListener.focusLostAdapter(left -> {
+            commit();
+            typed = null;
+        }));
+        text.addKeyListener(KeyListener.keyPressedAdapter(key -> keyPressed(key.keyCode)));
+        text.addDisposeListener(gone -> session.removePendingEdit(commit));
+    }
+
+    @Override
+    public void focus() {
+        text.setFocus();
+        text.selectAll();
+    }
+
+    @Override
+    public void refresh() {
+        T value = copy(slot.get().get());
+        if (!pending && !Objects.equals(value, shown)) {
+            show(value);
+        } else if (!pending) {
+            tell(value);
+        }
+    }
+
+    private void show(T value) {
+        refreshing = true;
+        shown = copy(value);
+        text.setText(notation.print(value));
+        refreshing = false;
+        messages.removeMessage(this, text);
+        tell(value);
+    }
+
+    private void typing() {
+        if (refreshing) {
+            return;
+        }
+        text.getDisplay().timerExec(-1, commit);
+        try {
+            T value = notation.parse(text.getText());
+            messages.removeMessage(this, text);
+            tell(value);
+            pending = true;
+            session.addPendingEdit(commit);
+            text.getDisplay().timerExec(REST_MS, commit);
+        } catch (IllegalArgumentException refused) {
+            messages.addMessage(this, refused.getMessage(), null, IMessageProvider.ERROR, text);
+            tell("");
+            pending = false;
+            session.removePendingEdit(commit);
+        }
+    }
+
+    private void commit() {
+        session.removePendingEdit(commit);
+        if (!pending || text.isDisposed()) {
+            return;
+        }
+        T value = notation.parse(text.getText());
+        if (!Objects.equals(value, copy(slot.get().get()))) {
+            Command command = slot.set().apply(value);
+            if (session.executeInstead(typed, command)) {
+                typed = command;
+            }
+            shown = copy(slot.get().get());
+        }
+        pending = false;
+    }
+
+    private void keyPressed(int key) {
+        if (key == SWT.ESC) {
+            pending = false;
+            session.removePendingEdit(commit);
+            show(slot.get().get());
+        } else if ((key == SWT.CR || key == SWT.KEYPAD_CR) && (text.getStyle() & SWT.MULTI) == 0) {
+            commit();
+        }
+    }
+
+    private void tell(T value) {
+        tell(value == null ? "" : notation.told(value));
+    }
+
+    private void tell(String words) {
+        if (told != null && !told.getText().equals(words)) {
+            told.setText(words);
+            told.setToolTipText(words);
+        }
+    }
+
+    /** The event's own lists change under our hands: keep what they held. */
+    @SuppressWarnings("unchecked")
+    private static <T> T copy(T value) {
+        return value instanceof List<?> list ? (T) List.copyOf(list) : value;
+    }
+}

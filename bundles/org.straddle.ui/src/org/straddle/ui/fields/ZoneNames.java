@@ -1,0 +1,34 @@
+package org.straddle.ui.fields;
+
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.time.ZoneId;
+
+/** A time zone by its IANA name. */
+public final class ZoneNames implements Notation<String> {
+
+    @Override
+    public String print(String value) {
+        return value == null ? "" : value;
+    }
+
+    @Override
+    public String parse(String text) {
+        try {
+            return text.isBlank() ? null : ZoneId.of(text.strip()).getId();
+        } catch (DateTimeException unknown) {
+            throw new IllegalArgumentException(
+                    "This zone is unknown: enter an IANA name such as Atlantic/Reykjavik or Europe/Oslo.", unknown);
+        }
+    }
+
+    @Override
+    public String told(String value) {
+        return "UTC" + ZoneId.of(value).getRules().getOffset(Instant.now()).getId().replace("Z", "") + " today";
+    }
+
+    @Override
+    public boolean tells() {
+        return true;
+    }
+}

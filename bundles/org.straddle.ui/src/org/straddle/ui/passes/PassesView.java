@@ -1,0 +1,246 @@
+package org.straddle.ui.passes;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Stream;
+
+import org.eclipse.jface.action.Action;
+import org.eclipse.jface.action.IAction;
+import org.eclipse.jface.action.IMenuManager;
+import org.eclipse.jface.action.MenuManager;
+import org.eclipse.jface.action.Separator;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.viewers.IStructuredSelection;
+import org.eclipse.nebula.widgets.nattable.hideshow.command.MultiColumnHideCommand;
+import org.eclipse.nebula.widgets.nattable.hideshow.command.MultiColumnShowCommand;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.events.MouseListener;
+import org.eclipse.swt.events.KeyListener;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Spinner;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.part.ViewPart;
+import org.straddle.model.Bird;
+import org.straddle.model.Event;
+import org.straddle.model.Fresh;
+import org.straddle.model.Identified;
+import org.straddle.model.Stop;
+import org.straddle.model.StraddlePackage.Literals;
+import org.straddle.model.Turn;
+import org.straddle.outlook.SitePass;
+import org.straddle.sky.Pass;
+import org.straddle.ui.parts.Act;
+import org.straddle.ui.parts.EmptyOr;
+import org.straddle.ui.session.Computed;
+import org.straddle.ui.session.Edit;
+import org.straddle.ui.session.EventSession;
+import org.straddle.ui.session.SessionListener;
+import org.straddle.ui.things.ThingText;
+import org.straddle.ui.things.Times;
+
+/** All passes above all sites of the event, and which of them are worked. */
+public final class PassesView extends ViewPart implements SessionListener {
+
+    public static final String ID = "org.straddle.ui.passes";
+
+    private final EventSession session = EventSession.current();
+    private EmptyOr<Content> pages;
+
+    /** The filter line and the table under it. */
+    private record Content(Text words, Spinner peak, Button worked, Label count, PassTable table) {
+
+        void filter() {
+            String[] wanted = words.getText().strip().toLowerCase(Locale.ROOT).split("\\s+");
+            int least = peak.getSelection();
+            boolean workedOnly = worked.getSelection();
+            table.filter(row -> row.found().pass().peakElevationDeg() >= least
+                    && (!workedOnly || !row.workedBy().isEmpty())
+                    && Stream.of(wanted).allMatch(text(row)::contains));
+            int size = table.rows().size();
+            count.setText(size == 1 ? "1 pass" : size + " passes");
+            count.requestLayout();
+        }
+
+        private static String text(PassRow row) {
+            return (ThingText.of(row.found().site()) + " " + ThingText.of(row.found().bird()) + " "
+                    + Times.utcDay(row.found().pass().aos()) + " " + row.workedBy()).toLowerCase(Locale.ROOT);
+        }
+    }
+
+    @Override
+    public void createPartControl(Composite parent) {
+        pages = new EmptyOr<>(parent, "No event is open.", "Passes appear here when an event is open.",
+                this::content);
+        PassTable table = pages.content().table();
+        table.control().addMouseListener(MouseListener.mouseDoubleClickAdapter(click -> revealFirst()));
+        table.control().addKeyListener(KeyListener.keyPressedAdapter(key -> {
+            if (key.keyCode == SWT.CR || key.keyCode == SWT.KEYPAD_CR) {
+                revealFirst();
+            }
+        }));
+        MenuManager menu = new MenuManager();
+        menu.setRemoveAllWhenShown(true);
+        menu.addMenuListener(this::fill);
+        table.control().setMenu(menu.createContextMenu(table.control()));
+        getSite().setSelectionProvider(table.selection());
+        IMenuManager viewMenu = getViewSite().getActionBars().getMenuManager();
+        columnChoice(viewMenu, table);
+        getViewSite().getActionBars().getToolBarManager().add(new Act("Write the table as CSV…", "export",
+                () -> PassCsv.ask(getSite().getShell(), table.rows())));
+        session.addListener(this);
+        if (session.isOpen()) {
+            opened(session);
+            session.computed().ifPresent(computed -> computed(session, computed));
+        }
+    }
+
+    @Override
+    public void setFocus() {
+        pages.content().table().control().setFocus();
+    }
+
+    @Override
+    public void dispose() {
+        session.removeListener(this);
+        super.dispose();
+    }
+
+    @Override
+    public void opened(EventSession opened) {
+        pages.say("Finding passes…", "Every bird is followed over every site.");
+    }
+
+    @Override
+    public void closed(EventSession closed) {
+        pages.say("No event is open.", "Passes appear here when an event is open.");
+    }
+
+    @Override
+    public void computed(EventSession from, Computed computed) {
+        List<SitePass> passes = computed.outlook().passes();
+        if (passes.isEmpty()) {
+            pages.say("No passes.", "Passes need sites with a position, birds with element sets near the event's days,"
+                    + " and days. File, Import element sets brings element sets.");
+            return;
+        }
+        Map<Pass, String> workers = workers(computed, passes);
+        pages.content().table().show(passes.stream().map(found -> new PassRow(found, computed.outlook().zone(),
+                workers.getOrDefault(found.pass(), ""))).toList());
+        pages.content().filter();
+        pages.showContent(true);
+    }
+
+    /** Passes do not know who works them: the turns at the same site and bird that overlap them do. */
+    private static Map<Pass, String> workers(Computed computed, List<SitePass> passes) {
+        Map<Pass, String> workers = new HashMap<>();
+        List<Stop> stops = computed.snapshot().getPlan() == null ? List.of()
+                : computed.snapshot().getPlan().getStops();
+        for (SitePass found : passes) {
+            stops.stream().filter(stop -> stop.getSite() == found.site() && stop.getTeam() != null)
+                    .filter(stop -> stop.getTurns().stream().anyMatch(turn -> works(turn, found)))
+                    .forEach(stop -> workers.merge(found.pass(), ThingText.of(stop.getTeam()),
+                            (a, b) -> a + ", " + b));
+        }
+        return workers;
+    }
+
+    private static boolean works(Turn turn, SitePass found) {
+        return turn.getBird() == found.bird() && turn.getStart() != null && turn.getEnd() != null
+                && turn.getStart().isBefore(found.pass().los()) && turn.getEnd().isAfter(found.pass().aos());
+    }
+
+    private Content content(Composite parent) {
+        Composite body = new Composite(parent, SWT.NONE);
+        GridLayout layout = new GridLayout(5, false);
+        layout.marginWidth = 0;
+        layout.marginHeight = 3;
+        layout.horizontalSpacing = 10;
+        layout.verticalSpacing = 3;
+        body.setLayout(layout);
+        Text words = new Text(body, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
+        words.setMessage("Show passes with these words: site, bird, day, team");
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(words);
+        new Label(body, SWT.NONE).setText("Peak of at least °");
+        Spinner peak = new Spinner(body, SWT.BORDER);
+        peak.setMaximum(90);
+        Button worked = new Button(body, SWT.CHECK);
+        worked.setText("Worked only");
+        Label count = new Label(body, SWT.NONE);
+        PassTable table = new PassTable(body);
+        GridDataFactory.fillDefaults().grab(true, true).span(5, 1).applyTo(table.control());
+        Content content = new Content(words, peak, worked, count, table);
+        words.addModifyListener(change -> content.filter());
+        peak.addListener(SWT.Selection, change -> content.filter());
+        worked.addListener(SWT.Selection, change -> content.filter());
+        return content;
+    }
+
+    private static void columnChoice(IMenuManager menu, PassTable table) {
+        for (int i = 0; i < PassRow.COLUMNS.size(); i++) {
+            int column = i;
+            Action choice = new Action("Show " + PassRow.COLUMNS.get(i).title(), IAction.AS_CHECK_BOX) {
+                @Override
+                public void run() {
+                    if (isChecked()) {
+                        table.control().doCommand(new MultiColumnShowCommand(List.of(column)));
+                    } else {
+                        table.columns().hideColumnIndexes(List.of(column));
+                    }
+                }
+            };
+            choice.setChecked(true);
+            menu.add(choice);
+        }
+    }
+
+    private void revealFirst() {
+        PassRow row = chosen();
+        if (row != null) {
+            session.reveal(row.found().site());
+        }
+    }
+
+    private PassRow chosen() {
+        return (PassRow) ((IStructuredSelection) pages.content().table().selection().getSelection())
+                .getFirstElement();
+    }
+
+    private void fill(IMenuManager menu) {
+        PassRow row = chosen();
+        if (row == null || !session.isOpen()) {
+            return;
+        }
+        for (Identified thing : List.of(row.found().site(), row.found().bird())) {
+            menu.add(new Act("Show " + ThingText.of(thing), "open", () -> session.reveal(thing)));
+        }
+        menu.add(new Separator());
+        for (Stop stop : stopsDuring(row.found())) {
+            menu.add(new Act("&Work it in stop " + ThingText.of(stop), "turn", () -> work(row.found(), stop)));
+        }
+    }
+
+    /** Live stops at the pass's site that hold the whole pass. */
+    private List<Stop> stopsDuring(SitePass found) {
+        Event event = session.event();
+        return event.getPlan() == null ? List.of() : event.getPlan().getStops().stream()
+                .filter(stop -> stop.getSite() != null && stop.getSite().getId().equals(found.site().getId())
+                        && stop.getArrival() != null && stop.getDeparture() != null
+                        && !stop.getArrival().isAfter(found.pass().aos())
+                        && !stop.getDeparture().isBefore(found.pass().los())).toList();
+    }
+
+    private void work(SitePass found, Stop stop) {
+        session.live(found.bird().getId()).filter(Bird.class::isInstance).ifPresent(bird -> {
+            Turn turn = Fresh.turn();
+            turn.setBird((Bird) bird);
+            turn.setStart(found.pass().aos());
+            turn.setEnd(found.pass().los());
+            session.execute(Edit.add(session.editingDomain(), stop, Literals.STOP__TURNS, turn, "turn"));
+        });
+    }
+}

@@ -1,0 +1,130 @@
+package org.straddle.ui.session;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.common.command.CompoundCommand;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.EStructuralFeature.Setting;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.eclipse.emf.edit.command.AddCommand;
+import org.eclipse.emf.edit.command.MoveCommand;
+import org.eclipse.emf.edit.command.RemoveCommand;
+import org.eclipse.emf.edit.command.SetCommand;
+import org.eclipse.emf.edit.domain.EditingDomain;
+import org.straddle.model.Event;
+import org.straddle.model.Stop;
+import org.straddle.model.Turn;
+
+/** Commands with the words that the Undo menu shows. */
+public final class Edit {
+
+    /** Ends of feature names that only tell the unit. */
+    private static final List<String> UNITS =
+            List.of("Deg", "Kmh", "Km", "Kg", "Mhz", "Hz", "Wh", "Percent", "Minutes", "Days", "M", "W");
+
+    private Edit() {
+    }
+
+    /** Sets one feature; null unsets a reference, a list replaces all that the feature holds. */
+    public static Command set(EditingDomain domain, EObject owner, EStructuralFeature feature, Object value) {
+        Object stored = value == null && !feature.isMany() ? SetCommand.UNSET_VALUE : value;
+        return named("Change " + words(feature), SetCommand.create(domain, owner, feature, stored));
+    }
+
+    public static Command add(EditingDomain domain, EObject owner, EReference list, EObject thing, String what) {
+        return named("Add " + what, AddCommand.create(domain, owner, list, thing));
+    }
+
+    public static Command move(EditingDomain domain, EObject owner, EReference list, EObject thing, int to) {
+        return named("Move in " + words(list), MoveCommand.create(domain, owner, list, thing, to));
+    }
+
+    public static Command remove(EditingDomain domain, EObject owner, EStructuralFeature list, Collection<?> things,
+            String what) {
+        return named("Remove " + what, RemoveCommand.create(domain, owner, list, things));
+    }
+
+    /**
+     * Deletes things with everything that means nothing without them (the stops of a team or site, the turns of a
+     * bird), and clears what else points at them.
+     */
+    public static Command delete(EditingDomain domain, Event event, Collection<? extends EObject> things,
+            String what) {
+        Set<EObject> doomed = withDependents(event, things);
+        Set<EObject> gone = new LinkedHashSet<>(doomed);
+        doomed.forEach(thing -> thing.eAllContents().forEachRemaining(gone::add));
+        CompoundCommand command = new CompoundCommand("Delete " + what);
+        Map<EObject, Collection<Setting>> uses = EcoreUtil.UsageCrossReferencer.findAll(gone, event);
+        uses.forEach((thing, settings) -> settings.stream()
+                .filter(use -> !gone.contains(use.getEObject()) && clearable(use.getEStructuralFeature()))
+                .forEach(use -> command.append(clear(domain, use, thing))));
+        for (EObject thing : doomed) {
+            if (!EcoreUtil.isAncestor(others(doomed, thing), thing)) {
+                command.append(RemoveCommand.create(domain, thing.eContainer(), thing.eContainingFeature(), thing));
+            }
+        }
+        return command;
+    }
+
+    /** The given things and those that go with them. */
+    public static Set<EObject> withDependents(Event event, Collection<? extends EObject> things) {
+        Set<EObject> all = new LinkedHashSet<>(things);
+        for (Stop stop : event.getPlan() == null ? List.<Stop>of() : event.getPlan().getStops()) {
+            if (all.contains(stop.getTeam()) || all.contains(stop.getSite())) {
+                all.add(stop);
+            }
+            for (Turn turn : stop.getTurns()) {
+                if (all.contains(turn.getBird())) {
+                    all.add(turn);
+                }
+            }
+        }
+        return all;
+    }
+
+    /** Several commands as one step for the user. */
+    public static Command together(String label, List<Command> commands) {
+        return new CompoundCommand(label, commands);
+    }
+
+    /** The feature's name in words, without the unit: "mark error". */
+    public static String words(EStructuralFeature feature) {
+        String name = feature.getName();
+        for (String unit : UNITS) {
+            if (name.endsWith(unit) && name.length() > unit.length()) {
+                name = name.substring(0, name.length() - unit.length());
+                break;
+            }
+        }
+        return name.replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(Locale.ROOT);
+    }
+
+    private static Command named(String label, Command command) {
+        return new CompoundCommand(label, new ArrayList<>(List.of(command)));
+    }
+
+    private static boolean clearable(EStructuralFeature feature) {
+        return feature.isChangeable() && !(feature instanceof EReference link && link.isContainment());
+    }
+
+    private static Command clear(EditingDomain domain, Setting use, EObject thing) {
+        EStructuralFeature feature = use.getEStructuralFeature();
+        return feature.isMany() ? RemoveCommand.create(domain, use.getEObject(), feature, thing)
+                : SetCommand.create(domain, use.getEObject(), feature, SetCommand.UNSET_VALUE);
+    }
+
+    private static Collection<EObject> others(Set<EObject> all, EObject one) {
+        Set<EObject> others = new LinkedHashSet<>(all);
+        others.remove(one);
+        return others;
+    }
+}

@@ -1,0 +1,99 @@
+package org.straddle.ui.things;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Shell;
+import org.straddle.model.Event;
+import org.straddle.model.Fresh;
+import org.straddle.model.Identified;
+import org.straddle.model.Stop;
+import org.straddle.model.Team;
+import org.straddle.ui.session.Edit;
+import org.straddle.ui.session.EventSession;
+
+/** Making, doubling and deleting things, the same from every view. */
+public final class ThingActions {
+
+    private ThingActions() {
+    }
+
+    /** Makes a thing of the kind where such things live, and shows it; turns need their stop. */
+    public static Identified create(EventSession session, Kind kind, Stop stop) {
+        Event event = session.event();
+        EObject home = kind == Kind.TURN ? stop : kind == Kind.STOP ? event.getPlan() : event;
+        Identified thing = Fresh.of(kind.type());
+        if (thing instanceof Team team) {
+            team.setNumber(event.getTeams().stream().mapToInt(Team::getNumber).max().orElse(0) + 1);
+        }
+        session.execute(Edit.add(session.editingDomain(), home, kind.home(), thing, kind.word()));
+        session.reveal(thing);
+        return thing;
+    }
+
+    /** Copies things beside themselves, with identities of their own. */
+    public static void duplicate(EventSession session, Collection<? extends Identified> things) {
+        List<Command> commands = new ArrayList<>();
+        Identified last = null;
+        for (Identified thing : things) {
+            Kind kind = Kind.of(thing).orElseThrow();
+            Identified copy = EcoreUtil.copy(thing);
+            renew(copy);
+            name(copy).ifPresent(feature -> copy.eSet(feature, copyName((String) copy.eGet(feature))));
+            commands.add(Edit.add(session.editingDomain(), thing.eContainer(), kind.home(), copy, kind.word()));
+            last = copy;
+        }
+        if (last != null && session.execute(Edit.together("Duplicate " + words(things), commands))) {
+            session.reveal(last);
+        }
+    }
+
+    /** Deletes after asking when more goes than was chosen. */
+    public static void delete(Shell shell, EventSession session, Collection<? extends Identified> things) {
+        if (things.isEmpty()) {
+            return;
+        }
+        Set<EObject> all = Edit.withDependents(session.event(), things);
+        int more = all.size() - things.size();
+        if (more > 0 && MessageDialog.open(MessageDialog.QUESTION, shell, "Delete " + words(things),
+                "Deleting " + words(things) + " also deletes " + more + " planned "
+                        + (more == 1 ? "stop or turn" : "stops and turns") + " that mean nothing without it.\n\n"
+                        + "Undo brings everything back.", SWT.NONE, "&Delete", "Cancel") != 0) {
+            return;
+        }
+        session.execute(Edit.delete(session.editingDomain(), session.event(), things, words(things)));
+    }
+
+    private static String words(Collection<? extends Identified> things) {
+        Identified first = things.iterator().next();
+        return things.size() == 1 ? Kind.of(first).map(Kind::word).orElse("thing") + " " + ThingText.of(first)
+                : things.size() + " things";
+    }
+
+    private static void renew(Identified copy) {
+        copy.setId(UUID.randomUUID().toString());
+        copy.eAllContents().forEachRemaining(part -> {
+            if (part instanceof Identified inner) {
+                inner.setId(UUID.randomUUID().toString());
+            }
+        });
+    }
+
+    private static Optional<EStructuralFeature> name(Identified thing) {
+        return Optional.ofNullable(thing.eClass().getEStructuralFeature("name"));
+    }
+
+    private static String copyName(String name) {
+        return name == null || name.isBlank() ? name : name + " (copy)";
+    }
+}

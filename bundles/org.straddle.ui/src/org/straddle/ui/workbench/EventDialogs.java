@@ -1,0 +1,89 @@
+package org.straddle.ui.workbench;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+
+import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.swt.widgets.DirectoryDialog;
+import org.eclipse.swt.widgets.Shell;
+import org.straddle.demo.DemoEvent;
+import org.straddle.store.EventFolder;
+
+/** Asks for the folder, then opens, makes or saves the event there. */
+public final class EventDialogs {
+
+    private EventDialogs() {
+    }
+
+    public static void open(Shell shell) {
+        String chosen = folder(shell, "Open event folder", "Choose the folder of an event.");
+        if (chosen != null) {
+            OpenEvent.open(shell, Path.of(chosen));
+        }
+    }
+
+    public static void createNew(Shell shell) {
+        NewEventDialog dialog = new NewEventDialog(shell);
+        if (dialog.open() == NewEventDialog.OK) {
+            NewEventDialog.Answer answer = dialog.answer();
+            OpenEvent.open(shell, "Making " + answer.folder().getFileName(),
+                    () -> EventFolder.create(answer.folder(), answer.event()));
+        }
+    }
+
+    public static void makeDemo(Shell shell) {
+        String chosen = folder(shell, "Make the demo event",
+                "Choose an empty folder, or one in which a folder “skerry-demo” is made.");
+        if (chosen != null) {
+            Path folder = empty(Path.of(chosen)) ? Path.of(chosen) : free(Path.of(chosen), "skerry-demo");
+            OpenEvent.open(shell, "Making the demo event", () -> {
+                DemoEvent.write(folder);
+                return EventFolder.open(folder);
+            });
+        }
+    }
+
+    public static void saveAs(Shell shell) {
+        String chosen = folder(shell, "Save event as", "Choose an empty folder for the event.");
+        if (chosen == null) {
+            return;
+        }
+        if (empty(Path.of(chosen))) {
+            SaveEvent.saveAs(shell, Path.of(chosen));
+        } else {
+            MessageDialog.openError(shell, "Save event as", "The folder " + chosen + " is not empty.\n\nChoose or make"
+                    + " an empty folder: an event never mixes with other files.");
+        }
+    }
+
+    private static String folder(Shell shell, String title, String message) {
+        DirectoryDialog dialog = new DirectoryDialog(shell);
+        dialog.setText(title);
+        dialog.setMessage(message);
+        RecentEvents.list().stream().findFirst().map(Path::getParent)
+                .ifPresent(parent -> dialog.setFilterPath(parent.toString()));
+        return dialog.open();
+    }
+
+    static boolean empty(Path folder) {
+        if (!Files.exists(folder)) {
+            return true;
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.findAny().isEmpty();
+        } catch (IOException unreadable) {
+            return false;
+        }
+    }
+
+    /** The name, or the name with the first number that is free. */
+    private static Path free(Path parent, String name) {
+        Path folder = parent.resolve(name);
+        for (int number = 2; !empty(folder); number++) {
+            folder = parent.resolve(name + "-" + number);
+        }
+        return folder;
+    }
+}

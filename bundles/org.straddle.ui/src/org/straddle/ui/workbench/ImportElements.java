@@ -1,0 +1,67 @@
+package org.straddle.ui.workbench;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+import org.eclipse.core.runtime.NullProgressMonitor;
+import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.FileDialog;
+import org.eclipse.swt.widgets.Shell;
+import org.straddle.exchange.ElementFile;
+import org.straddle.exchange.ElementImport;
+import org.straddle.store.EventFolderException;
+import org.straddle.ui.session.EventSession;
+
+/** Reads files of element sets, says what they would change, and takes them over as one step. */
+final class ImportElements {
+
+    private ImportElements() {
+    }
+
+    static void ask(Shell shell) {
+        FileDialog dialog = new FileDialog(shell, SWT.OPEN | SWT.MULTI);
+        dialog.setText("Import element sets (TLE or OMM)");
+        if (dialog.open() == null) {
+            return;
+        }
+        List<Path> paths = Stream.of(dialog.getFileNames()).map(name -> Path.of(dialog.getFilterPath(), name))
+                .toList();
+        List<ElementFile> files = new ArrayList<>();
+        if (FileWork.run(shell, "Reading element sets",
+                () -> files.addAll(ElementImport.read(paths, new NullProgressMonitor())))) {
+            offer(shell, files);
+        }
+    }
+
+    private static void offer(Shell shell, List<ElementFile> files) {
+        EventSession session = EventSession.current();
+        ElementImport known = ElementImport.into(session.event(), files, number -> false);
+        boolean strangers = !known.unmatched().isEmpty();
+        if (known.isEmpty() && !strangers) {
+            MessageDialog.openInformation(shell, "Import element sets", known.summary());
+            return;
+        }
+        String[] buttons = strangers && !known.isEmpty()
+                ? new String[] {"&Import for known birds", "Import and &add the other birds", "Cancel"}
+                : strangers ? new String[] {"&Add these birds", "Cancel"} : new String[] {"&Import", "Cancel"};
+        int answer = MessageDialog.open(MessageDialog.QUESTION, shell, "Import element sets", known.summary(),
+                SWT.NONE, buttons);
+        if (answer < 0 || answer == buttons.length - 1) {
+            return;
+        }
+        boolean addBirds = strangers && answer == buttons.length - 2;
+        take(shell, session, addBirds ? ElementImport.into(session.event(), files, number -> true) : known);
+    }
+
+    private static void take(Shell shell, EventSession session, ElementImport chosen) {
+        try {
+            session.execute(chosen.command(session.editingDomain(), session.folder(), Instant.now()));
+        } catch (EventFolderException failure) {
+            Problem.show(shell, failure.getMessage(), failure);
+        }
+    }
+}

@@ -1,0 +1,32 @@
+package org.straddle.ui.workbench;
+
+import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.ui.PlatformUI;
+import org.straddle.ui.session.EventSession;
+
+/** Asks what becomes of unsaved changes before the event is left. */
+public final class LeaveEvent {
+
+    private static final int SAVE = 0;
+    private static final int DISCARD = 1;
+
+    private LeaveEvent() {
+    }
+
+    /** True if the event may be left: nothing was unsaved, it was saved, or the user lets the changes go. */
+    public static boolean ask() {
+        EventSession session = EventSession.current();
+        session.commitPendingEdits();
+        if (!session.dirty()) {
+            return true;
+        }
+        Shell shell = PlatformUI.getWorkbench().getActiveWorkbenchWindow() == null ? null
+                : PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell();
+        int answer = MessageDialog.open(MessageDialog.QUESTION, shell, "Unsaved changes",
+                "“" + session.event().getName() + "” has changes that are not saved.", SWT.NONE, "&Save",
+                "&Discard changes", "Cancel");
+        return answer == DISCARD || answer == SAVE && SaveEvent.save(shell);
+    }
+}

@@ -1,0 +1,51 @@
+package org.straddle.ui.workbench;
+
+import org.eclipse.ui.IFolderLayout;
+import org.eclipse.ui.IPageLayout;
+import org.eclipse.ui.IPerspectiveFactory;
+import org.eclipse.ui.PlatformUI;
+import org.straddle.ui.explorer.ExplorerView;
+import org.straddle.ui.findings.FindingsView;
+import org.straddle.ui.passes.PassesView;
+
+/**
+ * Explorer left, day sheet over the editors in the middle, what the checks say below. Suites that are not installed
+ * leave only a placeholder.
+ */
+public final class PlanPerspective implements IPerspectiveFactory {
+
+    public static final String ID = "org.straddle.ui.perspective.plan";
+
+    static final String PROGRESS = "org.eclipse.ui.views.ProgressView";
+    static final String DAY_SHEET = "org.straddle.ui.daysheet.view";
+    static final String MAP = "org.straddle.ui.map.view";
+    static final String PACKING = "org.straddle.ui.kit.packing";
+    static final String SAFETY_NOTES = "org.straddle.ui.safety.notes";
+
+    @Override
+    public void createInitialLayout(IPageLayout layout) {
+        String editors = layout.getEditorArea();
+        layout.setEditorAreaVisible(true);
+        layout.addView(ExplorerView.ID, IPageLayout.LEFT, 0.22f, editors);
+
+        IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.68f, editors);
+        below.addView(FindingsView.ID);
+        below.addView(PassesView.ID);
+        whenInstalled(below, PACKING);
+        whenInstalled(below, SAFETY_NOTES);
+        below.addPlaceholder(PROGRESS);
+        below.addPlaceholder("org.straddle.ui.*");
+
+        IFolderLayout above = layout.createFolder("above", IPageLayout.TOP, 0.5f, editors);
+        whenInstalled(above, DAY_SHEET);
+        whenInstalled(above, MAP);
+    }
+
+    private static void whenInstalled(IFolderLayout folder, String view) {
+        if (PlatformUI.getWorkbench().getViewRegistry().find(view) == null) {
+            folder.addPlaceholder(view);
+        } else {
+            folder.addView(view);
+        }
+    }
+}

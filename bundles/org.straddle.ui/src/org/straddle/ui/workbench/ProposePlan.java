@@ -1,0 +1,109 @@
+package org.straddle.ui.workbench;
+
+import java.time.Duration;
+import java.util.Locale;
+import java.util.Optional;
+
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.SubMonitor;
+import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Shell;
+import org.straddle.model.Event;
+import org.straddle.model.Snapshot;
+import org.straddle.outlook.Outlook;
+import org.straddle.plan.ApplyProposal;
+import org.straddle.plan.NeighbourhoodPlanner;
+import org.straddle.plan.PlanSettings;
+import org.straddle.plan.Proposal;
+import org.straddle.ui.session.EventSession;
+
+/**
+ * Searches for a plan in the background while the work goes on, shows how good it gets, and puts it in on demand as
+ * one step. Cancelling the search keeps the best plan found so far on offer.
+ */
+final class ProposePlan extends Job {
+
+    private final Shell shell;
+    private final Event snapshot;
+    private final PlanSettings settings;
+
+    private ProposePlan(Shell shell, Event snapshot, PlanSettings settings) {
+        super("Searching for a plan");
+        this.shell = shell;
+        this.snapshot = snapshot;
+        this.settings = settings;
+        setUser(true);
+    }
+
+    static void ask(Shell shell) {
+        EventSession session = EventSession.current();
+        session.commitPendingEdits();
+        ProposeDialog dialog = new ProposeDialog(shell);
+        if (dialog.open() == ProposeDialog.OK) {
+            new ProposePlan(shell, Snapshot.of(session.event()), dialog.settings()).schedule();
+        }
+    }
+
+    @Override
+    protected IStatus run(IProgressMonitor monitor) {
+        SubMonitor progress = SubMonitor.convert(monitor, "Searching for a plan", 100);
+        Outlook outlook = Outlook.of(snapshot, progress.split(20));
+        SubMonitor search = progress.newChild(80, SubMonitor.SUPPRESS_NONE);
+        Proposal proposal = new NeighbourhoodPlanner().propose(outlook, settings,
+                (worth, iterations, elapsed) -> search.subTask(String.format(Locale.ROOT,
+                        "worth %.2f after %d s; cancel keeps this plan on offer", worth, elapsed.toSeconds())),
+                search);
+        shell.getDisplay().asyncExec(() -> offer(proposal));
+        return Status.OK_STATUS;
+    }
+
+    private void offer(Proposal proposal) {
+        EventSession session = EventSession.current();
+        if (!session.isOpen() || !session.event().getId().equals(snapshot.getId()) || shell.isDisposed()) {
+            return;
+        }
+        if (proposal.ending() == Proposal.Ending.NOTHING_TO_PLAN) {
+            MessageDialog.openInformation(shell, "Plan", "There is nothing to plan: either no team has free time, or no"
+                    + " bird can be worked from any site then.\n\nEnter team days, sites with squares and birds with"
+                    + " element sets, then plan again.");
+            return;
+        }
+        int answer = MessageDialog.open(MessageDialog.QUESTION, shell, "Plan", words(proposal), SWT.NONE,
+                "&Put it in", "&Throw it away");
+        if (answer != 0) {
+            return;
+        }
+        Command command = ApplyProposal.command(session.editingDomain(), session.event(), proposal);
+        if (!session.execute(command)) {
+            MessageDialog.openError(shell, "Plan", "The plan does not fit any more: teams, sites, birds or pinned stops"
+                    + " were changed while it was searched.\n\nPlan again.");
+        }
+    }
+
+    private static String words(Proposal proposal) {
+        int turns = proposal.stops().stream().mapToInt(stop -> stop.turns().size()).sum();
+        String bound = Optional.of(proposal.upperBound()).filter(bounded -> bounded.isPresent())
+                .map(bounded -> String.format(Locale.ROOT, " (no plan can be worth more than %.2f)",
+                        bounded.getAsDouble())).orElse("");
+        StringBuilder words = new StringBuilder(String.format(Locale.ROOT,
+                "%d stops with %d turns, worth %.2f%s, found in %d s.", proposal.stops().size(), turns,
+                proposal.worth(), bound, proposal.elapsed().toSeconds()));
+        if (!proposal.uncovered().isEmpty()) {
+            words.append("\n\nNot worked: ");
+            words.append(String.join(", ", proposal.uncovered().stream().limit(8)
+                    .map(open -> open.square() + " (" + Math.round(100 * open.demand()) + " %)").toList()));
+            words.append(proposal.uncovered().size() > 8 ? " and " + (proposal.uncovered().size() - 8) + " more." : ".");
+        }
+        return words + "\n\nIt takes the place of all stops and turns that are not pinned. Undo brings them back.";
+    }
+
+    /** How long people wait for a plan, unless they say otherwise. */
+    static PlanSettings usual() {
+        return new PlanSettings(Duration.ofSeconds(20), 1);
+    }
+}

@@ -1,0 +1,43 @@
+package org.straddle.ui.workbench;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+import org.eclipse.core.runtime.preferences.IEclipsePreferences;
+import org.eclipse.core.runtime.preferences.InstanceScope;
+import org.osgi.service.prefs.BackingStoreException;
+
+/** The event folders that were opened last, newest first. */
+final class RecentEvents {
+
+    private static final int KEPT = 5;
+    private static final String KEY = "recent";
+
+    private RecentEvents() {
+    }
+
+    static List<Path> list() {
+        return Stream.of(preferences().get(KEY, "").split("\n")).filter(line -> !line.isBlank()).map(Path::of)
+                .filter(Files::isDirectory).toList();
+    }
+
+    static void add(Path path) {
+        List<Path> recent = new ArrayList<>(list());
+        recent.remove(path);
+        recent.add(0, path);
+        preferences().put(KEY, String.join("\n", recent.stream().limit(KEPT).map(Path::toString).toList()));
+        try {
+            preferences().flush();
+        } catch (BackingStoreException lost) {
+            // The list is a convenience: losing it must not disturb the work.
+            Problem.log("The list of recent events could not be written.", lost);
+        }
+    }
+
+    private static IEclipsePreferences preferences() {
+        return InstanceScope.INSTANCE.getNode("org.straddle.ui");
+    }
+}

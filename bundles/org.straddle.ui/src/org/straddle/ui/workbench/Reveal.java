@@ -1,0 +1,40 @@
+package org.straddle.ui.workbench;
+
+import java.util.function.Consumer;
+
+import org.eclipse.ui.IEditorPart;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.IWorkbenchWindow;
+import org.eclipse.ui.PartInitException;
+import org.straddle.model.Identified;
+import org.straddle.ui.editors.Revealing;
+import org.straddle.ui.editors.ThingInput;
+import org.straddle.ui.explorer.ExplorerView;
+import org.straddle.ui.things.Kind;
+
+/** Opens the editor of a thing, or of the nearest thing around it that has one, and selects it in the explorer. */
+final class Reveal implements Consumer<Identified> {
+
+    private final IWorkbenchWindow window;
+
+    Reveal(IWorkbenchWindow window) {
+        this.window = window;
+    }
+
+    @Override
+    public void accept(Identified thing) {
+        IWorkbenchPage page = window.getActivePage();
+        Identified edited = Kind.edited(thing);
+        try {
+            IEditorPart editor = page.openEditor(new ThingInput(edited), Kind.of(edited).orElseThrow().editorId());
+            if (editor instanceof Revealing revealing && thing != edited) {
+                revealing.reveal(thing);
+            }
+        } catch (PartInitException failure) {
+            Problem.show(window.getShell(), "This could not be shown.", failure);
+        }
+        if (page.findView(ExplorerView.ID) instanceof ExplorerView explorer) {
+            explorer.select(thing);
+        }
+    }
+}

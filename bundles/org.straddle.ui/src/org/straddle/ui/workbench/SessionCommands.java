@@ -1,0 +1,94 @@
+package org.straddle.ui.workbench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.ui.IWorkbenchWindow;
+import org.eclipse.ui.commands.ICommandService;
+import org.eclipse.ui.handlers.IHandlerService;
+import org.straddle.ui.session.Computed;
+import org.straddle.ui.session.EventSession;
+import org.straddle.ui.session.SessionListener;
+
+/** Gives the commands of menus, tools and keys their meaning, and keeps what is possible up to date. */
+final class SessionCommands implements SessionListener {
+
+    private static final String UNDO = "org.eclipse.ui.edit.undo";
+    private static final String REDO = "org.eclipse.ui.edit.redo";
+
+    private final IWorkbenchWindow window;
+    private final List<SessionCommand> all = new ArrayList<>();
+
+    private SessionCommands(IWorkbenchWindow window) {
+        this.window = window;
+    }
+
+    static void activate(EventSession session, IWorkbenchWindow window) {
+        SessionCommands commands = new SessionCommands(window);
+        BooleanSupplier always = () -> true;
+        BooleanSupplier open = session::isOpen;
+        commands.add("org.straddle.ui.open", always, EventDialogs::open);
+        commands.add("org.straddle.ui.newEvent", always, EventDialogs::createNew);
+        commands.add("org.straddle.ui.makeDemo", always, EventDialogs::makeDemo);
+        commands.add("org.eclipse.ui.file.save", session::dirty, SaveEvent::save);
+        commands.add("org.eclipse.ui.file.saveAs", open, EventDialogs::saveAs);
+        commands.add("org.straddle.ui.closeEvent", open, shell -> {
+            if (LeaveEvent.ask()) {
+                session.close();
+            }
+        });
+        commands.add("org.straddle.ui.importElements", open, ImportElements::ask);
+        commands.add("org.straddle.ui.propose", open, ProposePlan::ask);
+        commands.add("org.straddle.ui.check", open, shell -> session.computeNow());
+        commands.add("org.straddle.ui.publish", open, PublishEvent::ask);
+        commands.add(UNDO, session::canUndo, shell -> session.undo(), () -> label("&Undo", session.undoLabel()));
+        commands.add(REDO, session::canRedo, shell -> session.redo(), () -> label("&Redo", session.redoLabel()));
+        session.addListener(commands);
+        commands.refresh();
+    }
+
+    private static String label(String verb, String what) {
+        return what.isEmpty() ? verb : verb + " " + Character.toLowerCase(what.charAt(0)) + what.substring(1);
+    }
+
+    private void add(String command, BooleanSupplier possible, Consumer<Shell> action) {
+        add(command, possible, action, null);
+    }
+
+    private void add(String command, BooleanSupplier possible, Consumer<Shell> action, Supplier<String> label) {
+        SessionCommand handler = new SessionCommand(window.getShell(), possible, action, label);
+        all.add(handler);
+        window.getService(IHandlerService.class).activateHandler(command, handler);
+    }
+
+    @Override
+    public void opened(EventSession session) {
+        refresh();
+    }
+
+    @Override
+    public void closed(EventSession session) {
+        refresh();
+    }
+
+    @Override
+    public void edited(EventSession session) {
+        refresh();
+    }
+
+    @Override
+    public void computed(EventSession session, Computed computed) {
+        refresh();
+    }
+
+    private void refresh() {
+        all.forEach(SessionCommand::refresh);
+        ICommandService labels = window.getService(ICommandService.class);
+        labels.refreshElements(UNDO, null);
+        labels.refreshElements(REDO, null);
+    }
+}

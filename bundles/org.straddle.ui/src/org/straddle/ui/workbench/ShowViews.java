@@ -1,0 +1,46 @@
+package org.straddle.ui.workbench;
+
+import java.util.stream.Stream;
+
+import org.eclipse.jface.action.Action;
+import org.eclipse.jface.action.ActionContributionItem;
+import org.eclipse.jface.action.IContributionItem;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.actions.CompoundContributionItem;
+import org.eclipse.ui.views.IViewDescriptor;
+
+/** All views of ours that are installed, from whatever suite. */
+public final class ShowViews extends CompoundContributionItem {
+
+    private static final String CATEGORY = "org.straddle.ui.views";
+
+    @Override
+    protected IContributionItem[] getContributionItems() {
+        return Stream.of(PlatformUI.getWorkbench().getViewRegistry().getViews()).filter(ShowViews::isOurs)
+                .sorted((a, b) -> a.getLabel().compareTo(b.getLabel()))
+                .map(view -> new ActionContributionItem(show(view))).toArray(IContributionItem[]::new);
+    }
+
+    private static boolean isOurs(IViewDescriptor view) {
+        String[] category = view.getCategoryPath();
+        return category != null && Stream.of(category).anyMatch(CATEGORY::equals)
+                || view.getId().startsWith("org.straddle.");
+    }
+
+    private static Action show(IViewDescriptor view) {
+        return new Action(view.getLabel(), view.getImageDescriptor()) {
+            @Override
+            public void run() {
+                IWorkbenchPage page = PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage();
+                try {
+                    page.showView(view.getId());
+                } catch (PartInitException failure) {
+                    Problem.show(page.getWorkbenchWindow().getShell(), "The view " + view.getLabel()
+                            + " could not be shown. Restart Straddle; if it happens again, look into the log.", failure);
+                }
+            }
+        };
+    }
+}

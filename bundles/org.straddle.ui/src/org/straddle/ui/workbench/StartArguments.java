@@ -1,0 +1,41 @@
+package org.straddle.ui.workbench;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+
+import org.eclipse.core.runtime.Platform;
+import org.eclipse.ui.PlatformUI;
+
+/** Opens the event folder that was named when the program was started. */
+final class StartArguments {
+
+    private StartArguments() {
+    }
+
+    static void openNamedEvent() {
+        String[] arguments = Platform.getApplicationArgs();
+        for (int i = 0; i < arguments.length; i++) {
+            if (arguments[i].startsWith("-")) {
+                // The launcher leaves its own options in the list; those that take a value are followed by it.
+                i += i + 1 < arguments.length && takesValue(arguments[i]) ? 1 : 0;
+            } else if (!arguments[i].isBlank()) {
+                open(arguments[i]);
+                return;
+            }
+        }
+    }
+
+    private static boolean takesValue(String option) {
+        return option.equals("-product") || option.equals("-application");
+    }
+
+    private static void open(String name) {
+        var shell = PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell();
+        try {
+            OpenEvent.open(shell, Path.of(name).toAbsolutePath());
+        } catch (InvalidPathException failure) {
+            Problem.show(shell, "“" + name + "” is no name of a folder. Start Straddle with the path of an event"
+                    + " folder, or without one.", failure);
+        }
+    }
+}

@@ -1,0 +1,87 @@
+package org.straddle.ui.workbench;
+
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.application.ActionBarAdvisor;
+import org.eclipse.ui.application.IActionBarConfigurer;
+import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
+import org.eclipse.ui.application.WorkbenchWindowAdvisor;
+import org.straddle.ui.session.EventSession;
+import org.straddle.ui.session.SessionListener;
+
+/** The window: names the event and its unsaved changes in the title, and asks before it goes. */
+final class StraddleWindow extends WorkbenchWindowAdvisor implements SessionListener {
+
+    StraddleWindow(IWorkbenchWindowConfigurer configurer) {
+        super(configurer);
+    }
+
+    @Override
+    public ActionBarAdvisor createActionBarAdvisor(IActionBarConfigurer bars) {
+        return new StraddleActionBars(bars);
+    }
+
+    @Override
+    public void preWindowOpen() {
+        IWorkbenchWindowConfigurer window = getWindowConfigurer();
+        window.setInitialSize(new Point(1440, 920));
+        window.setShowCoolBar(true);
+        window.setShowStatusLine(true);
+        window.setShowProgressIndicator(true);
+        window.setShowPerspectiveBar(false);
+        window.setShowMenuBar(true);
+        window.setTitle("Straddle");
+    }
+
+    @Override
+    public void postWindowOpen() {
+        EventSession session = EventSession.current();
+        session.addListener(this);
+        session.onReveal(new Reveal(getWindowConfigurer().getWindow()));
+        closeEditorsOfLastRun();
+        new StatusText(getWindowConfigurer().getActionBarConfigurer().getStatusLineManager()).follow(session);
+        SessionCommands.activate(session, getWindowConfigurer().getWindow());
+        Welcome.follow(session, getWindowConfigurer().getWindow());
+        retitle(session);
+    }
+
+    /** Things are edited only while their event is open. */
+    private void closeEditorsOfLastRun() {
+        IWorkbenchPage page = getWindowConfigurer().getWindow().getActivePage();
+        if (page != null) {
+            page.closeEditors(page.getEditorReferences(), false);
+        }
+    }
+
+    @Override
+    public boolean preWindowShellClose() {
+        return PlatformUI.getWorkbench().getWorkbenchWindowCount() > 1 || LeaveEvent.ask();
+    }
+
+    @Override
+    public void opened(EventSession session) {
+        retitle(session);
+    }
+
+    @Override
+    public void closed(EventSession session) {
+        retitle(session);
+    }
+
+    @Override
+    public void edited(EventSession session) {
+        retitle(session);
+    }
+
+    private void retitle(EventSession session) {
+        if (!session.isOpen()) {
+            getWindowConfigurer().setTitle("Straddle");
+            return;
+        }
+        String name = session.event().getName();
+        String mark = session.dirty() ? "*" : "";
+        getWindowConfigurer().setTitle(mark + (name == null || name.isBlank() ? "Unnamed event" : name) + " – "
+                + session.folder().path() + " – Straddle");
+    }
+}
