@@ -14,7 +14,7 @@ import freemarker.template.TemplateExceptionHandler;
 
 /**
  * Sets briefs and announcements with the templates beside this class. HTML templates end in {@code .ftlh}, which makes
- * them escape every value by themselves; templates for plain text say so in their first line.
+ * them escape every value by themselves; templates for plain text say so in their first line. Any thread may use it.
  */
 final class Pages {
 

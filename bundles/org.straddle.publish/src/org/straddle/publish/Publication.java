@@ -21,6 +21,8 @@ import org.straddle.outlook.Outlook;
  */
 public final class Publication {
 
+    private static final Pages PAGES = new Pages();
+
     private final List<Sheet> sheets;
 
     private Publication(List<Sheet> sheets) {
@@ -31,17 +33,16 @@ public final class Publication {
     public static Publication of(Outlook outlook, List<Finding> findings, PublicationSettings settings) {
         String revision = "Revision " + settings.revision() + ", "
                 + new Clock(outlook.zone()).stamp(settings.revisedAt());
-        Pages pages = new Pages();
         List<Sheet> sheets = new ArrayList<>();
         Announcement announcement = Announcement.of(outlook, findings, revision);
-        sheets.add(new Sheet("announcement.html", pages.html(announcement)));
-        sheets.add(new Sheet("announcement.txt", pages.text(announcement)));
+        sheets.add(new Sheet("announcement.html", PAGES.html(announcement)));
+        sheets.add(new Sheet("announcement.txt", PAGES.text(announcement)));
         Set<String> taken = new HashSet<>();
         for (Team team : outlook.event().getTeams()) {
             String name = name(team, taken);
             Brief brief = Brief.of(outlook, team, findings, revision, "packing-" + name);
-            sheets.add(new Sheet("brief-" + name + ".html", pages.html(brief)));
-            sheets.add(new Sheet("brief-" + name + ".txt", pages.text(brief)));
+            sheets.add(new Sheet("brief-" + name + ".html", PAGES.html(brief)));
+            sheets.add(new Sheet("brief-" + name + ".txt", PAGES.text(brief)));
             PackingList packing = PackingList.of(team);
             sheets.add(new Sheet("packing-" + name + ".html", PackingSheet.html(packing, outlook.zone())));
             sheets.add(new Sheet("packing-" + name + ".txt", PackingSheet.text(packing, outlook.zone())));

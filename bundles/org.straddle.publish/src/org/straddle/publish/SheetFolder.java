@@ -37,9 +37,14 @@ final class SheetFolder {
             throw new IOException("The sheets cannot be written to " + folder + ": " + e.getMessage()
                     + ". Choose a folder that you may write to, with free space.", e);
         } finally {
-            for (Path fresh : written.keySet()) {
-                Files.deleteIfExists(fresh);
-            }
+            written.keySet().forEach(SheetFolder::clear);
+        }
+    }
+
+    /** Removes what a failure left; what cannot be removed must not hide why it failed. */
+    private static void clear(Path fresh) {
+        if (Files.isRegularFile(fresh)) {
+            fresh.toFile().delete();
         }
     }
 
