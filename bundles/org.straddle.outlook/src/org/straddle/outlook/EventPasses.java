@@ -74,7 +74,7 @@ final class EventPasses {
 
     private ElementSets without(Set<ElementSet> useless, Bird bird, ElementSets sets) {
         sets.reigns(span).stream().map(ElementSets.Reign::set).distinct().filter(useless::contains)
-                .forEach(set -> tell(bird, "The element set of " + bird.getName() + " of "
+                .forEach(set -> tell(bird, "The element set of " + Called.of(bird) + " of "
                         + set.epoch().truncatedTo(ChronoUnit.SECONDS) + " says nothing about the time of the event: "
                         + reason(set) + ". Import a newer one."));
         return sets.without(useless);
@@ -104,7 +104,7 @@ final class EventPasses {
         for (ElementSets.Reign reign : reigns) {
             Optional<Instant> end = end(reign.set()).filter(reign.window().end()::isAfter);
             if (end.isPresent()) {
-                tell(bird, bird.getName() + " cannot be predicted after " + end.get().truncatedTo(ChronoUnit.SECONDS)
+                tell(bird, "There is no prediction for " + Called.of(bird) + " after " + end.get().truncatedTo(ChronoUnit.SECONDS)
                         + ": " + reason(reign.set()) + ".");
                 return;
             }

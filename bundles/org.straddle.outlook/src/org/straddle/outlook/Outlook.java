@@ -334,7 +334,8 @@ public final class Outlook {
         if (whole.duration().compareTo(EventSpan.LONGEST) <= 0) {
             return whole;
         }
-        tell(Trouble.Kind.DAYS, event, "The event takes " + whole.duration().toDays() + " days, from " + whole.start() + " to " + whole.end() + "; passes are computed for the first "
+        tell(Trouble.Kind.DAYS, event, "The event takes " + whole.duration().toDays() + " days, from "
+                + whole.start() + " to " + whole.end() + "; passes are computed for the first "
                 + EventSpan.LONGEST.toDays() + " only. Check the days of the event and of its teams.");
         return Window.of(whole.start(), EventSpan.LONGEST);
     }
@@ -356,13 +357,13 @@ public final class Outlook {
         if (isPlaced(site)) {
             viewpoints.put(site, new Viewpoint(place(site), SiteHorizon.of(site, troubles::add)));
         } else {
-            tellPosition(site, "site " + site.getName(), site.getLatitudeDeg(), site.getLongitudeDeg());
+            tellPosition(site, Called.of(site), site.getLatitudeDeg(), site.getLongitudeDeg());
         }
     }
 
     private void readBase(Base base) {
         if (!isPlaced(base)) {
-            tellPosition(base, "base " + base.getName(), base.getLatitudeDeg(), base.getLongitudeDeg());
+            tellPosition(base, Called.of(base), base.getLatitudeDeg(), base.getLongitudeDeg());
         }
     }
 
@@ -378,13 +379,13 @@ public final class Outlook {
             try {
                 usable.add(StoredElements.toElementSet(stored));
             } catch (ElementSetException e) {
-                tell(Trouble.Kind.ELEMENTS_UNUSABLE, bird, "An element set of " + bird.getName() + " cannot be used: "
+                tell(Trouble.Kind.ELEMENTS_UNUSABLE, bird, "An element set of " + Called.of(bird) + " cannot be used: "
                         + e.getMessage() + ". Import it again.");
             }
         }
         if (bird.getElementSets().isEmpty()) {
             tell(Trouble.Kind.ELEMENTS_MISSING, bird,
-                    bird.getName() + " has no element set, so its passes are not known. Import elements.");
+                    "There is no element set for " + Called.of(bird) + ", so its passes are not known. Import one.");
         }
         elements.put(bird, new ElementSets(usable));
     }

@@ -27,7 +27,7 @@ final class SiteHorizon {
                         (a, b) -> a.elevationDeg() >= b.elevationDeg() ? a : b);
             } catch (IllegalArgumentException e) {
                 troubles.accept(new Trouble(Trouble.Kind.HORIZON, site, "The horizon of "
-                        + site.getName() + " has a point at azimuth " + written.getAzimuthDeg()
+                        + Called.of(site) + " has a point at azimuth " + written.getAzimuthDeg()
                         + "°, elevation " + written.getElevationDeg()
                         + "° that cannot be; it is left out. Correct it in the site's horizon."));
             }

@@ -17,6 +17,6 @@ final class SurveyMissing extends NamedRule {
     public void check(Outlook outlook, Consumer<Finding> findings) {
         Visit.first(outlook, visit -> visit.notes().survey().isEmpty()).forEach(visit -> findings
                 .accept(visit.finding(this, Words.sentence(Words.name(visit.site())) + " is to be used on "
-                        + visit.day()        + ", but nobody has surveyed it by then.")));
+                        + visit.day() + ", but nobody has surveyed it by then.")));
     }
 }

@@ -21,7 +21,8 @@ final class TurnShort extends NamedRule {
         for (Work work : Itinerary.of(outlook.event()).turns()) {
             if (work.window().duration().compareTo(least) < 0) {
                 findings.accept(Finding.of(this, Words.sentence(words.turn(work)) + ", takes "
-                        + Words.length(work.window().duration()) + "; this event plans turns of " + Words.length(least) + " or more.", work.turn())
+                        + Words.length(work.window().duration()) + "; this event plans turns of " + Words.length(least)
+                        + " or more.", work.turn())
                         .at(work.window().start()));
             }
         }

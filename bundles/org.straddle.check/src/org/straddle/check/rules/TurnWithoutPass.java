@@ -19,8 +19,8 @@ final class TurnWithoutPass extends NamedRule {
         for (Work work : Itinerary.of(outlook.event()).turns()) {
             if (TurnPass.isKnown(outlook, work) && TurnPass.best(outlook, work).isEmpty()) {
                 findings.accept(Finding.of(this, Words.sentence(Words.name(work.bird()))
-                        + " is not above the horizon of " + Words.name(work.site()) + " during " + words.turn(work) + ".",
-                        work.turn()).at(work.window().start())
+                        + " is not above the horizon of " + Words.name(work.site()) + " during " + words.turn(work)
+                        + ".", work.turn()).at(work.window().start())
                         .mendedBy(RemoveTurns.of(work)));
             }
         }

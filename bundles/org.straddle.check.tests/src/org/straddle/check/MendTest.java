@@ -1,0 +1,111 @@
+package org.straddle.check;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.stream.Collectors;
+
+import org.eclipse.emf.common.command.BasicCommandStack;
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.edit.domain.AdapterFactoryEditingDomain;
+import org.eclipse.emf.edit.domain.EditingDomain;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.straddle.model.Event;
+import org.straddle.model.Snapshot;
+import org.straddle.model.Stop;
+import org.straddle.model.provider.StraddleItemProviderAdapterFactory;
+import org.straddle.outlook.Outlook;
+
+/** A mend settles its finding with one command on the live event, and one undo brings everything back. */
+class MendTest {
+
+    /** Lanes before and after, as the plan prints below; times are UTC. */
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource(delimiter = '|', textBlock = """
+            turn-outside-stop    | A: S1 10:00-11:00 [Tern 10:50-11:10] | S1 10:00-11:00 [Tern 10:50-11:00]
+            turn-outside-stop    | A: S1 10:00-11:00 [Tern 12:00-12:10] | S1 10:00-11:00
+            turn-before-set-up   | A: S1 10:00-11:00 [Tern 10:05-10:25] | S1 10:00-11:00 [Tern 10:15-10:25]
+            turn-after-take-down | A: S1 10:00-11:00 [Tern 10:40-11:00] | S1 10:00-11:00 [Tern 10:40-10:50]
+            turn-without-pass    | A: Far 10:00-11:00 [Tern 10:20-10:30] | Far 10:00-11:00
+            turns-too-close      | A: S1 10:00-11:00 [Tern 10:20-10:30] [Gull 10:31-10:40] | S1 10:00-11:00 [Tern 10:20-10:30] [Gull 10:33-10:40]
+            turns-too-close      | A: S1 10:00-11:00 [Tern 10:20-10:30] [Gull 10:31-10:36] | S1 10:00-11:00 [Tern 10:20-10:30]
+            leg-too-long         | A: S1 10:00-11:00; S2 11:33-13:00 | S1 10:00-10:30 ; S2 11:33-13:00
+            leg-too-long         | A: S1 10:00-11:00 [Tern 10:30-10:50]; S2 11:33-13:00 | S1 10:00-11:00 [Tern 10:30-10:50] ; S2 12:03-13:00
+            leg-too-long         | A: S1 06:00-07:00 | S1 06:07-07:00
+            leg-too-long         | A: S2 20:00-21:00 | S2 20:00-20:51
+            stops-overlap        | A: S1 10:00-11:00; S2 10:30-12:00 | S1 10:00-10:30 ; S2 10:30-12:00
+            same-site            | A: S1 10:00-11:00 / B: S1 10:30-12:00 | S1 10:00-11:00 ; S1 11:00-12:00
+            one-channel          | A: S1 10:00-11:00 [Tern 10:20-10:30] / B: S2 10:00-11:00 [Tern 10:25-10:30] | S1 10:00-11:00 [Tern 10:20-10:30] ; S2 10:00-11:00
+            bird-not-working     | Tern state=not_working / A: S1 10:00-11:00 [Tern 10:20-10:30] [Skua 10:40-10:50] | S1 10:00-11:00 [Skua 10:40-10:50]
+            bird-off             | Tern +calendar from=10:25 until=10:35 / A: S1 10:00-11:00 [Tern 10:20-10:30] | S1 10:00-11:00 [Tern 10:25-10:30]
+            """)
+    void settlesItsFinding(String rule, String before, String after) {
+        Event live = Sketch.of(before.replace(" / ", "\n"));
+        String untouched = plan(live);
+        EditingDomain domain = domain();
+        Finding finding = of(rule, live).get(0);
+
+        Command command = finding.mend().orElseThrow().command(domain, live);
+        assertTrue(command.canExecute());
+        domain.getCommandStack().execute(command);
+        assertEquals(after, plan(live));
+        assertEquals(List.of(), of(rule, live));
+
+        domain.getCommandStack().undo();
+        assertEquals(untouched, plan(live));
+        assertFalse(domain.getCommandStack().canUndo());
+    }
+
+    @Test
+    void trimsATurnToItsPass() {
+        Event live = Sketch.of("A: S1 06:00-22:00 [Auk pass2-90/+90]");
+        EditingDomain domain = domain();
+        domain.getCommandStack().execute(of("turn-below-mask", live).get(0).mend().orElseThrow().command(domain, live));
+        assertEquals(List.of(), of("turn-below-mask", live));
+        assertEquals(1, live.getPlan().getStops().get(0).getTurns().size());
+    }
+
+    @Test
+    void aLegThatNoShiftCanMendOffersNone() {
+        Event live = Sketch.of("A: S1 10:00-11:00 [Tern 10:40-10:50]; S2 11:33-12:30 [Tern 11:50-12:00]");
+        assertTrue(of("leg-too-long", live).get(0).mend().isEmpty());
+    }
+
+    @Test
+    void doesNothingWhenTheTurnIsGone() {
+        Event live = Sketch.of("A: Far 10:00-11:00 [Tern 10:20-10:30]");
+        Mend mend = of("turn-without-pass", live).get(0).mend().orElseThrow();
+        live.getPlan().getStops().get(0).getTurns().clear();
+        assertFalse(mend.command(domain(), live).canExecute());
+    }
+
+    /** Rules read a copy, mends act on the event that is being edited. */
+    private static List<Finding> of(String rule, Event live) {
+        return Checks.standard().run(Outlook.of(Snapshot.of(live), null), null).stream()
+                .filter(finding -> finding.rule().equals(rule)).toList();
+    }
+
+    private static EditingDomain domain() {
+        return new AdapterFactoryEditingDomain(new StraddleItemProviderAdapterFactory(), new BasicCommandStack());
+    }
+
+    private static String plan(Event event) {
+        return event.getPlan().getStops().stream().map(MendTest::lane).collect(Collectors.joining(" ; "));
+    }
+
+    private static String lane(Stop stop) {
+        return stop.getSite().getName() + " " + clock(stop.getArrival()) + "-" + clock(stop.getDeparture())
+                + stop.getTurns().stream().map(turn -> " [" + turn.getBird().getName() + " " + clock(turn.getStart())
+                        + "-" + clock(turn.getEnd()) + "]").collect(Collectors.joining());
+    }
+
+    private static String clock(Instant instant) {
+        return instant.truncatedTo(ChronoUnit.MINUTES).toString().substring(11, 16);
+    }
+}

@@ -1,0 +1,60 @@
+package org.straddle.check.rules;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.api.Test;
+import org.straddle.sky.Window;
+
+class WordsTest {
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            Europe/Oslo        | 2031-06-21T10:02:00Z | 21 Jun 12:02 (10:02 UTC)
+            Europe/Oslo        | 2031-06-21T10:02:03Z | 21 Jun 12:02:03 (10:02:03 UTC)
+            Europe/Oslo        | 2031-06-21T22:30:00Z | 22 Jun 00:30 (21 Jun 22:30 UTC)
+            Atlantic/Reykjavik | 2031-06-21T22:30:00Z | 21 Jun 22:30 (22:30 UTC)
+            Pacific/Honolulu   | 2031-06-21T05:00:00Z | 20 Jun 19:00 (21 Jun 05:00 UTC)
+            """)
+    void anInstantIsLocalThenUtc(String zone, String instant, String expected) {
+        assertEquals(expected, new Words(ZoneId.of(zone)).at(Instant.parse(instant)));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            Europe/Oslo | 2031-06-21T10:02:00Z/PT12M   | 21 Jun 12:02–12:14 (10:02–10:14 UTC)
+            Europe/Oslo | 2031-06-21T10:02:00Z/PT12.5S | 21 Jun 12:02:00–12:02:12 (10:02:00–10:02:12 UTC)
+            Europe/Oslo | 2031-06-21T21:00:00Z/PT2H    | 21 Jun 23:00–22 Jun 01:00 (21:00–23:00 UTC)
+            Europe/Oslo | 2031-06-21T22:30:00Z/PT2H    | 22 Jun 00:30–02:30 (21 Jun 22:30–22 Jun 00:30 UTC)
+            """)
+    void aWindowNamesEachDayOnce(String zone, String window, String expected) {
+        assertEquals(expected, new Words(ZoneId.of(zone)).during(Window.parse(window)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"PT0S, 0 min", "PT0.2S, 1 s", "PT20S, 20 s", "PT4M, 4 min", "PT2M30S, 2 min 30 s", "PT1H, 1 h",
+        "PT1H5M9S, 1 h 5 min", "PT26H, 26 h"})
+    void lengths(String length, String expected) {
+        assertEquals(expected, Words.length(Duration.parse(length)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"P1D, 1 day", "P14D, 14 days", "PT60H, 2.5 days", "PT10H, 0.42 days"})
+    void days(String length, String expected) {
+        assertEquals(expected, Words.days(Duration.parse(length)));
+    }
+
+    @Test
+    void lists() {
+        assertEquals("", Words.list(List.of()));
+        assertEquals("A", Words.list(List.of("A")));
+        assertEquals("A and B", Words.list(List.of("A", "B")));
+        assertEquals("A, B and C", Words.list(List.of("A", "B", "C")));
+    }
+}
