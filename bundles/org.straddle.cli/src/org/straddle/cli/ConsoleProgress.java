@@ -15,7 +15,7 @@ final class ConsoleProgress extends NullProgressMonitor {
 
     private final PrintWriter err;
     private long next = System.nanoTime() + FIRST_AFTER_NANOS;
-    private String task = "";
+    private String task = "Working";
     private double total;
     private double done;
 
@@ -25,14 +25,14 @@ final class ConsoleProgress extends NullProgressMonitor {
 
     @Override
     public synchronized void beginTask(String name, int totalWork) {
-        task = name == null ? "" : name;
+        setTaskName(name);
         total = totalWork;
         done = 0;
     }
 
     @Override
     public synchronized void setTaskName(String name) {
-        task = name;
+        task = name == null || name.isBlank() ? "Working" : name;
     }
 
     @Override

@@ -1,0 +1,145 @@
+package org.straddle.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.MethodOrderer.OrderAnnotation;
+import org.junit.jupiter.api.Order;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestMethodOrder;
+import org.junit.jupiter.api.io.TempDir;
+import org.straddle.model.Stop;
+import org.straddle.store.EventFolder;
+
+/** The main job from end to end, in order, as a coordinator does it: demo, check, plan, check, publish. */
+@TestMethodOrder(OrderAnnotation.class)
+class MainJobTest {
+
+    @TempDir
+    static Path folder;
+
+    private static Path event;
+
+    @BeforeAll
+    static void demo() {
+        event = folder.resolve("demo");
+        Console made = Console.run("demo", event);
+        assertEquals(0, made.code(), made.err());
+        assertTrue(made.out().contains("3 teams, 8 operators"), made.out());
+    }
+
+    @Test
+    @Order(1)
+    void aSecondDemoDoesNotOverwriteTheFirst() {
+        Console again = Console.run("demo", event);
+        assertEquals(2, again.code());
+        assertTrue(again.err().lines().count() <= 2 && again.err().contains("demo"), again.err());
+    }
+
+    @Test
+    @Order(2)
+    void theDraftHasBlockersOfEveryKindOfCollision() {
+        Console check = Console.run("check", event, "--format", "csv", "--severity", "BLOCKER");
+        assertEquals(1, check.code());
+        List<String> rules = check.out().lines().skip(1).map(line -> line.split(",")[1]).toList();
+        for (String rule : List.of("same-site", "same-square", "one-channel", "turns-too-close", "leg-too-long",
+                "turn-below-mask", "turn-outside-stop")) {
+            assertTrue(rules.contains(rule), rule + " not among " + new TreeSet<>(rules));
+        }
+    }
+
+    @Test
+    @Order(3)
+    void aDryRunChangesNothing() throws IOException {
+        String before = Files.readString(event.resolve("plan.xmi"));
+        Console plan = Console.run("plan", event, "--rounds", 20, "--dry-run");
+        assertEquals(0, plan.code(), plan.err());
+        assertEquals(before, Files.readString(event.resolve("plan.xmi")));
+    }
+
+    @Test
+    @Order(4)
+    void aPlanLeavesNoBlocker() {
+        Console plan = Console.run("plan", event, "--rounds", 300, "--seed", 7);
+        assertEquals(0, plan.code(), plan.err());
+        Console check = Console.run("check", event);
+        assertEquals(0, check.code(), check.out());
+        assertTrue(check.out().contains("0 blockers"), check.out());
+    }
+
+    @Test
+    @Order(5)
+    void theSameSeedAndRoundsGiveTheSamePlan() {
+        Console one = Console.run("plan", event, "--rounds", 100, "--seed", 3, "--dry-run", "--format", "csv");
+        Console two = Console.run("plan", event, "--rounds", 100, "--seed", 3, "--dry-run", "--format", "csv");
+        assertEquals(one.out(), two.out());
+    }
+
+    @Test
+    @Order(6)
+    void aBriefForEachTeamAndOneAnnouncement() throws Exception {
+        Path out = folder.resolve("published");
+        Console publish = Console.run("publish", event, "--out", out);
+        assertEquals(0, publish.code(), publish.err());
+        try (Stream<Path> files = Files.list(out)) {
+            TreeSet<String> names = new TreeSet<>(files.map(file -> file.getFileName().toString()).toList());
+            for (String name : List.of("announcement.html", "announcement.txt", "brief-team-1.html", "brief-team-2.txt",
+                    "brief-team-3.html")) {
+                assertTrue(names.contains(name), name + " not among " + names);
+            }
+        }
+        String announcement = Files.readString(out.resolve("announcement.txt"));
+        try (EventFolder planned = EventFolder.openReadOnly(event)) {
+            List<Stop> stops = planned.event().getPlan().getStops();
+            assertFalse(stops.isEmpty());
+            for (Stop stop : stops) {
+                stop.getSite().getSquares().forEach(square -> assertTrue(announcement.contains(square), square));
+                String brief = Files.readString(out.resolve("brief-team-" + stop.getTeam().getNumber() + ".txt"));
+                assertTrue(brief.contains(stop.getSite().getName()), stop.getSite().getName());
+            }
+        }
+    }
+
+    @Test
+    @Order(7)
+    void packingListsShowSparesAndWhatHasNone() {
+        Console pack = Console.run("pack", event, "--team", 1);
+        assertEquals(0, pack.code(), pack.err());
+        assertTrue(pack.out().contains("Spare for"), pack.out());
+        assertTrue(pack.out().contains("has no spare"), pack.out());
+        assertFalse(pack.out().contains("Team 2"), pack.out());
+    }
+
+    @Test
+    @Order(8)
+    void reviewsShowEveryStateThatTheDemoHolds() {
+        Console review = Console.run("review", event, "--format", "csv");
+        assertEquals(0, review.code(), review.err());
+        for (String state : List.of("missing", "expired", "valid", "refused", "outdated")) {
+            assertTrue(Pattern.compile("(?m)," + state + "[, ]").matcher(review.out()).find(), state + " not in\n" + review.out());
+        }
+    }
+
+    @Test
+    @Order(9)
+    void passesStayAboveTheAskedPeak() {
+        Console passes = Console.run("passes", event, "--bird", "tern", "--least-peak", "45", "--format", "csv");
+        assertEquals(0, passes.code(), passes.err());
+        List<String> rows = passes.out().lines().skip(1).toList();
+        assertFalse(rows.isEmpty());
+        for (String row : rows) {
+            assertTrue(row.contains("Tern-1 (demo)"), row);
+            assertTrue(Double.parseDouble(row.split(",")[11]) >= 45, row);
+        }
+    }
+}

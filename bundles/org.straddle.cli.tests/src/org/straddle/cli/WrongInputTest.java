@@ -1,0 +1,120 @@
+package org.straddle.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Whatever is wrong: exit code 2, one or two lines that say what, where and what to do, and nothing changed. */
+class WrongInputTest {
+
+    @TempDir
+    static Path folder;
+
+    private static Path event;
+
+    @BeforeAll
+    static void demo() {
+        event = folder.resolve("demo");
+        assertEquals(0, Console.run("demo", event).code());
+    }
+
+    private static Console refused(Object... arguments) {
+        Console run = Console.run(arguments);
+        assertEquals(2, run.code(), run.out() + run.err());
+        assertEquals("", run.out());
+        assertTrue(run.err().lines().count() <= 2, run.err());
+        assertFalse(run.err().contains("\tat ") || run.err().contains("Exception"), run.err());
+        return run;
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = { "passes", "plan", "check", "pack", "review" })
+    void anEventThatIsNotThere(String command) {
+        assertTrue(refused(command, folder.resolve("nowhere")).err().contains("nowhere"));
+    }
+
+    @Test
+    void usage() {
+        assertTrue(refused("chekc", event).err().contains("check"));
+        assertTrue(refused("check").err().contains("EVENT"));
+        assertTrue(refused("passes", event, "--format", "xml").err().contains("xml"));
+        assertTrue(refused("passes", event, "--site", "Nowhere At All").err().contains("Nowhere At All"));
+        assertTrue(refused("plan", event, "--seconds", "-1").err().contains("-1"));
+        assertTrue(refused("publish", event).err().contains("--out"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = { "", "demo", "import", "passes", "plan", "check", "pack", "review", "publish" })
+    void everyCommandHasHelp(String command) {
+        Console help = command.isEmpty() ? Console.run("--help") : Console.run(command, "--help");
+        assertEquals(0, help.code());
+        assertTrue(help.out().startsWith("Usage: straddle"), help.out());
+    }
+
+    @Test
+    void aTraceOnlyWhenAskedFor() {
+        Console traced = Console.run("--trace", "check", folder.resolve("nowhere"));
+        assertEquals(2, traced.code());
+        assertTrue(traced.err().contains("\tat "), traced.err());
+    }
+
+    @Test
+    void aBadElementFileChangesNothing() throws IOException {
+        TreeMap<String, String> before = contents();
+        Path bad = folder.resolve("bad.tle");
+        String good = """
+                Tern-1 (demo)
+                1 00005U 58002B   00179.78495062  .00000023  00000-0  28098-4 0  4753
+                2 00005  34.2682 348.7242 1859667 331.7664  19.3264 10.82419157413667
+                """;
+        Files.writeString(bad, good + good.replace("331.7664", "331.7665"));
+        Console run = refused("import", event, bad, "--add-birds");
+        assertTrue(run.err().contains("bad.tle") && run.err().contains("line 6"), run.err());
+        assertEquals(before, contents());
+    }
+
+    @Test
+    void aGoodElementFileIsTakenOnce() throws IOException {
+        Path other = folder.resolve("other");
+        assertEquals(0, Console.run("demo", other).code());
+        Path good = folder.resolve("good.tle");
+        // Object 00005 of the SGP4 verification set (Vallado et al., AIAA 2006-6753).
+        Files.writeString(good, """
+                1 00005U 58002B   00179.78495062  .00000023  00000-0  28098-4 0  4753
+                2 00005  34.2682 348.7242 1859667 331.7664  19.3264 10.82419157413667
+                """);
+        Console left = Console.run("import", other, good);
+        assertEquals(0, left.code(), left.err());
+        assertTrue(left.out().contains("0 element sets") && left.out().contains("--add-birds"), left.out());
+        Console taken = Console.run("import", other, good, "--add-birds");
+        assertEquals(0, taken.code(), taken.err());
+        assertTrue(taken.out().contains("1 element set for 1 bird"), taken.out());
+        Console again = Console.run("import", other, good);
+        assertTrue(again.out().contains("1 already known"), again.out());
+        assertEquals(Files.readString(good), Files.readString(other.resolve("elements/good.tle")));
+    }
+
+    private static TreeMap<String, String> contents() throws IOException {
+        TreeMap<String, String> contents = new TreeMap<>();
+        try (Stream<Path> files = Files.walk(event)) {
+            List<Path> regular = files.filter(Files::isRegularFile).toList();
+            for (Path file : regular) {
+                contents.put(event.relativize(file).toString(), Files.readString(file));
+            }
+        }
+        return contents;
+    }
+}

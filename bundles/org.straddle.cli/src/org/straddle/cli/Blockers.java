@@ -1,0 +1,27 @@
+package org.straddle.cli;
+
+import java.util.List;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+
+/** How findings decide the exit code: an accepted blocker no longer blocks. */
+final class Blockers {
+
+    private Blockers() {
+    }
+
+    static int exitCode(List<Finding> findings) {
+        return open(findings, Severity.BLOCKER) > 0 ? StraddleCommand.BLOCKED : StraddleCommand.DONE;
+    }
+
+    static String summary(List<Finding> findings) {
+        long accepted = findings.stream().filter(finding -> finding.accepted().isPresent()).count();
+        return "%d blockers, %d warnings, %d pieces of advice, %d accepted".formatted(open(findings, Severity.BLOCKER),
+                open(findings, Severity.WARNING), open(findings, Severity.ADVICE), accepted);
+    }
+
+    private static long open(List<Finding> findings, Severity severity) {
+        return findings.stream().filter(f -> f.severity() == severity && f.accepted().isEmpty()).count();
+    }
+}

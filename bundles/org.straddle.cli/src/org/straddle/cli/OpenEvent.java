@@ -1,0 +1,76 @@
+package org.straddle.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+
+import org.straddle.model.Event;
+import org.straddle.outlook.Outlook;
+import org.straddle.store.EventFolder;
+import org.straddle.store.EventFolderException;
+
+import picocli.CommandLine.Parameters;
+
+/**
+ * The event that a command works on: its folder, opened when first asked for. Commands that change nothing open it
+ * for reading only, so they may run while the workbench has it open.
+ */
+final class OpenEvent implements AutoCloseable {
+
+    @Parameters(index = "0", paramLabel = "EVENT", description = "Folder of the event.")
+    private Path path;
+
+    private EventFolder folder;
+
+    /** The event for a command that will save it. */
+    EventFolder toChange() throws EventFolderException {
+        if (folder == null) {
+            folder = EventFolder.open(path);
+        }
+        return folder;
+    }
+
+    /** The event to read. */
+    Event event() throws EventFolderException {
+        if (folder == null) {
+            folder = EventFolder.openReadOnly(path);
+        }
+        return folder.event();
+    }
+
+    @Override
+    public void close() {
+        if (folder != null) {
+            folder.close();
+        }
+    }
+
+    Outlook outlook(PrintWriter err) throws EventFolderException {
+        return Outlook.of(event(), new ConsoleProgress(err));
+    }
+
+    /**
+     * The one object that a user named, by its whole name or a part of it that only one has.
+     *
+     * @throws WrongInput when none or several match
+     */
+    static <T> T named(String wanted, List<? extends T> all, Function<? super T, String> name, String kind) {
+        for (T candidate : all) {
+            if (wanted.equalsIgnoreCase(name.apply(candidate))) {
+                return candidate;
+            }
+        }
+        String part = wanted.toLowerCase(Locale.ROOT);
+        List<T> matching = all.stream().<T>map(candidate -> candidate)
+                .filter(candidate -> String.valueOf(name.apply(candidate)).toLowerCase(Locale.ROOT).contains(part))
+                .toList();
+        if (matching.size() == 1) {
+            return matching.get(0);
+        }
+        String names = String.join(", ", all.stream().map(name::apply).toList());
+        throw new WrongInput(matching.isEmpty() ? "No " + kind + " is called '" + wanted + "'.\nThere are: " + names
+                : "Several " + kind + "s match '" + wanted + "'.\nGive more of the name: " + names);
+    }
+}

@@ -1,0 +1,84 @@
+package org.straddle.cli;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+
+import org.straddle.model.Bird;
+import org.straddle.model.Site;
+import org.straddle.outlook.Outlook;
+import org.straddle.outlook.SitePass;
+import org.straddle.sky.Pass;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code passes EVENT}: every pass of every bird over every site during the event. */
+@Command(name = "passes", description = "List the passes of the birds over the sites, above each site's horizon mask.")
+final class PassesCommand extends EventCommand {
+
+    private static final DateTimeFormatter LOCAL = DateTimeFormatter.ofPattern("EEE HH:mm:ss", java.util.Locale.ENGLISH);
+
+    @Mixin
+    private Rows rows;
+
+    @Option(names = "--site", paramLabel = "NAME", description = "Only this site (a part of its name will do).")
+    private String site;
+
+    @Option(names = "--bird", paramLabel = "NAME", description = "Only this bird (a part of its name will do).")
+    private String bird;
+
+    @Option(names = "--least-peak", paramLabel = "DEG", defaultValue = "0",
+            description = "Leave out passes that peak lower than this, degrees (default ${DEFAULT-VALUE}).")
+    private double leastPeakDeg;
+
+    @Override
+    int work() throws Exception {
+        Site onlySite = site == null ? null
+                : OpenEvent.named(site, opened.event().getSites(), Site::getName, "site");
+        Bird onlyBird = bird == null ? null
+                : OpenEvent.named(bird, opened.event().getBirds(), Bird::getName, "bird");
+        Outlook outlook = opened.outlook(err());
+        outlook.troubles().forEach(trouble -> err().println(trouble.sentence()));
+        List<SitePass> passes = outlook.passes().stream()
+                .filter(p -> onlySite == null || p.site() == onlySite)
+                .filter(p -> onlyBird == null || p.bird() == onlyBird)
+                .filter(p -> p.pass().peakElevationDeg() >= leastPeakDeg).toList();
+        rows.print(table(passes, outlook.zone()), out());
+        if (rows.forPeople()) {
+            out().printf("%d passes; times in UTC, local times of %s%n", passes.size(), outlook.zone());
+        }
+        return StraddleCommand.DONE;
+    }
+
+    private static Table table(List<SitePass> passes, ZoneId zone) {
+        Table table = new Table(Table.column("site", "Site"), Table.column("squares", "Squares"),
+                Table.column("bird", "Bird"), Table.column("aos", "AOS (UTC)"), Table.column("aosLocal", "AOS (local)"),
+                Table.column("tca", "TCA (UTC)"), Table.column("los", "LOS (UTC)"), Table.column("minutes", "min"),
+                Table.column("aosAzimuthDeg", "AOS az°"), Table.column("tcaAzimuthDeg", "TCA az°"),
+                Table.column("losAzimuthDeg", "LOS az°"), Table.column("peakElevationDeg", "peak°"),
+                Table.column("leastRangeKm", "range km"), Table.column("cut", "cut"));
+        for (SitePass row : passes) {
+            Pass pass = row.pass();
+            table.row(row.site().getName(), List.copyOf(row.site().getSquares()), row.bird().getName(),
+                    second(pass.aos()), LOCAL.format(second(pass.aos()).atZone(zone)), second(pass.tca()), second(pass.los()),
+                    rounded(pass.duration().toMillis() / 60_000.0, 10), rounded(pass.aosAzimuthDeg(), 1),
+                    rounded(pass.tcaAzimuthDeg(), 1), rounded(pass.losAzimuthDeg(), 1),
+                    rounded(pass.peakElevationDeg(), 10), rounded(pass.minRangeKm(), 1),
+                    (pass.startsBefore() ? "start" : "") + (pass.endsAfter() ? "end" : ""));
+        }
+        return table;
+    }
+
+    /** To the nearest second: finer would promise more than element sets hold. */
+    private static Instant second(Instant instant) {
+        return instant.plusMillis(500).truncatedTo(ChronoUnit.SECONDS);
+    }
+
+    private static double rounded(double value, double steps) {
+        return Math.round(value * steps) / steps;
+    }
+}

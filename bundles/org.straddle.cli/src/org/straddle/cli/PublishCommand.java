@@ -1,0 +1,42 @@
+package org.straddle.cli;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+
+import org.straddle.check.Checks;
+import org.straddle.check.Finding;
+import org.straddle.outlook.Outlook;
+import org.straddle.publish.Publication;
+import org.straddle.publish.PublicationSettings;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** {@code publish EVENT}: a brief for each team and the announcement for chasers. */
+@Command(name = "publish", description = { "Write one brief per team and one announcement for chasers, as HTML and plain text.",
+    "Exit code 1 when blockers stand: they are printed on the briefs." })
+final class PublishCommand extends EventCommand {
+
+    @Option(names = "--out", paramLabel = "DIR", required = true, description = "Folder to write into.")
+    private Path target;
+
+    @Option(names = "--revision", paramLabel = "N", defaultValue = "1",
+            description = "Number of this revision, printed on every sheet (default ${DEFAULT-VALUE}).")
+    private int revision;
+
+    @Override
+    int work() throws Exception {
+        if (revision < 1) {
+            throw new WrongInput("--revision " + revision + " is out of range.\nGive a number from 1 up.");
+        }
+        Outlook outlook = opened.outlook(err());
+        List<Finding> findings = Checks.standard().run(outlook, new ConsoleProgress(err()));
+        Publication publication = Publication.of(outlook, findings,
+                new PublicationSettings(revision, Instant.now().truncatedTo(ChronoUnit.MINUTES)));
+        publication.write(target).forEach(file -> out().println(file));
+        out().println(Blockers.summary(findings));
+        return Blockers.exitCode(findings);
+    }
+}
