@@ -25,7 +25,7 @@ import org.orekit.utils.PVCoordinates;
 final class EarthFrames {
 
     /** Rotation of the Earth, rad/s: the nominal rate of WGS-84 (NIMA TR8350.2). */
-    private static final double TURN_RATE = 7.292115e-5;
+    static final double TURN_RATE = 7.292115e-5;
 
     private final UTCScale utc;
     private final Frame teme;

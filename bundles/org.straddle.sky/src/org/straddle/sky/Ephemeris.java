@@ -129,7 +129,7 @@ public final class Ephemeris {
         }
         if (passes.isEmpty()) {
             Sightline sight = new Sightline(place, track);
-            double t = highest(t1 -> sight.at(t1).sinElevation(), 0, track.lengthS());
+            double t = highest(sight, 0, track.lengthS());
             return new Visibility.DownThroughout(Math.toDegrees(sight.at(t).elevation()));
         }
         return passes.size() == 1 && passes.get(0).startsBefore() && passes.get(0).endsAfter()
@@ -137,8 +137,8 @@ public final class Ephemeris {
     }
 
     private Pass pass(Sightline sight, Span span) {
-        double tca = highest(t -> sight.at(t).sinElevation(), span.from(), span.to());
-        double nearest = highest(t -> -sight.at(t).range(), span.from(), span.to());
+        double tca = highest(sight, span.from(), span.to());
+        double nearest = highest(t -> -sight.at(t).range(), t -> -sight.at(t).rangeRate(), span.from(), span.to());
         Look aos = sight.at(span.from()).look();
         Look los = sight.at(span.to()).look();
         double minRangeKm = sight.at(nearest).range() / 1000;
@@ -148,8 +148,12 @@ public final class Ephemeris {
                 span.from() == 0, span.to() == track.lengthS());
     }
 
+    private double highest(Sightline sight, double from, double to) {
+        return highest(t -> sight.at(t).sinElevation(), t -> sight.at(t).sinElevationRate(), from, to);
+    }
+
     /** The time of the highest value: of the ends and the nodes between, or a top beside the highest of those. */
-    private double highest(DoubleUnaryOperator f, double from, double to) {
+    private double highest(DoubleUnaryOperator f, DoubleUnaryOperator slope, double from, double to) {
         double best = from;
         double bestValue = f.applyAsDouble(from);
         double left = from;
@@ -167,8 +171,9 @@ public final class Ephemeris {
             }
             t = next;
         }
-        double top = Roots.peak(f, left, right);
-        return !Double.isNaN(top) && f.applyAsDouble(top) > bestValue ? top : best;
+        boolean rising = slope.applyAsDouble(best) > 0;
+        double top = rising ? Roots.top(slope, best, right) : Roots.top(slope, left, best);
+        return Double.isNaN(top) ? best : top;
     }
 
     /** The times within a window at which the whole disc of the sun shines on the bird. */

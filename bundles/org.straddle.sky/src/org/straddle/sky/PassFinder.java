@@ -9,8 +9,8 @@ import java.util.List;
  * them, and a mask has corners at which the clearance bends. So each step near the horizon is cut
  * where the bird crosses the azimuth of a corner, which makes clearance smooth on each piece, and a
  * piece whose slopes show a top (or a dip) inside is searched there too. Far from the horizon whole
- * runs of steps are skipped, by a bound that holds whatever the orbit: the bird cannot come up
- * sooner than its height below the mask divided by its greatest speed.
+ * runs of steps are skipped, by bounds that hold whatever the orbit: the bird cannot come up
+ * sooner than its greatest speed, or the strongest pull on it, allows.
  *
  * <p>Weak where clearance has two tops within one piece; the grid step and the pieces are chosen
  * short enough that no orbit or mask in the tests shows it.
@@ -22,8 +22,6 @@ final class PassFinder {
     /** With a mask, the azimuth turns no more than this within a piece, save close to the zenith. */
     private static final double WIDEST_TURN_DEG = 15;
     private static final double SHORTEST_PIECE_S = 0.05;
-    /** The fastest node may not be the fastest instant. */
-    private static final double SPEED_MARGIN = 1.05;
 
     private final Track track;
     private final Sightline sight;
@@ -32,6 +30,7 @@ final class PassFinder {
     private final double sinLowest;
     private final double sinHighest;
     private final double speed;
+    private final double pull;
     private final SignChanges changes = new SignChanges(this::clearance);
 
     PassFinder(Track track, Place place, Horizon horizon) {
@@ -41,7 +40,8 @@ final class PassFinder {
         this.corners = horizon.isFlat() ? new double[0] : horizon.azimuthsDeg();
         this.sinLowest = Math.sin(Math.toRadians(horizon.lowestDeg()));
         this.sinHighest = Math.sin(Math.toRadians(horizon.highestDeg()));
-        this.speed = track.fastestMS() * SPEED_MARGIN;
+        this.pull = track.strongestMS2();
+        this.speed = track.fastestMS();
     }
 
     static List<Span> spans(Track track, Place place, Horizon horizon, double from, double to) {
@@ -56,7 +56,7 @@ final class PassFinder {
         double aboveHere = -below(sinHighest);
         double aboveHereRate = -belowRate(sinHighest);
         while (t < to) {
-            double unchanged = Math.max(belowHere / speed / (1 + Math.abs(sinLowest)),
+            double unchanged = Math.max(Math.max(belowHere / speed / (1 + Math.abs(sinLowest)), untilLevel()),
                     aboveHere / speed / (1 + Math.abs(sinHighest)));
             double next = Math.min(to, Math.max(SignChanges.nextNode(t, track.stepS()), nodeBefore(t + unchanged)));
             boolean skip = t + unchanged >= next;
@@ -76,6 +76,19 @@ final class PassFinder {
             aboveHereRate = aboveNextRate;
         }
         return changes.positive(from, to, SHORTEST_PASS_S);
+    }
+
+    /**
+     * Seconds before which the bird cannot come up to the level plane of the place, by the strongest
+     * pull: much longer than the speed alone tells for a bird that is going down.
+     */
+    private double untilLevel() {
+        double depth = -sight.height();
+        if (sinLowest < 0 || depth <= 0) {
+            return 0;
+        }
+        double sinking = -sight.heightRate();
+        return (sinking + Math.sqrt(sinking * sinking + 2 * pull * depth)) / pull;
     }
 
     private double nodeBefore(double t) {

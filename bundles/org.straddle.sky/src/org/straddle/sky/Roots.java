@@ -5,8 +5,8 @@ import java.util.function.DoubleUnaryOperator;
 /** Times at which something changes sign, and where it is highest, between two times in seconds. */
 final class Roots {
 
-    /** A tenth of a microsecond: far below what the model is worth, far above rounding. */
-    private static final double TOLERANCE_S = 1e-7;
+    /** A microsecond: far below what the model is worth, far above rounding. */
+    private static final double TOLERANCE_S = 1e-6;
     /** A top is flat: its time means less. */
     private static final double TOP_TOLERANCE_S = 1e-4;
     /** Half the base of the difference quotient that tells the slope's sign. */
@@ -61,9 +61,13 @@ final class Roots {
             return Double.NaN;
         }
         // By the slope: near the top the function is too flat to compare its values.
-        DoubleUnaryOperator slope = t -> f.applyAsDouble(t + SLOPE_S) - f.applyAsDouble(t - SLOPE_S);
-        double slopeLo = slope.applyAsDouble(lo);
-        double slopeHi = slope.applyAsDouble(hi);
-        return slopeLo > 0 && slopeHi <= 0 ? root(slope, lo, slopeLo, hi, slopeHi, TOP_TOLERANCE_S) : Double.NaN;
+        return top(t -> f.applyAsDouble(t + SLOPE_S) - f.applyAsDouble(t - SLOPE_S), lo, hi);
+    }
+
+    /** The time between {@code a} and {@code b} at which a positive slope turns negative; NaN when it does not. */
+    static double top(DoubleUnaryOperator slope, double a, double b) {
+        double slopeA = slope.applyAsDouble(a);
+        double slopeB = slope.applyAsDouble(b);
+        return a < b && slopeA > 0 && slopeB <= 0 ? root(slope, a, slopeA, b, slopeB, TOP_TOLERANCE_S) : Double.NaN;
     }
 }

@@ -20,8 +20,6 @@ final class Sightline {
     private double dx;
     private double dy;
     private double dz;
-    private double e;
-    private double n;
     private double u;
     private double range;
 
@@ -54,21 +52,29 @@ final class Sightline {
         dx = x - site[0];
         dy = y - site[1];
         dz = z - site[2];
-        e = dx * east[0] + dy * east[1];
-        n = dx * north[0] + dy * north[1] + dz * north[2];
         u = dx * up[0] + dy * up[1] + dz * up[2];
         range = Math.sqrt(dx * dx + dy * dy + dz * dz);
         return this;
     }
 
+    private double east() {
+        return dx * east[0] + dy * east[1];
+    }
+
+    private double north() {
+        return dx * north[0] + dy * north[1] + dz * north[2];
+    }
+
     double elevation() {
+        double e = east();
+        double n = north();
         // atan2 keeps its precision near the zenith, where asin would not.
         return Math.atan2(u, Math.sqrt(e * e + n * n));
     }
 
     /** From north over east, 0 ≤ azimuth &lt; 2π. */
     double azimuth() {
-        double azimuth = Math.atan2(e, n);
+        double azimuth = Math.atan2(east(), north());
         return azimuth < 0 ? azimuth + 2 * Math.PI : azimuth;
     }
 
@@ -90,6 +96,11 @@ final class Sightline {
     /** Sine of the elevation: cheaper than the angle, and highest at the same time. */
     double sinElevation() {
         return u / range;
+    }
+
+    /** Its change, per second. */
+    double sinElevationRate() {
+        return (heightRate() - sinElevation() * rangeRate()) / range;
     }
 
     /** m/s, positive while receding. */

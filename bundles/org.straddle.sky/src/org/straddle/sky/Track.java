@@ -29,6 +29,9 @@ final class Track {
     private static final double LOWEST_ALTITUDE_M = 100_000;
     private static final int NODES_PER_CANCEL_CHECK = 64;
 
+    /** The extreme node may not be the extreme instant. */
+    private static final double EXTREME_MARGIN = 1.05;
+
     private static final int X = 0;
     private static final int VX = 3;
     /** Numbers of one node: position and velocity. */
@@ -38,13 +41,24 @@ final class Track {
     private final double lengthS;
     private final double[] nodes;
     private final double fastestMS;
+    private final double strongestMS2;
     private final String endReason;
 
-    private Track(double stepS, double lengthS, double[] nodes, double fastestMS, String endReason) {
+    private Track(double stepS, double lengthS, double[] nodes, String endReason) {
         this.stepS = stepS;
         this.lengthS = lengthS;
         this.nodes = nodes;
-        this.fastestMS = fastestMS;
+        double fastest = 0;
+        double lowest = Double.MAX_VALUE;
+        double highest = 0;
+        for (int i = 0; i < nodes.length; i += STRIDE) {
+            fastest = Math.max(fastest, square(nodes, i + VX));
+            lowest = Math.min(lowest, square(nodes, i));
+            highest = Math.max(highest, square(nodes, i));
+        }
+        this.fastestMS = EXTREME_MARGIN * Math.sqrt(fastest);
+        this.strongestMS2 = EXTREME_MARGIN * (Wgs72.MU_KM3_S2 * 1e9 / lowest + 2 * EarthFrames.TURN_RATE * fastestMS
+                + EarthFrames.TURN_RATE * EarthFrames.TURN_RATE * Math.sqrt(highest));
         this.endReason = endReason;
     }
 
@@ -53,7 +67,6 @@ final class Track {
         double length = window.duration().toNanos() / 1e9;
         int count = Math.addExact((int) Math.ceil(length / step), 1);
         double[] nodes = new double[Math.multiplyExact(count, STRIDE)];
-        double fastest = 0;
         Sgp4 model = new Sgp4(set, frames);
         for (int i = 0; i < count; i++) {
             if (i % NODES_PER_CANCEL_CHECK == 0 && monitor.isCanceled()) {
@@ -63,12 +76,11 @@ final class Track {
             String trouble = node(model, instant, frames, nodes, i * STRIDE);
             if (trouble != null) {
                 return new Track(step, Math.max(0, (i - 1) * step), java.util.Arrays.copyOf(nodes, i * STRIDE),
-                        fastest, set.label() + " has no prediction after "
+                        set.label() + " has no prediction after "
                                 + Seconds.after(window.start(), Math.max(0, (i - 1) * step)) + ": " + trouble);
             }
-            fastest = Math.max(fastest, Math.sqrt(square(nodes, i * STRIDE + VX)));
         }
-        return new Track(step, length, nodes, fastest, null);
+        return new Track(step, length, nodes, null);
     }
 
     /** Fills in one node; returns why there is none, or null. */
@@ -126,9 +138,14 @@ final class Track {
         return lengthS <= 0;
     }
 
-    /** Fastest motion over the ground at any node, m/s. */
+    /** Bound on the speed over the ground, m/s. */
     double fastestMS() {
         return fastestMS;
+    }
+
+    /** Bound on the acceleration over the ground, m/s²: gravity at the lowest node, and the Earth's turning. */
+    double strongestMS2() {
+        return strongestMS2;
     }
 
     int nodeCount() {
