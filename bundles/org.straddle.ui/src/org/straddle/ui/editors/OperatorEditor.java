@@ -22,8 +22,10 @@ public final class OperatorEditor extends ThingEditor<Operator> {
 
         form.section("Licence and skills", "");
         form.text("Licence class", "", Words.any(), operator, Literals.OPERATOR__LICENCE_CLASS);
-        form.text("Bands", "such as 2m, 70cm", Listed.of(Words.any()), operator, Literals.OPERATOR__BANDS);
-        form.text("Skills", "such as first aid", Listed.of(Words.any()), operator, Literals.OPERATOR__SKILLS);
+        form.text("Bands", "", Listed.of(Words.any()), operator, Literals.OPERATOR__BANDS)
+                .example("2m, 70cm");
+        form.text("Skills", "", Listed.of(Words.any()), operator, Literals.OPERATOR__SKILLS)
+                .example("driving, first aid, linear");
 
         form.wide("In an emergency", "Whom to call, and how, when something happens. It is printed on the team's own"
                 + " brief only.");

@@ -40,6 +40,8 @@ import org.straddle.ui.things.ThingText;
 public final class FieldForm {
 
     private static final int FIELD_WIDTH = 170;
+    private static final int NUMBER_WIDTH = 84;
+    private static final int NAME_WIDTH = 112;
 
     private final EventSession session;
     private final IManagedForm form;
@@ -49,6 +51,7 @@ public final class FieldForm {
     public FieldForm(EventSession session, IManagedForm form) {
         this.session = session;
         this.form = form;
+        form.getToolkit().setBorderStyle(SWT.BORDER);
         GridLayout columns = new GridLayout(2, true);
         columns.marginWidth = 12;
         columns.marginHeight = 10;
@@ -140,6 +143,7 @@ public final class FieldForm {
             EObject owner, EReference feature) {
         Slot<E> slot = Slot.of(session, owner, feature);
         Hyperlink link = form.getToolkit().createHyperlink(section, name, SWT.NONE);
+        name(link, SWT.CENTER);
         link.setToolTipText("Show the " + name.toLowerCase(Locale.ROOT));
         link.addHyperlinkListener(new HyperlinkAdapter() {
             @Override
@@ -245,20 +249,27 @@ public final class FieldForm {
     private void label(String name, int vertical) {
         Label label = form.getToolkit().createLabel(section, name);
         label.setForeground(label.getDisplay().getSystemColor(SWT.COLOR_WIDGET_FOREGROUND));
-        GridData place = new GridData(SWT.BEGINNING, vertical, false, false);
+        name(label, vertical);
+    }
+
+    private static void name(Control label, int vertical) {
+        GridData place = new GridData(SWT.FILL, vertical, false, false);
+        place.widthHint = NAME_WIDTH;
         place.verticalIndent = vertical == SWT.TOP ? 4 : 0;
         label.setLayoutData(place);
     }
 
     private void place(Control control, String unit, int height) {
         // Room at the left for the mark of a message.
-        GridData place = new GridData(SWT.FILL, SWT.CENTER, true, false, unit.isEmpty() ? 2 : 1, 1);
-        place.widthHint = FIELD_WIDTH;
+        GridData place = unit.isEmpty() ? new GridData(SWT.FILL, SWT.CENTER, true, false, 2, 1)
+                : new GridData(SWT.BEGINNING, SWT.CENTER, false, false);
+        place.widthHint = unit.isEmpty() ? FIELD_WIDTH : NUMBER_WIDTH;
         place.heightHint = height;
         place.horizontalIndent = 6;
         control.setLayoutData(place);
         if (!unit.isEmpty()) {
-            form.getToolkit().createLabel(section, unit);
+            form.getToolkit().createLabel(section, unit)
+                    .setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
         }
     }
 

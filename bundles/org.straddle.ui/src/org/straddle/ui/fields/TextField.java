@@ -53,6 +53,11 @@ public final class TextField<T> implements Field {
         text.addDisposeListener(gone -> session.removePendingEdit(commit));
     }
 
+    /** Shows in the empty field what could be written. */
+    public void example(String words) {
+        text.setMessage(words);
+    }
+
     @Override
     public void focus() {
         text.setFocus();

@@ -3,6 +3,7 @@ package org.straddle.ui.fields;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 
 /** A time zone by its IANA name. */
 public final class ZoneNames implements Notation<String> {
@@ -24,7 +25,8 @@ public final class ZoneNames implements Notation<String> {
 
     @Override
     public String told(String value) {
-        return "UTC" + ZoneId.of(value).getRules().getOffset(Instant.now()).getId().replace("Z", "") + " today";
+        ZoneOffset today = ZoneId.of(value).getRules().getOffset(Instant.now());
+        return "today " + (today.equals(ZoneOffset.UTC) ? "the same as UTC" : "UTC" + today);
     }
 
     @Override

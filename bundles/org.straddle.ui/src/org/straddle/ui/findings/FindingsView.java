@@ -20,9 +20,11 @@ import org.eclipse.jface.viewers.ArrayContentProvider;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
 import org.eclipse.jface.viewers.ColumnViewerToolTipSupport;
 import org.eclipse.jface.viewers.ColumnWeightData;
+import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerColumn;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.layout.GridLayout;
@@ -126,7 +128,10 @@ public final class FindingsView extends ViewPart implements SessionListener {
             pages.say("No findings.", "Every rule was checked and none has anything to say. Surveys, weather and"
                     + " people may still know better.");
         } else {
+            Optional<String> chosen = chosen().map(Finding::key);
             pages.content().viewer().setInput(findings.toArray());
+            findings.stream().filter(finding -> chosen.filter(finding.key()::equals).isPresent()).findFirst()
+                    .ifPresent(same -> pages.content().viewer().setSelection(new StructuredSelection(same)));
             pages.showContent(true);
         }
     }
@@ -141,8 +146,9 @@ public final class FindingsView extends ViewPart implements SessionListener {
         Text words = new Text(body, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
         words.setMessage("Show findings with these words");
         GridDataFactory.fillDefaults().grab(true, false).applyTo(words);
-        Composite frame = new Composite(body, SWT.NONE);
-        GridDataFactory.fillDefaults().grab(true, true).applyTo(frame);
+        SashForm halves = new SashForm(body, SWT.HORIZONTAL);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(halves);
+        Composite frame = new Composite(halves, SWT.NONE);
         TableViewer viewer = new TableViewer(frame, SWT.FULL_SELECTION | SWT.MULTI | SWT.V_SCROLL);
         viewer.getTable().setHeaderVisible(true);
         viewer.setContentProvider(ArrayContentProvider.getInstance());
@@ -154,6 +160,10 @@ public final class FindingsView extends ViewPart implements SessionListener {
         column(viewer, columns, "Finding", 58, 300, Finding::sentence);
         column(viewer, columns, "Where", 20, 120, FindingsView::where);
         column(viewer, columns, "Rule", 14, 100, Finding::rule);
+        FindingDetail detail = new FindingDetail(halves, session::reveal, this::mend, this::accept);
+        halves.setWeights(72, 28);
+        viewer.addSelectionChangedListener(choice -> detail.show(
+                (Finding) choice.getStructuredSelection().getFirstElement()));
         words.addModifyListener(change -> {
             filter.words(words.getText());
             viewer.refresh();

@@ -1,0 +1,121 @@
+package org.straddle.ui.findings;
+
+import java.util.function.Consumer;
+
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.layout.RowLayout;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Link;
+import org.straddle.check.Finding;
+import org.straddle.model.Identified;
+import org.straddle.ui.things.Icons;
+import org.straddle.ui.things.ThingText;
+
+/** The chosen finding in full: its whole sentence, links to its things, and what can be done about it. */
+final class FindingDetail {
+
+    private final ScrolledComposite frame;
+    private final Consumer<Identified> reveal;
+    private final Runnable mend;
+    private final Runnable accept;
+
+    FindingDetail(Composite parent, Consumer<Identified> reveal, Runnable mend, Runnable accept) {
+        frame = new ScrolledComposite(parent, SWT.V_SCROLL);
+        frame.setExpandHorizontal(true);
+        frame.setExpandVertical(true);
+        frame.setBackground(parent.getDisplay().getSystemColor(SWT.COLOR_LIST_BACKGROUND));
+        this.reveal = reveal;
+        this.mend = mend;
+        this.accept = accept;
+        frame.addListener(SWT.Resize, resized -> fit());
+        show(null);
+    }
+
+    /** @param finding null for none */
+    void show(Finding finding) {
+        if (frame.getContent() != null) {
+            frame.getContent().dispose();
+        }
+        Composite body = new Composite(frame, SWT.NONE);
+        body.setBackground(frame.getBackground());
+        body.setBackgroundMode(SWT.INHERIT_FORCE);
+        GridLayout layout = new GridLayout(2, false);
+        layout.marginWidth = 10;
+        layout.marginHeight = 8;
+        layout.verticalSpacing = 8;
+        body.setLayout(layout);
+        if (finding == null) {
+            wrapped(body, 2).setText("Choose a finding to read it in full and to mend or accept it.");
+        } else {
+            fill(body, finding);
+        }
+        frame.setContent(body);
+        fit();
+    }
+
+    private void fit() {
+        Control body = frame.getContent();
+        if (body != null && !body.isDisposed()) {
+            frame.setMinHeight(body.computeSize(Math.max(80, frame.getClientArea().width), SWT.DEFAULT).y);
+        }
+    }
+
+    private void fill(Composite body, Finding finding) {
+        Label image = new Label(body, SWT.NONE);
+        image.setImage(finding.accepted().isPresent() ? Icons.image("accepted") : Icons.of(finding.severity()));
+        image.setLayoutData(GridDataFactory.swtDefaults().align(SWT.BEGINNING, SWT.TOP).create());
+        wrapped(body, 1).setText(finding.sentence());
+        new Label(body, SWT.NONE);
+        Composite links = row(body);
+        for (Identified thing : finding.objects()) {
+            Link link = new Link(links, SWT.NONE);
+            link.setText("<a>" + ThingText.of(thing).replace("&", "&&").replace("<", "") + "</a>");
+            link.setToolTipText("Show it");
+            link.addListener(SWT.Selection, click -> reveal.accept(thing));
+        }
+        finding.accepted().ifPresent(acceptance -> {
+            new Label(body, SWT.NONE);
+            wrapped(body, 1).setText("Accepted by " + acceptance.getBy() + ": " + acceptance.getReason());
+        });
+        new Label(body, SWT.NONE);
+        Composite buttons = row(body);
+        finding.mend().ifPresent(offered -> button(buttons, offered.label(), "mend", "Mend (Ctrl+1)", mend));
+        if (finding.accepted().isEmpty()) {
+            button(buttons, "Accept…", "accepted", "Accept with a reason (Ctrl+2)", accept);
+        }
+    }
+
+    private static Composite row(Composite body) {
+        Composite row = new Composite(body, SWT.NONE);
+        RowLayout layout = new RowLayout();
+        layout.marginLeft = 0;
+        layout.marginTop = 0;
+        layout.marginBottom = 0;
+        layout.spacing = 10;
+        layout.center = true;
+        row.setLayout(layout);
+        row.setLayoutData(GridDataFactory.fillDefaults().grab(true, false).hint(120, SWT.DEFAULT).create());
+        return row;
+    }
+
+    private static void button(Composite row, String text, String icon, String tip, Runnable run) {
+        Button button = new Button(row, SWT.PUSH);
+        button.setText(text);
+        button.setImage(Icons.image(icon));
+        button.setToolTipText(tip);
+        button.addListener(SWT.Selection, click -> run.run());
+    }
+
+    private static Label wrapped(Composite body, int columns) {
+        Label label = new Label(body, SWT.WRAP);
+        label.setLayoutData(GridDataFactory.fillDefaults().grab(true, false).span(columns, 1).hint(120, SWT.DEFAULT)
+                .create());
+        return label;
+    }
+}
