@@ -240,11 +240,12 @@ final class Refill {
     private void arriveFor(int c) {
         int site = table.chance(c).site();
         int first = c * tiers;
+        double whim = taste.whim()[c];
         int back = problem.roads().drivingSeconds(site, gap.toPlace());
         value[first] = Double.NEGATIVE_INFINITY;
         int direct = problem.roads().drivingSeconds(gap.fromPlace(), site);
         if (direct + back <= drivingLeft) {
-            enter(first, NONE, direct, pay[site][0] - pricePerSecond * direct);
+            enter(first, NONE, direct, whim * pay[site][0] - pricePerSecond * direct);
         }
         for (int other : nearest[site]) {
             if (!open[other]) {
@@ -261,8 +262,8 @@ final class Refill {
             }
             int leg = problem.roads().drivingSeconds(other, site);
             double reached = value[left] - pricePerSecond * leg;
-            if (reached + pay[site][0] > value[first] && driven[left] + leg + back <= drivingLeft) {
-                enter(first, left, driven[left] + leg, reached + payAfter(left, site, 0));
+            if (reached + whim * pay[site][0] > value[first] && driven[left] + leg + back <= drivingLeft) {
+                enter(first, left, driven[left] + leg, reached + whim * payAfter(left, site, 0));
             }
         }
         before[first] = stopBefore[first];
@@ -289,7 +290,7 @@ final class Refill {
             int state = c * tiers + k;
             int previous = reachable ? stayBest[(ranks - 1) * tiers + k - 1] : NONE;
             value[state] = Double.NEGATIVE_INFINITY;
-            double more = previous == NONE ? 0 : payAfter(stopBefore[previous], site, k);
+            double more = previous == NONE ? 0 : taste.whim()[c] * payAfter(stopBefore[previous], site, k);
             if (more > 0) {
                 value[state] = value[previous] + more;
                 before[state] = previous;

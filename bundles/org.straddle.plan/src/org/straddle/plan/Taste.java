@@ -8,19 +8,25 @@ import java.util.Random;
  * plans it would not find by always taking what looks best.
  *
  * @param favour       by site: factor on what it pays, 1 for the truth
+ * @param whim         by chance, in the order of the table: another factor, which settles what would pay alike
  * @param pricePerHour what an hour of driving costs
  * @param splitting    whether a team rather leaves a site and returns than stays on when both pay alike, so
  *                     that another may use its squares in between
  */
-record Taste(double[] favour, double pricePerHour, boolean splitting) {
+record Taste(double[] favour, double[] whim, double pricePerHour, boolean splitting) {
 
     private static final double FAVOUR = 0.3;
+    private static final double WHIM = 0.1;
     private static final double DEAR = 5;
 
     static Taste plain(PlanProblem problem) {
-        double[] favour = new double[problem.siteCount()];
-        Arrays.fill(favour, 1);
-        return new Taste(favour, problem.drivingPricePerHour(), false);
+        return new Taste(ones(problem.siteCount()), ones(problem.chances().size()), problem.drivingPricePerHour(), false);
+    }
+
+    private static double[] ones(int length) {
+        double[] ones = new double[length];
+        Arrays.fill(ones, 1);
+        return ones;
     }
 
     /** Mostly the plain one, with one deviation or another. */
@@ -28,7 +34,10 @@ record Taste(double[] favour, double pricePerHour, boolean splitting) {
         double[] favour = random.nextInt(3) == 0
                 ? random.doubles(problem.siteCount(), 1 - FAVOUR, 1 + FAVOUR).toArray()
                 : plain.favour;
+        double[] whim = random.nextInt(3) == 0
+                ? random.doubles(problem.chances().size(), 1 - WHIM, 1 + WHIM).toArray()
+                : plain.whim;
         double price = random.nextInt(4) == 0 ? DEAR * random.nextDouble() : 1;
-        return new Taste(favour, price * problem.drivingPricePerHour(), random.nextInt(3) == 0);
+        return new Taste(favour, whim, price * problem.drivingPricePerHour(), random.nextInt(3) == 0);
     }
 }
