@@ -1,7 +1,6 @@
 package org.straddle.plan;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
@@ -29,6 +28,7 @@ final class Refill {
 
     private final PlanProblem problem;
     private final ChanceTable table;
+    private final GapSites at;
     private final int tiers;
     private final int[][] nearest;
     private final boolean[][] shareSquares;
@@ -48,16 +48,11 @@ final class Refill {
     private final int[] stayBest;
     private final int[] stayInterval;
 
-    // By site, valid in the present gap only.
-    private final boolean[] open;
-    private final int[] earliest;
-    private final int[] latest;
+    // By site: ranks at which the gap begins and up to which the tables by rank are filled.
     private final int[] gapRank;
     private final int[] filledRank;
-    private final double[][] pay;
 
-    // What the present gap is filled with and against.
-    private Roster roster;
+    // The present gap.
     private Gap gap;
     private Taste taste;
     private double pricePerSecond;
@@ -79,12 +74,9 @@ final class Refill {
         leaveBest = new int[chances];
         stayBest = new int[chances * tiers];
         stayInterval = new int[chances];
-        open = new boolean[sites];
-        earliest = new int[sites];
-        latest = new int[sites];
         gapRank = new int[sites];
         filledRank = new int[sites];
-        pay = new double[sites][tiers];
+        at = new GapSites(problem, table);
         nearest = new int[sites][];
         shareSquares = new boolean[sites][sites];
         for (int site = 0; site < sites; site++) {
@@ -114,43 +106,48 @@ final class Refill {
      * @param roster everything else; not changed
      */
     List<Stay> fill(Roster roster, Gap gap, Taste taste) {
-        this.roster = roster;
         this.gap = gap;
         this.taste = taste;
         pricePerSecond = taste.pricePerHour() / 3600;
-        drivingLeft = drivingLeft();
+        drivingLeft = drivingLeft(roster);
         gapNumber++;
-        openSites();
+        at.lookFrom(gap, roster, taste);
+        for (int site = 0; site < gapRank.length; site++) {
+            gapRank[site] = table.rankEndedBy(site, gap.freeAt());
+            filledRank[site] = gapRank[site];
+        }
         double bestValue = -price(gap.fromPlace(), gap.toPlace());
         int bestState = NONE;
         for (int c = table.firstFrom(gap.freeAt()); c < table.size() && table.chance(c).start() < gap.dueAt(); c++) {
-            int site = table.chance(c).site();
-            if (!open[site]) {
-                continue;
-            }
-            if (table.arrive(c) < earliest[site] || table.depart(c) > latest[site]
-                    || roster.birdIsTaken(table.chance(c))) {
-                continue;
-            }
-            interval[c] = freeInterval(site, table.arrive(c), table.depart(c));
-            if (interval[c] == NONE) {
-                continue;
-            }
-            reachedInGap[c] = gapNumber;
-            arriveFor(c);
-            stayOnFor(c);
-            int leave = bestStateOf(c);
-            double whole = value[leave] - price(site, gap.toPlace());
-            if (whole > bestValue) {
-                bestValue = whole;
-                bestState = leave;
+            if (reach(c)) {
+                int leave = bestStateOf(c);
+                double whole = value[leave] - price(siteOf(leave), gap.toPlace());
+                if (whole > bestValue) {
+                    bestValue = whole;
+                    bestState = leave;
+                }
             }
         }
         return staysUpTo(bestState, gap.day());
     }
 
+    /** Sets the states of a chance, if it can be worked at all. */
+    private boolean reach(int c) {
+        if (!at.isOpen(table.chance(c).site()) || !at.canBeWorked(c)) {
+            return false;
+        }
+        interval[c] = at.freeInterval(c);
+        if (interval[c] == GapSites.NONE) {
+            return false;
+        }
+        reachedInGap[c] = gapNumber;
+        arriveFor(c);
+        stayOnFor(c);
+        return true;
+    }
+
     /** Driving that the limit of the day leaves for this gap, seconds. */
-    private int drivingLeft() {
+    private int drivingLeft(Roster roster) {
         int others = roster.drivingSeconds(gap.day())
                 - problem.roads().drivingSeconds(gap.fromPlace(), gap.toPlace());
         return problem.days().get(gap.day()).drivingLimit() - others;
@@ -160,33 +157,6 @@ final class Refill {
         return pricePerSecond * problem.roads().drivingSeconds(fromPlace, toPlace);
     }
 
-    private void openSites() {
-        for (int site = 0; site < open.length; site++) {
-            earliest[site] = gap.freeAt() + problem.moveSeconds(gap.fromPlace(), site);
-            latest[site] = gap.dueAt() - problem.moveSeconds(site, gap.toPlace());
-            open[site] = earliest[site] < latest[site] && table.firstRank(site) < table.firstRank(site + 1);
-            if (open[site]) {
-                setPay(site);
-                open[site] = pay[site][0] > 0;
-                gapRank[site] = table.rankEndedBy(site, gap.freeAt());
-                filledRank[site] = gapRank[site];
-            }
-        }
-    }
-
-    private void setPay(int site) {
-        Arrays.fill(pay[site], 0);
-        for (int square : problem.squaresOfSite().get(site)) {
-            for (int k = 0; k < tiers; k++) {
-                pay[site][k] += pay(site, square, k);
-            }
-        }
-    }
-
-    private double pay(int site, int square, int workedHere) {
-        return taste.favour()[site] * problem.demand().get(square) * problem.tiers().next(roster.worked(square) + workedHere);
-    }
-
     /** What the next pass pays on a way whose stops before this one end in a state. */
     private double payAfter(int lastStop, int site, int workedInStop) {
         boolean fresh = true;
@@ -194,11 +164,11 @@ final class Refill {
             fresh = !shareSquares[site][siteOf(stop)];
         }
         if (fresh) {
-            return pay[site][workedInStop];
+            return at.pay(site, workedInStop);
         }
         double sum = 0;
         for (int square : problem.squaresOfSite().get(site)) {
-            sum += pay(site, square, workedInStop + workedOnTheWay(lastStop, square));
+            sum += at.pay(site, square, workedInStop + workedOnTheWay(lastStop, square));
         }
         return sum;
     }
@@ -217,25 +187,6 @@ final class Refill {
         return table.chance(state / tiers).site();
     }
 
-    /**
-     * Number of the free interval of the site's squares that holds this whole stay, or NONE when another stay
-     * is in the way. Two stays with the same number have no other stay between them.
-     */
-    private int freeInterval(int site, int arrival, int departure) {
-        int passed = 0;
-        for (int square : problem.squaresOfSite().get(site)) {
-            for (Stay hold : roster.holdsOf(square)) {
-                if (hold.overlaps(arrival, departure)) {
-                    return NONE;
-                }
-                if (hold.departure() <= arrival) {
-                    passed++;
-                }
-            }
-        }
-        return passed;
-    }
-
     /** The chance is the first of a stop: from where did the team come? */
     private void arriveFor(int c) {
         int site = table.chance(c).site();
@@ -245,10 +196,10 @@ final class Refill {
         value[first] = Double.NEGATIVE_INFINITY;
         int direct = problem.roads().drivingSeconds(gap.fromPlace(), site);
         if (direct + back <= drivingLeft) {
-            enter(first, NONE, direct, whim * pay[site][0] - pricePerSecond * direct);
+            enter(first, NONE, direct, whim * at.pay(site, 0) - pricePerSecond * direct);
         }
         for (int other : nearest[site]) {
-            if (!open[other]) {
+            if (!at.isOpen(other)) {
                 continue;
             }
             int ranks = table.rankDepartedBy(other, table.arrive(c) - problem.moveSeconds(other, site));
@@ -262,7 +213,7 @@ final class Refill {
             }
             int leg = problem.roads().drivingSeconds(other, site);
             double reached = value[left] - pricePerSecond * leg;
-            if (reached + whim * pay[site][0] > value[first] && driven[left] + leg + back <= drivingLeft) {
+            if (reached + whim * at.pay(site, 0) > value[first] && driven[left] + leg + back <= drivingLeft) {
                 enter(first, left, driven[left] + leg, reached + whim * payAfter(left, site, 0));
             }
         }

@@ -1,0 +1,99 @@
+package org.straddle.plan;
+
+import java.util.Arrays;
+
+/**
+ * The sites as one gap sees them: which can be reached and left in time, what their passes pay, and when
+ * nobody else holds their squares. One object serves one problem, one gap after the other.
+ */
+final class GapSites {
+
+    /** No free interval: another stay is in the way. */
+    static final int NONE = -1;
+
+    private final PlanProblem problem;
+    private final ChanceTable table;
+    private final int tiers;
+    private final boolean[] open;
+    private final int[] earliest;
+    private final int[] latest;
+    private final double[][] pay;
+
+    private Roster roster;
+    private Taste taste;
+
+    GapSites(PlanProblem problem, ChanceTable table) {
+        this.problem = problem;
+        this.table = table;
+        tiers = problem.tiers().count();
+        open = new boolean[problem.siteCount()];
+        earliest = new int[problem.siteCount()];
+        latest = new int[problem.siteCount()];
+        pay = new double[problem.siteCount()][tiers];
+    }
+
+    void lookFrom(Gap gap, Roster roster, Taste taste) {
+        this.roster = roster;
+        this.taste = taste;
+        for (int site = 0; site < open.length; site++) {
+            earliest[site] = gap.freeAt() + problem.moveSeconds(gap.fromPlace(), site);
+            latest[site] = gap.dueAt() - problem.moveSeconds(site, gap.toPlace());
+            open[site] = earliest[site] < latest[site] && table.firstRank(site) < table.firstRank(site + 1);
+            if (open[site]) {
+                setPay(site);
+                open[site] = pay[site][0] > 0;
+            }
+        }
+    }
+
+    private void setPay(int site) {
+        Arrays.fill(pay[site], 0);
+        for (int square : problem.squaresOfSite().get(site)) {
+            for (int k = 0; k < tiers; k++) {
+                pay[site][k] += pay(site, square, k);
+            }
+        }
+    }
+
+    /** Whether the site can be used at all, and pays. */
+    boolean isOpen(int site) {
+        return open[site];
+    }
+
+    /** Whether the road and the others leave room for this chance at an open site. */
+    boolean canBeWorked(int chance) {
+        int site = table.chance(chance).site();
+        return table.arrive(chance) >= earliest[site] && table.depart(chance) <= latest[site]
+                && !roster.birdIsTaken(table.chance(chance));
+    }
+
+    /** What the next pass from a site pays after so many in this stop. */
+    double pay(int site, int workedInStop) {
+        return pay[site][workedInStop];
+    }
+
+    /** What the next pass from a site pays for one of its squares, worked so many times in this gap. */
+    double pay(int site, int square, int workedInGap) {
+        return taste.favour()[site] * problem.demand().get(square)
+                * problem.tiers().next(roster.worked(square) + workedInGap);
+    }
+
+    /**
+     * Number of the interval, free of other stays in the site's squares, that holds the shortest stay for this
+     * chance, or {@link #NONE}. Two stays with the same number have no other stay between them.
+     */
+    int freeInterval(int chance) {
+        int passed = 0;
+        for (int square : problem.squaresOfSite().get(table.chance(chance).site())) {
+            for (Stay hold : roster.holdsOf(square)) {
+                if (hold.overlaps(table.arrive(chance), table.depart(chance))) {
+                    return NONE;
+                }
+                if (hold.departure() <= table.arrive(chance)) {
+                    passed++;
+                }
+            }
+        }
+        return passed;
+    }
+}
