@@ -61,7 +61,8 @@ public final class DemoEvent {
         policies.setRoadSpeedKmh(70);
         policies.setDetourFactor(1.3);
         policies.setDrivingLimitMinutes(480);
-        policies.getRepeatWorths().addAll(List.of(0.5, 0.25, 0.15, 0.1));
+        // Most chasers need some tries: later passes still count.
+        policies.getRepeatWorths().addAll(List.of(0.4, 0.2, 0.12, 0.08, 0.06, 0.05, 0.05, 0.04));
     }
 
     /** Squares that a site claims, by their rank in the alphabet, and some that no site claims. */

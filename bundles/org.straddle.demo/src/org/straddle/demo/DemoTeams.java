@@ -159,7 +159,7 @@ final class DemoTeams {
         KitItem computer = item(kit, label + " field computer", Role.COMPUTER, 1, 1.6, WorkMode.LINEAR, WorkMode.DATA);
         computer.setDrawsW(18);
         item(kit, label + " voice recorder", Role.RECORDER, 1, 0.1);
-        item(kit, label + " position receiver", Role.NAVIGATION, 1, 0.2).setNeeded(true);
+        item(kit, label + " position receiver", Role.NAVIGATION, 1, 0.2);
         item(kit, label + " headset", Role.AUDIO, 2, 0.2);
         item(kit, label + " vests and triangles", Role.SAFETY, 1, 2.5);
         item(kit, label + " first aid bag", Role.SAFETY, 1, 1.4);

@@ -221,11 +221,13 @@ class BriefTest {
         Finding own = finding("The stop is odd.", stop);
         Finding ofSite = finding("The site is odd.", sketch.corner);
         Finding others = finding("The other team is odd.", sketch.second);
+        Finding othersThere = finding("The other stop is odd.",
+                sketch.stop(sketch.second, sketch.corner, "20T12:00", "20T13:00"), sketch.corner);
         Finding settled = new Finding("odd", Severity.BLOCKER, "This was accepted.", List.of(sketch.first),
                 Optional.empty(), Optional.empty(), "", Optional.of(StraddleFactory.eINSTANCE.createAcceptance()));
-        String text = sketch.sheet("brief-team-1.txt", own, ofSite, others, settled);
+        String text = sketch.sheet("brief-team-1.txt", own, ofSite, others, othersThere, settled);
         assertInOrder(text, "OPEN FINDINGS", "- warning: The stop is odd.", "- warning: The site is odd.");
-        assertFalse(text.contains("The other team is odd.") || text.contains("This was accepted."));
+        assertFalse(text.contains("The other ") || text.contains("This was accepted."));
     }
 
     private static Finding finding(String sentence, Identified... objects) {
