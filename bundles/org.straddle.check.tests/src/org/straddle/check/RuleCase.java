@@ -51,7 +51,8 @@ record RuleCase(String rule, LocalDate day, String wrong, String right) {
                         "S1 -surveys +surveys date=2031-06-21 / A: S1 10:00-11:00"),
                 of("survey-old", "S1 -surveys +surveys date=2030-06-20 / A: S1 10:00-11:00",
                         "S1 -surveys +surveys date=2030-06-21 / A: S1 10:00-11:00"),
-                of("permission-lapsed", "S1 -surveys +surveys date=2031-05-01 accessUntil=2031-06-20 / A: S1 10:00-11:00",
+                of("permission-lapsed", "S1 -surveys +surveys date=2031-05-01 accessUntil=2031-06-20"
+                                + " / A: S1 10:00-11:00",
                         "S1 -surveys +surveys date=2031-05-01 accessUntil=2031-06-21 / A: S1 10:00-11:00"),
                 of("review-missing", "S1 -reviews / A: S1 10:00-11:00", "S2 -reviews / A: S1 10:00-11:00"),
                 of("review-expired", "policies reviewValidityDays=19 / A: S1 10:00-11:00",
@@ -60,15 +61,18 @@ record RuleCase(String rule, LocalDate day, String wrong, String right) {
                 of("site-refused", "S1 +reviews reviewer=Di date=2031-06-10 verdict=do_not_use / A: S1 10:00-11:00",
                         "S1 +reviews reviewer=Di date=2031-06-10 verdict=on_conditions / A: S1 10:00-11:00"),
                 of("review-conditions",
-                        "S1 +reviews reviewer=Di date=2031-06-10 verdict=on_conditions conditions=dry / A: S1 10:00-11:00",
+                        "S1 +reviews reviewer=Di date=2031-06-10 verdict=on_conditions conditions=dry"
+                                + " / A: S1 10:00-11:00",
                         "A: S1 10:00-11:00"),
                 // birds
                 of("elements-missing", "Tern -elementSets", "Tern name=Tern-1"),
                 of("elements-unusable", "Tern -elementSets +elementSets catalogueNumber=1 epoch=12:00", "Tern name=T"),
                 of("elements-too-old", "policies elementSetAgeLimitDays=0.41", "policies elementSetAgeLimitDays=0.42"),
                 of("elements-too-old",
-                        "policies elementSetAgeLimitDays=0.42 / A -days +days from=06:00 until=1d12:00 / A: S1 1d00:00-1d02:00 [Tern 1d00:10-1d00:20]",
-                        "policies elementSetAgeLimitDays=1.01 / A -days +days from=06:00 until=1d12:00 / A: S1 1d00:00-1d02:00 [Tern 1d00:10-1d00:20]"),
+                        "policies elementSetAgeLimitDays=0.42 / A -days +days from=06:00 until=1d12:00"
+                                + " / A: S1 1d00:00-1d02:00 [Tern 1d00:10-1d00:20]",
+                        "policies elementSetAgeLimitDays=1.01 / A -days +days from=06:00 until=1d12:00"
+                                + " / A: S1 1d00:00-1d02:00 [Tern 1d00:10-1d00:20]"),
                 of("elements-of-another-bird", "Tern catalogueNumber=77", "Tern -catalogueNumber"),
                 of("catalogue-number-twice", "Tern catalogueNumber=2", "Tern catalogueNumber=77"),
                 of("bird-not-working", "Tern state=not_working / A: S1 10:00-11:00 [Tern 10:20-10:30]",
@@ -82,11 +86,12 @@ record RuleCase(String rule, LocalDate day, String wrong, String right) {
                 of("bird-unreported", "Tern -reports state=unknown / A: S1 10:00-11:00 [Tern 10:20-10:30]",
                         "Tern -reports / A: S1 10:00-11:00 [Tern 10:20-10:30]"),
                 of("bird-off", "Tern +calendar from=10:00 until=10:29 / A: S1 10:00-11:00 [Tern 10:20-10:30]",
-                        "Tern +calendar from=10:00 until=10:25 +calendar from=10:25 / A: S1 10:00-11:00 [Tern 10:20-10:30]"),
+                        "Tern +calendar from=10:00 until=10:25 +calendar from=10:25"
+                                + " / A: S1 10:00-11:00 [Tern 10:20-10:30]"),
                 // At the equinox a stationary bird crosses the shadow around local midnight, 01:13 UTC at 20°W.
-                new RuleCase("bird-unlit", LocalDate.of(2031, 9, 23), "Tern litOnly=true\nA -days +days from=00:00 until=22:00\n"
-                        + "A: S1 00:30-02:00 [Tern 01:05-01:15]", "Tern litOnly=true\nA -days +days from=00:00 until=22:00\n"
-                                + "A: S1 12:00-13:00 [Tern 12:20-12:30]"),
+                new RuleCase("bird-unlit", LocalDate.of(2031, 9, 23),
+                        "Tern litOnly=true\nA -days +days from=00:00 until=22:00\nA: S1 00:30-02:00 [Tern 01:05-01:15]",
+                        "Tern litOnly=true\nA -days +days from=00:00 until=22:00\nA: S1 12:00-13:00 [Tern 12:20-12:30]"),
                 // people and kit
                 of("team-number-twice", "B number=1", "B number=3"),
                 of("team-without-operators", "A -operators", "A operators=Ann"),
@@ -101,13 +106,16 @@ record RuleCase(String rule, LocalDate day, String wrong, String right) {
                         "computer count=0 / A: S1 10:00-11:00 [Tern 10:20-10:30]"),
                 of("kit-without-spare", "radio count=1 / A: S1 10:00-11:00 [Tern 10:20-10:30]",
                         "computer count=1 / A: S1 10:00-11:00 [Tern 10:20-10:30]"),
-                of("kit-too-heavy", "radio weightKg=30 / A +vehicle loadKg=59", "radio weightKg=30 / A +vehicle loadKg=60"),
+                of("kit-too-heavy", "radio weightKg=30 / A +vehicle loadKg=59",
+                        "radio weightKg=30 / A +vehicle loadKg=60"),
                 // the plan
                 of("day-times-wrong", "A +days from=12:00 until=12:00", "A +days from=12:00 until=12:01"),
                 of("plan-empty", "", "A: S1 10:00-11:00"),
                 of("stop-incomplete", "plan +stops team=A arrival=10:00 departure=11:00", "A: S1 10:00-11:00"),
                 of("stop-times-wrong", "A: S1 11:00-11:00", "A: S1 10:00-11:00"),
-                of("turn-incomplete", "plan +stops team=A site=S1 arrival=10:00 departure=11:00 +turns start=10:20 end=10:30", "A: S1 10:00-11:00 [Tern 10:20-10:30]"),
+                of("turn-incomplete",
+                        "plan +stops team=A site=S1 arrival=10:00 departure=11:00 +turns start=10:20 end=10:30",
+                        "A: S1 10:00-11:00 [Tern 10:20-10:30]"),
                 of("turn-times-wrong", "A: S1 10:00-11:00 [Tern 10:30-10:20]", "A: S1 10:00-11:00 [Tern 10:20-10:30]"),
                 of("stops-overlap", "A: S1 10:00-11:00; S2 10:59-12:00", "A: S1 10:00-11:00; S2 11:00-12:00"),
                 of("stop-outside-day", "A: S1 05:59-07:00", "A: S1 06:00-07:00"),
@@ -116,7 +124,7 @@ record RuleCase(String rule, LocalDate day, String wrong, String right) {
                 of("same-site", "A: S1 10:00-15:00 / B: S1 11:00-12:00", "A: S1 10:00-15:00 / B: S1b 11:00-12:00"),
                 of("same-square", "A: S1 10:00-11:00 / B: S1b 10:30-12:00", "A: S1 10:00-11:00 / B: S2 10:30-12:00"),
                 of("same-square", "A: L 10:00-11:00 / B: S2 10:30-12:00", "A: L 10:00-11:00 / B: S2 11:00-12:00"),
-                // The station is 47.9 km of ellipsoid away: 62.3 km of road at a factor of 1.3, 62 min at 60 km/h.
+                // 48.05 km on the ellipsoid are 62.5 km of road at a factor of 1.3, and 62.5 min at 60 km/h.
                 of("leg-too-long", "A: S1 10:00-11:00; S2 12:02-13:00", "A: S1 10:00-11:00; S2 12:03-13:00"),
                 of("leg-too-long", "A: S1 06:06-07:00", "A: S1 06:07-07:00"),
                 of("leg-too-long", "A: S2 10:00-21:00", "A: S2 10:00-20:50"),
@@ -128,12 +136,14 @@ record RuleCase(String rule, LocalDate day, String wrong, String right) {
                 of("driving-limit", "policies drivingLimitMinutes=130 / A: S2 10:00-11:00",
                         "policies drivingLimitMinutes=140 / A: S2 10:00-11:00"),
                 of("turn-outside-stop", "A: S1 10:00-11:00 [Tern 10:55-11:01]", "A: S1 10:00-11:00 [Tern 10:55-11:00]"),
-                of("turn-before-set-up", "A: S1 10:00-11:00 [Tern 10:14-10:25]", "A: S1 10:00-11:00 [Tern 10:15-10:25]"),
+                of("turn-before-set-up", "A: S1 10:00-11:00 [Tern 10:14-10:25]",
+                        "A: S1 10:00-11:00 [Tern 10:15-10:25]"),
                 of("turn-after-take-down", "A: S1 10:00-11:00 [Tern 10:40-10:51]",
                         "A: S1 10:00-11:00 [Tern 10:40-10:50]"),
                 of("turn-without-pass", "S1 +horizon elevationDeg=30 / A: S1 10:00-11:00 [Tern 10:20-10:30]",
                         "S1 +horizon elevationDeg=10 / A: S1 10:00-11:00 [Tern 10:20-10:30]"),
-                of("turn-without-pass", "A: Far 10:00-11:00 [Tern 10:20-10:30]", "A: S2 10:00-11:00 [Tern 10:20-10:30]"),
+                of("turn-without-pass", "A: Far 10:00-11:00 [Tern 10:20-10:30]",
+                        "A: S2 10:00-11:00 [Tern 10:20-10:30]"),
                 of("turn-below-mask", "A: S1 06:00-22:00 [Auk pass2+0/+2]", "A: S1 06:00-22:00 [Auk pass2+0/+1]"),
                 of("turn-below-mask", "A: S1 06:00-22:00 [Auk pass2-2/+0]", "A: S1 06:00-22:00 [Auk pass2+60/-60]"),
                 of("turns-too-close", "A: S1 10:00-12:00 [Tern 10:20-10:30] [Gull 10:32-10:40]",
@@ -151,7 +161,8 @@ record RuleCase(String rule, LocalDate day, String wrong, String right) {
                         "A: S1 10:00-11:00 [Tern 10:20-10:30] / B: Far 10:00-11:00 [Tern 10:20-10:30]"),
                 of("same-frequency",
                         "A: S1 10:00-11:00 [Gull 10:20-10:30 @145.950] / B: S2 10:00-11:00 [Gull 10:20-10:30 @145.955]",
-                        "A: S1 10:00-11:00 [Gull 10:20-10:30 @145.950] / B: S2 10:00-11:00 [Gull 10:20-10:30 @145.956]"),
+                        "A: S1 10:00-11:00 [Gull 10:20-10:30 @145.950]"
+                                + " / B: S2 10:00-11:00 [Gull 10:20-10:30 @145.956]"),
                 of("same-frequency",
                         "A: S1 10:00-11:00 [Gull 10:20-10:30 @145.950] / B: S2 10:00-11:00 [Gull 10:20-10:30 @145.950]",
                         "A: S1 10:00-11:00 [Gull 10:20-10:30] / B: S2 10:00-11:00 [Gull 10:20-10:30]"));

@@ -44,7 +44,8 @@ class RulesTest {
             assertTrue(rule.id().matches("[a-z]+(-[a-z]+)*"), rule.id());
             assertFalse(rule.title().isBlank(), rule.id());
         }
-        assertEquals(new TreeSet<>(ids), cases().stream().map(RuleCase::rule).collect(Collectors.toCollection(TreeSet::new)));
+        assertEquals(new TreeSet<>(ids),
+                cases().stream().map(RuleCase::rule).collect(Collectors.toCollection(TreeSet::new)));
     }
 
     @Test

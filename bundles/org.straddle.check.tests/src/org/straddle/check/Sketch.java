@@ -17,6 +17,7 @@ import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.straddle.model.Bird;
+import org.straddle.model.BirdElements;
 import org.straddle.model.Event;
 import org.straddle.model.Fresh;
 import org.straddle.model.Identified;
@@ -92,17 +93,17 @@ final class Sketch {
     }
 
     private void inventBirds() {
-        bird("Tern", 1, "mode=fm access=single_channel", Stationary.above(-20, 1, noon()));
-        bird("Skua", 2, "mode=fm access=single_channel", Stationary.above(-21, 2, noon()));
-        bird("Gull", 3, "mode=linear access=passband", Stationary.above(-19, 3, noon()));
-        bird("Auk", 4, "mode=fm access=single_channel", Stationary.low(4, noon()));
+        bird("Tern", 1, "mode=fm access=single_channel", Orbits.above(-20, 1, noon()));
+        bird("Skua", 2, "mode=fm access=single_channel", Orbits.above(-21, 2, noon()));
+        bird("Gull", 3, "mode=linear access=passband", Orbits.above(-19, 3, noon()));
+        bird("Auk", 4, "mode=fm access=single_channel", Orbits.low(4, noon()));
     }
 
-    private void bird(String name, int number, String features, EObject elements) {
+    private void bird(String name, int number, String features, BirdElements elements) {
         line("+birds " + name + " state=working catalogueNumber=" + number + " " + features);
         line(name + " +reports kind=two_way_contact at=06:00");
         line(name + " +uplink lowMhz=145.9 highMhz=145.9");
-        ((Bird) named.get(name)).getElementSets().add((org.straddle.model.BirdElements) elements);
+        ((Bird) named.get(name)).getElementSets().add(elements);
     }
 
     private void inventTeams() {
@@ -187,7 +188,8 @@ final class Sketch {
     @SuppressWarnings("unchecked")
     private static EObject add(EObject target, EReference feature) {
         EClass kind = feature.getEReferenceType();
-        EObject made = StraddlePackage.Literals.IDENTIFIED.isSuperTypeOf(kind) ? Fresh.of(kind) : EcoreUtil.create(kind);
+        EObject made = StraddlePackage.Literals.IDENTIFIED.isSuperTypeOf(kind) ? Fresh.of(kind)
+                : EcoreUtil.create(kind);
         if (feature.isMany()) {
             ((List<EObject>) target.eGet(feature)).add(made);
         } else {

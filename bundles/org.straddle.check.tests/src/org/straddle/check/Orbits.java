@@ -7,12 +7,12 @@ import org.straddle.model.BirdElements;
 import org.straddle.model.StraddleFactory;
 
 /** Invented orbits: one that stands still in the sky, so that a bird is up all day, and a low one with passes. */
-final class Stationary {
+final class Orbits {
 
     /** Rotations of the Earth a day, against the stars. */
     private static final double SIDEREAL_REV_PER_DAY = 1.00273790935;
 
-    private Stationary() {
+    private Orbits() {
     }
 
     /** A bird above the equator at a longitude, degrees, east positive. */
@@ -41,7 +41,7 @@ final class Stationary {
         return elements;
     }
 
-    /** Greenwich mean sidereal time to a hundredth of a degree; the linear terms of the IAU 1982 formula (from memory). */
+    /** Greenwich mean sidereal time to 0.01°: the linear terms of the IAU 1982 formula (from memory). */
     private static double siderealTimeDeg(Instant instant) {
         double days = Duration.between(Instant.parse("2000-01-01T12:00:00Z"), instant).toSeconds() / 86_400.0;
         return 280.46062 + 360.98564737 * days;
