@@ -118,44 +118,41 @@ final class DemoTeams {
         team.getDays().add(day);
     }
 
+    /** Its spare radio covers FM only. */
     private Kit southKit() {
-        Kit kit = kit("South kit");
-        station(kit, "South");
+        Kit kit = kit("South");
         item(kit, "South spare handheld pair", Role.RADIO, 1, 1.1, WorkMode.FM)
                 .setSpareFor(find(kit, "South dual-band radio"));
         item(kit, "South spare whip pair", Role.ANTENNA, 1, 0.6).setSpareFor(find(kit, "South crossed beam"));
-        item(kit, "South spare cable set", Role.FEEDLINE, 1, 0.8).setSpareFor(find(kit, "South cable set"));
-        battery(kit, "South second battery").setSpareFor(find(kit, "South battery"));
         return kit;
     }
 
     private Kit northKit() {
-        Kit kit = kit("North kit");
-        station(kit, "North");
+        Kit kit = kit("North");
         item(kit, "North spare dual-band radio", Role.RADIO, 1, 2.4).setSpareFor(find(kit, "North dual-band radio"));
         item(kit, "North spare beam", Role.ANTENNA, 1, 1.9).setSpareFor(find(kit, "North crossed beam"));
-        item(kit, "North spare cable set", Role.FEEDLINE, 1, 0.8).setSpareFor(find(kit, "North cable set"));
-        battery(kit, "North second battery").setSpareFor(find(kit, "North battery"));
         return kit;
     }
 
     /** The kit with a gap: nothing stands in for its antenna. */
     private Kit eastKit() {
-        Kit kit = kit("East kit");
-        station(kit, "East");
+        Kit kit = kit("East");
         item(kit, "East spare radio", Role.RADIO, 1, 2.4).setSpareFor(find(kit, "East dual-band radio"));
-        item(kit, "East spare cable set", Role.FEEDLINE, 1, 0.8).setSpareFor(find(kit, "East cable set"));
-        battery(kit, "East second battery").setSpareFor(find(kit, "East battery"));
         return kit;
     }
 
+    /** What every team has. */
     private static void station(Kit kit, String label) {
         KitItem radio = item(kit, label + " dual-band radio", Role.RADIO, 1, 2.4);
         radio.setNeeded(true);
         radio.setDrawsW(14);
         item(kit, label + " crossed beam", Role.ANTENNA, 1, 1.9).setNeeded(true);
-        item(kit, label + " cable set", Role.FEEDLINE, 1, 0.9).setNeeded(true);
-        battery(kit, label + " battery").setNeeded(true);
+        KitItem cables = item(kit, label + " cable set", Role.FEEDLINE, 1, 0.9);
+        cables.setNeeded(true);
+        item(kit, label + " spare cable set", Role.FEEDLINE, 1, 0.8).setSpareFor(cables);
+        KitItem battery = battery(kit, label + " battery");
+        battery.setNeeded(true);
+        battery(kit, label + " second battery").setSpareFor(battery);
         KitItem computer = item(kit, label + " field computer", Role.COMPUTER, 1, 1.6, WorkMode.LINEAR, WorkMode.DATA);
         computer.setDrawsW(18);
         item(kit, label + " voice recorder", Role.RECORDER, 1, 0.1);
@@ -174,9 +171,10 @@ final class DemoTeams {
         return battery;
     }
 
-    private Kit kit(String name) {
-        Kit kit = DemoIdentity.named(Fresh.kit(), "kit/" + name);
-        kit.setName(name);
+    private Kit kit(String label) {
+        Kit kit = DemoIdentity.named(Fresh.kit(), "kit/" + label);
+        kit.setName(label + " kit");
+        station(kit, label);
         event.getKits().add(kit);
         return kit;
     }

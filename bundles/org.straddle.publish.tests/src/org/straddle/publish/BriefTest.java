@@ -107,11 +107,12 @@ class BriefTest {
         Leg on = outlook.leg(outlook.position(sketch.corner), outlook.position(sketch.line));
         String text = sketch.sheet("brief-team-1.txt");
         assertInOrder(text, "FRIDAY 20 JUNE 2031", "Start: Selfoss, not before 07:00 UTC, 07:00 local",
-                "DRIVE Selfoss to Knot Corner: about " + Math.round(out.roadKm()) + " km, " + minutes(out) + " min. Leave by "
-                        + at("20T09:00", out),
+                "DRIVE Selfoss to Knot Corner: about " + Math.round(out.roadKm()) + " km, " + minutes(out)
+                        + " min. Leave by " + at("20T09:00", out),
                 "STOP Knot Corner: corner, HP93 + HP94 + IP03 + IP04", "Mark at 64.00000, -20.00000",
                 "arrive 09:00, ready at 09:15, pack up from 10:50, leave 11:00",
-                "DRIVE Knot Corner to Plover Line: about " + Math.round(on.roadKm()) + " km, " + minutes(on) + " min with 15 min of breaks",
+                "DRIVE Knot Corner to Plover Line: about " + Math.round(on.roadKm()) + " km, " + minutes(on)
+                        + " min with 15 min of breaks",
                 "STOP Plover Line: line, HP84 + HP94", "DRIVE Plover Line to Selfoss", "End: Selfoss, by 20:00 UTC",
                 "SATURDAY 21 JUNE 2031", "No stop is planned on this day.");
     }
@@ -132,6 +133,13 @@ class BriefTest {
             assertTrue(at >= 0, "after the part before, not found: " + part + "\n" + text);
             from = at + part.length();
         }
+    }
+
+    @Test
+    void twoStopsInARowAtOneSiteNeedNoDrive() {
+        sketch.stop(sketch.first, sketch.corner, "20T09:00", "20T11:00");
+        sketch.stop(sketch.first, sketch.corner, "20T11:20", "20T12:00");
+        assertEquals(2, count(sketch.sheet("brief-team-1.txt"), "DRIVE "), "there and back");
     }
 
     @Test

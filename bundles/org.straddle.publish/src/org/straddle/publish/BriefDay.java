@@ -9,6 +9,7 @@ import java.util.Optional;
 
 import org.straddle.grid.GeoPosition;
 import org.straddle.model.Base;
+import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.model.TeamDay;
 import org.straddle.outlook.Leg;
@@ -62,13 +63,17 @@ public record BriefDay(String title, String start, List<BriefStop> stops, Option
             start.filter(outlook::isPlaced).ifPresent(base -> standAt(outlook.position(base), name(base),
                     day.frame().map(TeamDay::getFrom).orElse(null)));
             List<BriefStop> stops = new ArrayList<>();
+            Site last = null;
             for (Stop stop : day.stops()) {
                 Optional<Drive> drive = Optional.empty();
                 if (outlook.isPlaced(stop.getSite())) {
                     GeoPosition site = outlook.position(stop.getSite());
-                    drive = here.map(from -> driveTo(from, site, Line.of(stop.getSite().getName()), stop.getArrival()));
+                    // Two stops in a row at one site: the team stays.
+                    drive = stop.getSite() == last ? Optional.empty() : here
+                            .map(from -> driveTo(from, site, Line.of(stop.getSite().getName()), stop.getArrival()));
                     standAt(site, Line.of(stop.getSite().getName()), stop.getDeparture());
                 }
+                last = stop.getSite();
                 stops.add(BriefStop.of(outlook, clock, date, stop, drive));
             }
             Optional<Base> end = day.frame().map(TeamDay::getEnd);

@@ -12,7 +12,7 @@ import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
 import org.straddle.sky.Window;
 
-/** Stops and turns that say enough of themselves to be put on a sheet: what lacks a time or an object is left to the checks. */
+/** Stops and turns fit to be put on a sheet; one that lacks a time or an object is left to the checks. */
 final class Scheduled {
 
     private Scheduled() {
