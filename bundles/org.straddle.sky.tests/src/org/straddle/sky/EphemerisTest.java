@@ -253,6 +253,12 @@ class EphemerisTest {
     }
 
     @Test
+    void refusesToLookYearsAhead() {
+        Window decades = Window.of(Invented.DAY.start(), Duration.ofDays(20_000));
+        assertThrows(IllegalArgumentException.class, () -> Ephemeris.of(tern, decades, null));
+    }
+
+    @Test
     void stopsWhenCancelled() {
         NullProgressMonitor cancelled = new NullProgressMonitor();
         cancelled.setCanceled(true);

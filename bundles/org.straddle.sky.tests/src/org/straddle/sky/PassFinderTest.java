@@ -52,12 +52,12 @@ class PassFinderTest {
         }
     }
 
-    /** Orekit interpolates its masks as we do: straight in azimuth, wrapping at north. */
+    /** Orekit interpolates its masks as we do: straight in azimuth, wrapping at north. It looks every second, or misses dips. */
     @Test
     void lowBirdsOverJaggedHorizons() {
         for (int i = 0; i < 5; i++) {
             ElementSet bird = Invented.low("Fulmar-" + i, 450 + 170 * i, 60 + 12 * i, 40 * i, 50 * i);
-            compare(bird, Invented.DAY, place(), jagged(6 + 5 * i, 25), 3);
+            compare(bird, Invented.DAY, place(), jagged(6 + 5 * i, 25), 1);
         }
     }
 

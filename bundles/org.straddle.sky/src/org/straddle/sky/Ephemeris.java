@@ -43,6 +43,7 @@ public final class Ephemeris {
      * @param monitor asked for cancellation only; may be null
      * @throws ElementSetException if the model refuses the elements. A bird that comes down within
      *                             the window is no such case: see {@link #predictionEnd()}
+     * @throws IllegalArgumentException if the window is longer than 400 days
      * @throws org.eclipse.core.runtime.OperationCanceledException soon after the monitor is cancelled
      */
     public static Ephemeris of(ElementSet elements, Window window, EarthOrientation orientation,

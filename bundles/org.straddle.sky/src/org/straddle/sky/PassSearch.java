@@ -75,6 +75,7 @@ public final class PassSearch {
      *
      * @param monitor told of progress by the calling thread alone; may be null
      * @throws ElementSetException        if the model refuses a bird's elements; the message names it
+     * @throws IllegalArgumentException   if the window is longer than 400 days
      * @throws OperationCanceledException within a tenth of a second of cancellation
      */
     public PassTable find(Window window, Collection<ElementSet> birds, Collection<Viewpoint> viewpoints,
@@ -138,25 +139,23 @@ public final class PassSearch {
 
     private Column column(ElementSet bird, Window window, List<Viewpoint> viewpoints, IProgressMonitor stop) {
         Map<Viewpoint, Visibility> column = new LinkedHashMap<>();
+        // Held here as well: one too large to be remembered must not be computed for every site.
+        Ephemeris ephemeris = null;
         for (Viewpoint viewpoint : viewpoints) {
             if (stop.isCanceled()) {
                 throw new OperationCanceledException();
             }
-            column.put(viewpoint, cell(bird, window, viewpoint, stop));
+            CellKey key = new CellKey(bird, window, viewpoint);
+            Visibility visibility = cells.get(key).orElse(null);
+            if (visibility == null) {
+                ephemeris = ephemeris == null ? ephemeris(bird, window, stop) : ephemeris;
+                visibility = ephemeris.visibility(viewpoint.place(), viewpoint.horizon());
+                computed.incrementAndGet();
+                cells.put(key, visibility);
+            }
+            column.put(viewpoint, visibility);
         }
         return new Column(bird, column);
-    }
-
-    private Visibility cell(ElementSet bird, Window window, Viewpoint viewpoint, IProgressMonitor stop) {
-        CellKey key = new CellKey(bird, window, viewpoint);
-        Optional<Visibility> known = cells.get(key);
-        if (known.isPresent()) {
-            return known.get();
-        }
-        Visibility visibility = ephemeris(bird, window, stop).visibility(viewpoint.place(), viewpoint.horizon());
-        computed.incrementAndGet();
-        cells.put(key, visibility);
-        return visibility;
     }
 
     private static PassTable table(Window window, List<ElementSet> birds, List<Viewpoint> viewpoints,

@@ -1,10 +1,10 @@
 package org.straddle.sky;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
@@ -53,12 +53,11 @@ final class TleNotation {
 
     static List<String> write(ElementSet set) {
         String number = number(set);
-        long nanosOfYear;
         int year = set.epoch().atOffset(ZoneOffset.UTC).getYear();
-        if (year < 1900 + FIRST_YEAR || year >= 2000 + FIRST_YEAR) {
+        if (!inTwoDigits(year)) {
             throw noRoom(set, "the epoch year", year);
         }
-        nanosOfYear = Duration.between(startOfYear(year), set.epoch()).toNanos();
+        long nanosOfYear = Duration.between(startOfYear(year), set.epoch()).toNanos();
         // 10⁻⁸ day is 864 000 ns.
         long hundredMillionths = Math.floorDiv(nanosOfYear + 432_000, 864_000) + 100_000_000L;
         String line1 = "1 " + number + "U " + designator(set) + " "
@@ -85,6 +84,10 @@ final class TleNotation {
         return sum % 10;
     }
 
+    private static boolean inTwoDigits(int year) {
+        return year >= 1900 + FIRST_YEAR && year < 2000 + FIRST_YEAR;
+    }
+
     private static Instant startOfYear(int year) {
         return LocalDate.of(year, 1, 1).atStartOfDay().toInstant(ZoneOffset.UTC);
     }
@@ -103,7 +106,7 @@ final class TleNotation {
             return " ".repeat(8);
         }
         Matcher m = DESIGNATOR.matcher(set.internationalDesignator());
-        if (!m.matches()) {
+        if (!m.matches() || !inTwoDigits(Integer.parseInt(m.group(1)))) {
             throw noRoom(set, "the international designator", set.internationalDesignator());
         }
         return m.group(1).substring(2) + m.group(2) + String.format("%-3s", m.group(3));
@@ -138,7 +141,7 @@ final class TleNotation {
 
     private static long mantissa(double value, int power) {
         return BigDecimal.valueOf(Math.abs(value)).movePointRight(5 - power)
-                .setScale(0, java.math.RoundingMode.HALF_UP).longValueExact();
+                .setScale(0, RoundingMode.HALF_UP).longValueExact();
     }
 
     private static String sign(double value) {
@@ -173,6 +176,9 @@ final class TleNotation {
     /** One line of 69 columns; columns count from 1, both ends included. */
     private static final class Line {
 
+        private static final int[] BLANKS_1 = {2, 9, 18, 33, 44, 53, 62, 64};
+        private static final int[] BLANKS_2 = {2, 8, 17, 26, 34, 43, 52};
+
         private final String name;
         private final char ordinal;
         private final String text;
@@ -198,8 +204,7 @@ final class TleNotation {
                 throw refuse("the checksum in column 69 is " + last + " but the line adds up to " + checksum(text)
                         + " (a digit was changed or lost)");
             }
-            int[] blanks = ordinal == '1' ? new int[] {2, 9, 18, 33, 44, 53, 62, 64} : new int[] {2, 8, 17, 26, 34, 43, 52};
-            for (int column : blanks) {
+            for (int column : ordinal == '1' ? BLANKS_1 : BLANKS_2) {
                 if (text.charAt(column - 1) != ' ') {
                     throw refuse("column " + column + " must be blank (a column is missing or too many?)");
                 }
@@ -257,7 +262,7 @@ final class TleNotation {
                 throw refuse(19, 32, "epoch");
             }
             long nanos = Long.parseLong(value.substring(6)) * 864_000L;
-            return LocalDateTime.of(LocalDate.ofYearDay(year, day), java.time.LocalTime.MIDNIGHT)
+            return LocalDate.ofYearDay(year, day).atStartOfDay()
                     .toInstant(ZoneOffset.UTC).plusNanos(nanos);
         }
 

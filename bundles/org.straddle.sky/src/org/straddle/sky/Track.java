@@ -1,6 +1,8 @@
 package org.straddle.sky;
 
+import java.time.Duration;
 import java.time.Instant;
+import java.util.Arrays;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.OperationCanceledException;
@@ -27,6 +29,8 @@ final class Track {
     private static final double SHORTEST_STEP_S = 5;
     /** Below this height nothing completes another revolution: the Kármán line. */
     private static final double LOWEST_ALTITUDE_M = 100_000;
+    /** No element set is worth anything so long, and the table would not fit. */
+    private static final Duration LONGEST = Duration.ofDays(400);
     private static final int NODES_PER_CANCEL_CHECK = 64;
 
     /** The extreme node may not be the extreme instant. */
@@ -63,10 +67,14 @@ final class Track {
     }
 
     static Track of(ElementSet set, Window window, EarthFrames frames, IProgressMonitor monitor) {
+        if (window.duration().compareTo(LONGEST) > 0) {
+            throw new IllegalArgumentException("Nothing is predicted for more than " + LONGEST.toDays()
+                    + " days at once: " + window);
+        }
         double step = stepS(set);
         double length = window.duration().toNanos() / 1e9;
-        int count = Math.addExact((int) Math.ceil(length / step), 1);
-        double[] nodes = new double[Math.multiplyExact(count, STRIDE)];
+        int count = (int) Math.ceil(length / step) + 1;
+        double[] nodes = new double[count * STRIDE];
         Sgp4 model = new Sgp4(set, frames);
         for (int i = 0; i < count; i++) {
             if (i % NODES_PER_CANCEL_CHECK == 0 && monitor.isCanceled()) {
@@ -75,9 +83,9 @@ final class Track {
             Instant instant = Seconds.after(window.start(), i * step);
             String trouble = node(model, instant, frames, nodes, i * STRIDE);
             if (trouble != null) {
-                return new Track(step, Math.max(0, (i - 1) * step), java.util.Arrays.copyOf(nodes, i * STRIDE),
-                        set.label() + " has no prediction after "
-                                + Seconds.after(window.start(), Math.max(0, (i - 1) * step)) + ": " + trouble);
+                double end = Math.max(0, (i - 1) * step);
+                return new Track(step, end, Arrays.copyOf(nodes, i * STRIDE), set.label()
+                        + " has no prediction after " + Seconds.after(window.start(), end) + ": " + trouble);
             }
         }
         return new Track(step, length, nodes, null);
