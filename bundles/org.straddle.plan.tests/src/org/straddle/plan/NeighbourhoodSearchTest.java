@@ -45,6 +45,22 @@ class NeighbourhoodSearchTest {
     }
 
     @Test
+    void joiningStaysKeepsEveryRuleAndTheWorth() {
+        int joined = 0;
+        for (long seed = 0; seed < 300; seed++) {
+            PlanProblem problem = RandomProblem.small(seed);
+            Roster roster = search(problem, 60, seed).roster();
+            int stops = roster.stays().size();
+            double worth = roster.worth();
+            JoinedStays.join(roster);
+            assertEquals(List.of(), PlanRules.broken(problem, roster.stays()), "seed " + seed);
+            assertEquals(worth, roster.worth(), EQUAL, "seed " + seed);
+            joined += stops - roster.stays().size();
+        }
+        assertTrue(joined > 20, "only " + joined + " stays joined in 300 plans");
+    }
+
+    @Test
     void searchIsNeverWorseThanFillingTheDaysInOrder() {
         int better = 0;
         for (long seed = 0; seed < 100; seed++) {

@@ -1,6 +1,5 @@
 package org.straddle.plan;
 
-
 import java.util.OptionalDouble;
 
 import org.eclipse.core.runtime.IProgressMonitor;
@@ -15,6 +14,7 @@ public final class NeighbourhoodPlanner implements Planner {
         EventProblem event = EventProblem.of(outlook);
         NeighbourhoodSearch.Found found = NeighbourhoodSearch.search(event.problem(), settings, progress,
                 monitor == null ? new NullProgressMonitor() : monitor);
+        JoinedStays.join(found.roster());
         return new Proposal(ProposedStops.of(event, found.roster()), found.roster().worth(), OptionalDouble.empty(),
                 Uncovered.of(event, found.roster()), settings.seed(), found.iterations(), found.elapsed(),
                 found.ending());
