@@ -1,5 +1,6 @@
 package org.straddle.check.rules;
 
+import java.util.Locale;
 import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
@@ -20,9 +21,13 @@ final class PeakLow extends NamedRule {
         for (Work work : Itinerary.of(outlook.event()).turns()) {
             TurnPass.best(outlook, work).filter(pass -> pass.peakElevationDeg() < leastDeg).ifPresent(pass ->
                     findings.accept(Finding.of(this, Words.sentence(Words.name(work.bird())) + " rises to "
-                            + Math.round(pass.peakElevationDeg()) + "° over " + Words.name(work.site()) + ", "
+                            + degrees(Math.floor(pass.peakElevationDeg() * 10) / 10) + " over " + Words.name(work.site()) + ", "
                             + words.during(work.window()) + "; this event plans passes of " + Math.round(leastDeg)
                             + "° or more.", work.turn()).at(work.window().start())));
         }
+    }
+
+    private static String degrees(double angleDeg) {
+        return String.format(Locale.ENGLISH, "%.1f°", angleDeg);
     }
 }
