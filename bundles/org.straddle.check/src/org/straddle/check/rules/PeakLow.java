@@ -21,9 +21,9 @@ final class PeakLow extends NamedRule {
         for (Work work : Itinerary.of(outlook.event()).turns()) {
             TurnPass.best(outlook, work).filter(pass -> pass.peakElevationDeg() < leastDeg).ifPresent(pass ->
                     findings.accept(Finding.of(this, Words.sentence(Words.name(work.bird())) + " rises to "
-                            + degrees(Math.floor(pass.peakElevationDeg() * 10) / 10) + " over " + Words.name(work.site()) + ", "
-                            + words.during(work.window()) + "; this event plans passes of " + Math.round(leastDeg)
-                            + "° or more.", work.turn()).at(work.window().start())));
+                            + degrees(Math.floor(pass.peakElevationDeg() * 10) / 10) + " over "
+                            + Words.name(work.site()) + ", " + words.during(work.window())
+                            + "; this event plans passes of " + degrees(leastDeg) + " or more.", work.turn()).at(work.window().start())));
         }
     }
 
