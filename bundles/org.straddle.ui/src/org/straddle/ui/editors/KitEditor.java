@@ -43,13 +43,13 @@ public final class KitEditor extends ThingEditor<Kit> implements Revealing {
                 .column("Name", 190, Literals.KIT_ITEM__NAME, Words.required("the item's name"))
                 .choice("Role", 95, Literals.KIT_ITEM__ROLE, Role.VALUES)
                 .column("Modes", 95, Literals.KIT_ITEM__MODES, Listed.of(mode()))
-                .check("Needed", 70, Literals.KIT_ITEM__NEEDED)
+                .check("Needed", 80, Literals.KIT_ITEM__NEEDED)
                 .options("Stands in for", 150, Literals.KIT_ITEM__SPARE_FOR, () -> others(kit), KitEditor::word)
-                .column("Count", 60, Literals.KIT_ITEM__COUNT, Numbers.whole(0, 9999))
-                .column("kg each", 70, Literals.KIT_ITEM__WEIGHT_KG, Numbers.between(0, 1000))
-                .column("Stores Wh", 80, Literals.KIT_ITEM__STORES_WH, Numbers.between(0, 100_000))
-                .column("Draws W", 75, Literals.KIT_ITEM__DRAWS_W, Numbers.between(0, 10_000))
-                .column("Note", 220, Literals.KIT_ITEM__NOTE, Words.any());
+                .column("Count", 65, Literals.KIT_ITEM__COUNT, Numbers.whole(0, 9999))
+                .column("kg each", 80, Literals.KIT_ITEM__WEIGHT_KG, Numbers.between(0, 1000))
+                .column("Stores Wh", 100, Literals.KIT_ITEM__STORES_WH, Numbers.between(0, 100_000))
+                .column("Draws W", 85, Literals.KIT_ITEM__DRAWS_W, Numbers.between(0, 10_000))
+                .column("Note", 160, Literals.KIT_ITEM__NOTE, Words.any());
     }
 
     @Override

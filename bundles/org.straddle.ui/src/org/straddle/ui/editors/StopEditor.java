@@ -47,8 +47,8 @@ public final class StopEditor extends ThingEditor<Stop> {
                         new Instants(() -> Times.zone(event), () -> known(stop, event)))
                 .column("Local start", 130, turn -> turn.getStart() == null ? ""
                         : Times.local(turn.getStart(), Times.zone(event)))
-                .check("Pinned", 65, Literals.TURN__PINNED)
-                .column("Downlink, MHz", 110, Literals.TURN__DOWNLINK_MHZ, Numbers.between(0, 300_000))
+                .check("Pinned", 75, Literals.TURN__PINNED)
+                .column("Downlink, MHz", 125, Literals.TURN__DOWNLINK_MHZ, Numbers.between(0, 300_000))
                 .column("Note", 240, Literals.TURN__NOTE, Words.any());
     }
 

@@ -29,7 +29,7 @@ public final class TeamEditor extends ThingEditor<Team> {
     void fields(FieldForm form, Team team) {
         Event event = session().event();
         form.section("Team", "");
-        form.text("Number", "", Numbers.whole(1, 99), team, Literals.TEAM__NUMBER);
+        form.text("Number", "on every sheet", Numbers.whole(1, 99), team, Literals.TEAM__NUMBER);
         form.text("Name", "", Words.required("the team's name"), team, Literals.TEAM__NAME);
 
         form.section("Vehicle", "");
@@ -54,7 +54,7 @@ public final class TeamEditor extends ThingEditor<Team> {
     private void vehicle(FieldForm form, Team team) {
         form.text("Label", "", Words.any(),
                 Slot.inside(session(), team, Literals.TEAM__VEHICLE, Literals.VEHICLE__LABEL));
-        form.text("Seats", "", Numbers.whole(1, 60),
+        form.text("Seats", "with the driver's", Numbers.whole(1, 60),
                 Slot.inside(session(), team, Literals.TEAM__VEHICLE, Literals.VEHICLE__SEATS));
         form.text("Range", "km on one filling or charge", Numbers.between(0, 5000),
                 Slot.inside(session(), team, Literals.TEAM__VEHICLE, Literals.VEHICLE__RANGE_KM));

@@ -1,5 +1,6 @@
 package org.straddle.ui.editors;
 
+import java.util.ArrayList;
 import java.util.List;
 
 import org.eclipse.core.runtime.IProgressMonitor;
@@ -9,7 +10,10 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
+import org.eclipse.ui.forms.IMessage;
 import org.eclipse.ui.forms.ManagedForm;
+import org.eclipse.ui.forms.events.HyperlinkAdapter;
+import org.eclipse.ui.forms.events.HyperlinkEvent;
 import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.eclipse.ui.forms.widgets.ScrolledForm;
 import org.eclipse.ui.part.EditorPart;
@@ -34,7 +38,6 @@ public abstract class ThingEditor<T extends Identified> extends EditorPart imple
     private final Class<T> type;
     private ManagedForm managed;
     private FieldForm form;
-    private int findingsTold;
 
     ThingEditor(Class<T> type) {
         this.type = type;
@@ -71,6 +74,12 @@ public abstract class ThingEditor<T extends Identified> extends EditorPart imple
         form = new FieldForm(session, managed);
         fields(form, thing());
         form.refresh();
+        scrolled.getForm().addMessageHyperlinkListener(new HyperlinkAdapter() {
+            @Override
+            public void linkActivated(HyperlinkEvent click) {
+                showMessages();
+            }
+        });
         managed.getMessageManager().setDecorationPosition(SWT.LEFT | SWT.TOP);
         getSite().setSelectionProvider(new FixedSelection(new StructuredSelection(thing())));
         session.addListener(this);
@@ -142,18 +151,35 @@ public abstract class ThingEditor<T extends Identified> extends EditorPart imple
         managed.getForm().setImage(Icons.image(Kind.icon(thing())));
     }
 
-    /** The head of the form says what the checks have to say about this thing. */
+    /** The head of the form says how many findings name this thing; a click shows them. */
     private void tellFindings() {
-        for (int i = 0; i < findingsTold; i++) {
-            managed.getMessageManager().removeMessage("finding" + i);
+        List<Finding> findings = findings();
+        managed.getMessageManager().removeMessage(this);
+        if (!findings.isEmpty()) {
+            managed.getMessageManager().addMessage(this, words(findings), null,
+                    messageType(findings.get(0).severity()));
         }
-        List<Finding> findings = session.computed().map(computed -> computed.about(thing().getId()).stream()
+    }
+
+    private List<Finding> findings() {
+        return session.computed().map(computed -> computed.about(thing().getId()).stream()
                 .filter(finding -> finding.accepted().isEmpty()).toList()).orElse(List.of());
-        findingsTold = findings.size();
-        for (int i = 0; i < findingsTold; i++) {
-            managed.getMessageManager().addMessage("finding" + i, findings.get(i).sentence(), null,
-                    messageType(findings.get(i).severity()));
+    }
+
+    private static String words(List<Finding> findings) {
+        return findings.size() == 1 ? "1 finding" : findings.size() + " findings";
+    }
+
+    private void showMessages() {
+        List<MessageLines.Line> lines = new ArrayList<>();
+        for (IMessage message : managed.getForm().getForm().getChildrenMessages()) {
+            if (message.getKey() != this) {
+                lines.add(new MessageLines.Line(Icons.image("blocker"), message.getMessage()));
+            }
         }
+        findings().forEach(finding -> lines.add(new MessageLines.Line(Icons.of(finding.severity()),
+                finding.sentence())));
+        new MessageLines(getSite().getShell(), lines).open();
     }
 
     private static int messageType(Severity severity) {

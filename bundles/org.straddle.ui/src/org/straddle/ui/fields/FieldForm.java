@@ -13,6 +13,7 @@ import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.jface.viewers.CheckboxTableViewer;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Button;
@@ -41,7 +42,7 @@ public final class FieldForm {
 
     private static final int FIELD_WIDTH = 170;
     private static final int NUMBER_WIDTH = 84;
-    private static final int NAME_WIDTH = 112;
+    private static final int NAME_WIDTH = 124;
 
     private final EventSession session;
     private final IManagedForm form;
@@ -167,7 +168,9 @@ public final class FieldForm {
     public void check(String name, Slot<Boolean> slot) {
         label("", SWT.CENTER);
         Button button = form.getToolkit().createButton(section, name, SWT.CHECK);
-        button.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false, 2, 1));
+        GridData place = new GridData(SWT.FILL, SWT.CENTER, true, false, 2, 1);
+        place.horizontalIndent = 4;
+        button.setLayoutData(place);
         track(new CheckField(session, button, slot));
     }
 
@@ -177,7 +180,7 @@ public final class FieldForm {
         label(name, SWT.TOP);
         Table table = form.getToolkit().createTable(section, SWT.CHECK | SWT.V_SCROLL | SWT.FULL_SELECTION);
         int rows = Math.max(3, Math.min(7, things.get().size()));
-        place(table, "", rows * (table.getItemHeight() + 2));
+        place(table, "", rows * rowHeight(table));
         track(new MembersField<>(session, new CheckboxTableViewer(table), Slot.of(session, owner, feature), things));
     }
 
@@ -187,6 +190,8 @@ public final class FieldForm {
         Label line = form.getToolkit().createLabel(section, words.get(), SWT.WRAP);
         GridData place = new GridData(SWT.FILL, SWT.TOP, true, false, 2, 1);
         place.widthHint = FIELD_WIDTH;
+        place.horizontalIndent = 6;
+        place.verticalIndent = 4;
         line.setLayoutData(place);
         track(() -> {
             if (!line.getText().equals(words.get())) {
@@ -225,9 +230,12 @@ public final class FieldForm {
     }
 
     public Button button(String name, String explanation, Runnable action) {
+        label("", SWT.CENTER);
         Button button = form.getToolkit().createButton(section, name, SWT.PUSH);
         button.setToolTipText(explanation);
-        button.setLayoutData(new GridData(SWT.BEGINNING, SWT.CENTER, false, false, 3, 1));
+        GridData place = new GridData(SWT.BEGINNING, SWT.CENTER, false, false, 2, 1);
+        place.horizontalIndent = 6;
+        button.setLayoutData(place);
         button.addListener(SWT.Selection, click -> action.run());
         return button;
     }
@@ -250,6 +258,14 @@ public final class FieldForm {
         Label label = form.getToolkit().createLabel(section, name);
         label.setForeground(label.getDisplay().getSystemColor(SWT.COLOR_WIDGET_FOREGROUND));
         name(label, vertical);
+    }
+
+    /** GTK tells the height of a row only when there is one: a line of text and what stands around it. */
+    static int rowHeight(Table table) {
+        GC measure = new GC(table);
+        int line = measure.getFontMetrics().getHeight();
+        measure.dispose();
+        return line + 8;
     }
 
     private static void name(Control label, int vertical) {

@@ -60,7 +60,7 @@ public final class TableField<E extends EObject> implements Field {
         Table table = toolkit.createTable(section, SWT.MULTI | SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL);
         table.setHeaderVisible(true);
         GridData place = new GridData(SWT.FILL, SWT.FILL, true, true, 2, 1);
-        place.heightHint = rows * (table.getItemHeight() + 2);
+        place.heightHint = (rows + 1) * FieldForm.rowHeight(table);
         place.widthHint = 200;
         table.setLayoutData(place);
         viewer = new TableViewer(table);

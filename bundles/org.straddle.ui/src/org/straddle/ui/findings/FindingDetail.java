@@ -7,7 +7,6 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.layout.RowLayout;
-import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
@@ -83,11 +82,9 @@ final class FindingDetail {
             new Label(body, SWT.NONE);
             wrapped(body, 1).setText("Accepted by " + acceptance.getBy() + ": " + acceptance.getReason());
         });
-        new Label(body, SWT.NONE);
-        Composite buttons = row(body);
-        finding.mend().ifPresent(offered -> button(buttons, offered.label(), "mend", "Mend (Ctrl+1)", mend));
+        finding.mend().ifPresent(offered -> deed(body, "mend", offered.label(), "Mend (Ctrl+1)", mend));
         if (finding.accepted().isEmpty()) {
-            button(buttons, "Accept…", "accepted", "Accept with a reason (Ctrl+2)", accept);
+            deed(body, "accepted", "Accept with a reason…", "Accept (Ctrl+2)", accept);
         }
     }
 
@@ -104,12 +101,13 @@ final class FindingDetail {
         return row;
     }
 
-    private static void button(Composite row, String text, String icon, String tip, Runnable run) {
-        Button button = new Button(row, SWT.PUSH);
-        button.setText(text);
-        button.setImage(Icons.image(icon));
-        button.setToolTipText(tip);
-        button.addListener(SWT.Selection, click -> run.run());
+    private static void deed(Composite body, String icon, String text, String tip, Runnable run) {
+        new Label(body, SWT.NONE).setImage(Icons.image(icon));
+        Link link = new Link(body, SWT.WRAP);
+        link.setText("<a>" + text.replace("&", "&&").replace("<", "") + "</a>");
+        link.setToolTipText(tip);
+        link.setLayoutData(GridDataFactory.fillDefaults().grab(true, false).hint(120, SWT.DEFAULT).create());
+        link.addListener(SWT.Selection, click -> run.run());
     }
 
     private static Label wrapped(Composite body, int columns) {

@@ -57,14 +57,16 @@ final class PassTable {
             }
         }
         body.setConfigLabelAccumulator(labels);
+        body.setDefaultRowHeight(24);
         columns = new ColumnHideShowLayer(new ColumnReorderLayer(body));
         SelectionLayer selected = new SelectionLayer(columns, false);
         selected.setSelectionModel(new RowSelectionModel<>(selected, data, PassRow::id));
         selected.addConfiguration(new DefaultSelectionLayerConfiguration());
         ViewportLayer viewport = new ViewportLayer(selected);
         viewport.setRegionName(GridRegion.BODY);
-        ColumnHeaderLayer header = new ColumnHeaderLayer(new DefaultColumnHeaderDataLayer(new Titles()), viewport,
-                selected);
+        DataLayer titles = new DefaultColumnHeaderDataLayer(new Titles());
+        titles.setDefaultRowHeight(28);
+        ColumnHeaderLayer header = new ColumnHeaderLayer(titles, viewport, selected);
         CompositeLayer whole = new CompositeLayer(1, 2);
         ConfigRegistry config = new ConfigRegistry();
         whole.setChildLayer(GridRegion.COLUMN_HEADER, new SortHeaderLayer<PassRow>(header, order), 0, 0);

@@ -82,9 +82,9 @@ public final class ThingText {
     }
 
     private static String stop(Stop stop) {
-        String team = stop.getTeam() == null ? "no team" : team(stop.getTeam());
-        String site = stop.getSite() == null ? "no site" : of(stop.getSite());
-        return team + " · " + site;
+        String team = stop.getTeam() == null ? "No team" : stop.getTeam().getNumber() > 0
+                ? "Team " + stop.getTeam().getNumber() : team(stop.getTeam());
+        return team + " at " + (stop.getSite() == null ? "no site" : of(stop.getSite()));
     }
 
     private static String bird(Turn turn) {

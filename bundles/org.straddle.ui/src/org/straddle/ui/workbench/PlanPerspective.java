@@ -26,7 +26,7 @@ public final class PlanPerspective implements IPerspectiveFactory {
     public void createInitialLayout(IPageLayout layout) {
         String editors = layout.getEditorArea();
         layout.setEditorAreaVisible(true);
-        layout.addView(ExplorerView.ID, IPageLayout.LEFT, 0.22f, editors);
+        layout.addView(ExplorerView.ID, IPageLayout.LEFT, 0.24f, editors);
 
         IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.68f, editors);
         below.addView(FindingsView.ID);

@@ -13,6 +13,7 @@ public final class StraddleWorkbench extends WorkbenchAdvisor {
     @Override
     public void initialize(IWorkbenchConfigurer configurer) {
         configurer.setSaveAndRestore(true);
+        CollectionsLoader.useOnThisThread();
         Window.setDefaultImages(ApplicationImages.all());
     }
 
