@@ -23,7 +23,8 @@ final class PeakLow extends NamedRule {
                     findings.accept(Finding.of(this, Words.sentence(Words.name(work.bird())) + " rises to "
                             + degrees(Math.floor(pass.peakElevationDeg() * 10) / 10) + " over "
                             + Words.name(work.site()) + ", " + words.during(work.window())
-                            + "; this event plans passes of " + degrees(leastDeg) + " or more.", work.turn()).at(work.window().start())));
+                            + "; this event plans passes of " + degrees(leastDeg) + " or more.",
+                            work.turn()).at(work.window().start())));
         }
     }
 
