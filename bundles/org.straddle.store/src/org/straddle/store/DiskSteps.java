@@ -15,7 +15,12 @@ final class DiskSteps implements FileSteps {
 
     @Override
     public void createFolder(Path folder) throws IOException {
-        Files.createDirectories(folder);
+        if (!Files.isDirectory(folder)) {
+            Path parent = folder.toAbsolutePath().getParent();
+            createFolder(parent);
+            Files.createDirectory(folder);
+            forceFolder(parent);
+        }
     }
 
     @Override

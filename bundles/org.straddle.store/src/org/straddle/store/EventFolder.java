@@ -63,7 +63,7 @@ public final class EventFolder implements AutoCloseable {
             SaveJournal journal = new SaveJournal(path, steps);
             recover(journal, path);
             return read(path, lock, steps, EventScan.scan(new DiskFiles(path, journal)));
-        } catch (EventFolderException | RuntimeException e) {
+        } catch (EventFolderException | RuntimeException | Error e) {
             lock.close();
             throw e;
         }
@@ -108,7 +108,7 @@ public final class EventFolder implements AutoCloseable {
         try {
             created.save();
             return created;
-        } catch (EventFolderException | RuntimeException e) {
+        } catch (EventFolderException | RuntimeException | Error e) {
             created.resources.getResources().forEach(resource -> resource.getContents().clear());
             lock.close();
             throw e;
@@ -261,7 +261,7 @@ public final class EventFolder implements AutoCloseable {
         try {
             recover(targetJournal, target);
             commit(List.copyOf(changes.values()), files, target, targetJournal);
-        } catch (EventFolderException | RuntimeException e) {
+        } catch (EventFolderException | RuntimeException | Error e) {
             targetLock.close();
             throw e;
         }

@@ -9,12 +9,13 @@ import java.nio.file.Path;
  */
 interface FileSteps {
 
+    /** Creates a folder, with its parents, unless it is there, and forces its entry to the medium. */
     void createFolder(Path folder) throws IOException;
 
-    /** Creates a new file with all bytes and forces them to the medium. */
+    /** Creates a new file with all bytes and forces them, not yet its entry in the folder, to the medium. */
     void write(Path file, byte[] bytes) throws IOException;
 
-    /** Creates a new file with the bytes of another and forces them to the medium. */
+    /** Creates a new file with the bytes of another and forces them likewise. */
     void copy(Path from, Path to) throws IOException;
 
     /** Puts a file in place of another, at once. */

@@ -20,7 +20,9 @@ import java.util.Set;
  * which the save counts; then the files are renamed into their places. Power may fail at any step: without the list
  * the new files are thrown away, with it the renames are finished by {@link #recover}.
  *
- * <p>It is as strong as the disk's own promise to keep what it said it had written.
+ * <p>It is as strong as two promises of the disk: to keep what it said it had written, and to rename a file as one
+ * step, which every file system with a journal does. On one without, such as FAT, a power failure within a rename can
+ * lose that one file; it is then named, and nothing else is touched.
  */
 final class SaveJournal {
 
@@ -82,22 +84,18 @@ final class SaveJournal {
                 continue;
             }
             Path place = staged(change.name());
-            for (Path parent = place.getParent(); !parent.equals(event); parent = parent.getParent()) {
-                folders.add(parent);
-            }
             steps.createFolder(place.getParent());
+            folders.add(place.getParent());
             Change.stage(change, place, steps);
             lines.append("put ").append(Digest.of(place)).append(' ').append(change.name()).append('\n');
         }
         lines.append("end ").append(changes.size()).append('\n');
         steps.createFolder(folder);
-        folders.add(folder);
         Path fresh = folder.resolve(LIST + ".new");
         steps.write(fresh, lines.toString().getBytes(StandardCharsets.UTF_8));
         for (Path each : folders) {
             steps.forceFolder(each);
         }
-        steps.forceFolder(event);
         steps.rename(fresh, list);
         steps.forceFolder(folder);
     }
@@ -126,19 +124,17 @@ final class SaveJournal {
             Path place = event.resolve(entry.name());
             if (entry.isDeletion()) {
                 steps.deleteIfExists(place);
-                folders.add(place.getParent());
             } else if (Files.exists(staged(entry.name()))) {
                 steps.createFolder(place.getParent());
                 steps.rename(staged(entry.name()), place);
-                folders.add(place.getParent());
             }
+            folders.add(place.getParent());
         }
         for (Path each : folders) {
             if (Files.isDirectory(each)) {
                 steps.forceFolder(each);
             }
         }
-        steps.forceFolder(event);
         discard();
     }
 
