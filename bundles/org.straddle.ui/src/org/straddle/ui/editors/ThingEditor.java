@@ -80,6 +80,7 @@ public abstract class ThingEditor<T extends Identified> extends EditorPart imple
                 showMessages();
             }
         });
+        managed.getMessageManager().setMessagePrefixProvider(control -> null);
         managed.getMessageManager().setDecorationPosition(SWT.LEFT | SWT.TOP);
         getSite().setSelectionProvider(new FixedSelection(new StructuredSelection(thing())));
         session.addListener(this);

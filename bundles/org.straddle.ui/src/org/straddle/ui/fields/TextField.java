@@ -22,6 +22,7 @@ public final class TextField<T> implements Field {
 
     /** Rest in typing after which the value is taken over, ms. */
     private static final int REST_MS = 1200;
+    private static final int LONGEST_HEAD = 90;
 
     private final EventSession session;
     private final IMessageManager messages;
@@ -96,8 +97,8 @@ public final class TextField<T> implements Field {
             session.addPendingEdit(commit);
             text.getDisplay().timerExec(REST_MS, commit);
         } catch (IllegalArgumentException refused) {
-            messages.addMessage(this, refused.getMessage(), null, IMessageProvider.ERROR, text);
-            tell("");
+            messages.addMessage(this, head(refused.getMessage()), null, IMessageProvider.ERROR, text);
+            tell(refused.getMessage());
             pending = false;
             session.removePendingEdit(commit);
         }
@@ -138,6 +139,12 @@ public final class TextField<T> implements Field {
             told.setText(words);
             told.setToolTipText(words);
         }
+    }
+
+    /** The head of the form has room for one sentence. */
+    private static String head(String message) {
+        int end = message.length() > LONGEST_HEAD ? message.indexOf(". ") : -1;
+        return end > 0 ? message.substring(0, end + 1) : message;
     }
 
     /** The event's own lists change under our hands: keep what they held. */

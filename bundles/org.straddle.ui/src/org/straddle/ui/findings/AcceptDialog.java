@@ -55,11 +55,14 @@ final class AcceptDialog extends TitleAreaDialog {
         GridLayout layout = new GridLayout(2, false);
         layout.marginWidth = 12;
         layout.marginHeight = 12;
+        layout.verticalSpacing = 8;
         body.setLayout(layout);
         Label sentence = new Label(body, SWT.WRAP);
         sentence.setText(finding.sentence());
         GridDataFactory.fillDefaults().span(2, 1).grab(true, false).hint(460, SWT.DEFAULT).applyTo(sentence);
-        new Label(body, SWT.NONE).setText("&Reason:");
+        Label why = new Label(body, SWT.NONE);
+        why.setText("&Reason:");
+        GridDataFactory.swtDefaults().align(SWT.BEGINNING, SWT.TOP).applyTo(why);
         reasonText = new Text(body, SWT.BORDER | SWT.MULTI | SWT.WRAP | SWT.V_SCROLL);
         GridDataFactory.fillDefaults().grab(true, true).hint(SWT.DEFAULT, 4 * reasonText.getLineHeight())
                 .applyTo(reasonText);

@@ -15,6 +15,7 @@ import org.eclipse.jface.action.IToolBarManager;
 import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.action.Separator;
 import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.layout.TableColumnLayout;
 import org.eclipse.jface.viewers.ArrayContentProvider;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
@@ -27,8 +28,8 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Image;
-import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.handlers.IHandlerService;
 import org.eclipse.ui.part.ViewPart;
@@ -58,8 +59,13 @@ public final class FindingsView extends ViewPart implements SessionListener {
     private EmptyOr<Table> pages;
     private List<Finding> findings = List.of();
 
-    /** The filter line over the table. */
-    private record Table(Composite body, Text words, TableViewer viewer) {
+    /** The filter line with the counts, and the table under it. */
+    private record Table(Label tally, TableViewer viewer) {
+
+        void tell(String words) {
+            tally.setText(words);
+            tally.requestLayout();
+        }
     }
 
     @Override
@@ -104,7 +110,6 @@ public final class FindingsView extends ViewPart implements SessionListener {
     @Override
     public void closed(EventSession closed) {
         findings = List.of();
-        setContentDescription("");
         pages.say("No event is open.", "Findings appear here when an event is open.");
     }
 
@@ -121,7 +126,7 @@ public final class FindingsView extends ViewPart implements SessionListener {
 
     private void show() {
         boolean fresh = session.computed().isEmpty();
-        setContentDescription(fresh ? "" : Tally.of(findings) + (session.computing() ? "  (checking again…)" : ""));
+        pages.content().tell(Tally.of(findings) + (session.computing() ? " (checking again…)" : ""));
         if (fresh) {
             pages.say("Checking…", "Passes and findings are being worked out.");
         } else if (findings.isEmpty()) {
@@ -138,16 +143,14 @@ public final class FindingsView extends ViewPart implements SessionListener {
 
     private Table table(Composite parent) {
         Composite body = new Composite(parent, SWT.NONE);
-        GridLayout layout = new GridLayout();
-        layout.marginWidth = 0;
-        layout.marginHeight = 3;
-        layout.verticalSpacing = 3;
-        body.setLayout(layout);
+        body.setLayout(GridLayoutFactory.fillDefaults().numColumns(2).extendedMargins(0, 8, 3, 0).spacing(10, 3)
+                .create());
         Text words = new Text(body, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
         words.setMessage("Show findings with these words");
         GridDataFactory.fillDefaults().grab(true, false).applyTo(words);
+        Label tally = new Label(body, SWT.NONE);
         SashForm halves = new SashForm(body, SWT.HORIZONTAL);
-        GridDataFactory.fillDefaults().grab(true, true).applyTo(halves);
+        GridDataFactory.fillDefaults().grab(true, true).span(2, 1).applyTo(halves);
         Composite frame = new Composite(halves, SWT.NONE);
         TableViewer viewer = new TableViewer(frame, SWT.FULL_SELECTION | SWT.MULTI | SWT.V_SCROLL);
         viewer.getTable().setHeaderVisible(true);
@@ -168,7 +171,7 @@ public final class FindingsView extends ViewPart implements SessionListener {
             filter.words(words.getText());
             viewer.refresh();
         });
-        return new Table(body, words, viewer);
+        return new Table(tally, viewer);
     }
 
     private static void column(TableViewer viewer, TableColumnLayout columns, String title, int weight, int least,

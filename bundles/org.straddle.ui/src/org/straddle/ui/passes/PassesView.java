@@ -12,13 +12,13 @@ import org.eclipse.jface.action.IMenuManager;
 import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.action.Separator;
 import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.nebula.widgets.nattable.hideshow.command.MultiColumnHideCommand;
 import org.eclipse.nebula.widgets.nattable.hideshow.command.MultiColumnShowCommand;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.MouseListener;
 import org.eclipse.swt.events.KeyListener;
-import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
@@ -156,12 +156,8 @@ public final class PassesView extends ViewPart implements SessionListener {
 
     private Content content(Composite parent) {
         Composite body = new Composite(parent, SWT.NONE);
-        GridLayout layout = new GridLayout(5, false);
-        layout.marginWidth = 0;
-        layout.marginHeight = 3;
-        layout.horizontalSpacing = 10;
-        layout.verticalSpacing = 3;
-        body.setLayout(layout);
+        body.setLayout(GridLayoutFactory.fillDefaults().numColumns(5).extendedMargins(0, 8, 3, 0).spacing(10, 3)
+                .create());
         Text words = new Text(body, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
         words.setMessage("Show passes with these words: site, bird, day, team");
         GridDataFactory.fillDefaults().grab(true, false).applyTo(words);

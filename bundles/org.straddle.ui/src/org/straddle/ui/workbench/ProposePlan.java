@@ -13,6 +13,9 @@ import org.eclipse.emf.common.command.Command;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.PlatformUI;
 import org.straddle.model.Event;
 import org.straddle.model.Snapshot;
 import org.straddle.outlook.Outlook;
@@ -37,7 +40,6 @@ final class ProposePlan extends Job {
         this.shell = shell;
         this.snapshot = snapshot;
         this.settings = settings;
-        setUser(true);
     }
 
     static void ask(Shell shell) {
@@ -46,6 +48,17 @@ final class ProposePlan extends Job {
         ProposeDialog dialog = new ProposeDialog(shell);
         if (dialog.open() == ProposeDialog.OK) {
             new ProposePlan(shell, Snapshot.of(session.event()), dialog.settings()).schedule();
+            showProgress(shell);
+        }
+    }
+
+    /** Where the search tells how good the plan is by now, and where it can be cancelled. */
+    private static void showProgress(Shell shell) {
+        try {
+            PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage().showView(PlanPerspective.PROGRESS,
+                    null, IWorkbenchPage.VIEW_VISIBLE);
+        } catch (PartInitException failure) {
+            Problem.show(shell, "The view of progress could not be shown. The search goes on.", failure);
         }
     }
 

@@ -6,6 +6,8 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
+import org.eclipse.e4.core.services.events.IEventBroker;
+import org.eclipse.e4.ui.workbench.UIEvents;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.commands.ICommandService;
@@ -90,5 +92,8 @@ final class SessionCommands implements SessionListener {
         ICommandService labels = window.getService(ICommandService.class);
         labels.refreshElements(UNDO, null);
         labels.refreshElements(REDO, null);
+        // Tools look again at what is enabled only when told to.
+        window.getService(IEventBroker.class).send(UIEvents.REQUEST_ENABLEMENT_UPDATE_TOPIC,
+                UIEvents.ALL_ELEMENT_ID);
     }
 }

@@ -35,6 +35,11 @@ final class StraddleWindow extends WorkbenchWindowAdvisor implements SessionList
     }
 
     @Override
+    public void postWindowCreate() {
+        getWindowConfigurer().getWindow().getShell().setMaximized(true);
+    }
+
+    @Override
     public void postWindowOpen() {
         EventSession session = EventSession.current();
         session.addListener(this);
