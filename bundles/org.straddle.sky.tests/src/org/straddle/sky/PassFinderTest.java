@@ -31,6 +31,18 @@ class PassFinderTest {
         return new Horizon(points);
     }
 
+    /** Level but for narrow masts (or, turned over, narrow gaps), each a degree or two wide. */
+    private Horizon masts(int count, double levelDeg, double topDeg) {
+        List<Horizon.Point> points = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            double foot = (i + 0.5 * dice.nextDouble()) * 360 / count;
+            points.add(new Horizon.Point(foot, levelDeg));
+            points.add(new Horizon.Point(foot + dice.nextDouble(0.5, 1), topDeg));
+            points.add(new Horizon.Point(foot + dice.nextDouble(1, 2), levelDeg));
+        }
+        return new Horizon(points);
+    }
+
     private static void compare(ElementSet bird, Window window, Place place, Horizon horizon, double stepS) {
         List<Double> stock = StockDetectors.riseAndSet(bird, window, place, horizon, stepS);
         List<Double> ours = StockDetectors.riseAndSet(Ephemeris.of(bird, window, null).passes(place, horizon),
@@ -99,14 +111,14 @@ class PassFinderTest {
         assertTrue(grazes >= 30, "grazing passes compared: " + grazes);
     }
 
-    /** Jagged masks against the plain definition, looked at every second for six hours. */
+    /** Jagged masks, masts and gaps against the plain definition, looked at every second for six hours. */
     @Test
     void isUpExactlyWhileAboveTheMask() {
         Window hours = new Window(Invented.DAY.start(), Invented.DAY.start().plus(Duration.ofHours(6)));
-        for (int i = 0; i < 8; i++) {
+        for (int i = 0; i < 9; i++) {
             Ephemeris ephemeris = Ephemeris.of(Invented.low("Auk-" + i, 420 + 90 * i, 98, 36 * i, 30 * i), hours, null);
             Place place = place();
-            Horizon horizon = jagged(3 + 4 * i, 40);
+            Horizon horizon = i % 3 == 0 ? jagged(3 + 4 * i, 40) : i % 3 == 1 ? masts(40, 2, 70) : masts(40, 50, 1);
             List<Window> up = ephemeris.above(place, hours, horizon);
             for (Instant t = hours.start(); t.isBefore(hours.end()); t = t.plusSeconds(1)) {
                 Instant at = t;
@@ -115,6 +127,29 @@ class PassFinderTest {
                 if (Math.abs(clearance) > 1e-6) {
                     assertEquals(clearance > 0, up.stream().anyMatch(w -> w.contains(at)),
                             horizon + " at " + t + ": " + look);
+                }
+            }
+        }
+    }
+
+    /** A pass through the zenith swings half round in seconds: high corners count there too. */
+    @Test
+    void throughTheZenith() {
+        Horizon crown = Horizon.parse("0:60 30:88 60:60 90:88 120:60 150:88 180:60 210:88 240:60 270:88 300:60 330:88");
+        for (int i = 0; i < 40; i++) {
+            ElementSet bird = Invented.low("Auk-" + i, 400 + 20 * i, 98, 9 * i, 9 * i);
+            Instant top = Invented.DAY.start().plusSeconds(600 * i);
+            Window around = new Window(top.minusSeconds(95), top.plusSeconds(95));
+            Ephemeris ephemeris = Ephemeris.of(bird, around, null);
+            Subpoint below = ephemeris.subpoint(top);
+            Place place = Place.of(below.latitudeDeg() + 0.01 * dice.nextDouble(), below.longitudeDeg());
+            List<Window> up = ephemeris.above(place, around, crown);
+            for (Instant t = around.start(); t.isBefore(around.end()); t = t.plusMillis(100)) {
+                Instant at = t;
+                Look look = ephemeris.lookAt(place, t);
+                double clearance = look.elevationDeg() - crown.elevationDegAt(look.azimuthDeg());
+                if (Math.abs(clearance) > 1e-4) {
+                    assertEquals(clearance > 0, up.stream().anyMatch(w -> w.contains(at)), t + ": " + look + up);
                 }
             }
         }
