@@ -22,6 +22,10 @@ public final class Fresh {
         return event;
     }
 
+    public static Region region() {
+        return identified(StraddleFactory.eINSTANCE.createRegion());
+    }
+
     public static Base base() {
         return identified(StraddleFactory.eINSTANCE.createBase());
     }
