@@ -30,20 +30,24 @@ final class OmmCsv {
 
     static ElementFile read(SourceFile source, String text) throws ReadException {
         OmmMessages messages = new OmmMessages();
-        int last = 1;
-        try (CSVParser parser = CSVParser.parse(text, CSV)) {
-            int lines = (int) parser.getCurrentLineNumber();
+        int line = 1;
+        // The parser counts ends of lines: give it one for the last line too.
+        try (CSVParser parser = CSVParser.parse(text + "\n", CSV)) {
             for (CSVRecord row : parser) {
-                last = lines + 1;
-                lines = (int) parser.getCurrentLineNumber();
-                messages.add(message(source, row, last));
+                line = (int) parser.getCurrentLineNumber() - breaksWithin(row);
+                messages.add(message(source, row, line));
             }
         } catch (ReadException e) {
             throw e;
         } catch (IOException | UncheckedIOException | IllegalArgumentException | IllegalStateException e) {
-            throw new ReadException(source.name(), last, "the table is damaged from here on: " + e.getMessage(), REPAIR, e);
+            throw new ReadException(source.name(), line, "the table is damaged from here on: " + e.getMessage(), REPAIR, e);
         }
         return messages.toFile(source, ElementFormat.OMM_CSV);
+    }
+
+    /** Line breaks in quoted values: the line to name is the one where the row begins. */
+    private static int breaksWithin(CSVRecord row) {
+        return (int) row.stream().flatMapToInt(String::chars).filter(c -> c == '\n').count();
     }
 
     private static OmmMessage message(SourceFile source, CSVRecord row, int line) throws ReadException {

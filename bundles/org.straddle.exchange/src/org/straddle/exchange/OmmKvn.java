@@ -9,7 +9,8 @@ final class OmmKvn {
     static final String VERSION = "CCSDS_OMM_VERS";
 
     private static final Pattern START = Pattern.compile("(?:COMMENT\\b[^\\n]*\\n\\s*)*CCSDS_[A-Z]+_VERS\\s*=");
-    private static final Pattern LINE = Pattern.compile("([A-Z][A-Z0-9_]*)\\s*=\\s*(.*?)\\s*(?:\\[([^\\[\\]]*)\\])?");
+    private static final Pattern LINE = Pattern.compile("([A-Z][A-Z0-9_]*)\\s*=\\s*(.*)");
+    private static final Pattern WITH_UNIT = Pattern.compile("([^\\[]*)\\[([^\\[\\]]*)\\]");
     private static final Pattern READABLE_VERSION = Pattern.compile("[1-3]\\.\\d+");
 
     private OmmKvn() {
@@ -42,11 +43,17 @@ final class OmmKvn {
                 throw source.refuse(number, "the message is not an orbit mean-elements message: it does not begin with "
                         + VERSION + ".", "Choose a file with OMM messages, not another kind.");
             } else {
-                message.put(m.group(1), m.group(2), m.group(3) == null ? "" : m.group(3), number);
+                put(message, m.group(1), m.group(2), number);
             }
         }
         finish(message, messages);
         return messages.toFile(source, ElementFormat.OMM_KVN);
+    }
+
+    private static void put(OmmMessage message, String keyword, String value, int line) throws ReadException {
+        Matcher m = WITH_UNIT.matcher(value);
+        boolean unit = OmmUnits.has(keyword) && m.matches();
+        message.put(keyword, unit ? m.group(1) : value, unit ? m.group(2) : "", line);
     }
 
     static void requireReadable(SourceFile source, int line, String version) throws ReadException {

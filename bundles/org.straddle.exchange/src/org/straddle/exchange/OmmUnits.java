@@ -16,6 +16,11 @@ final class OmmUnits {
     private OmmUnits() {
     }
 
+    /** Can a unit follow the value? A name that ends in brackets is all name. */
+    static boolean has(String keyword) {
+        return UNITS.containsKey(keyword);
+    }
+
     /** Is it a unit of the keyword, or is the keyword none that we use? */
     static boolean isRight(String keyword, String unit) {
         Set<String> right = UNITS.get(keyword);
