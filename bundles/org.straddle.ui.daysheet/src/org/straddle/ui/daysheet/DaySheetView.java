@@ -1,0 +1,145 @@
+package org.straddle.ui.daysheet;
+
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+import org.eclipse.jface.viewers.ISelection;
+import org.eclipse.jface.viewers.IStructuredSelection;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.ui.ISelectionListener;
+import org.eclipse.ui.IWorkbenchPart;
+import org.eclipse.ui.contexts.IContextService;
+import org.eclipse.ui.part.ViewPart;
+import org.straddle.check.Finding;
+import org.straddle.model.Identified;
+import org.straddle.ui.parts.EmptyOr;
+import org.straddle.ui.session.Computed;
+import org.straddle.ui.session.EventSession;
+import org.straddle.ui.session.SessionListener;
+
+/**
+ * All teams over the same time: who is where, who drives, and who works which bird. Shows the last computation, and
+ * says when a newer one is under way.
+ */
+public final class DaySheetView extends ViewPart implements SessionListener {
+
+    public static final String ID = "org.straddle.ui.daysheet.view";
+
+    private final EventSession session = EventSession.current();
+    private final SheetSelection selection = new SheetSelection();
+    private final ISelectionListener follow = this::follow;
+    private EmptyOr<SheetCanvas> pages;
+    private SheetCanvas sheet;
+    private SheetReader reader;
+
+    @Override
+    public void createPartControl(Composite parent) {
+        Display display = parent.getDisplay();
+        reader = new SheetReader(reading -> display.asyncExec(() -> show(reading)));
+        pages = new EmptyOr<>(parent, "", "", body -> new SheetCanvas(body, this::chosen, session::reveal));
+        sheet = pages.content();
+        getSite().setSelectionProvider(selection);
+        getSite().getService(IContextService.class).activateContext(SheetActions.CONTEXT);
+        new SheetActions(getViewSite(), sheet);
+        getSite().getPage().addPostSelectionListener(follow);
+        session.addListener(this);
+        if (session.isOpen()) {
+            opened(session);
+            session.computed().ifPresent(computed -> computed(session, computed));
+        } else {
+            closed(session);
+        }
+    }
+
+    @Override
+    public void setFocus() {
+        if (sheet.control().isVisible()) {
+            sheet.control().setFocus();
+        } else {
+            pages.setFocus();
+        }
+    }
+
+    @Override
+    public void dispose() {
+        reader.forget();
+        session.removeListener(this);
+        getSite().getPage().removePostSelectionListener(follow);
+        super.dispose();
+    }
+
+    @Override
+    public void opened(EventSession opened) {
+        pages.say("Computing…", "The passes over the sites and the checks are being worked out.");
+    }
+
+    @Override
+    public void closed(EventSession closed) {
+        reader.forget();
+        sheet.clear();
+        selection.clear();
+        pages.say("No event is open.", "Open an event folder, make a new event, or look at the demo event.");
+    }
+
+    @Override
+    public void edited(EventSession edited) {
+        // Also comes when a computation has ended without a result.
+        note();
+    }
+
+    @Override
+    public void computing(EventSession computing) {
+        note();
+    }
+
+    @Override
+    public void computed(EventSession from, Computed computed) {
+        reader.read(computed);
+    }
+
+    private void show(Reading reading) {
+        if (sheet.control().isDisposed() || !session.isOpen()
+                || session.computed().filter(newest -> newest == reading.computed()).isEmpty()) {
+            return;
+        }
+        if (reading.sheet().isPresent()) {
+            pages.showContent(true);
+            sheet.show(reading);
+        } else {
+            sheet.clear();
+            pages.say(reading.computed().snapshot().getTeams().isEmpty() ? "The event has no teams."
+                    : "No team has a day yet.",
+                    "Each team gets a lane here. Enter in the team's editor when and from which base it is out on"
+                    + " each day.");
+        }
+        note();
+    }
+
+    private void note() {
+        sheet.note(session.computing() ? "Computing…" : "");
+    }
+
+    private void chosen(Identified thing) {
+        if (thing == null) {
+            selection.clear();
+        } else {
+            session.live(thing.getId()).ifPresent(selection::select);
+        }
+    }
+
+    private void follow(IWorkbenchPart part, ISelection chosen) {
+        if (part != this && chosen instanceof IStructuredSelection things && !sheet.control().isDisposed()) {
+            Set<String> ids = Stream.of(things.toArray()).flatMap(DaySheetView::named).map(Identified::getId)
+                    .collect(Collectors.toSet());
+            sheet.follow(ids);
+        }
+    }
+
+    /** A finding stands for the things it is about. */
+    private static Stream<Identified> named(Object chosen) {
+        return chosen instanceof Finding finding ? finding.objects().stream()
+                : chosen instanceof Identified thing ? Stream.of(thing) : Stream.empty();
+    }
+}

@@ -1,0 +1,104 @@
+package org.straddle.ui.daysheet;
+
+import java.util.function.Consumer;
+
+import org.eclipse.jface.action.Action;
+import org.eclipse.jface.action.IAction;
+import org.eclipse.jface.action.IMenuManager;
+import org.eclipse.jface.action.IToolBarManager;
+import org.eclipse.jface.action.Separator;
+import org.eclipse.jface.commands.ActionHandler;
+import org.eclipse.jface.resource.ResourceLocator;
+import org.eclipse.ui.IActionBars;
+import org.eclipse.ui.IViewSite;
+import org.eclipse.ui.handlers.IHandlerService;
+
+/** Toolbar, view menu and keys of the view. */
+final class SheetActions {
+
+    static final String CONTEXT = "org.straddle.ui.daysheet.context";
+
+    private final SheetCanvas sheet;
+    private final IHandlerService handlers;
+
+    SheetActions(IViewSite site, SheetCanvas sheet) {
+        this.sheet = sheet;
+        this.handlers = site.getService(IHandlerService.class);
+        IAction in = moving("zoomIn", "Zoom &in", "Larger (also + and Ctrl with the wheel)", s -> s.zoom(true));
+        IAction out = moving("zoomOut", "Zoom &out", "Smaller (also - and Ctrl with the wheel)", s -> s.zoom(false));
+        IAction all = moving("fitAll", "All &days", "Show all days (also 0)", Sight::fitAll);
+        IAction day = moving("fitDay", "One d&ay", "Show the day in the middle (days have the keys 1 to 9)",
+                s -> s.fit(s.day()));
+        IAction hour = moving("oneHour", "One &hour", "Show one hour around what is selected", this::hour);
+        IAction picture = action("picture", "Save as &picture…", "Save the time in sight as a picture", () -> {
+            if (sheet.sheet().isPresent()) {
+                PictureFile.export(site.getShell(), sheet);
+            }
+        });
+        IAction legend = legend();
+        IActionBars bars = site.getActionBars();
+        fill(bars.getToolBarManager(), in, out, all, day, hour, picture);
+        IMenuManager menu = bars.getMenuManager();
+        for (IAction action : new IAction[] {in, out, all, day, hour}) {
+            menu.add(action);
+        }
+        menu.add(new Separator());
+        menu.add(legend);
+        menu.add(picture);
+    }
+
+    private static void fill(IToolBarManager bar, IAction in, IAction out, IAction all, IAction day, IAction hour,
+            IAction picture) {
+        bar.add(in);
+        bar.add(out);
+        bar.add(new Separator());
+        bar.add(all);
+        bar.add(day);
+        bar.add(hour);
+        bar.add(new Separator());
+        bar.add(picture);
+    }
+
+    private void hour(Sight sight) {
+        sight.hour(sheet.selected().map(item -> item.window().start()).orElse(sight.middle()));
+    }
+
+    private IAction legend() {
+        IAction legend = new Action("&Legend", IAction.AS_CHECK_BOX) {
+            @Override
+            public void run() {
+                sheet.legend(isChecked());
+            }
+        };
+        legend.setChecked(true);
+        legend.setToolTipText("Show what the drawings mean");
+        return registered("legend", legend);
+    }
+
+    private IAction moving(String name, String text, String tip, Consumer<Sight> motion) {
+        return action(name, text, tip, () -> {
+            if (sheet.sheet().isPresent()) {
+                motion.accept(sheet.sight());
+                sheet.changed();
+            }
+        });
+    }
+
+    private IAction action(String name, String text, String tip, Runnable run) {
+        Action action = new Action(text, ResourceLocator.imageDescriptorFromBundle(SheetActions.class,
+                "icons/" + name + ".svg").orElse(null)) {
+            @Override
+            public void run() {
+                run.run();
+            }
+        };
+        action.setToolTipText(tip);
+        return registered(name, action);
+    }
+
+    private IAction registered(String name, IAction action) {
+        action.setActionDefinitionId("org.straddle.ui.daysheet." + name);
+        handlers.activateHandler(action.getActionDefinitionId(), new ActionHandler(action));
+        return action;
+    }
+}

@@ -1,0 +1,16 @@
+package org.straddle.ui.daysheet.layout;
+
+import java.util.List;
+import java.util.Optional;
+
+import org.straddle.ui.daysheet.sheet.PlacedStop;
+
+/**
+ * A stop: a bar with the shape of its site, its name and squares, and its turns.
+ *
+ * @param kind the square for the site's shape
+ * @param pin  the square for the mark of a pinned stop
+ */
+public record StopBox(PlacedStop stop, Box box, Optional<Box> kind, Optional<Label> title, Optional<Box> pin,
+        Optional<MarkBox> mark, List<TurnBox> turns) implements SheetPart {
+}

@@ -1,0 +1,35 @@
+package org.straddle.ui.daysheet.layout;
+
+import org.straddle.check.Severity;
+import org.straddle.model.SiteKind;
+import org.straddle.ui.daysheet.sheet.BirdMark;
+import org.straddle.ui.daysheet.sheet.Light;
+
+/** A sample of a drawing in the legend. */
+public sealed interface Swatch {
+
+    record OfLight(Light.State state) implements Swatch {
+    }
+
+    record OfSite(SiteKind kind) implements Swatch {
+    }
+
+    record OfBird(BirdMark bird) implements Swatch {
+    }
+
+    record OfSeverity(Severity severity) implements Swatch {
+    }
+
+    record OfLeg(boolean fits) implements Swatch {
+    }
+
+    record OfSpan() implements Swatch {
+    }
+
+    record OfPin() implements Swatch {
+    }
+
+    /** A remark without a drawing. */
+    record None() implements Swatch {
+    }
+}

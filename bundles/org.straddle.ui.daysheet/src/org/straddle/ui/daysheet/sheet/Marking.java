@@ -1,0 +1,23 @@
+package org.straddle.ui.daysheet.sheet;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+
+/**
+ * The mark that stands for several findings: the gravest of those that nobody accepted, and how many there are.
+ */
+public record Marking(Severity severity, int count) {
+
+    static final Comparator<Finding> GRAVEST_FIRST = Comparator.comparing(Finding::severity);
+
+    /** Empty when there is nothing to mark. */
+    public static Optional<Marking> of(Collection<Finding> findings) {
+        List<Finding> open = findings.stream().filter(finding -> finding.accepted().isEmpty()).distinct().toList();
+        return open.stream().min(GRAVEST_FIRST).map(finding -> new Marking(finding.severity(), open.size()));
+    }
+}
