@@ -257,6 +257,23 @@ class EventFolderTest {
     }
 
     @Test
+    void whatAnotherProgramRemovedIsWrittenAgain() throws IOException {
+        Files.delete(path.resolve("sites/cairn.xmi"));
+        folder.save();
+        assertSameContent(event, reopened().event());
+    }
+
+    @Test
+    void broughtFileDoesNotReplaceOneOfAnotherProgram() throws IOException {
+        String file = folder.addElementsFile("week.tle", new byte[] {'1'});
+        event.getBirds().get(0).getElementSets().add(Example.elements(file));
+        Files.createDirectories(folder.elementsFolder());
+        Files.writeString(folder.elementsFolder().resolve(file), "theirs");
+        assertEquals("elements/week.tle", assertThrows(EventFolderException.class, folder::save).file());
+        assertEquals("theirs", text("elements/week.tle"));
+    }
+
+    @Test
     void oneWriterAtATimeButReadersAnyTime() throws IOException {
         EventFolderException e = assertThrows(EventFolderException.class, () -> EventFolder.open(path));
         assertTrue(e.getMessage().contains("already open"), e.getMessage());

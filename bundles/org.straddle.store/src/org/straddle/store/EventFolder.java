@@ -9,9 +9,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
-import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EObject;
@@ -221,11 +219,11 @@ public final class EventFolder implements AutoCloseable {
                     "Save it to another folder, and edit it there.");
         }
         recover(journal, path);
-        Map<String, byte[]> files = written(name -> Files.exists(path.resolve(name), LinkOption.NOFOLLOW_LINKS));
+        Map<String, byte[]> files = written();
         Map<String, byte[]> brought = staged.namedBy(event);
         List<Change> changes = changes(files);
         refuseForeignChanges(changes);
-        brought.forEach((name, bytes) -> changes.add(new Change.Put(name, bytes)));
+        changes.addAll(missing(brought));
         if (!changes.isEmpty()) {
             commit(changes, files, path, journal);
         }
@@ -248,7 +246,7 @@ public final class EventFolder implements AutoCloseable {
         if (target.startsWith(path)) {
             throw EventFolderException.of("an event cannot lie within itself.", target, "Choose a folder elsewhere.");
         }
-        Map<String, byte[]> files = written(name -> false);
+        Map<String, byte[]> files = written();
         Map<String, Change> changes = new LinkedHashMap<>();
         files.forEach((name, bytes) -> changes.put(name, new Change.Put(name, bytes)));
         for (Change.Copy copy : keptFiles()) {
@@ -282,10 +280,10 @@ public final class EventFolder implements AutoCloseable {
         }
     }
 
-    private Map<String, byte[]> written(Predicate<String> taken) throws EventFolderException {
+    private Map<String, byte[]> written() throws EventFolderException {
         FitToWrite.require(event);
         Map<String, byte[]> files = new LinkedHashMap<>();
-        for (Map.Entry<String, EventResource> file : Filing.file(resources, event, taken).entrySet()) {
+        for (Map.Entry<String, EventResource> file : Filing.file(resources, event, this::isOnDisk).entrySet()) {
             byte[] bytes = file.getValue().write();
             if (bytes.length > DiskFiles.LARGEST) {
                 throw EventFolderException.of("the file would be larger than " + (DiskFiles.LARGEST >> 20)
@@ -301,7 +299,7 @@ public final class EventFolder implements AutoCloseable {
     private List<Change> changes(Map<String, byte[]> files) {
         List<Change> changes = new ArrayList<>();
         files.forEach((name, bytes) -> {
-            if (!Digest.of(bytes).equals(known.get(name))) {
+            if (!Digest.of(bytes).equals(known.get(name)) || !isOnDisk(name)) {
                 changes.add(new Change.Put(name, bytes));
             }
         });
@@ -317,13 +315,34 @@ public final class EventFolder implements AutoCloseable {
         DiskFiles disk = new DiskFiles(path, journal);
         for (Change change : changes) {
             byte[] now = disk.read(change.name());
-            if (!Objects.equals(now == null ? null : Digest.of(now), known.get(change.name()))
-                    && !(now == null && change instanceof Change.Delete)) {
-                throw EventFolderException.of("another program changed this file since the event was opened, and saving "
-                        + "would undo that.", change.name(), "Save to another folder, open this one again, and bring "
-                                + "your changes over.");
+            if (now != null && !Digest.of(now).equals(known.get(change.name()))) {
+                throw foreign(change.name());
             }
         }
+    }
+
+    /** What was brought in and is not there yet; after a save that was finished late, it is. */
+    private List<Change> missing(Map<String, byte[]> brought) throws EventFolderException {
+        List<Change> puts = new ArrayList<>();
+        DiskFiles disk = new DiskFiles(path, journal);
+        for (Map.Entry<String, byte[]> file : brought.entrySet()) {
+            byte[] now = disk.read(file.getKey());
+            if (now == null) {
+                puts.add(new Change.Put(file.getKey(), file.getValue()));
+            } else if (!Arrays.equals(now, file.getValue())) {
+                throw foreign(file.getKey());
+            }
+        }
+        return puts;
+    }
+
+    private static EventFolderException foreign(String name) {
+        return EventFolderException.of("another program changed this file since the event was opened, and saving would "
+                + "undo that.", name, "Save to another folder, open this one again, and bring your changes over.");
+    }
+
+    private boolean isOnDisk(String name) {
+        return Files.exists(path.resolve(name), LinkOption.NOFOLLOW_LINKS);
     }
 
     private void commit(List<Change> changes, Map<String, byte[]> files, Path folder, SaveJournal target)
