@@ -18,9 +18,10 @@ public record SinglePoint(KitItem item, Set<WorkMode> stops) {
         stops = Set.copyOf(stops);
     }
 
-    /** The modes in words: "FM and linear". */
+    /** The modes in words: "FM, linear and data". */
     public String modesText() {
-        return EnumSet.copyOf(stops).stream().map(Words::mode).collect(Collectors.joining(" and "));
+        return EnumSet.copyOf(stops).stream().map(Words::mode).collect(Collectors.joining(", "))
+                .replaceFirst(", (?=[^,]*$)", " and ");
     }
 
     /** What fails, what it stops and what to do about it. */

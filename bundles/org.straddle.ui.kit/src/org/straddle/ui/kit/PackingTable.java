@@ -1,6 +1,7 @@
 package org.straddle.ui.kit;
 
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,7 +23,6 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.straddle.kit.Packed;
 import org.straddle.kit.PackingList;
 import org.straddle.kit.PackingRow;
 import org.straddle.kit.SinglePoint;
@@ -35,6 +35,7 @@ final class PackingTable {
 
     private final CheckboxTableViewer rows;
     private final Composite frame;
+    private final List<PackingRow> pressed = new ArrayList<>();
     private final Map<KitItem, SinglePoint> singlePoints = new HashMap<>();
     private ZoneId zone = ZoneId.of("UTC");
 
@@ -50,16 +51,14 @@ final class PackingTable {
         rows.getTable().setHeaderVisible(true);
         rows.getTable().setLinesVisible(true);
         rows.setContentProvider(ArrayContentProvider.getInstance());
-        column(layout, "Item", SWT.LEFT, 26, PackingRow::name);
+        column(layout, "Item", SWT.LEFT, 24, row -> row.note().isEmpty() ? row.name() : row.name() + " – " + row.note());
         column(layout, "Count", SWT.RIGHT, 7, row -> Integer.toString(row.count()));
-        column(layout, "Role", SWT.LEFT, 11, row -> row.role().getLiteral());
-        column(layout, "For", SWT.LEFT, 12, PackingRow::modesText);
-        column(layout, "Spare for", SWT.LEFT, 16, row -> row.spareFor().orElse(""));
-        spareColumn(layout);
-        column(layout, "Weight", SWT.RIGHT, 9, PackingRow::weightText);
-        column(layout, "Packed by", SWT.LEFT, 13, row -> row.packed().map(Packed::by).orElse(""));
-        column(layout, "Packed at", SWT.LEFT, 16,
-                row -> row.packed().flatMap(Packed::at).map(at -> Times.local(at, zone)).orElse(""));
+        column(layout, "Role", SWT.LEFT, 10, row -> row.role().getLiteral());
+        column(layout, "For", SWT.LEFT, 10, row -> row.modes().isEmpty() ? "all" : row.modesText());
+        column(layout, "Spare for", SWT.LEFT, 18, row -> row.spareFor().orElse(""));
+        failureColumn(layout);
+        column(layout, "Weight", SWT.RIGHT, 8, PackingRow::weightText);
+        column(layout, "Packed", SWT.LEFT, 20, this::packed);
         rows.setCheckStateProvider(new ICheckStateProvider() {
             @Override
             public boolean isChecked(Object row) {
@@ -71,8 +70,7 @@ final class PackingTable {
                 return false;
             }
         });
-        rows.addCheckStateListener(change -> tick.accept(together((PackingRow) change.getElement()),
-                change.getChecked()));
+        rows.addCheckStateListener(change -> pressed((PackingRow) change.getElement(), change.getChecked(), tick));
         rows.addOpenListener(opening -> chosen().stream().findFirst().ifPresent(open));
     }
 
@@ -84,7 +82,7 @@ final class PackingTable {
         return Stream.of(rows.getStructuredSelection().toArray()).map(PackingRow.class::cast).toList();
     }
 
-    /** Shows the list, and keeps what is selected and in sight. */
+    /** Shows the list, and keeps what is selected and in sight; the first row is where the keyboard starts. */
     void show(PackingList list, ZoneId eventZone) {
         zone = eventZone;
         singlePoints.clear();
@@ -93,16 +91,29 @@ final class PackingTable {
         int top = rows.getTable().getTopIndex();
         rows.getTable().setRedraw(false);
         rows.setInput(list.rows());
-        rows.setSelection(new StructuredSelection(
-                list.rows().stream().filter(row -> selected.contains(row.item())).toList()));
+        List<PackingRow> again = list.rows().stream().filter(row -> selected.contains(row.item())).toList();
+        rows.setSelection(new StructuredSelection(again.isEmpty() ? list.rows().subList(0, 1) : again));
         rows.getTable().setTopIndex(top);
         rows.getTable().setRedraw(true);
     }
 
-    /** A box in the midst of several selected rows works for all of them. */
-    private List<PackingRow> together(PackingRow row) {
-        List<PackingRow> chosen = chosen();
-        return chosen.contains(row) ? chosen : List.of(row);
+    /** The Space key presses the box of every selected row, one after the other; they become one step. */
+    private void pressed(PackingRow row, boolean packed, BiConsumer<List<PackingRow>, Boolean> tick) {
+        pressed.add(row);
+        if (pressed.size() == 1) {
+            frame.getDisplay().asyncExec(() -> {
+                List<PackingRow> together = List.copyOf(pressed);
+                pressed.clear();
+                if (!frame.isDisposed()) {
+                    tick.accept(together, packed);
+                }
+            });
+        }
+    }
+
+    private String packed(PackingRow row) {
+        return row.packed().map(packed -> (packed.by() + "  "
+                + packed.at().map(at -> Times.local(at, zone)).orElse("")).strip()).orElse("");
     }
 
     private void column(TableColumnLayout layout, String heading, int side, int weight,
@@ -112,20 +123,15 @@ final class PackingTable {
             public String getText(Object row) {
                 return text.apply((PackingRow) row);
             }
-
-            @Override
-            public String getToolTipText(Object row) {
-                return ((PackingRow) row).note();
-            }
         });
     }
 
-    private void spareColumn(TableColumnLayout layout) {
-        add(layout, "Without it", SWT.LEFT, 18, new ColumnLabelProvider() {
+    private void failureColumn(TableColumnLayout layout) {
+        add(layout, "If it fails", SWT.LEFT, 20, new ColumnLabelProvider() {
             @Override
             public String getText(Object row) {
                 SinglePoint point = point(row);
-                return point == null ? "" : "no spare: stops " + point.modesText();
+                return point == null ? "" : point.modesText() + (point.stops().size() > 1 ? " stop" : " stops");
             }
 
             @Override
@@ -143,6 +149,6 @@ final class PackingTable {
         TableViewerColumn column = new TableViewerColumn(rows, side);
         column.getColumn().setText(heading);
         column.setLabelProvider(Objects.requireNonNull(labels));
-        layout.setColumnData(column.getColumn(), new ColumnWeightData(weight, weight * 6, true));
+        layout.setColumnData(column.getColumn(), new ColumnWeightData(weight, weight * 5, true));
     }
 }

@@ -127,7 +127,7 @@ public final class PackingView extends ViewPart implements SessionListener {
         remarks = new Text(sash, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL | SWT.BORDER);
         remarks.addTraverseListener(key -> key.doit |= key.detail == SWT.TRAVERSE_TAB_NEXT
                 || key.detail == SWT.TRAVERSE_TAB_PREVIOUS);
-        sash.setWeights(70, 30);
+        sash.setWeights(76, 24);
         sash.addControlListener(ControlListener.controlResizedAdapter(resized -> {
             var size = sash.getSize();
             sash.setOrientation(size.x > 2 * size.y ? SWT.HORIZONTAL : SWT.VERTICAL);
@@ -175,9 +175,12 @@ public final class PackingView extends ViewPart implements SessionListener {
             return;
         }
         table.show(list, Times.zone(session.event()));
-        remarks.setText(Stream.concat(list.remarks().isEmpty() ? Stream.of("Nothing is missing from this list.")
+        String missing = Stream.concat(list.remarks().isEmpty() ? Stream.of("Nothing is missing from this list.")
                 : list.remarks().stream().map(remark -> "•  " + remark), Stream.of(list.energy().sentence()))
-                .collect(Collectors.joining("\n\n")));
+                .collect(Collectors.joining("\n\n"));
+        if (!remarks.getText().equals(missing)) {
+            remarks.setText(missing);
+        }
         kitPages.showContent(true);
     }
 
@@ -193,6 +196,9 @@ public final class PackingView extends ViewPart implements SessionListener {
 
     /** One step of undo, however many rows. */
     private void tick(List<PackingRow> rows, boolean packed) {
+        if (!session.isOpen()) {
+            return;
+        }
         Command command = null;
         if (packed) {
             Optional<String> name = packer.name(getSite().getShell());
@@ -215,7 +221,7 @@ public final class PackingView extends ViewPart implements SessionListener {
     }
 
     private void actions() {
-        Action tick = action("&Tick off or clear\tSpace", "check", this::tickChosen);
+        Action tick = action("&Tick off or clear\tSpace", "accepted", this::tickChosen);
         Action open = action("&Open item\tEnter", "open",
                 () -> table.chosen().stream().findFirst().ifPresent(row -> session.reveal(row.item())));
         Action openTeam = action("Open &team", "team", () -> session.reveal(team));

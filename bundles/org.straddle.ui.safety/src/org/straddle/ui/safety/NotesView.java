@@ -196,7 +196,7 @@ public final class NotesView extends ViewPart implements SessionListener {
     /** Shapes differ, and the word stands beside them. */
     private static String icon(ReviewState state) {
         if (state instanceof ReviewState.Valid valid) {
-            return valid.conditions().isEmpty() ? "check" : "advice";
+            return valid.conditions().isEmpty() ? "accepted" : "advice";
         }
         return state instanceof ReviewState.Refused || state instanceof ReviewState.Missing ? "blocker" : "warning";
     }
