@@ -6,7 +6,6 @@ import java.util.List;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.jface.dialogs.IMessageProvider;
 import org.eclipse.jface.viewers.StructuredSelection;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
@@ -80,8 +79,6 @@ public abstract class ThingEditor<T extends Identified> extends EditorPart imple
                 showMessages();
             }
         });
-        managed.getMessageManager().setMessagePrefixProvider(control -> null);
-        managed.getMessageManager().setDecorationPosition(SWT.LEFT | SWT.TOP);
         getSite().setSelectionProvider(new FixedSelection(new StructuredSelection(thing())));
         session.addListener(this);
         parent.addDisposeListener(gone -> {

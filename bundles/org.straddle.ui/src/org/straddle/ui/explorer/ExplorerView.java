@@ -7,6 +7,7 @@ import org.eclipse.jface.action.Action;
 import org.eclipse.jface.action.IMenuManager;
 import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.action.Separator;
+import org.eclipse.jface.commands.ActionHandler;
 import org.eclipse.jface.viewers.DelegatingStyledCellLabelProvider;
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.jface.viewers.StructuredSelection;
@@ -15,6 +16,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IActionBars;
 import org.eclipse.ui.actions.ActionFactory;
+import org.eclipse.ui.handlers.IHandlerService;
 import org.eclipse.ui.part.ViewPart;
 import org.straddle.model.Event;
 import org.straddle.model.Identified;
@@ -133,6 +135,8 @@ public final class ExplorerView extends ViewPart implements SessionListener {
         Action delete = new Act("&Delete\tDel", "delete", this::deleteChosen);
         delete.setActionDefinitionId(ActionFactory.DELETE.getCommandId());
         bars.setGlobalActionHandler(ActionFactory.DELETE.getId(), delete);
+        getSite().getService(IHandlerService.class).activateHandler(ActionFactory.RENAME.getCommandId(),
+                new ActionHandler(new Act("Rename", "open", () -> open(tree.getStructuredSelection()))));
         Action collapse = new Act("Collapse all", "up", () -> tree.collapseAll());
         collapse.setToolTipText("Show only the headings");
         bars.getToolBarManager().add(collapse);

@@ -1,10 +1,13 @@
 package org.straddle.ui.fields;
 
 import java.math.BigDecimal;
-import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** A number between bounds, with a point or a comma before its decimals. */
 public final class Numbers implements Notation<Double> {
+
+    private static final Pattern FORM =
+            Pattern.compile("[+-]?(\\d{1,15}(\\.\\d{0,15})?|\\.\\d{1,15})([eE][+-]?\\d{1,2})?");
 
     private final double least;
     private final double most;
@@ -45,12 +48,8 @@ public final class Numbers implements Notation<Double> {
 
     @Override
     public Double parse(String text) {
-        double value;
-        try {
-            value = Double.parseDouble(text.strip().replace(',', '.').replace('\u2212', '-'));
-        } catch (NumberFormatException none) {
-            throw new IllegalArgumentException("Enter a number" + range() + ".", none);
-        }
+        String plain = text.strip().replace(',', '.').replace('\u2212', '-');
+        double value = FORM.matcher(plain).matches() ? Double.parseDouble(plain) : Double.NaN;
         if (!(value >= least && value <= most)) {
             throw new IllegalArgumentException("Enter a number" + range() + ".");
         }
@@ -63,7 +62,6 @@ public final class Numbers implements Notation<Double> {
     }
 
     private String range() {
-        return most == Double.MAX_VALUE ? String.format(Locale.ROOT, " of at least %s", plain(least))
-                : " from " + plain(least) + " to " + plain(most);
+        return " from " + plain(least) + " to " + plain(most);
     }
 }

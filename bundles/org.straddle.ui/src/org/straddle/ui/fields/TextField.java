@@ -5,6 +5,8 @@ import java.util.Objects;
 
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.jface.dialogs.IMessageProvider;
+import org.eclipse.jface.fieldassist.ControlDecoration;
+import org.eclipse.jface.fieldassist.FieldDecorationRegistry;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.FocusListener;
 import org.eclipse.swt.events.KeyListener;
@@ -28,6 +30,7 @@ public final class TextField<T> implements Field {
     private final IMessageManager messages;
     private final Text text;
     private final Label told;
+    private final ControlDecoration mark;
     private final Notation<T> notation;
     private final Slot<T> slot;
     private final Runnable commit = this::commit;
@@ -44,6 +47,9 @@ public final class TextField<T> implements Field {
         this.told = told;
         this.notation = notation;
         this.slot = slot;
+        mark = new ControlDecoration(text, SWT.LEFT | SWT.TOP);
+        mark.setImage(FieldDecorationRegistry.getDefault().getFieldDecoration(FieldDecorationRegistry.DEC_ERROR)
+                .getImage());
         show(slot.get().get());
         text.addModifyListener(change -> typing());
         text.addFocusListener(FocusListener.focusLostAdapter(left -> {
@@ -80,8 +86,21 @@ public final class TextField<T> implements Field {
         shown = copy(value);
         text.setText(notation.print(value));
         refreshing = false;
-        messages.removeMessage(this, text);
+        content();
         tell(value);
+    }
+
+    private void complain(String message) {
+        String head = head(message);
+        messages.addMessage(this, head, null, IMessageProvider.ERROR);
+        mark.setDescriptionText(message);
+        mark.show();
+        tell(message.substring(head.length()).strip());
+    }
+
+    private void content() {
+        messages.removeMessage(this);
+        mark.hide();
     }
 
     private void typing() {
@@ -91,14 +110,13 @@ public final class TextField<T> implements Field {
         text.getDisplay().timerExec(-1, commit);
         try {
             T value = notation.parse(text.getText());
-            messages.removeMessage(this, text);
+            content();
             tell(value);
             pending = true;
             session.addPendingEdit(commit);
             text.getDisplay().timerExec(REST_MS, commit);
         } catch (IllegalArgumentException refused) {
-            messages.addMessage(this, head(refused.getMessage()), null, IMessageProvider.ERROR, text);
-            tell(refused.getMessage());
+            complain(refused.getMessage());
             pending = false;
             session.removePendingEdit(commit);
         }

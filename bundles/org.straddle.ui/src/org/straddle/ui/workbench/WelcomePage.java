@@ -44,30 +44,31 @@ public final class WelcomePage extends EditorPart {
         ScrolledForm form = toolkit.createScrolledForm(parent);
         Composite body = form.getBody();
         GridLayout layout = new GridLayout(2, false);
-        layout.marginWidth = 48;
-        layout.marginHeight = 40;
-        layout.horizontalSpacing = 20;
-        layout.verticalSpacing = 12;
+        layout.marginWidth = 32;
+        layout.marginHeight = 20;
+        layout.horizontalSpacing = 18;
+        layout.verticalSpacing = 18;
         body.setLayout(layout);
 
         Label mark = toolkit.createLabel(body, "");
         mark.setImage(ApplicationImages.image(64));
-        Label title = toolkit.createLabel(body, "Plan a group rove");
-        title.setFont(JFaceResources.getHeaderFont());
-        toolkit.createLabel(body, "");
-        Label lead = toolkit.createLabel(body, "Several teams, one plan: who stands on which square, line or corner"
-                + " when which bird comes by. Everything about one rove is an event, and an event is a folder.",
-                SWT.WRAP);
-        GridData width = new GridData(SWT.FILL, SWT.TOP, false, false);
-        width.widthHint = 560;
-        lead.setLayoutData(width);
+        mark.setLayoutData(new GridData(SWT.BEGINNING, SWT.TOP, false, false));
+        Composite words = column(toolkit, body);
+        toolkit.createLabel(words, "Plan a group rove").setFont(JFaceResources.getHeaderFont());
+        toolkit.createLabel(words, "Several teams, one plan: who stands on which square, line or corner when which bird"
+                + " comes by.\nEverything about one rove is an event, and an event is a folder.");
 
-        first = link(toolkit, body, "open", "Open event folder…", "Go on with an event that is on this computer.",
+        toolkit.createLabel(body, "");
+        Composite ways = toolkit.createComposite(body);
+        ways.setLayout(new GridLayout(3, false));
+        ((GridLayout) ways.getLayout()).horizontalSpacing = 36;
+        ((GridLayout) ways.getLayout()).marginWidth = 0;
+        first = link(toolkit, ways, "open", "Open event folder…", "Go on with an event\nthat is on this computer.",
                 () -> EventDialogs.open(getSite().getShell()));
-        link(toolkit, body, "new", "New event…", "Start with a name, days and a time zone.",
+        link(toolkit, ways, "new", "New event…", "Start with a name, days\nand a time zone.",
                 () -> EventDialogs.createNew(getSite().getShell()));
-        link(toolkit, body, "demo", "Make the demo event…",
-                "Look around in an invented rove with three teams, mistakes included.",
+        link(toolkit, ways, "demo", "Make the demo event…",
+                "Look around in an invented rove\nwith three teams, mistakes included.",
                 () -> EventDialogs.makeDemo(getSite().getShell()));
         recent(toolkit, body);
         form.reflow(true);
@@ -79,26 +80,31 @@ public final class WelcomePage extends EditorPart {
             return;
         }
         toolkit.createLabel(body, "");
-        Label heading = toolkit.createLabel(body, "Opened last");
-        heading.setFont(JFaceResources.getBannerFont());
+        Composite words = column(toolkit, body);
+        toolkit.createLabel(words, "Opened last").setFont(JFaceResources.getBannerFont());
         for (Path path : recent) {
-            link(toolkit, body, "event", path.getFileName().toString(), path.toString(),
+            link(toolkit, words, "event", path.getFileName().toString(), path.toString(),
                     () -> OpenEvent.open(getSite().getShell(), path));
         }
     }
 
-    private static ImageHyperlink link(FormToolkit toolkit, Composite body, String icon, String text,
-            String explanation, Runnable action) {
-        Label image = toolkit.createLabel(body, "");
-        image.setImage(Icons.image(icon));
-        image.setLayoutData(new GridData(SWT.END, SWT.TOP, false, false));
-        Composite words = toolkit.createComposite(body);
+    private static Composite column(FormToolkit toolkit, Composite parent) {
+        Composite column = toolkit.createComposite(parent);
         GridLayout layout = new GridLayout();
         layout.marginWidth = 0;
         layout.marginHeight = 0;
-        layout.verticalSpacing = 0;
-        words.setLayout(layout);
+        layout.verticalSpacing = 6;
+        column.setLayout(layout);
+        return column;
+    }
+
+    private static ImageHyperlink link(FormToolkit toolkit, Composite parent, String icon, String text,
+            String explanation, Runnable action) {
+        Composite words = column(toolkit, parent);
+        words.setLayoutData(new GridData(SWT.BEGINNING, SWT.TOP, false, false));
+        ((GridLayout) words.getLayout()).verticalSpacing = 1;
         ImageHyperlink link = toolkit.createImageHyperlink(words, SWT.NONE);
+        link.setImage(Icons.image(icon));
         link.setText(text);
         link.setUnderlined(true);
         link.addHyperlinkListener(new HyperlinkAdapter() {
@@ -107,8 +113,11 @@ public final class WelcomePage extends EditorPart {
                 action.run();
             }
         });
-        toolkit.createLabel(words, explanation)
-                .setForeground(body.getDisplay().getSystemColor(SWT.COLOR_DARK_GRAY));
+        Label small = toolkit.createLabel(words, explanation);
+        small.setForeground(parent.getDisplay().getSystemColor(SWT.COLOR_DARK_GRAY));
+        GridData place = new GridData();
+        place.horizontalIndent = 22;
+        small.setLayoutData(place);
         return link;
     }
 

@@ -1,0 +1,165 @@
+package org.straddle.ui.session;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+
+import org.eclipse.swt.widgets.Display;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.straddle.model.Fresh;
+import org.straddle.model.Site;
+import org.straddle.model.StraddlePackage.Literals;
+import org.straddle.store.EventFolder;
+
+/** Needs a display, as the workbench does. */
+class EventSessionTest {
+
+    /** Longer than any computation of these small events; only a hang reaches it. */
+    private static final long PATIENCE_S = 60;
+
+    @TempDir
+    Path folder;
+
+    private final List<String> heard = new ArrayList<>();
+    private Display display;
+    private EventSession session;
+
+    @BeforeEach
+    void open() throws Exception {
+        display = Display.getDefault();
+        session = new EventSession(display);
+        session.addListener(new SessionListener() {
+            @Override
+            public void opened(EventSession from) {
+                heard.add("opened");
+            }
+
+            @Override
+            public void closed(EventSession from) {
+                heard.add("closed");
+            }
+
+            @Override
+            public void edited(EventSession from) {
+                heard.add("edited");
+            }
+
+            @Override
+            public void computed(EventSession from, Computed computed) {
+                heard.add("computed " + computed.snapshot().getName());
+            }
+        });
+        session.open(EventFolder.create(folder.resolve("event"), Fresh.event("Ridge rove")));
+    }
+
+    @AfterEach
+    void close() {
+        session.close();
+    }
+
+    @Test
+    void computesOnASnapshotAfterOpening() {
+        until(() -> session.computed().isPresent());
+        assertEquals(List.of("opened", "computed Ridge rove"), heard.stream().filter(what -> !what.equals("edited"))
+                .toList());
+        assertFalse(session.computed().orElseThrow().snapshot() == session.event());
+        assertEquals(session.event().getId(), session.computed().orElseThrow().snapshot().getId());
+    }
+
+    @Test
+    void theNewestChangeWins() {
+        for (String name : List.of("First", "Second", "Third")) {
+            session.execute(Edit.set(session.editingDomain(), session.event(), Literals.EVENT__NAME, name));
+            session.computeNow();
+        }
+        until(() -> heard.contains("computed Third"));
+        assertEquals(List.of("computed Third"), heard.stream().filter(what -> what.startsWith("computed")).toList());
+    }
+
+    @Test
+    void undoRedoAndDirty() {
+        assertFalse(session.dirty());
+        rename("Other");
+        assertTrue(session.dirty());
+        assertEquals("Change name", session.undoLabel());
+        session.undo();
+        assertEquals("Ridge rove", session.event().getName());
+        assertFalse(session.dirty());
+        session.redo();
+        assertEquals("Other", session.event().getName());
+        assertTrue(session.dirty());
+    }
+
+    @Test
+    void whatIsSavedComesBack() throws Exception {
+        rename("Other");
+        session.write();
+        session.saved();
+        assertFalse(session.dirty());
+        session.close();
+        try (EventFolder again = EventFolder.open(folder.resolve("event"))) {
+            assertEquals("Other", again.event().getName());
+        }
+    }
+
+    @Test
+    void lettersOfOneWordAreOneStep() {
+        var typed = Edit.set(session.editingDomain(), session.event(), Literals.EVENT__NAME, "O");
+        session.executeInstead(null, typed);
+        session.executeInstead(typed, Edit.set(session.editingDomain(), session.event(), Literals.EVENT__NAME, "Ot"));
+        session.undo();
+        assertEquals("Ridge rove", session.event().getName());
+        assertFalse(session.canUndo());
+    }
+
+    @Test
+    void typedTextIsCommittedBeforeUndo() {
+        session.addPendingEdit(() -> rename("Typed"));
+        assertTrue(session.dirty());
+        session.undo();
+        assertEquals("Ridge rove", session.event().getName());
+        session.redo();
+        assertEquals("Typed", session.event().getName());
+    }
+
+    @Test
+    void liveThingsAreFoundByTheIdsOfTheSnapshot() {
+        Site quay = Fresh.site();
+        session.execute(Edit.add(session.editingDomain(), session.event(), Literals.EVENT__SITES, quay, "site"));
+        assertEquals(quay, session.live(quay.getId()).orElseThrow());
+        session.undo();
+        assertTrue(session.live(quay.getId()).isEmpty());
+    }
+
+    @Test
+    void aClosedSessionHoldsNothing() {
+        session.close();
+        assertFalse(session.isOpen());
+        assertTrue(session.computed().isEmpty());
+        assertFalse(session.canUndo());
+        assertEquals("closed", heard.get(heard.size() - 1));
+    }
+
+    private void rename(String name) {
+        assertTrue(session.execute(Edit.set(session.editingDomain(), session.event(), Literals.EVENT__NAME, name)));
+    }
+
+    private void until(BooleanSupplier done) {
+        Instant end = Instant.now().plusSeconds(PATIENCE_S);
+        while (!done.getAsBoolean()) {
+            assertTrue(Instant.now().isBefore(end), "waited too long; heard " + heard);
+            if (!display.readAndDispatch()) {
+                Thread.onSpinWait();
+            }
+        }
+    }
+}
