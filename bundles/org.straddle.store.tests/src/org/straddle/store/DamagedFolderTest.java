@@ -32,7 +32,7 @@ class DamagedFolderTest {
     @BeforeEach
     void createEvent() throws IOException {
         folder = temp.resolve("event");
-        EventFolder.create(folder, Example.event()).close();
+        EventFolder.create(folder, Example.event(), FailingSteps.never()).close();
     }
 
     private String text(String name) throws IOException {

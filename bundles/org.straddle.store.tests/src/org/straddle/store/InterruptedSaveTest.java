@@ -25,8 +25,6 @@ import org.straddle.model.Site;
  */
 class InterruptedSaveTest {
 
-    private static final int NEVER = Integer.MAX_VALUE;
-
     @TempDir
     Path temp;
     private Event example;
@@ -39,10 +37,10 @@ class InterruptedSaveTest {
     void saveOnceUndisturbed() throws IOException {
         example = Example.event();
         Path first = temp.resolve("first");
-        EventFolder.create(first, EcoreUtil.copy(example)).close();
+        EventFolder.create(first, EcoreUtil.copy(example), FailingSteps.never()).close();
         before = FolderContent.of(first);
         Path folder = freshFolder();
-        FailingSteps disk = FailingSteps.powerFailsAt(NEVER, 0);
+        FailingSteps disk = FailingSteps.never();
         save(folder, disk);
         steps = disk.taken();
         after = FolderContent.of(folder);
@@ -63,7 +61,7 @@ class InterruptedSaveTest {
 
     /** Finishes or throws away what was interrupted, without the slow forcing of a real disk. */
     private static void reopen(Path folder) throws IOException {
-        EventFolder.open(folder, FailingSteps.powerFailsAt(NEVER, 0)).close();
+        EventFolder.open(folder, FailingSteps.never()).close();
     }
 
     /** A save that adds, changes and removes files. */
@@ -179,7 +177,7 @@ class InterruptedSaveTest {
                     reopen(folder);
                     assertEquals(before, FolderContent.of(folder), "step " + step);
                 } else {
-                    EventFolder.create(folder, EcoreUtil.copy(example), FailingSteps.powerFailsAt(NEVER, 0)).close();
+                    EventFolder.create(folder, EcoreUtil.copy(example), FailingSteps.never()).close();
                 }
             }
         }
