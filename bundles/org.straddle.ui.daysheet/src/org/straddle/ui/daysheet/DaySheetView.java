@@ -86,11 +86,17 @@ public final class DaySheetView extends ViewPart implements SessionListener {
     @Override
     public void edited(EventSession edited) {
         // Also comes when a computation has ended without a result.
+        if (!session.computing() && session.computed().isEmpty()) {
+            pages.say("Nothing has been computed.", "The computation was stopped or failed. Check now starts it anew.");
+        }
         note();
     }
 
     @Override
     public void computing(EventSession computing) {
+        if (session.computed().isEmpty()) {
+            opened(session);
+        }
         note();
     }
 

@@ -39,7 +39,8 @@ final class PictureFile {
                 write(shell.getDisplay(), sheet, Path.of(chosen.contains(".") ? chosen : chosen + ".png"));
             } catch (SWTException failure) {
                 Problem.show(shell, "The picture could not be written to " + chosen
-                        + ". Check that the folder exists, may be written and has room, or choose another one.", failure);
+                        + ". Check that the folder exists, may be written and has room, or choose another one.",
+                        failure);
             }
         }
     }

@@ -145,7 +145,7 @@ final class SheetCanvas {
         highlighted = ids;
         selected = sheet().flatMap(sheet -> sheet.items().stream().filter(item -> ids.contains(item.id()))
                 .findFirst()).orElse(null);
-        selected().ifPresentOrElse(this::bring, canvas::redraw);
+        selected().ifPresentOrElse(this::bring, () -> bringLane(ids));
         access.selected();
     }
 
@@ -204,6 +204,13 @@ final class SheetCanvas {
         changed();
         layout().ifPresent(laid -> laid.find(item.id()).ifPresent(part -> scroll.bring(part.box(), laid.body())));
         changed();
+    }
+
+    private void bringLane(Set<String> ids) {
+        layout().ifPresent(laid -> laid.lanes().stream()
+                .filter(lane -> lane.lane().team().filter(team -> ids.contains(team.getId())).isPresent()).findFirst()
+                .ifPresent(lane -> scroll.bring(lane.strip(), laid.body())));
+        canvas.redraw();
     }
 
     private void resized() {

@@ -25,7 +25,8 @@ class LabelTest {
 
     @Test
     void theLongestWordingThatFitsIsTaken() {
-        assertEquals(Optional.of("T1 11:48Z"), Label.longest(List.of("T1 · Tern-1 (demo) · 11:48Z", "T1 11:48Z", "T1"),
-                new Box(0, 0, 7 * 12, 15), Face.SMALL, DaySheetLayoutTest.SEVEN_BY_FIFTEEN).map(Label::text));
+        List<String> wordings = List.of("T1 · Tern-1 (demo) · 11:48Z", "T1 11:48Z", "T1");
+        assertEquals(Optional.of("T1 11:48Z"), Label.longest(wordings, new Box(0, 0, 7 * 12, 15), Face.SMALL,
+                DaySheetLayoutTest.SEVEN_BY_FIFTEEN).map(Label::text));
     }
 }

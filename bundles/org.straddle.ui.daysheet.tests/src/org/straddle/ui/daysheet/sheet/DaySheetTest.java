@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -90,6 +91,19 @@ class DaySheetTest {
         DaySheet sheet = rove.sheet();
         assertEquals(List.of("Team 1", "No team"), sheet.lanes().stream().map(Lane::name).toList());
         assertEquals(2, sheet.untimed());
+    }
+
+    @Test
+    void aSlipInAYearHidesThatStopAndNoOther() {
+        Rove rove = new Rove("UTC").team(1, "08-20");
+        rove.stop(1, "A", 64, -21, "09-10");
+        Stop slip = rove.stop(1, "B", 64, -21, "11-12");
+        slip.setArrival(Instant.parse("1031-06-20T11:00:00Z"));
+        slip.setDeparture(Instant.parse("1031-06-20T12:00:00Z"));
+        DaySheet sheet = rove.sheet();
+        assertEquals(1, sheet.days().size());
+        assertEquals(1, sheet.items().size());
+        assertEquals(1, sheet.untimed());
     }
 
     @Test

@@ -70,8 +70,8 @@ final class LegendLayout {
     private static Map<String, Swatch> words(DaySheet sheet) {
         Map<String, Swatch> words = new LinkedHashMap<>();
         if (sheet.untimed() > 0) {
-            words.put(sheet.untimed() == 1 ? "1 stop or turn has no usable times and is not shown."
-                    : sheet.untimed() + " stops or turns have no usable times and are not shown.", new Swatch.None());
+            words.put("not shown for want of usable times: " + sheet.untimed()
+                    + (sheet.untimed() == 1 ? " stop or turn" : " stops or turns"), new Swatch.None());
         }
         if (sheet.knowsLight()) {
             words.put("day", new Swatch.OfLight(Light.State.DAY));

@@ -13,4 +13,11 @@ import org.straddle.ui.daysheet.sheet.PlacedStop;
  */
 public record StopBox(PlacedStop stop, Box box, Optional<Box> kind, Optional<Label> title, Optional<Box> pin,
         Optional<MarkBox> mark, List<TurnBox> turns) implements SheetPart {
+
+    static final int BAND = 6;
+
+    /** The band at the left edge that shows the team; empty on a bar that is too narrow. */
+    public Box band() {
+        return new Box(box.x(), box.y(), box.width() > 2 * BAND ? BAND : 0, box.height());
+    }
 }

@@ -20,8 +20,6 @@ import org.straddle.ui.things.Times;
  */
 final class StopLayout {
 
-    /** The team's band at the left edge of a bar. */
-    static final int BAND = 6;
     private static final int LEAST_WIDTH = 4;
     private static final int GAP = 3;
     private static final int KIND_SIZE = 13;
@@ -65,8 +63,8 @@ final class StopLayout {
                 unmarked.addAll(turn.turn().findings());
             }
         }
-        Box room = Box.between(Math.max(bar.x() + BAND, body.x()) + GAP, Math.min(bar.right(), body.right()) - GAP,
-                bar.y() + 1, titleHeight(measure));
+        Box room = Box.between(Math.max(bar.x() + StopBox.BAND, body.x()) + GAP,
+                Math.min(bar.right(), body.right()) - GAP, bar.y() + 1, titleHeight(measure));
         Optional<MarkBox> mark = Marking.of(unmarked).flatMap(marking -> MarkBox.rightIn(room, marking, measure));
         int right = mark.map(MarkBox::left).orElse(room.right() + GAP) - GAP;
         Optional<Box> pin = stop.stop().isPinned() ? square(right - PIN_SIZE, right, room, PIN_SIZE)

@@ -31,7 +31,7 @@ public record TimeScale(Instant left, double secondsPerPixel) {
 
     /** Rounded, and held at ±30 000 for instants far away. */
     public int x(Instant instant) {
-        double x = Duration.between(left, instant).toMillis() / 1000.0 / secondsPerPixel;
+        double x = seconds(Duration.between(left, instant)) / secondsPerPixel;
         return (int) Math.round(Math.max(-FARTHEST_PX, Math.min(FARTHEST_PX, x)));
     }
 
@@ -70,6 +70,11 @@ public record TimeScale(Instant left, double secondsPerPixel) {
     }
 
     private static double seconds(Window window) {
-        return window.duration().toMillis() / 1000.0;
+        return seconds(window.duration());
+    }
+
+    /** Unlike a count of milliseconds, this holds the distance of any two instants. */
+    private static double seconds(Duration duration) {
+        return duration.getSeconds() + duration.getNano() / 1e9;
     }
 }

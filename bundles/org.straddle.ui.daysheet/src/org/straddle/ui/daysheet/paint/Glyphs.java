@@ -52,8 +52,7 @@ final class Glyphs {
     }
 
     /** A square field with nothing, a line or a crossing of lines behind the mark. */
-    void site(SiteKind kind, Box box) {
-        Box field = new Box(box.x(), box.y(), box.width(), box.height());
+    void site(SiteKind kind, Box field) {
         pen.fill(field, Palette.PAPER);
         pen.frame(field, Palette.INK);
         pen.line(Palette.INK, 1, SWT.LINE_SOLID);

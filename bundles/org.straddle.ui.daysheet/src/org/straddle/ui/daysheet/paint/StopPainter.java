@@ -13,7 +13,6 @@ import org.straddle.ui.daysheet.sheet.TeamMark;
 /** Draws stops and turns. */
 final class StopPainter {
 
-    private static final int BAND = 6;
     private static final int ARC = 6;
     private static final double TINT = 0.16;
 
@@ -31,9 +30,7 @@ final class StopPainter {
         Box box = stop.box();
         Site site = stop.stop().stop().getSite();
         pen.fillRound(box, ARC, Palette.tint(team.rgb(), TINT));
-        if (box.width() > 2 * BAND) {
-            glyphs.band(team, new Box(box.x(), box.y(), BAND, box.height()));
-        }
+        glyphs.band(team, stop.band());
         pen.frameRound(box, ARC, Palette.INK, 1);
         stop.kind().ifPresent(square -> glyphs.site(site.getKind(), square));
         pen.text(stop.title(), Palette.INK);

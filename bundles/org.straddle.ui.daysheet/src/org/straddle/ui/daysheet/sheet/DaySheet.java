@@ -17,7 +17,8 @@ import org.straddle.sky.Window;
  * @param event   the snapshot
  * @param range   whole local days around all that is shown
  * @param busy    from the first team's leaving or stop to the last
- * @param untimed stops and turns that cannot be shown because their times are missing or run backwards
+ * @param untimed stops and turns that cannot be shown because their times are missing, run backwards or
+ *                are far from the event
  */
 public record DaySheet(Event event, ZoneId zone, Window range, Window busy, List<SheetDay> days, List<Lane> lanes,
         Map<Bird, BirdMark> birds, int untimed) {

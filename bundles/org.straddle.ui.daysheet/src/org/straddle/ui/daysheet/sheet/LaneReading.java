@@ -43,14 +43,13 @@ final class LaneReading {
         this.days = days;
     }
 
+    /** @param stops those with usable times */
     Lane read(Optional<Team> team, List<Stop> stops) {
         Rows rows = new Rows();
-        List<PlacedStop> placed = stops.stream()
-                .filter(stop -> SheetReading.window(stop.getArrival(), stop.getDeparture()).isPresent())
-                .sorted(Comparator.comparing(Stop::getArrival)).map(stop -> place(stop, rows)).toList();
+        List<PlacedStop> placed = stops.stream().sorted(Comparator.comparing(Stop::getArrival))
+                .map(stop -> place(stop, rows)).toList();
         List<TeamDay> out = team.map(Team::getDays).map(List::copyOf).orElse(List.of());
-        List<OpenSpan> spans = out.stream().flatMap(day -> SheetReading.window(day.getFrom(), day.getUntil()).stream()
-                .map(w -> new OpenSpan(w, Optional.ofNullable(day.getStart()), Optional.ofNullable(day.getEnd()))))
+        List<OpenSpan> spans = out.stream().flatMap(LaneReading::span)
                 .sorted(Comparator.comparing(OpenSpan::window, Window.IN_TIME_ORDER)).toList();
         List<PlacedLeg> legs = new LegReading(outlook, rows).read(spans, placed);
         return new Lane(team, TeamMark.of(team.map(Team::getNumber).orElse(0)), name(team), spans,
@@ -61,6 +60,11 @@ final class LaneReading {
     /** Turns that were met and have no usable times. */
     int untimedTurns() {
         return untimedTurns;
+    }
+
+    private static Stream<OpenSpan> span(TeamDay day) {
+        return SheetReading.window(day.getFrom(), day.getUntil()).map(window -> new OpenSpan(window,
+                Optional.ofNullable(day.getStart()), Optional.ofNullable(day.getEnd()))).stream();
     }
 
     private static String name(Optional<Team> team) {
@@ -74,7 +78,7 @@ final class LaneReading {
                 .sorted(Comparator.comparing(Turn::getStart)).map(turn -> place(stop, turn, turnRows)).toList();
         Window window = new Window(stop.getArrival(), stop.getDeparture());
         // A turn may stick out of its stop by mistake; nothing else may be drawn where it does.
-        Window extent = turns.stream().map(PlacedTurn::window).reduce(window, LaneReading::hull);
+        Window extent = turns.stream().map(PlacedTurn::window).reduce(window, SheetReading::hull);
         return new PlacedStop(stop, window, extent, rows.place(extent), turns, Math.max(1, turnRows.count()),
                 about(stop));
     }
@@ -106,11 +110,6 @@ final class LaneReading {
     private List<Finding> aboutTeamOnly(Team team) {
         return about(team).stream().filter(finding -> finding.objects().stream()
                 .noneMatch(object -> object instanceof Stop || object instanceof Turn)).toList();
-    }
-
-    private static Window hull(Window a, Window b) {
-        return new Window(a.start().isBefore(b.start()) ? a.start() : b.start(),
-                a.end().isAfter(b.end()) ? a.end() : b.end());
     }
 
     /** At the middle of the day's sites, else of its bases, else of all places that the team visits. */

@@ -41,7 +41,7 @@ final class SheetReading {
     }
 
     Optional<DaySheet> read() {
-        List<Window> times = times();
+        List<Window> times = near(times());
         Optional<Instant> first = times.stream().map(Window::start).min(Comparator.naturalOrder());
         if (first.isEmpty()) {
             return Optional.empty();
@@ -51,10 +51,10 @@ final class SheetReading {
         List<Lane> lanes = new ArrayList<>();
         event.getTeams().stream().sorted(Comparator.comparingInt(Team::getNumber))
                 .forEach(team -> lanes.add(lane(Optional.of(team), days)));
-        if (stops().stream().anyMatch(stop -> stop.getTeam() == null && window(stop).isPresent())) {
+        if (stops().stream().anyMatch(stop -> stop.getTeam() == null && isOn(days, stop))) {
             lanes.add(lane(Optional.empty(), days));
         }
-        untimed += (int) stops().stream().filter(stop -> window(stop).isEmpty()).count();
+        untimed += (int) stops().stream().filter(stop -> !isOn(days, stop)).count();
         return Optional.of(new DaySheet(event, outlook.zone(), range, around(times, range).orElse(range), days,
                 List.copyOf(lanes), birds, untimed));
     }
@@ -64,11 +64,31 @@ final class SheetReading {
                 : Optional.of(new Window(from, until));
     }
 
+    /** The shortest window that holds both. */
+    static Window hull(Window a, Window b) {
+        return new Window(a.start().isBefore(b.start()) ? a.start() : b.start(),
+                a.end().isAfter(b.end()) ? a.end() : b.end());
+    }
+
     private Lane lane(Optional<Team> team, List<SheetDay> days) {
         LaneReading reading = new LaneReading(outlook, findings, light, birds, days);
-        Lane lane = reading.read(team, stops().stream().filter(stop -> stop.getTeam() == team.orElse(null)).toList());
+        Lane lane = reading.read(team, stops().stream()
+                .filter(stop -> stop.getTeam() == team.orElse(null) && isOn(days, stop)).toList());
         untimed += reading.untimedTurns();
         return lane;
+    }
+
+    private static boolean isOn(List<SheetDay> days, Stop stop) {
+        return window(stop).filter(window -> days.stream().anyMatch(day -> day.window().overlaps(window))).isPresent();
+    }
+
+    /** All times, unless one of them is so far from the others that it must be a slip. */
+    private List<Window> near(List<Window> times) {
+        Optional<Window> whole = times.stream().reduce(SheetReading::hull);
+        if (whole.filter(window -> window.duration().toDays() >= LONGEST_DAYS).isEmpty() || !outlook.hasSpan()) {
+            return times;
+        }
+        return times.stream().filter(outlook.span()::overlaps).toList();
     }
 
     private List<Stop> stops() {
@@ -105,9 +125,6 @@ final class SheetReading {
     }
 
     private static Optional<Window> around(List<Window> times, Window within) {
-        List<Window> parts = times.stream().flatMap(window -> window.intersection(within).stream()).toList();
-        return parts.stream().map(Window::start).min(Comparator.naturalOrder())
-                .map(start -> new Window(start,
-                        parts.stream().map(Window::end).max(Comparator.naturalOrder()).orElseThrow()));
+        return times.stream().flatMap(window -> window.intersection(within).stream()).reduce(SheetReading::hull);
     }
 }

@@ -18,7 +18,8 @@ public record TeamMark(int number, Hatch hatch, int rgb) {
 
     public static TeamMark of(int number) {
         return number < 1 ? new TeamMark(0, Hatch.LEVEL, GREY)
-                : new TeamMark(number, Hatch.of((number - 1) % HATCHES), OKABE_ITO.get((number - 1) % OKABE_ITO.size()));
+                : new TeamMark(number, Hatch.of((number - 1) % HATCHES),
+                        OKABE_ITO.get((number - 1) % OKABE_ITO.size()));
     }
 
     /** The number as printed. */
