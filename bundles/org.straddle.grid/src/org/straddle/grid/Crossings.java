@@ -166,7 +166,7 @@ public final class Crossings {
     }
 
     /** The first place that has passed, given that the end has passed and what has passed stays so. */
-    private static double halve(double startM, double endM, DoublePredicate passed) {
+    static double halve(double startM, double endM, DoublePredicate passed) {
         double before = startM;
         double after = endM;
         while (after - before > EXACT_M) {

@@ -1,0 +1,35 @@
+package org.straddle.grid;
+
+/**
+ * How near a road has to come.
+ *
+ * @param spanM the longest distance between two occupied parts of the station in metres, above 0 to
+ *     {@link #LONGEST_SPAN_M}: placed with its middle up to half of it from a line, the station still straddles
+ * @param cornerDistanceM how far from a corner a road may pass to be reported, in metres, 0 to
+ *     {@link #FARTHEST_CORNER_M}; from the road one walks
+ */
+public record ScoutReach(double spanM, double cornerDistanceM) {
+
+    public static final double LONGEST_SPAN_M = 1000;
+    public static final double FARTHEST_CORNER_M = 10_000;
+
+    /** @throws IllegalArgumentException with a sentence for the user if a length is out of range */
+    public ScoutReach {
+        if (!(spanM > 0 && spanM <= LONGEST_SPAN_M)) {
+            throw new IllegalArgumentException("A station span of " + spanM + " m is not above 0 and up to 1000 m.");
+        }
+        if (!(cornerDistanceM >= 0 && cornerDistanceM <= FARTHEST_CORNER_M)) {
+            throw new IllegalArgumentException("A corner distance of " + cornerDistanceM + " m is not between 0 and 10000 m.");
+        }
+    }
+
+    /** How far the middle of the station may be from what it straddles. */
+    double halfSpanM() {
+        return spanM / 2;
+    }
+
+    /** How far from a corner a road is looked for: a station that reaches the corner is always of interest. */
+    double cornerReachM() {
+        return Math.max(Math.max(cornerDistanceM, halfSpanM()), Crossings.CORNER_M);
+    }
+}
