@@ -1,0 +1,42 @@
+package org.straddle.ui.sky;
+
+import java.util.List;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.TableItem;
+import org.straddle.ui.sky.pass.SheetWords.MomentRow;
+
+/** What holds at AOS, TCA and LOS. */
+final class MomentTable {
+
+    private final Table table;
+
+    MomentTable(Composite parent) {
+        table = new Table(parent, SWT.FULL_SELECTION | SWT.SINGLE);
+        table.setHeaderVisible(true);
+        table.setLinesVisible(true);
+        for (String title : List.of("", "AOS", "TCA", "LOS")) {
+            new TableColumn(table, title.isEmpty() ? SWT.LEFT : SWT.RIGHT).setText(title);
+        }
+        Accessibility.name(table, "AOS, TCA and LOS");
+    }
+
+    void show(List<MomentRow> rows) {
+        table.setRedraw(false);
+        table.setItemCount(rows.size());
+        for (int i = 0; i < rows.size(); i++) {
+            TableItem item = table.getItem(i);
+            item.setText(0, rows.get(i).heading());
+            for (int column = 1; column <= 3; column++) {
+                item.setText(column, rows.get(i).cells().get(column - 1));
+            }
+        }
+        for (TableColumn column : table.getColumns()) {
+            column.pack();
+        }
+        table.setRedraw(true);
+    }
+}

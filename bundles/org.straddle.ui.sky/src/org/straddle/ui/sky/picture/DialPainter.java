@@ -1,0 +1,126 @@
+package org.straddle.ui.sky.picture;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+
+import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
+import org.straddle.ui.sky.pass.ArcPoint;
+import org.straddle.ui.sky.pass.Dial;
+import org.straddle.ui.sky.pass.Moment;
+import org.straddle.ui.sky.pass.PassSheet;
+
+/** What to add to the dial from AOS to LOS, one line for each link. */
+final class DialPainter {
+
+    private final Brush brush;
+    private final PassSheet sheet;
+    private final Rectangle box;
+    private final Rectangle area;
+    private final double topKhz;
+
+    private DialPainter(Brush brush, PassSheet sheet, Rectangle area) {
+        this.brush = brush;
+        this.sheet = sheet;
+        this.area = area;
+        int line = brush.size("0", brush.faces().small()).y;
+        int left = brush.size("−10", brush.faces().small()).x + 8;
+        this.box = new Rectangle(area.x + left, area.y + line + 8, area.width - left - 12,
+                area.height - 2 * line - 14 - (line + 2) * sheet.dials().size());
+        this.topKhz = topKhz();
+    }
+
+    static void paint(Brush brush, PassSheet sheet, Rectangle area, Instant pointer) {
+        DialPainter painter = new DialPainter(brush, sheet, area);
+        if (sheet.dials().isEmpty()) {
+            brush.words("No frequencies are entered for this bird.", area.x + 8, area.y + 8, brush.faces().small(),
+                    Palette.QUIET);
+        } else if (painter.box.width > 60 && painter.box.height > 30) {
+            painter.paint(pointer);
+        }
+    }
+
+    private void paint(Instant pointer) {
+        brush.words("Add to the dial, kHz", area.x + 4, area.y + 2, brush.faces().small(), Palette.INK);
+        brush.fill(box, Palette.PAPER);
+        scale();
+        for (Moment moment : sheet.moments()) {
+            int x = x(moment.at());
+            brush.pen(Palette.LINE, 1, null);
+            brush.line(x, box.y, x, box.y + box.height);
+            Point size = brush.size(moment.word(), brush.faces().small());
+            brush.words(moment.word(), Math.min(x - size.x / 2, area.x + area.width - size.x), box.y + box.height + 3,
+                    brush.faces().small(), Palette.INK);
+        }
+        int y = box.y + box.height + brush.size("0", brush.faces().small()).y + 5;
+        for (Dial dial : sheet.dials()) {
+            curve(dial);
+            key(dial, y);
+            y += brush.size("0", brush.faces().small()).y + 2;
+        }
+        if (pointer != null && sheet.found().pass().window().contains(pointer)) {
+            brush.pen(Palette.INK, 1, null);
+            brush.line(x(pointer), box.y, x(pointer), box.y + box.height);
+        }
+        brush.pen(Palette.QUIET, 1, null);
+        brush.gc().drawRectangle(box);
+    }
+
+    private void scale() {
+        for (double khz : new double[] {-topKhz, -topKhz / 2, 0, topKhz / 2, topKhz}) {
+            brush.pen(khz == 0 ? Palette.QUIET : Palette.GRID, 1, null);
+            brush.line(box.x, y(khz), box.x + box.width, y(khz));
+            String words = khz == 0 ? "0" : String.format(Locale.ROOT, khz == Math.rint(khz) ? "%+.0f" : "%+.1f", khz)
+                    .replace('-', '−');
+            Point size = brush.size(words, brush.faces().small());
+            brush.words(words, box.x - size.x - 4, y(khz) - size.y / 2, brush.faces().small(), Palette.QUIET);
+        }
+    }
+
+    private void curve(Dial dial) {
+        List<ArcPoint> points = sheet.arc().points()
+                .filter(point -> !point.at().isBefore(sheet.aos().at()) && !point.at().isAfter(sheet.los().at())).toList();
+        int[] line = new int[2 * points.size()];
+        for (int i = 0; i < points.size(); i++) {
+            line[2 * i] = x(points.get(i).at());
+            line[2 * i + 1] = y(dial.addKhz(points.get(i).rangeRateKmS()));
+        }
+        pen(dial);
+        brush.gc().drawPolyline(line);
+    }
+
+    private void key(Dial dial, int y) {
+        pen(dial);
+        String words = dial.name();
+        Point size = brush.size(words, brush.faces().small());
+        brush.line(box.x, y + size.y / 2, box.x + 26, y + size.y / 2);
+        brush.words(words, box.x + 31, y, brush.faces().small(), Palette.INK);
+    }
+
+    private void pen(Dial dial) {
+        boolean down = dial.direction() == Dial.Direction.DOWNLINK;
+        Color color = down ? Palette.BIRD : Palette.UPLINK;
+        brush.pen(color, 2, down ? null : Brush.DASHED);
+    }
+
+    /** The least round figure above all shifts. */
+    private double topKhz() {
+        double most = sheet.dials().stream().flatMap(dial -> sheet.arc().points()
+                .map(point -> Math.abs(dial.addKhz(point.rangeRateKmS())))).max(Double::compare).orElse(1.0);
+        double ten = Math.pow(10, Math.floor(Math.log10(Math.max(most, 0.01))));
+        return most <= ten ? ten : most <= 2 * ten ? 2 * ten : most <= 4 * ten ? 4 * ten : most <= 6 * ten ? 6 * ten
+                : 10 * ten;
+    }
+
+    private int x(Instant at) {
+        double whole = Duration.between(sheet.aos().at(), sheet.los().at()).toMillis();
+        return box.x + (int) Math.round(Duration.between(sheet.aos().at(), at).toMillis() / whole * box.width);
+    }
+
+    private int y(double khz) {
+        return box.y + (int) Math.round((topKhz - khz) / (2 * topKhz) * box.height);
+    }
+}

@@ -1,0 +1,239 @@
+package org.straddle.ui.sky.picture;
+
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
+import org.straddle.ui.sky.pass.ArcPiece;
+import org.straddle.ui.sky.pass.ArcPoint;
+import org.straddle.ui.sky.pass.Compass;
+import org.straddle.ui.sky.pass.Light;
+import org.straddle.ui.sky.pass.Moment;
+import org.straddle.ui.sky.pass.PassSheet;
+import org.straddle.ui.sky.pass.SunSeen;
+
+/**
+ * The horizon as one turns about at the site: skyline, arc of the bird, sun. The bird's line is solid in sunlight,
+ * dashed in shadow and dotted behind the mask.
+ */
+final class HorizonPainter {
+
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
+
+    private final Brush brush;
+    private final PassSheet sheet;
+    private final HorizonFrame frame;
+    private final Spots spots;
+
+    private HorizonPainter(Brush brush, PassSheet sheet, HorizonFrame frame) {
+        this.brush = brush;
+        this.sheet = sheet;
+        this.frame = frame;
+        this.spots = new Spots(new Rectangle(frame.left() + 2, frame.top() + 2, frame.width() - 4,
+                frame.height() - 4));
+    }
+
+    /** @param pointer where the reader points; null for nowhere */
+    static HorizonFrame paint(Brush brush, PassSheet sheet, Rectangle area, Instant pointer) {
+        int line = brush.size("0", brush.faces().small()).y;
+        int left = brush.size("90°", brush.faces().small()).x + 8;
+        HorizonFrame frame = HorizonFrame.of(sheet, area.x + left, area.y + 6, area.width - left - 12,
+                area.height - 2 * line - 18);
+        if (frame.width() > 60 && frame.height() > 30) {
+            new HorizonPainter(brush, sheet, frame).paint(pointer);
+        }
+        return frame;
+    }
+
+    private void paint(Instant pointer) {
+        brush.fill(new Rectangle(frame.left(), frame.top(), frame.width(), frame.height()), Palette.SKY);
+        elevations();
+        brush.gc().setClipping(frame.left(), frame.top(), frame.width() + 1, frame.height() + 1);
+        ground();
+        sun();
+        arc();
+        ticks();
+        moments();
+        tickWords();
+        if (pointer != null) {
+            pointer(pointer);
+        }
+        brush.gc().setClipping((Rectangle) null);
+        azimuths();
+        legend();
+    }
+
+    private void elevations() {
+        int step = frame.topDeg() > 50 && frame.height() < 220 ? 30 : frame.topDeg() > 50 ? 15 : 10;
+        for (int elevation = (int) Math.ceil(frame.bottomDeg() / step) * step; elevation <= frame.topDeg();
+                elevation += step) {
+            int y = frame.y(elevation);
+            brush.pen(Palette.GRID, 1, null);
+            brush.line(frame.left(), y, frame.right(), y);
+            String words = elevation + "°";
+            Point size = brush.size(words, brush.faces().small());
+            brush.words(words, frame.left() - size.x - 4,
+                    Math.max(frame.top() - 4, Math.min(y - size.y / 2, frame.bottom() - size.y)),
+                    brush.faces().small(), Palette.QUIET);
+        }
+    }
+
+    private void ground() {
+        int[] outline = new int[2 * (frame.width() + 3)];
+        for (int i = 0; i <= frame.width(); i++) {
+            outline[2 * i] = frame.left() + i;
+            outline[2 * i + 1] = frame.y(sheet.horizon().elevationDegAt(frame.azimuthDeg(frame.left() + i)));
+        }
+        int end = 2 * (frame.width() + 1);
+        outline[end] = frame.right();
+        outline[end + 1] = frame.bottom();
+        outline[end + 2] = frame.left();
+        outline[end + 3] = frame.bottom();
+        brush.gc().setBackground(Palette.GROUND);
+        brush.gc().fillPolygon(outline);
+        int[] skyline = new int[2 * (frame.width() + 1)];
+        System.arraycopy(outline, 0, skyline, 0, skyline.length);
+        brush.pen(Palette.GROUND_EDGE, 2, null);
+        brush.gc().drawPolyline(skyline);
+        if (frame.bottomDeg() < 0) {
+            brush.pen(Palette.QUIET, 1, null);
+            brush.line(frame.left(), frame.y(0), frame.right(), frame.y(0));
+        }
+    }
+
+    private void sun() {
+        SunSeen sun = sheet.tca().sun();
+        if (!sun.isUp()) {
+            return;
+        }
+        int x = frame.x(frame.inside(sun.azimuthDeg()));
+        int y = frame.y(sun.elevationDeg());
+        brush.sun(x, y);
+        spots.take(new Rectangle(x - 14, y - 14, 28, 28));
+        String words = "Sun" + (sheet.isSunHidden() ? " (behind the mask)" : "")
+                + sheet.nearestSun().map(near -> ", " + Math.round(near.separationDeg()) + "° off at least").orElse("");
+        Point size = brush.size(words, brush.faces().small());
+        brush.slip(words, spots.some(x, y - 6, size), brush.faces().small(), Palette.INK);
+    }
+
+    private void arc() {
+        for (ArcPiece piece : sheet.arc().pieces()) {
+            switch (piece.light()) {
+                case LIT -> brush.pen(Palette.BIRD, 3, null);
+                case SHADED -> brush.pen(Palette.SHADED, 3, Brush.DASHED);
+                case HIDDEN -> brush.pen(Palette.INK, 2, Brush.DOTTED);
+            }
+            List<ArcPoint> points = piece.points();
+            int[] line = new int[2 * points.size()];
+            for (int i = 0; i < points.size(); i++) {
+                line[2 * i] = frame.x(points.get(i).azimuthDeg());
+                line[2 * i + 1] = frame.y(points.get(i).elevationDeg());
+                spots.take(new Rectangle(line[2 * i] - 2, line[2 * i + 1] - 2, 4, 4));
+            }
+            brush.gc().drawPolyline(line);
+        }
+    }
+
+    private void ticks() {
+        brush.pen(Palette.INK, 1, null);
+        for (Instant tick : Ticks.between(sheet.arc().start(), sheet.arc().end())) {
+            ArcPoint at = sheet.arc().at(tick);
+            brush.disc(frame.x(at.azimuthDeg()), frame.y(at.elevationDeg()), 3,
+                    sheet.arc().light(tick) == Light.LIT ? Palette.BIRD : Palette.PAPER, Palette.INK);
+        }
+    }
+
+    private void moments() {
+        for (Moment moment : sheet.moments()) {
+            int x = frame.x(moment.look().azimuthDeg());
+            int y = frame.y(moment.look().elevationDeg());
+            brush.mark(moment.word(), x, y);
+            spots.take(new Rectangle(x - 7, y - 7, 14, 14));
+        }
+        for (Moment moment : sheet.moments()) {
+            String words = moment.word() + " " + sheet.grain().utc(moment.at()) + "Z\n"
+                    + Compass.words(moment.look().azimuthDeg()) + ", " + Math.round(moment.look().elevationDeg()) + "°";
+            Point size = brush.size(words, brush.faces().bold());
+            brush.slip(words, spots.some(frame.x(moment.look().azimuthDeg()), frame.y(moment.look().elevationDeg()),
+                    size), brush.faces().bold(), Palette.INK);
+        }
+    }
+
+    private void tickWords() {
+        for (Instant tick : Ticks.between(sheet.arc().start(), sheet.arc().end())) {
+            ArcPoint at = sheet.arc().at(tick);
+            String words = clock(tick);
+            Point size = brush.size(words, brush.faces().small());
+            spots.free(frame.x(at.azimuthDeg()), frame.y(at.elevationDeg()), size)
+                    .ifPresent(place -> brush.slip(words, place, brush.faces().small(), Palette.INK));
+        }
+    }
+
+    /** UTC, and local time below where it differs. */
+    private String clock(Instant tick) {
+        String utc = CLOCK.format(tick.atOffset(ZoneOffset.UTC));
+        return hasLocal() ? utc + "Z\n" + CLOCK.format(tick.atZone(sheet.zone())) + " local" : utc + "Z";
+    }
+
+    private boolean hasLocal() {
+        return sheet.zone().getRules().getOffset(sheet.tca().at()).getTotalSeconds() != 0;
+    }
+
+    private void pointer(Instant at) {
+        ArcPoint look = sheet.arc().at(at);
+        int x = frame.x(look.azimuthDeg());
+        int y = frame.y(look.elevationDeg());
+        brush.pen(Palette.INK, 1, null);
+        brush.line(x, frame.top(), x, frame.bottom());
+        brush.line(frame.left(), y, frame.right(), y);
+        brush.disc(x, y, 6, Palette.PAPER, Palette.INK);
+        brush.disc(x, y, 3, Palette.INK, Palette.INK);
+    }
+
+    private void azimuths() {
+        brush.pen(Palette.QUIET, 1, null);
+        brush.gc().drawRectangle(frame.left(), frame.top(), frame.width(), frame.height());
+        int step = frame.width() > 520 ? 45 : 90;
+        for (int azimuth = (int) Math.ceil(frame.leftDeg() / 15) * 15; azimuth <= frame.leftDeg() + frame.spanDeg();
+                azimuth += 15) {
+            int x = frame.x(azimuth);
+            boolean named = Math.floorMod(azimuth, step) == 0;
+            brush.pen(Palette.QUIET, 1, null);
+            brush.line(x, frame.bottom(), x, frame.bottom() + (named ? 6 : 3));
+            if (named) {
+                String words = Compass.words(azimuth);
+                Point size = brush.size(words, brush.faces().small());
+                brush.words(words, Math.max(frame.left() - size.x / 4, Math.min(x - size.x / 2, frame.right() + 10 - size.x)),
+                        frame.bottom() + 6, brush.faces().small(),
+                        Math.floorMod(azimuth, 90) == 0 ? Palette.INK : Palette.QUIET);
+            }
+        }
+    }
+
+    private void legend() {
+        int y = frame.bottom() + brush.size("0", brush.faces().small()).y + 10;
+        int x = frame.left();
+        for (Light light : Light.values()) {
+            if (sheet.arc().pieces().stream().noneMatch(piece -> piece.light() == light)) {
+                continue;
+            }
+            switch (light) {
+                case LIT -> brush.pen(Palette.BIRD, 3, null);
+                case SHADED -> brush.pen(Palette.SHADED, 3, Brush.DASHED);
+                case HIDDEN -> brush.pen(Palette.INK, 2, Brush.DOTTED);
+            }
+            Point size = brush.size(light.words(), brush.faces().small());
+            brush.line(x, y + size.y / 2, x + 32, y + size.y / 2);
+            brush.words(light.words(), x + 38, y, brush.faces().small(), Palette.INK);
+            x += 38 + size.x + 18;
+        }
+        String rest = "Times UTC" + (hasLocal() ? ", local below" : " = local");
+        if (x + brush.size(rest, brush.faces().small()).x <= frame.right()) {
+            brush.words(rest, x, y, brush.faces().small(), Palette.QUIET);
+        }
+    }
+}
