@@ -5,6 +5,19 @@ ROOT=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 TOOLS="$ROOT/.tools"
 MAVEN_VERSION=3.9.11
 
+PRODUCT="$ROOT/releng/org.straddle.product/target/products/org.straddle.product/linux/gtk/x86_64"
+BUILT="$ROOT/releng/org.straddle.product/target/built-from"
+
+# What the product is made of: names, sizes and times of all inputs.
+inputs() {
+    (cd "$ROOT" && find pom.xml .mvn bundles features targets releng/org.straddle.product \
+        \( -name target -o -name emf-gen -o -name '*.tests' -o -name '.polyglot*' -o -path '*/org.straddle.model.edit/icons' \) -prune \
+        -o -type f -printf '%p %s %T@\n' | LC_ALL=C sort | cksum)
+}
+
+is_built() { [ -d "$PRODUCT/plugins" ] && [ -f "$BUILT" ] && [ "$(inputs)" = "$(cat "$BUILT")" ]; }
+mark_built() { inputs >"$BUILT"; }
+
 say() { printf '%s\n' "$*" >&2; }
 stop() { say "$*"; exit 2; }
 
