@@ -39,7 +39,7 @@ public final class KitEditor extends ThingEditor<Kit> implements Revealing {
 
         form.wide("Items", "An item that is needed stops its modes of work when it fails, unless another stands in."
                 + " No mode means every mode.");
-        items = form.<KitItem>table(kit, Literals.KIT__ITEMS, "item", Fresh::kitItem, 12)
+        items = form.<KitItem>table(kit, Literals.KIT__ITEMS, "item", Fresh::kitItem, 16)
                 .column("Name", 190, Literals.KIT_ITEM__NAME, Words.required("the item's name"))
                 .choice("Role", 95, Literals.KIT_ITEM__ROLE, Role.VALUES)
                 .column("Modes", 95, Literals.KIT_ITEM__MODES, Listed.of(mode()))

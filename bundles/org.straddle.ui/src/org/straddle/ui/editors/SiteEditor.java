@@ -83,9 +83,9 @@ public final class SiteEditor extends ThingEditor<Site> implements Revealing {
         surveys = form.<Survey>table(site, Literals.SITE__SURVEYS, "survey", Fresh::survey, 4)
                 .column("Date", 95, Literals.SURVEY__DATE, new Dates())
                 .column("Surveyor", 120, Literals.SURVEY__SURVEYOR, Words.any())
-                .column("Access", 190, Literals.SURVEY__ACCESS, Words.any())
-                .column("Allowed until", 105, Literals.SURVEY__ACCESS_UNTIL, new Dates())
-                .column("Road, km/h", 85, Literals.SURVEY__ROAD_SPEED_KMH, Numbers.between(0, 250))
+                .column("Access", 220, Literals.SURVEY__ACCESS, Words.any())
+                .column("Allowed until", 115, Literals.SURVEY__ACCESS_UNTIL, new Dates())
+                .column("Road, km/h", 100, Literals.SURVEY__ROAD_SPEED_KMH, Numbers.between(0, 250))
                 .column("Parking", 130, Literals.SURVEY__PARKING, Words.any())
                 .column("Surface", 110, Literals.SURVEY__SURFACE, Words.any())
                 .column("Phone", 100, Literals.SURVEY__PHONE_COVERAGE, Words.any())
@@ -96,7 +96,7 @@ public final class SiteEditor extends ThingEditor<Site> implements Revealing {
                 StraddleFactory.eINSTANCE::createHazard, 4)
                 .choice("Kind", 120, Literals.HAZARD__KIND, HazardKind.VALUES)
                 .column("What", 300, Literals.HAZARD__DESCRIPTION, Words.any())
-                .column("Distance, m", 90, Literals.HAZARD__DISTANCE_M, Numbers.between(0, 100_000))
+                .column("Distance, m", 110, Literals.HAZARD__DISTANCE_M, Numbers.between(0, 100_000))
                 .column("Measure", 380, Literals.HAZARD__MEASURE, Words.any());
         surveys.viewer().addSelectionChangedListener(choice -> hazards.refresh());
     }

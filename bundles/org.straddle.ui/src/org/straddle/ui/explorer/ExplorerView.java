@@ -139,7 +139,14 @@ public final class ExplorerView extends ViewPart implements SessionListener {
                 new ActionHandler(new Act("Rename", "open", () -> open(tree.getStructuredSelection()))));
         Action collapse = new Act("Collapse all", "up", () -> tree.collapseAll());
         collapse.setToolTipText("Show only the headings");
+        bars.getToolBarManager().add(new NewMenu(this::create));
         bars.getToolBarManager().add(collapse);
+    }
+
+    private void create(Kind kind) {
+        if (session.isOpen()) {
+            ThingActions.create(session, kind, null);
+        }
     }
 
     private void fill(IMenuManager menu) {

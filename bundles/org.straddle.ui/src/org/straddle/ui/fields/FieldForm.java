@@ -233,6 +233,7 @@ public final class FieldForm {
         label("", SWT.CENTER);
         Button button = form.getToolkit().createButton(section, name, SWT.PUSH);
         button.setToolTipText(explanation);
+        button.setForeground(null);
         GridData place = new GridData(SWT.BEGINNING, SWT.CENTER, false, false, 2, 1);
         place.horizontalIndent = 6;
         button.setLayoutData(place);

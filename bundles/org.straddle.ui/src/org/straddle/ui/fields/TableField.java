@@ -177,10 +177,20 @@ public final class TableField<E extends EObject> implements Field {
         E row = fresh.get();
         if (session.execute(Edit.add(session.editingDomain(), owner.get(), list, row, what))) {
             viewer.setSelection(new StructuredSelection(row), true);
-            for (int column = 0; column < viewer.getTable().getColumnCount() && !viewer.isCellEditorActive();
-                    column++) {
-                viewer.editElement(row, column);
-            }
+            // The table scrolls only once it has been laid out with the new row.
+            viewer.getTable().getDisplay().asyncExec(() -> edit(row));
+        }
+    }
+
+    /** Opens the first cell of a row that can be edited. */
+    private void edit(E row) {
+        Table table = viewer.getTable();
+        if (table.isDisposed()) {
+            return;
+        }
+        table.showSelection();
+        for (int column = 0; column < table.getColumnCount() && !viewer.isCellEditorActive(); column++) {
+            viewer.editElement(row, column);
         }
     }
 

@@ -68,7 +68,6 @@ public final class TextField<T> implements Field {
     @Override
     public void focus() {
         text.setFocus();
-        text.selectAll();
     }
 
     @Override

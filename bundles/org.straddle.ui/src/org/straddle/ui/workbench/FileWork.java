@@ -4,6 +4,7 @@ import java.lang.reflect.InvocationTargetException;
 
 import org.eclipse.jface.dialogs.ProgressMonitorDialog;
 import org.eclipse.swt.widgets.Shell;
+import org.straddle.exchange.ReadException;
 import org.straddle.store.EventFolderException;
 
 /**
@@ -45,8 +46,8 @@ public final class FileWork {
     }
 
     private static String sentence(String task, Throwable failure) {
-        if (failure instanceof EventFolderException told) {
-            return told.getMessage();
+        if (failure instanceof EventFolderException || failure instanceof ReadException) {
+            return failure.getMessage();
         }
         return task + " failed: " + (failure.getMessage() == null ? failure.getClass().getSimpleName()
                 : failure.getMessage()) + "\n\nCheck that the folder exists and may be read and written, then try"
