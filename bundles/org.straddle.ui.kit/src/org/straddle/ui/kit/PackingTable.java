@@ -20,6 +20,7 @@ import org.eclipse.jface.viewers.ICheckStateProvider;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TableViewerColumn;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.AccessibleListener;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -48,6 +49,8 @@ final class PackingTable {
         TableColumnLayout layout = new TableColumnLayout();
         frame.setLayout(layout);
         rows = CheckboxTableViewer.newCheckList(frame, SWT.MULTI | SWT.FULL_SELECTION | SWT.BORDER | SWT.V_SCROLL);
+        rows.getTable().getAccessible().addAccessibleListener(AccessibleListener.getNameAdapter(
+                asked -> asked.result = "Packing list"));
         rows.getTable().setHeaderVisible(true);
         rows.getTable().setLinesVisible(true);
         rows.setContentProvider(ArrayContentProvider.getInstance());

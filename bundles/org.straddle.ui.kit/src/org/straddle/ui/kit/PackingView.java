@@ -18,6 +18,7 @@ import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.jface.viewers.LabelProvider;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.AccessibleListener;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
@@ -125,6 +126,8 @@ public final class PackingView extends ViewPart implements SessionListener {
         SashForm sash = new SashForm(parent, SWT.HORIZONTAL | SWT.SMOOTH);
         table = new PackingTable(sash, this::tick, row -> session.reveal(row.item()));
         remarks = new Text(sash, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL | SWT.BORDER);
+        remarks.getAccessible().addAccessibleListener(AccessibleListener.getNameAdapter(
+                asked -> asked.result = "What is missing, and how long the energy lasts"));
         remarks.addTraverseListener(key -> key.doit |= key.detail == SWT.TRAVERSE_TAB_NEXT
                 || key.detail == SWT.TRAVERSE_TAB_PREVIOUS);
         sash.setWeights(76, 24);

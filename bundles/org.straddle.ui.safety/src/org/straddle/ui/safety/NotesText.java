@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.AccessibleListener;
 import org.eclipse.swt.custom.Bullet;
 import org.eclipse.swt.custom.ST;
 import org.eclipse.swt.custom.StyleRange;
@@ -32,6 +33,8 @@ final class NotesText {
         text = new StyledText(parent, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL | SWT.BORDER);
         text.setMargins(MARGIN, MARGIN, MARGIN, MARGIN);
         text.setAlwaysShowScrollBars(false);
+        text.getAccessible().addAccessibleListener(AccessibleListener.getNameAdapter(
+                asked -> asked.result = "Hazards, measures and cautions"));
         text.addTraverseListener(key -> key.doit |= key.detail == SWT.TRAVERSE_TAB_NEXT
                 || key.detail == SWT.TRAVERSE_TAB_PREVIOUS);
     }

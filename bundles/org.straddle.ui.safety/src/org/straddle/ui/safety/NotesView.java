@@ -189,6 +189,7 @@ public final class NotesView extends ViewPart implements SessionListener {
         stateWord.setText("Review " + state.word());
         stateSentence.setText(state.sentence());
         stateSentence.setToolTipText(state.sentence());
+        stateWord.requestLayout();
         stateSentence.requestLayout();
         text.show(notes);
     }

@@ -12,6 +12,7 @@ import org.eclipse.jface.dialogs.IMessageProvider;
 import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.events.FocusListener;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.RowLayout;
@@ -118,6 +119,7 @@ final class SignOffDialog extends TitleAreaDialog {
         Text field = new Text(body, SWT.BORDER);
         field.setText(value);
         field.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+        field.addFocusListener(FocusListener.focusGainedAdapter(gained -> field.selectAll()));
         return field;
     }
 
@@ -171,20 +173,20 @@ final class SignOffDialog extends TitleAreaDialog {
                 .map(Map.Entry::getKey).findFirst().orElse(signOff.verdict());
         signOff = new SignOff(reviewer.getText(), day(date), verdict, conditions.getText(), day(expires));
         Optional<String> problem = signOff.problems().stream().findFirst();
-        Optional<String> doubt = doubt();
-        setMessage(problem.or(() -> doubt).orElse(survey()), problem.isPresent() ? IMessageProvider.ERROR
-                : doubt.isPresent() ? IMessageProvider.WARNING : IMessageProvider.INFORMATION);
         Button sign = getButton(IDialogConstants.OK_ID);
         if (sign != null) {
             sign.setEnabled(problem.isEmpty());
         }
+        if (problem.isPresent()) {
+            setMessage(problem.get(), IMessageProvider.ERROR);
+        } else {
+            doubt().ifPresentOrElse(doubt -> setMessage(doubt, IMessageProvider.WARNING),
+                    () -> setMessage(survey(), IMessageProvider.INFORMATION));
+        }
     }
 
-    /** What may be signed, but hardly as it was meant. */
+    /** What may be signed, but hardly as it was meant; asked once both days are readable. */
     private Optional<String> doubt() {
-        if (signOff.date() == null || signOff.expires() == null) {
-            return Optional.empty();
-        }
         if (signOff.date().isAfter(visit)) {
             return Optional.of("A review of " + signOff.date() + " says nothing for " + visit + ", the day you look at.");
         }
