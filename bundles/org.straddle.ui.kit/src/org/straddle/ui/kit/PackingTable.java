@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -151,7 +150,7 @@ final class PackingTable {
     private void add(TableColumnLayout layout, String heading, int side, int weight, ColumnLabelProvider labels) {
         TableViewerColumn column = new TableViewerColumn(rows, side);
         column.getColumn().setText(heading);
-        column.setLabelProvider(Objects.requireNonNull(labels));
+        column.setLabelProvider(labels);
         layout.setColumnData(column.getColumn(), new ColumnWeightData(weight, weight * 5, true));
     }
 }
