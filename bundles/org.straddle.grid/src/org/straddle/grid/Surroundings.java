@@ -86,6 +86,11 @@ public final class Surroundings {
         return new Surroundings(role, weight, features);
     }
 
+    /** With the usual weight of the role. */
+    public static Surroundings of(MapRole role, Collection<MapFeature> features) {
+        return of(role, usual(role), features);
+    }
+
     /** The weight of a role that the user did not weigh. */
     public static Weight usual(MapRole role) {
         return USUAL.getOrDefault(role, OTHER);
