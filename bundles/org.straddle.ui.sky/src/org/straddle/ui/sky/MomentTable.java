@@ -21,6 +21,7 @@ final class MomentTable {
         for (String title : List.of("", "AOS", "TCA", "LOS")) {
             new TableColumn(table, title.isEmpty() ? SWT.LEFT : SWT.RIGHT).setText(title);
         }
+        table.addListener(SWT.Resize, event -> fit());
         Accessibility.name(table, "AOS, TCA and LOS");
     }
 
@@ -34,9 +35,19 @@ final class MomentTable {
                 item.setText(column, rows.get(i).cells().get(column - 1));
             }
         }
+        fit();
+        table.setRedraw(true);
+    }
+
+    /** Columns as wide as what is in them; the headings take what is left. */
+    private void fit() {
+        int left = table.getClientArea().width;
         for (TableColumn column : table.getColumns()) {
             column.pack();
+            left -= column.getWidth();
         }
-        table.setRedraw(true);
+        if (left > 0) {
+            table.getColumn(0).setWidth(table.getColumn(0).getWidth() + left);
+        }
     }
 }

@@ -50,6 +50,7 @@ public final class PassView extends ViewPart implements SessionListener {
     private FactsText facts;
     private Latest<Question, Optional<PassSheet>> reader;
     private PassSheet sheet;
+    private boolean arranged;
 
     /** A pass of an outlook that is to be shown. */
     private record Question(Outlook outlook, SitePass found) {
@@ -138,7 +139,6 @@ public final class PassView extends ViewPart implements SessionListener {
         picture.show(sheet);
         moments.show(words.moments());
         facts.show(words.facts());
-        setContentDescription(words.title());
         pages.showContent(true);
     }
 
@@ -163,7 +163,6 @@ public final class PassView extends ViewPart implements SessionListener {
         tables = new SashForm(halves, SWT.VERTICAL | SWT.SMOOTH);
         moments = new MomentTable(tables);
         facts = new FactsText(tables, "About this pass");
-        halves.setWeights(55, 45);
         halves.addListener(SWT.Resize, event -> arrange());
         read("");
         return body;
@@ -178,8 +177,16 @@ public final class PassView extends ViewPart implements SessionListener {
     private void arrange() {
         Rectangle area = halves.getClientArea();
         boolean narrow = area.width < NARROW_PX;
-        halves.setOrientation(narrow ? SWT.VERTICAL : SWT.HORIZONTAL);
-        tables.setOrientation(!narrow && area.height >= LOW_PX ? SWT.VERTICAL : SWT.HORIZONTAL);
+        boolean stacked = !narrow && area.height >= LOW_PX;
+        int across = narrow ? SWT.VERTICAL : SWT.HORIZONTAL;
+        int down = stacked ? SWT.VERTICAL : SWT.HORIZONTAL;
+        if (!arranged || halves.getOrientation() != across || tables.getOrientation() != down) {
+            arranged = true;
+            halves.setOrientation(across);
+            tables.setOrientation(down);
+            halves.setWeights(stacked ? new int[] {60, 40} : new int[] {53, 47});
+            tables.setWeights(stacked ? new int[] {40, 60} : new int[] {60, 40});
+        }
     }
 
     private void follow(IWorkbenchPart from, ISelection selection) {

@@ -20,13 +20,15 @@ public record Dial(Direction direction, double nominalMhz, String which) {
 
     /** Which way the link goes. */
     public enum Direction {
-        DOWNLINK("Downlink", 1), UPLINK("Uplink", -1);
+        DOWNLINK("Downlink", "Listen", 1), UPLINK("Uplink", "Send", -1);
 
         private final String word;
+        private final String verb;
         private final int sign;
 
-        Direction(String word, int sign) {
+        Direction(String word, String verb, int sign) {
             this.word = word;
+            this.verb = verb;
             this.sign = sign;
         }
 
@@ -44,13 +46,13 @@ public record Dial(Direction direction, double nominalMhz, String which) {
         List<Dial> dials = new ArrayList<>();
         boolean agreed = agreedDownlinkMhz > 0 && isKnown(bird.getDownlink());
         if (agreed) {
-            dials.add(new Dial(Direction.DOWNLINK, agreedDownlinkMhz, "agreed"));
+            dials.add(new Dial(Direction.DOWNLINK, agreedDownlinkMhz, "agreed frequency"));
         } else if (isKnown(bird.getDownlink())) {
             dials.add(of(Direction.DOWNLINK, bird.getDownlink()));
         }
         if (isKnown(bird.getUplink())) {
             dials.add(agreed && isPassband(bird.getUplink())
-                    ? new Dial(Direction.UPLINK, uplinkFor(bird, agreedDownlinkMhz), "for the agreed downlink")
+                    ? new Dial(Direction.UPLINK, uplinkFor(bird, agreedDownlinkMhz), "frequency for the agreed downlink")
                     : of(Direction.UPLINK, bird.getUplink()));
         }
         return List.copyOf(dials);
@@ -81,8 +83,8 @@ public record Dial(Direction direction, double nominalMhz, String which) {
         return direction.sign * Doppler.shiftHz(nominalMhz, rangeRateKmS) / 1000;
     }
 
-    /** {@code Downlink 436.780 MHz}. */
-    public String name() {
-        return String.format(Locale.ROOT, "%s %.3f MHz", direction.word, nominalMhz);
+    /** {@code Listen 436.780}, megahertz. */
+    public String verb() {
+        return String.format(Locale.ROOT, "%s %.3f", direction.verb, nominalMhz);
     }
 }

@@ -52,8 +52,7 @@ public final class SheetWords {
         rows.add(row("Elevation", m -> degrees(m.look().elevationDeg())));
         rows.add(row("Range", m -> String.format(Locale.ROOT, "%.0f km", m.look().rangeKm())));
         for (Dial dial : sheet.dials()) {
-            rows.add(row(dial.name() + (dial.direction() == Dial.Direction.DOWNLINK ? ", listen" : ", send"),
-                    m -> khz(dial.addKhz(m.look().rangeRateKmS()))));
+            rows.add(row(dial.verb() + ", kHz", m -> khz(dial.addKhz(m.look().rangeRateKmS()))));
         }
         rows.add(row("Bird", m -> m.light() == Light.LIT ? "lit" : m.light() == Light.SHADED ? "in shadow" : "–"));
         rows.add(row("Sun apart", m -> m.sun().isUp() ? degrees(m.sunSeparationDeg()) : "sun is down"));
@@ -182,9 +181,13 @@ public final class SheetWords {
     }
 
     private String dials() {
-        return sheet.dials().stream().map(dial -> String.format(Locale.ROOT, "%s (%s) may be off by %.1f kHz",
-                dial.name(), dial.which(), sheet.dialErrorKhz(dial))).collect(Collectors.joining("; "))
-                + " where the shift changes fastest, by the error in time";
+        return "add to the nominal frequency what the table says. " + sheet.dials().stream()
+                .map(dial -> dial.verb() + " MHz is the " + dial.which() + ", off by " + off(sheet.dialErrorKhz(dial)))
+                .collect(Collectors.joining("; ")) + " where it changes fastest, by the error in time";
+    }
+
+    private static String off(double khz) {
+        return khz < 0.05 ? "less than 0.1 kHz" : String.format(Locale.ROOT, "%.1f kHz", khz);
     }
 
     private String workers() {

@@ -93,6 +93,31 @@ final class Brush {
         gc.drawPolygon(outline);
     }
 
+    /** A thin line to words that stand away from what they name. */
+    void leader(int x, int y, Rectangle place) {
+        int toX = Math.max(place.x, Math.min(x, place.x + place.width));
+        int toY = Math.max(place.y, Math.min(y, place.y + place.height));
+        if (Math.hypot(toX - x, toY - y) > 14) {
+            pen(Palette.QUIET, 1, null);
+            line(x, y, toX, toY);
+        }
+    }
+
+    /** Halfway between two points, from the first to the second. */
+    void arrowHead(int fromX, int fromY, int toX, int toY) {
+        double length = Math.hypot(toX - fromX, toY - fromY);
+        if (length > 0) {
+            double ux = (toX - fromX) / length;
+            double uy = (toY - fromY) / length;
+            double x = (fromX + toX) / 2.0;
+            double y = (fromY + toY) / 2.0;
+            gc.setBackground(Palette.INK);
+            gc.fillPolygon(new int[] {(int) Math.round(x + 8 * ux), (int) Math.round(y + 8 * uy),
+                (int) Math.round(x - 5 * ux - 6 * uy), (int) Math.round(y - 5 * uy + 6 * ux),
+                (int) Math.round(x - 5 * ux + 6 * uy), (int) Math.round(y - 5 * uy - 6 * ux)});
+        }
+    }
+
     void sun(int x, int y) {
         pen(Palette.INK, 1, null);
         for (int i = 0; i < 8; i++) {

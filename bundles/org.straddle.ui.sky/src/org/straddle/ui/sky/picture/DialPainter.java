@@ -52,8 +52,8 @@ final class DialPainter {
             brush.pen(Palette.LINE, 1, null);
             brush.line(x, box.y, x, box.y + box.height);
             Point size = brush.size(moment.word(), brush.faces().small());
-            brush.words(moment.word(), Math.min(x - size.x / 2, area.x + area.width - size.x), box.y + box.height + 3,
-                    brush.faces().small(), Palette.INK);
+            brush.words(moment.word(), Math.max(box.x, Math.min(x - size.x / 2, box.x + box.width - size.x)),
+                    box.y + box.height + 3, brush.faces().small(), Palette.INK);
         }
         int y = box.y + box.height + brush.size("0", brush.faces().small()).y + 5;
         for (Dial dial : sheet.dials()) {
@@ -94,10 +94,10 @@ final class DialPainter {
 
     private void key(Dial dial, int y) {
         pen(dial);
-        String words = dial.name();
+        String words = dial.verb() + " MHz";
         Point size = brush.size(words, brush.faces().small());
-        brush.line(box.x, y + size.y / 2, box.x + 26, y + size.y / 2);
-        brush.words(words, box.x + 31, y, brush.faces().small(), Palette.INK);
+        brush.line(area.x + 8, y + size.y / 2, area.x + 34, y + size.y / 2);
+        brush.words(words, area.x + 40, y, brush.faces().small(), Palette.INK);
     }
 
     private void pen(Dial dial) {

@@ -1,5 +1,6 @@
 package org.straddle.ui.sky.picture;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -15,6 +16,7 @@ import org.straddle.ui.sky.pass.Light;
 import org.straddle.ui.sky.pass.Moment;
 import org.straddle.ui.sky.pass.PassSheet;
 import org.straddle.ui.sky.pass.SunSeen;
+import org.straddle.ui.sky.pass.Worker;
 
 /**
  * The horizon as one turns about at the site: skyline, arc of the bird, sun. The bird's line is solid in sunlight,
@@ -22,6 +24,8 @@ import org.straddle.ui.sky.pass.SunSeen;
  */
 final class HorizonPainter {
 
+    /** On a lower picture the moments tell their time only. */
+    private static final int LOW_PX = 200;
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
 
     private final Brush brush;
@@ -55,15 +59,16 @@ final class HorizonPainter {
         brush.gc().setClipping(frame.left(), frame.top(), frame.width() + 1, frame.height() + 1);
         ground();
         sun();
+        worked();
         arc();
         ticks();
+        brush.gc().setClipping((Rectangle) null);
+        azimuths();
         moments();
         tickWords();
         if (pointer != null) {
             pointer(pointer);
         }
-        brush.gc().setClipping((Rectangle) null);
-        azimuths();
         legend();
     }
 
@@ -115,9 +120,30 @@ final class HorizonPainter {
         brush.sun(x, y);
         spots.take(new Rectangle(x - 14, y - 14, 28, 28));
         String words = "Sun" + (sheet.isSunHidden() ? " (behind the mask)" : "")
-                + sheet.nearestSun().map(near -> ", " + Math.round(near.separationDeg()) + "° off at least").orElse("");
+                + sheet.nearestSun().map(near -> ", never nearer than " + Math.round(near.separationDeg()) + "°")
+                        .orElse("");
         Point size = brush.size(words, brush.faces().small());
         brush.slip(words, spots.some(x, y - 6, size), brush.faces().small(), Palette.INK);
+    }
+
+    /** A broad band under the part of the arc that a team works. */
+    private void worked() {
+        brush.pen(Palette.WORKED, 10, null);
+        brush.gc().setAlpha(110);
+        for (Worker worker : sheet.workers()) {
+            List<ArcPoint> points = sheet.arc().points().filter(point -> worker.part().contains(point.at())).toList();
+            brush.gc().drawPolyline(line(points));
+        }
+        brush.gc().setAlpha(255);
+    }
+
+    private int[] line(List<ArcPoint> points) {
+        int[] line = new int[2 * points.size()];
+        for (int i = 0; i < points.size(); i++) {
+            line[2 * i] = frame.x(points.get(i).azimuthDeg());
+            line[2 * i + 1] = frame.y(points.get(i).elevationDeg());
+        }
+        return line;
     }
 
     private void arc() {
@@ -127,14 +153,24 @@ final class HorizonPainter {
                 case SHADED -> brush.pen(Palette.SHADED, 3, Brush.DASHED);
                 case HIDDEN -> brush.pen(Palette.INK, 2, Brush.DOTTED);
             }
-            List<ArcPoint> points = piece.points();
-            int[] line = new int[2 * points.size()];
-            for (int i = 0; i < points.size(); i++) {
-                line[2 * i] = frame.x(points.get(i).azimuthDeg());
-                line[2 * i + 1] = frame.y(points.get(i).elevationDeg());
-                spots.take(new Rectangle(line[2 * i] - 2, line[2 * i + 1] - 2, 4, 4));
-            }
+            int[] line = line(piece.points());
             brush.gc().drawPolyline(line);
+            for (int i = 0; i < line.length; i += 2) {
+                spots.take(new Rectangle(line[i] - 2, line[i + 1] - 2, 4, 4));
+            }
+        }
+        way();
+    }
+
+    /** Arrow heads a third and two thirds of the way between AOS and LOS. */
+    private void way() {
+        Duration third = sheet.found().pass().duration().dividedBy(3);
+        for (int i = 1; i <= 2; i++) {
+            Instant at = sheet.aos().at().plus(third.multipliedBy(i));
+            ArcPoint before = sheet.arc().at(at.minus(third.dividedBy(20)));
+            ArcPoint after = sheet.arc().at(at.plus(third.dividedBy(20)));
+            brush.arrowHead(frame.x(before.azimuthDeg()), frame.y(before.elevationDeg()), frame.x(after.azimuthDeg()),
+                    frame.y(after.elevationDeg()));
         }
     }
 
@@ -155,11 +191,15 @@ final class HorizonPainter {
             spots.take(new Rectangle(x - 7, y - 7, 14, 14));
         }
         for (Moment moment : sheet.moments()) {
-            String words = moment.word() + " " + sheet.grain().utc(moment.at()) + "Z\n"
-                    + Compass.words(moment.look().azimuthDeg()) + ", " + Math.round(moment.look().elevationDeg()) + "°";
+            String time = moment.word() + " " + sheet.grain().utc(moment.at()) + "Z";
+            String words = frame.height() < LOW_PX ? time : time + "\n" + Compass.words(moment.look().azimuthDeg()) + ", "
+                    + Math.round(moment.look().elevationDeg()) + "°";
             Point size = brush.size(words, brush.faces().bold());
-            brush.slip(words, spots.some(frame.x(moment.look().azimuthDeg()), frame.y(moment.look().elevationDeg()),
-                    size), brush.faces().bold(), Palette.INK);
+            int x = frame.x(moment.look().azimuthDeg());
+            int y = frame.y(moment.look().elevationDeg());
+            Rectangle place = spots.some(x, y, size);
+            brush.leader(x, y, place);
+            brush.slip(words, place, brush.faces().bold(), Palette.INK);
         }
     }
 
@@ -230,6 +270,15 @@ final class HorizonPainter {
             brush.line(x, y + size.y / 2, x + 32, y + size.y / 2);
             brush.words(light.words(), x + 38, y, brush.faces().small(), Palette.INK);
             x += 38 + size.x + 18;
+        }
+        if (!sheet.workers().isEmpty()) {
+            brush.pen(Palette.WORKED, 10, null);
+            brush.gc().setAlpha(110);
+            Point size = brush.size("worked", brush.faces().small());
+            brush.line(x, y + size.y / 2, x + 26, y + size.y / 2);
+            brush.gc().setAlpha(255);
+            brush.words("worked", x + 32, y, brush.faces().small(), Palette.INK);
+            x += 32 + size.x + 18;
         }
         String rest = "Times UTC" + (hasLocal() ? ", local below" : " = local");
         if (x + brush.size(rest, brush.faces().small()).x <= frame.right()) {

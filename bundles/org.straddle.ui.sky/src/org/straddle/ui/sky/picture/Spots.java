@@ -11,6 +11,8 @@ import org.eclipse.swt.graphics.Rectangle;
 final class Spots {
 
     private static final int GAP = 7;
+    private static final int NEAR = 2;
+    private static final int FAR = 9;
 
     private final Rectangle bounds;
     private final List<Rectangle> taken = new ArrayList<>();
@@ -23,17 +25,21 @@ final class Spots {
         taken.add(place);
     }
 
-    /** A free place for words of a size beside an anchor, if there is one; it is taken then. */
+    /** A free place for words of a size close to an anchor, if there is one; it is taken then. */
     Optional<Rectangle> free(int x, int y, Point size) {
-        Optional<Rectangle> found = beside(x, y, size).stream().filter(this::isFree).findFirst();
+        return free(x, y, size, NEAR);
+    }
+
+    private Optional<Rectangle> free(int x, int y, Point size, int farthest) {
+        Optional<Rectangle> found = beside(x, y, size, farthest).stream().filter(this::isFree).findFirst();
         found.ifPresent(this::take);
         return found;
     }
 
     /** The same for words that must stand somewhere: over others if need be. */
     Rectangle some(int x, int y, Point size) {
-        return free(x, y, size).orElseGet(() -> {
-            Rectangle first = beside(x, y, size).get(0);
+        return free(x, y, size, FAR).orElseGet(() -> {
+            Rectangle first = beside(x, y, size, 1).get(0);
             first.x = Math.max(bounds.x, Math.min(first.x, bounds.x + bounds.width - size.x));
             first.y = Math.max(bounds.y, Math.min(first.y, bounds.y + bounds.height - size.y));
             take(first);
@@ -41,9 +47,9 @@ final class Spots {
         });
     }
 
-    private static List<Rectangle> beside(int x, int y, Point size) {
+    private static List<Rectangle> beside(int x, int y, Point size, int farthest) {
         List<Rectangle> places = new ArrayList<>();
-        for (int far = 1; far <= 3; far++) {
+        for (int far = 1; far <= farthest; far++) {
             int gap = GAP * far;
             int centred = x - size.x / 2;
             int left = x - size.x - gap;
