@@ -17,59 +17,40 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IActionBars;
 import org.eclipse.ui.actions.ActionFactory;
 import org.eclipse.ui.handlers.IHandlerService;
-import org.eclipse.ui.part.ViewPart;
 import org.straddle.model.Event;
 import org.straddle.model.Identified;
 import org.straddle.model.Stop;
 import org.straddle.model.Turn;
 import org.straddle.ui.parts.Act;
-import org.straddle.ui.parts.EmptyOr;
+import org.straddle.ui.parts.SessionView;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.EventSession;
-import org.straddle.ui.session.SessionListener;
 import org.straddle.ui.things.Kind;
 import org.straddle.ui.things.ThingActions;
 
 /** Everything in the event as a tree; its selection holds model objects, so that other views can follow it. */
-public final class ExplorerView extends ViewPart implements SessionListener {
+public final class ExplorerView extends SessionView<TreeViewer> {
 
     public static final String ID = "org.straddle.ui.explorer";
 
-    private final EventSession session = EventSession.current();
+    private final EventSession session = session();
     private final ExplorerLabels labels = new ExplorerLabels(session);
-    private EmptyOr<TreeViewer> pages;
     private TreeViewer tree;
 
+    public ExplorerView() {
+        super("Open an event folder, make a new event, or look at the demo event.");
+    }
+
     @Override
-    public void createPartControl(Composite parent) {
-        pages = new EmptyOr<>(parent, "No event is open.",
-                "Open an event folder, make a new event, or look at the demo event.",
-                body -> new TreeViewer(body, SWT.MULTI | SWT.H_SCROLL | SWT.V_SCROLL));
-        tree = pages.content();
+    protected TreeViewer content(Composite parent) {
+        tree = new TreeViewer(parent, SWT.MULTI | SWT.H_SCROLL | SWT.V_SCROLL);
         tree.setUseHashlookup(true);
         tree.setContentProvider(new ExplorerTree());
         tree.setLabelProvider(new DelegatingStyledCellLabelProvider(labels));
         tree.addOpenListener(opening -> open((IStructuredSelection) opening.getSelection()));
         tree.addDoubleClickListener(click -> toggleGroup(((IStructuredSelection) click.getSelection())
                 .getFirstElement()));
-        getSite().setSelectionProvider(tree);
-        menus();
-        session.addListener(this);
-        if (session.isOpen()) {
-            opened(session);
-            session.computed().ifPresent(computed -> computed(session, computed));
-        }
-    }
-
-    @Override
-    public void setFocus() {
-        pages.setFocus();
-    }
-
-    @Override
-    public void dispose() {
-        session.removeListener(this);
-        super.dispose();
+        return tree;
     }
 
     /** Selects and shows the thing, or what holds it if it has no line of its own. */
@@ -85,14 +66,14 @@ public final class ExplorerView extends ViewPart implements SessionListener {
     public void opened(EventSession opened) {
         labels.counts().take(List.of());
         tree.setInput(session.event());
-        pages.showContent(true);
+        pages().showContent(true);
         tree.expandToLevel(2);
     }
 
     @Override
     public void closed(EventSession closed) {
         tree.setInput(null);
-        pages.showContent(false);
+        super.closed(closed);
     }
 
     @Override
@@ -125,7 +106,9 @@ public final class ExplorerView extends ViewPart implements SessionListener {
         }
     }
 
-    private void menus() {
+    @Override
+    protected void equip(TreeViewer content) {
+        getSite().setSelectionProvider(tree);
         MenuManager menu = new MenuManager();
         menu.setRemoveAllWhenShown(true);
         menu.addMenuListener(this::fill);

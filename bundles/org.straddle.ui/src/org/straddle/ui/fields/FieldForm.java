@@ -31,6 +31,7 @@ import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.eclipse.ui.forms.widgets.Hyperlink;
 import org.eclipse.ui.forms.widgets.Section;
 import org.straddle.model.Identified;
+import org.straddle.ui.parts.TabLeaves;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.things.ThingText;
 
@@ -123,6 +124,7 @@ public final class FieldForm {
     public TextField<String> lines(String name, int lines, EObject owner, EStructuralFeature feature) {
         label(name, SWT.TOP);
         Text box = form.getToolkit().createText(section, "", SWT.MULTI | SWT.WRAP | SWT.V_SCROLL);
+        TabLeaves.on(box);
         place(box, "", lines * box.getLineHeight());
         return track(new TextField<>(session, form.getMessageManager(), box, null, Words.any(),
                 Slot.of(session, owner, feature)));

@@ -32,7 +32,6 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.handlers.IHandlerService;
-import org.eclipse.ui.part.ViewPart;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Tally;
@@ -41,26 +40,24 @@ import org.straddle.model.Event;
 import org.straddle.model.Identified;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.ui.parts.Act;
-import org.straddle.ui.parts.EmptyOr;
+import org.straddle.ui.parts.SessionView;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.Edit;
 import org.straddle.ui.session.EventSession;
-import org.straddle.ui.session.SessionListener;
 import org.straddle.ui.things.Icons;
 import org.straddle.ui.things.ThingText;
 
 /** What is wrong, gravest first; leads to the thing, mends it, or accepts it with a reason. */
-public final class FindingsView extends ViewPart implements SessionListener {
+public final class FindingsView extends SessionView<FindingsView.Table> {
 
     public static final String ID = "org.straddle.ui.findings";
 
-    private final EventSession session = EventSession.current();
+    private final EventSession session = session();
     private final FindingFilter filter = new FindingFilter();
-    private EmptyOr<Table> pages;
     private List<Finding> findings = List.of();
 
     /** The filter line with the counts, and the table under it. */
-    private record Table(Label tally, TableViewer viewer) {
+    record Table(Label tally, TableViewer viewer) {
 
         void tell(String words) {
             tally.setText(words);
@@ -68,11 +65,13 @@ public final class FindingsView extends ViewPart implements SessionListener {
         }
     }
 
+    public FindingsView() {
+        super("Findings appear here when an event is open.");
+    }
+
     @Override
-    public void createPartControl(Composite parent) {
-        pages = new EmptyOr<>(parent, "No event is open.", "Findings appear here when an event is open.",
-                this::table);
-        TableViewer viewer = pages.content().viewer();
+    protected void equip(Table content) {
+        TableViewer viewer = content.viewer();
         getSite().setSelectionProvider(viewer);
         viewer.addOpenListener(opening -> reveal());
         MenuManager menu = new MenuManager();
@@ -83,22 +82,11 @@ public final class FindingsView extends ViewPart implements SessionListener {
         tools(getViewSite().getActionBars().getToolBarManager());
         handle("org.straddle.ui.mend", this::mend);
         handle("org.straddle.ui.accept", this::accept);
-        session.addListener(this);
-        if (session.isOpen()) {
-            opened(session);
-            session.computed().ifPresent(computed -> computed(session, computed));
-        }
     }
 
     @Override
     public void setFocus() {
-        pages.content().viewer().getControl().setFocus();
-    }
-
-    @Override
-    public void dispose() {
-        session.removeListener(this);
-        super.dispose();
+        pages().content().viewer().getControl().setFocus();
     }
 
     @Override
@@ -110,7 +98,7 @@ public final class FindingsView extends ViewPart implements SessionListener {
     @Override
     public void closed(EventSession closed) {
         findings = List.of();
-        pages.say("No event is open.", "Findings appear here when an event is open.");
+        super.closed(closed);
     }
 
     @Override
@@ -126,22 +114,23 @@ public final class FindingsView extends ViewPart implements SessionListener {
 
     private void show() {
         boolean fresh = session.computed().isEmpty();
-        pages.content().tell(Tally.of(findings) + (session.computing() ? " (checking again…)" : ""));
+        pages().content().tell(Tally.of(findings) + (session.computing() ? " (checking again…)" : ""));
         if (fresh) {
-            pages.say("Checking…", "Passes and findings are being worked out.");
+            pages().say("Checking…", "Passes and findings are being worked out.");
         } else if (findings.isEmpty()) {
-            pages.say("No findings.", "Every rule was checked and none has anything to say. Surveys, weather and"
+            pages().say("No findings.", "Every rule was checked and none has anything to say. Surveys, weather and"
                     + " people may still know better.");
         } else {
             Optional<String> chosen = chosen().map(Finding::key);
-            pages.content().viewer().setInput(findings.toArray());
+            pages().content().viewer().setInput(findings.toArray());
             findings.stream().filter(finding -> chosen.filter(finding.key()::equals).isPresent()).findFirst()
-                    .ifPresent(same -> pages.content().viewer().setSelection(new StructuredSelection(same)));
-            pages.showContent(true);
+                    .ifPresent(same -> pages().content().viewer().setSelection(new StructuredSelection(same)));
+            pages().showContent(true);
         }
     }
 
-    private Table table(Composite parent) {
+    @Override
+    protected Table content(Composite parent) {
         Composite body = new Composite(parent, SWT.NONE);
         body.setLayout(GridLayoutFactory.fillDefaults().numColumns(2).extendedMargins(0, 8, 3, 0).spacing(10, 3)
                 .create());
@@ -234,7 +223,7 @@ public final class FindingsView extends ViewPart implements SessionListener {
             @Override
             public void run() {
                 set.accept(isChecked());
-                pages.content().viewer().refresh();
+                pages().content().viewer().refresh();
             }
         };
         action.setImageDescriptor(Icons.descriptor(icon));
@@ -270,7 +259,7 @@ public final class FindingsView extends ViewPart implements SessionListener {
     }
 
     private Optional<Finding> chosen() {
-        return Optional.ofNullable((Finding) pages.content().viewer().getStructuredSelection().getFirstElement());
+        return Optional.ofNullable((Finding) pages().content().viewer().getStructuredSelection().getFirstElement());
     }
 
     private void reveal() {

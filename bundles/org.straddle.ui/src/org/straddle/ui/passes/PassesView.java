@@ -24,7 +24,6 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Spinner;
 import org.eclipse.swt.widgets.Text;
-import org.eclipse.ui.part.ViewPart;
 import org.straddle.model.Bird;
 import org.straddle.model.Event;
 import org.straddle.model.Fresh;
@@ -35,24 +34,26 @@ import org.straddle.model.Turn;
 import org.straddle.outlook.SitePass;
 import org.straddle.sky.Pass;
 import org.straddle.ui.parts.Act;
-import org.straddle.ui.parts.EmptyOr;
+import org.straddle.ui.parts.SessionView;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.Edit;
 import org.straddle.ui.session.EventSession;
-import org.straddle.ui.session.SessionListener;
 import org.straddle.ui.things.ThingText;
 import org.straddle.ui.things.Times;
 
 /** All passes above all sites of the event, and which of them are worked. */
-public final class PassesView extends ViewPart implements SessionListener {
+public final class PassesView extends SessionView<PassesView.Content> {
 
     public static final String ID = "org.straddle.ui.passes";
 
-    private final EventSession session = EventSession.current();
-    private EmptyOr<Content> pages;
+    private final EventSession session = session();
+
+    public PassesView() {
+        super("Passes appear here when an event is open.");
+    }
 
     /** The filter line and the table under it. */
-    private record Content(Text words, Spinner peak, Button worked, Label count, PassTable table) {
+    record Content(Text words, Spinner peak, Button worked, Label count, PassTable table) {
 
         void filter() {
             String[] wanted = words.getText().strip().toLowerCase(Locale.ROOT).split("\\s+");
@@ -73,10 +74,8 @@ public final class PassesView extends ViewPart implements SessionListener {
     }
 
     @Override
-    public void createPartControl(Composite parent) {
-        pages = new EmptyOr<>(parent, "No event is open.", "Passes appear here when an event is open.",
-                this::content);
-        PassTable table = pages.content().table();
+    protected void equip(Content content) {
+        PassTable table = content.table();
         table.control().addMouseListener(MouseListener.mouseDoubleClickAdapter(click -> revealFirst()));
         table.control().addKeyListener(KeyListener.keyPressedAdapter(key -> {
             if (key.keyCode == SWT.CR || key.keyCode == SWT.KEYPAD_CR) {
@@ -92,47 +91,31 @@ public final class PassesView extends ViewPart implements SessionListener {
         columnChoice(viewMenu, table);
         getViewSite().getActionBars().getToolBarManager().add(new Act("Write the table as CSV…", "export",
                 () -> PassCsv.ask(getSite().getShell(), table.rows())));
-        session.addListener(this);
-        if (session.isOpen()) {
-            opened(session);
-            session.computed().ifPresent(computed -> computed(session, computed));
-        }
     }
 
     @Override
     public void setFocus() {
-        pages.content().table().control().setFocus();
-    }
-
-    @Override
-    public void dispose() {
-        session.removeListener(this);
-        super.dispose();
+        pages().content().table().control().setFocus();
     }
 
     @Override
     public void opened(EventSession opened) {
-        pages.say("Finding passes…", "Every bird is followed over every site.");
-    }
-
-    @Override
-    public void closed(EventSession closed) {
-        pages.say("No event is open.", "Passes appear here when an event is open.");
+        pages().say("Finding passes…", "Every bird is followed over every site.");
     }
 
     @Override
     public void computed(EventSession from, Computed computed) {
         List<SitePass> passes = computed.outlook().passes();
         if (passes.isEmpty()) {
-            pages.say("No passes.", "Passes need sites with a position, birds with element sets near the event's days,"
+            pages().say("No passes.", "Passes need sites with a position, birds with element sets near the event's days,"
                     + " and days. File, Import element sets brings element sets.");
             return;
         }
         Map<Pass, String> workers = workers(computed, passes);
-        pages.content().table().show(passes.stream().map(found -> new PassRow(found, computed.outlook().zone(),
+        pages().content().table().show(passes.stream().map(found -> new PassRow(found, computed.outlook().zone(),
                 workers.getOrDefault(found.pass(), ""))).toList());
-        pages.content().filter();
-        pages.showContent(true);
+        pages().content().filter();
+        pages().showContent(true);
     }
 
     /** Passes do not know who works them: the turns at the same site and bird that overlap them do. */
@@ -154,7 +137,8 @@ public final class PassesView extends ViewPart implements SessionListener {
                 && turn.getStart().isBefore(found.pass().los()) && turn.getEnd().isAfter(found.pass().aos());
     }
 
-    private Content content(Composite parent) {
+    @Override
+    protected Content content(Composite parent) {
         Composite body = new Composite(parent, SWT.NONE);
         body.setLayout(GridLayoutFactory.fillDefaults().numColumns(5).extendedMargins(0, 8, 3, 0).spacing(10, 3)
                 .create());
@@ -202,7 +186,7 @@ public final class PassesView extends ViewPart implements SessionListener {
     }
 
     private PassRow chosen() {
-        return (PassRow) ((IStructuredSelection) pages.content().table().selection().getSelection())
+        return (PassRow) ((IStructuredSelection) pages().content().table().selection().getSelection())
                 .getFirstElement();
     }
 

@@ -5,15 +5,10 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 
-import org.eclipse.jface.dialogs.IDialogConstants;
-import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.layout.GridData;
-import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.DirectoryDialog;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
@@ -23,9 +18,10 @@ import org.straddle.model.Fresh;
 import org.straddle.ui.fields.Dates;
 import org.straddle.ui.fields.Words;
 import org.straddle.ui.fields.ZoneNames;
+import org.straddle.ui.parts.QuestionDialog;
 
 /** Asks for what an event cannot do without: a name, its days, its zone, and a folder. */
-final class NewEventDialog extends TitleAreaDialog {
+final class NewEventDialog extends QuestionDialog {
 
     /** A complete answer. */
     record Answer(Event event, Path folder) {
@@ -39,7 +35,8 @@ final class NewEventDialog extends TitleAreaDialog {
     private Answer answer;
 
     NewEventDialog(Shell parent) {
-        super(parent);
+        super(parent, "New event", "Days are local dates in the event's time zone. All of this can be changed later.",
+                "Make event", 3);
     }
 
     Answer answer() {
@@ -47,20 +44,7 @@ final class NewEventDialog extends TitleAreaDialog {
     }
 
     @Override
-    protected void configureShell(Shell shell) {
-        super.configureShell(shell);
-        shell.setText("New event");
-    }
-
-    @Override
-    protected Control createDialogArea(Composite parent) {
-        Composite area = (Composite) super.createDialogArea(parent);
-        Composite body = new Composite(area, SWT.NONE);
-        body.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-        GridLayout layout = new GridLayout(3, false);
-        layout.marginWidth = 12;
-        layout.marginHeight = 12;
-        body.setLayout(layout);
+    protected void fields(Composite body) {
         name = field(body, "&Name:", "", 2);
         firstDay = field(body, "&First day:", LocalDate.now().plusMonths(1).toString(), 2);
         lastDay = field(body, "&Last day:", LocalDate.now().plusMonths(1).plusDays(2).toString(), 2);
@@ -69,9 +53,7 @@ final class NewEventDialog extends TitleAreaDialog {
         Button choose = new Button(body, SWT.PUSH);
         choose.setText("&Choose…");
         choose.addListener(SWT.Selection, click -> choose());
-        setTitle("New event");
-        setMessage("Days are local dates in the event's time zone. All of this can be changed later.");
-        return area;
+        name.setFocus();
     }
 
     private Text field(Composite body, String label, String value, int columns) {
@@ -79,7 +61,7 @@ final class NewEventDialog extends TitleAreaDialog {
         Text text = new Text(body, SWT.BORDER);
         text.setText(value);
         GridDataFactory.fillDefaults().grab(true, false).span(columns, 1).hint(320, SWT.DEFAULT).applyTo(text);
-        text.addModifyListener(change -> validate());
+        text.addModifyListener(change -> answered());
         return text;
     }
 
@@ -93,18 +75,7 @@ final class NewEventDialog extends TitleAreaDialog {
     }
 
     @Override
-    protected void createButtonsForButtonBar(Composite parent) {
-        super.createButtonsForButtonBar(parent);
-        getButton(IDialogConstants.OK_ID).setText("Make event");
-        getButton(IDialogConstants.OK_ID).setEnabled(false);
-        name.setFocus();
-    }
-
-    private void validate() {
-        Button make = getButton(IDialogConstants.OK_ID);
-        if (make == null) {
-            return;
-        }
+    protected boolean complete() {
         try {
             answer = read();
             setErrorMessage(null);
@@ -112,7 +83,7 @@ final class NewEventDialog extends TitleAreaDialog {
             answer = null;
             setErrorMessage(wrong.getMessage());
         }
-        make.setEnabled(answer != null);
+        return answer != null;
     }
 
     private Answer read() {

@@ -2,29 +2,27 @@ package org.straddle.ui.workbench;
 
 import java.time.Duration;
 
-import org.eclipse.jface.dialogs.IDialogConstants;
-import org.eclipse.jface.dialogs.TitleAreaDialog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.layout.GridData;
-import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Spinner;
 import org.straddle.plan.PlanSettings;
+import org.straddle.ui.parts.QuestionDialog;
 
 /** Asks how long to search for a plan, and from which seed. */
-final class ProposeDialog extends TitleAreaDialog {
+final class ProposeDialog extends QuestionDialog {
 
-    private static PlanSettings last = ProposePlan.usual();
+    /** How long people wait for a plan, unless they say otherwise. */
+    private static PlanSettings last = new PlanSettings(Duration.ofSeconds(20), 1);
 
     private Spinner seconds;
     private Spinner seed;
 
     ProposeDialog(Shell parent) {
-        super(parent);
+        super(parent, "Search for a plan", "For all teams at once. Pinned stops and turns stay as they are.", "Search",
+                3);
     }
 
     PlanSettings settings() {
@@ -32,26 +30,9 @@ final class ProposeDialog extends TitleAreaDialog {
     }
 
     @Override
-    protected void configureShell(Shell shell) {
-        super.configureShell(shell);
-        shell.setText("Plan");
-    }
-
-    @Override
-    protected Control createDialogArea(Composite parent) {
-        Composite area = (Composite) super.createDialogArea(parent);
-        Composite body = new Composite(area, SWT.NONE);
-        body.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-        GridLayout layout = new GridLayout(3, false);
-        layout.marginWidth = 12;
-        layout.marginHeight = 12;
-        layout.horizontalSpacing = 10;
-        body.setLayout(layout);
+    protected void fields(Composite body) {
         seconds = field(body, "Search &for:", "seconds", (int) last.time().toSeconds(), 3600);
         seed = field(body, "&Seed:", "another seed may give another plan", (int) last.seed(), Integer.MAX_VALUE);
-        setTitle("Search for a plan");
-        setMessage("For all teams at once. Pinned stops and turns stay as they are.");
-        return area;
     }
 
     private static Spinner field(Composite body, String label, String unit, int value, int most) {
@@ -64,9 +45,8 @@ final class ProposeDialog extends TitleAreaDialog {
     }
 
     @Override
-    protected void createButtonsForButtonBar(Composite parent) {
-        super.createButtonsForButtonBar(parent);
-        getButton(IDialogConstants.OK_ID).setText("Search");
+    protected boolean complete() {
+        return true;
     }
 
     @Override

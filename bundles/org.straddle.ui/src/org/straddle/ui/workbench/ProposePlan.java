@@ -1,6 +1,5 @@
 package org.straddle.ui.workbench;
 
-import java.time.Duration;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -113,10 +112,5 @@ final class ProposePlan extends Job {
             words.append(proposal.uncovered().size() > 8 ? " and " + (proposal.uncovered().size() - 8) + " more." : ".");
         }
         return words + "\n\nIt takes the place of all stops and turns that are not pinned. Undo brings them back.";
-    }
-
-    /** How long people wait for a plan, unless they say otherwise. */
-    static PlanSettings usual() {
-        return new PlanSettings(Duration.ofSeconds(20), 1);
     }
 }

@@ -1,0 +1,73 @@
+package org.straddle.ui.parts;
+
+import org.eclipse.jface.dialogs.IDialogConstants;
+import org.eclipse.jface.dialogs.TitleAreaDialog;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Shell;
+
+/** A dialog with a heading, a few fields in columns, and a button that names what it does. */
+public abstract class QuestionDialog extends TitleAreaDialog {
+
+    private final String heading;
+    private final String explanation;
+    private final String deed;
+    private final int columns;
+
+    protected QuestionDialog(Shell parent, String heading, String explanation, String deed, int columns) {
+        super(parent);
+        this.heading = heading;
+        this.explanation = explanation;
+        this.deed = deed;
+        this.columns = columns;
+    }
+
+    /** Makes the fields in the columns of the body. */
+    protected abstract void fields(Composite body);
+
+    /** May the question be answered as it stands? Called at first and after each {@link #answered}. */
+    protected abstract boolean complete();
+
+    /** A field was changed. */
+    protected final void answered() {
+        Button button = getButton(IDialogConstants.OK_ID);
+        if (button != null) {
+            button.setEnabled(complete());
+        }
+    }
+
+    @Override
+    protected final void configureShell(Shell shell) {
+        super.configureShell(shell);
+        shell.setText(heading);
+    }
+
+    @Override
+    protected final boolean isResizable() {
+        return true;
+    }
+
+    @Override
+    protected final Control createDialogArea(Composite parent) {
+        Composite area = (Composite) super.createDialogArea(parent);
+        Composite body = new Composite(area, SWT.NONE);
+        body.setLayout(GridLayoutFactory.fillDefaults().numColumns(columns).margins(12, 12).spacing(10, 8).create());
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(body);
+        setTitle(heading);
+        setMessage(explanation);
+        fields(body);
+        return area;
+    }
+
+    @Override
+    protected final void createButtonsForButtonBar(Composite parent) {
+        super.createButtonsForButtonBar(parent);
+        getButton(IDialogConstants.OK_ID).setText(deed);
+        getButton(IDialogConstants.OK_ID).setEnabled(complete());
+        setErrorMessage(null);
+    }
+}
