@@ -61,10 +61,10 @@ class PassSearchTest {
 
     @Test
     void forgetsBeyondItsBound() {
-        PassSearch search = new PassSearch(EarthOrientation.none(), 2, 2000, 40);
+        PassSearch search = new PassSearch(EarthOrientation.none(), 2, 2000, 4000);
         for (int i = 0; i < 3; i++) {
             PassTable table = search.find(Invented.DAY, birds, viewpoints, null);
-            assertTrue(search.rememberedWeight() <= 40, "weight " + search.rememberedWeight());
+            assertTrue(search.rememberedBytes() <= 4000, "bytes " + search.rememberedBytes());
             assertEquals(new PassSearch().find(Invented.DAY, birds, viewpoints, null).passCount(), table.passCount());
         }
     }

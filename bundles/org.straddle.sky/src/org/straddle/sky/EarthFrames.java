@@ -10,12 +10,10 @@ import org.orekit.data.LazyLoadedDataContext;
 import org.orekit.frames.EOPEntry;
 import org.orekit.frames.EopHistoryLoader;
 import org.orekit.frames.Frame;
-import org.orekit.frames.StaticTransform;
 import org.orekit.time.AbsoluteDate;
 import org.orekit.time.UTCScale;
 import org.orekit.utils.Constants;
 import org.orekit.utils.IERSConventions;
-import org.orekit.utils.PVCoordinates;
 
 /**
  * Time scales and frames of one state of knowledge about the Earth's orientation. Orekit usually
@@ -82,19 +80,6 @@ final class EarthFrames {
 
     AbsoluteDate date(Instant instant) {
         return new AbsoluteDate(instant, utc);
-    }
-
-    /**
-     * Rotates a state from TEME to the Earth-fixed frame; metres and m/s, the velocity relative to the
-     * ground. The frame's turning is taken as the mean rate about its own axis: precession and polar
-     * motion change velocities by less than 0.1 mm/s.
-     */
-    PVCoordinates earthFixed(PVCoordinates inTeme, AbsoluteDate date) {
-        StaticTransform turned = teme.getStaticTransformTo(earthFixed, date);
-        Vector3D p = turned.transformPosition(inTeme.getPosition());
-        Vector3D v = turned.transformVector(inTeme.getVelocity());
-        return new PVCoordinates(p, new Vector3D(v.getX() + TURN_RATE * p.getY(), v.getY() - TURN_RATE * p.getX(),
-                v.getZ()));
     }
 
     /** The sun's position in the Earth-fixed frame, metres. */

@@ -1,10 +1,8 @@
 package org.straddle.sky;
 
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.DoubleUnaryOperator;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.NullProgressMonitor;
@@ -100,8 +98,8 @@ public final class Ephemeris {
 
     /** The times within a window, clipped to the predicted time, at which the bird stands above a mask. */
     public List<Window> above(Place place, Window within, Horizon horizon) {
-        return predicted(within).map(w -> PassFinder.spans(track, place, horizon, seconds(w.start()),
-                seconds(w.end())).stream().map(this::window).toList()).orElse(List.of());
+        return predicted(within).map(w -> PassFinder.spans(track, new Sightline(place, track), horizon,
+                seconds(w.start()), seconds(w.end())).stream().map(this::window).toList()).orElse(List.of());
     }
 
     /** The times at which both places have the bird above an elevation: when they can work each other. */
@@ -111,70 +109,41 @@ public final class Ephemeris {
 
     /** The passes over a place, by time; {@link #visibility} also tells why there are none. */
     public List<Pass> passes(Place place, Horizon horizon) {
-        if (track.isEmpty()) {
-            return List.of();
+        return track.isEmpty() ? List.of() : passes(new Sightline(place, track), horizon);
+    }
+
+    private PassList passes(Sightline sight, Horizon horizon) {
+        List<Span> spans = PassFinder.spans(track, sight, horizon, 0, track.lengthS());
+        PassList passes = new PassList(elements, window.start(), track.lengthS(), spans.size());
+        Culmination culmination = new Culmination(track, sight);
+        for (Span span : spans) {
+            culmination.of(span);
+            double minRangeKm = sight.at(culmination.nearestS()).range() / 1000;
+            sight.at(culmination.highestS());
+            passes.add(span, culmination.highestS(), Math.toDegrees(culmination.startAzimuth()),
+                    Math.toDegrees(sight.azimuth()), Math.toDegrees(culmination.endAzimuth()),
+                    Math.toDegrees(sight.elevation()), minRangeKm, sight.movesNorth());
         }
-        List<Pass> passes = new ArrayList<>();
-        Sightline sight = new Sightline(place, track);
-        for (Span span : PassFinder.spans(track, place, horizon, 0, track.lengthS())) {
-            passes.add(pass(sight, span));
-        }
-        return List.copyOf(passes);
+        return passes;
     }
 
     /** The passes over a place, or which case there is instead of passes. */
     public Visibility visibility(Place place, Horizon horizon) {
-        List<Pass> passes = passes(place, horizon);
+        if (track.isEmpty()) {
+            return new Visibility.Decayed(instant(track.lengthS()), List.of(), track.endReason());
+        }
+        Sightline sight = new Sightline(place, track);
+        PassList passes = passes(sight, horizon);
         if (track.endReason() != null) {
             return new Visibility.Decayed(instant(track.lengthS()), passes, track.endReason());
         }
         if (passes.isEmpty()) {
-            Sightline sight = new Sightline(place, track);
-            double t = highest(sight, 0, track.lengthS());
-            return new Visibility.DownThroughout(Math.toDegrees(sight.at(t).elevation()));
+            Culmination culmination = new Culmination(track, sight);
+            culmination.of(new Span(0, track.lengthS()));
+            return new Visibility.DownThroughout(Math.toDegrees(sight.at(culmination.highestS()).elevation()));
         }
         return passes.size() == 1 && passes.get(0).startsBefore() && passes.get(0).endsAfter()
                 ? new Visibility.UpThroughout(passes.get(0)) : new Visibility.RisesAndSets(passes);
-    }
-
-    private Pass pass(Sightline sight, Span span) {
-        double tca = highest(sight, span.from(), span.to());
-        double nearest = highest(t -> -sight.at(t).range(), t -> -sight.at(t).rangeRate(), span.from(), span.to());
-        Look aos = sight.at(span.from()).look();
-        Look los = sight.at(span.to()).look();
-        double minRangeKm = sight.at(nearest).range() / 1000;
-        Look peak = sight.at(tca).look();
-        return new Pass(elements, instant(span.from()), instant(tca), instant(span.to()), aos.azimuthDeg(),
-                peak.azimuthDeg(), los.azimuthDeg(), peak.elevationDeg(), minRangeKm, sight.movesNorth(),
-                span.from() == 0, span.to() == track.lengthS());
-    }
-
-    private double highest(Sightline sight, double from, double to) {
-        return highest(t -> sight.at(t).sinElevation(), t -> sight.at(t).sinElevationRate(), from, to);
-    }
-
-    /** The time of the highest value: of the ends and the nodes between, or a top beside the highest of those. */
-    private double highest(DoubleUnaryOperator f, DoubleUnaryOperator slope, double from, double to) {
-        double best = from;
-        double bestValue = f.applyAsDouble(from);
-        double left = from;
-        double right = from;
-        for (double t = from; t < to;) {
-            double next = Math.min(to, SignChanges.nextNode(t, track.stepS()));
-            double value = f.applyAsDouble(next);
-            if (value > bestValue) {
-                best = next;
-                bestValue = value;
-                left = t;
-                right = next;
-            } else if (best == t) {
-                right = next;
-            }
-            t = next;
-        }
-        boolean rising = slope.applyAsDouble(best) > 0;
-        double top = rising ? Roots.top(slope, best, right) : Roots.top(slope, left, best);
-        return Double.isNaN(top) ? best : top;
     }
 
     /** The times within a window at which the whole disc of the sun shines on the bird. */

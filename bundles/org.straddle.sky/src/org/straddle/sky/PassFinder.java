@@ -1,6 +1,9 @@
 package org.straddle.sky;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * The times a track lies above one place's horizon mask.
@@ -8,100 +11,140 @@ import java.util.List;
  * <p>Testing every node for a change of sign would miss a pass that rises and sets between two of
  * them, and a mask has corners at which the clearance bends. So each step near the horizon is cut
  * where the bird crosses the azimuth of a corner, which makes clearance smooth on each piece, and a
- * piece whose slopes show a top (or a dip) inside is searched there too. Far from the horizon whole
- * runs of steps are skipped, by bounds that hold whatever the orbit: the bird cannot come up
- * sooner than its greatest speed, or the strongest pull on it, allows.
+ * piece whose slopes show a top (or a dip) inside is searched there too. Steps far below the horizon,
+ * nine in ten of a low bird's, cost one dot product: between two nodes the bird cannot rise above both by
+ * more than the strongest pull on it bends its way.
  *
- * <p>Weak where clearance has two tops within one piece; the grid step and the pieces are chosen
- * short enough that no orbit or mask in the tests shows it.
+ * <p>A piece is taken to have one top or dip at most. For even straight flight over a plane that is so: past a
+ * straight piece of mask the slope of clearance is zero where elevation changes as many degrees per degree
+ * of azimuth as the mask does, and that ratio only ever falls during the flight. A piece is too
+ * short for orbit and Earth to bend away from that picture; no orbit or mask in the tests shows it.
  */
 final class PassFinder {
 
     /** Shorter spans are rounding at a tangent, not passes. */
     private static final double SHORTEST_PASS_S = 0.001;
     /** With a mask, the azimuth turns no more than this within a piece, save close to the zenith. */
-    private static final double WIDEST_TURN_DEG = 15;
+    private static final double WIDEST_TURN_RAD = Math.toRadians(15);
     private static final double SHORTEST_PIECE_S = 0.05;
+    /** Within so much azimuth a step surely turns the shorter way. */
+    private static final double WIDEST_SECTOR_RAD = Math.toRadians(60);
+    /** Azimuths nearer to each other than this are one. */
+    private static final double SAME_RAD = 1e-11;
+    /** More than what interpolation adds to the bend of the way. */
+    private static final double BEND_MARGIN_M = 20;
 
     private final Track track;
     private final Sightline sight;
-    private final Horizon horizon;
-    private final double[] corners;
-    private final double sinLowest;
-    private final double sinHighest;
-    private final double speed;
-    private final double pull;
-    private final SignChanges changes = new SignChanges(this::clearance);
+    private final double lowest;
+    private final double highest;
+    /** Azimuth and elevation of the mask's corners, radians; none when it is level. */
+    private final double[] cornerAzimuth;
+    private final double[] cornerElevation;
 
-    PassFinder(Track track, Place place, Horizon horizon) {
+    private double maskAzimuth;
+    private double maskElevation;
+    private double maskSlope;
+    private final DoubleUnaryOperator overLevel = this::overLevel;
+    private final DoubleUnaryOperator overLevelRate = this::overLevelRate;
+    private final DoubleUnaryOperator overMask = this::overMask;
+    private final DoubleUnaryOperator overMaskRate = this::overMaskRate;
+
+    private final List<Span> spans = new ArrayList<>();
+    private boolean up;
+    private double since;
+    private int step;
+
+    private PassFinder(Track track, Sightline sight, Horizon horizon) {
         this.track = track;
-        this.sight = new Sightline(place, track);
-        this.horizon = horizon;
-        this.corners = horizon.isFlat() ? new double[0] : horizon.azimuthsDeg();
-        this.sinLowest = Math.sin(Math.toRadians(horizon.lowestDeg()));
-        this.sinHighest = Math.sin(Math.toRadians(horizon.highestDeg()));
-        this.pull = track.strongestMS2();
-        this.speed = track.fastestMS();
+        this.sight = sight;
+        this.lowest = Math.sin(Math.toRadians(horizon.lowestDeg()));
+        this.highest = Math.sin(Math.toRadians(horizon.highestDeg()));
+        List<Horizon.Point> corners = lowest == highest ? List.of() : horizon.points();
+        this.cornerAzimuth = corners.stream().mapToDouble(p -> Math.toRadians(p.azimuthDeg())).toArray();
+        this.cornerElevation = corners.stream().mapToDouble(p -> Math.toRadians(p.elevationDeg())).toArray();
     }
 
-    static List<Span> spans(Track track, Place place, Horizon horizon, double from, double to) {
-        return new PassFinder(track, place, horizon).between(from, to);
+    /** The spans within {@code from} to {@code to}, in order. */
+    static List<Span> spans(Track track, Sightline sight, Horizon horizon, double from, double to) {
+        return new PassFinder(track, sight, horizon).between(from, to);
     }
 
     private List<Span> between(double from, double to) {
-        double t = from;
-        sight.at(t);
-        double belowHere = below(sinLowest);
-        double belowHereRate = belowRate(sinLowest);
-        double aboveHere = -below(sinHighest);
-        double aboveHereRate = -belowRate(sinHighest);
-        while (t < to) {
-            double unchanged = Math.max(Math.max(belowHere / speed / (1 + Math.abs(sinLowest)), untilLevel()),
-                    aboveHere / speed / (1 + Math.abs(sinHighest)));
-            double next = Math.min(to, Math.max(SignChanges.nextNode(t, track.stepS()), nodeBefore(t + unchanged)));
-            boolean skip = t + unchanged >= next;
-            sight.at(next);
-            double belowNext = below(sinLowest);
-            double belowNextRate = belowRate(sinLowest);
-            double aboveNext = -below(sinHighest);
-            double aboveNextRate = -belowRate(sinHighest);
-            if (!skip && !stays(belowHere, belowHereRate, belowNext, belowNextRate)
-                    && !stays(aboveHere, aboveHereRate, aboveNext, aboveNextRate)) {
-                step(t, next);
+        int end = Math.min(track.nodeCount() - 1, (int) Math.ceil(to / track.stepS()));
+        double threshold = leastHeight();
+        Clearance left = new Clearance();
+        Clearance right = new Clearance();
+        step = track.stepAt(from);
+        left.take(step);
+        while (true) {
+            int high = sight.nextNodeAbove(threshold, step, end + 1);
+            if (high > step + 1) {
+                step = high - 1;
+                left.take(step);
             }
-            t = next;
-            belowHere = belowNext;
-            belowHereRate = belowNextRate;
-            aboveHere = aboveNext;
-            aboveHereRate = aboveNextRate;
+            if (step >= end) {
+                end(to);
+                return spans;
+            }
+            right.take(step + 1);
+            step(left, right, Math.max(from, step * track.stepS()), Math.min(to, (step + 1) * track.stepS()));
+            Clearance taken = left;
+            left = right;
+            right = taken;
+            step++;
         }
-        return changes.positive(from, to, SHORTEST_PASS_S);
     }
 
-    /**
-     * Seconds before which the bird cannot come up to the level plane of the place, by the strongest
-     * pull: much longer than the speed alone tells for a bird that is going down.
-     */
-    private double untilLevel() {
-        double depth = -sight.height();
-        if (sinLowest < 0 || depth <= 0) {
-            return 0;
+    /** The bird is below the mask throughout a step whose two nodes lie lower than this above the level plane, metres. */
+    private double leastHeight() {
+        double toMask = lowest >= 0 ? 0 : lowest * (track.farthestM() + sight.siteRadius());
+        return toMask - track.strongestMS2() * track.stepS() * track.stepS() / 8 - BEND_MARGIN_M;
+    }
+
+    private void step(Clearance left, Clearance right, double a, double b) {
+        if (!(a < b)) {
+            return;
         }
-        double sinking = -sight.heightRate();
-        return (sinking + Math.sqrt(sinking * sinking + 2 * pull * depth)) / pull;
+        if (stays(-left.low, -left.lowRate, -right.low, -right.lowRate)) {
+            turnTo(a, false);
+        } else if (stays(left.high, left.highRate, right.high, right.highRate)) {
+            turnTo(a, true);
+        } else if (cornerAzimuth.length == 0) {
+            piece(overLevel, overLevelRate, a, b);
+        } else if (!clearOfMask(left, right, a)) {
+            turn(a, azimuth(a), b, azimuth(b));
+        }
     }
 
-    private double nodeBefore(double t) {
-        return Math.floor(t / track.stepS()) * track.stepS();
-    }
-
-    /** Metres by which the bird would have to rise to reach an elevation, times its cosine. */
-    private double below(double sinElevation) {
-        return sinElevation * sight.range() - sight.height();
-    }
-
-    private double belowRate(double sinElevation) {
-        return sinElevation * sight.rangeRate() - sight.heightRate();
+    /** Settles a step that lies above, or below, every corner on the way from the one azimuth to the other. */
+    private boolean clearOfMask(Clearance left, Clearance right, double a) {
+        left.look(step);
+        right.look(step);
+        double turned = turn(left.azimuth, right.azimuth);
+        if (Math.abs(turned) > WIDEST_SECTOR_RAD) {
+            return false;
+        }
+        double atLeft = maskAt(left.azimuth);
+        double atRight = maskAt(right.azimuth);
+        double least = Math.min(atLeft, atRight);
+        double most = Math.max(atLeft, atRight);
+        for (int i = 0; i < cornerAzimuth.length; i++) {
+            double d = turn(left.azimuth, cornerAzimuth[i]) * Math.signum(turned);
+            if (d > 0 && d < Math.abs(turned)) {
+                least = Math.min(least, cornerElevation[i]);
+                most = Math.max(most, cornerElevation[i]);
+            }
+        }
+        if (stays(least - left.elevation, -left.elevationRate, least - right.elevation, -right.elevationRate)) {
+            turnTo(a, false);
+            return true;
+        }
+        if (stays(left.elevation - most, left.elevationRate, right.elevation - most, right.elevationRate)) {
+            turnTo(a, true);
+            return true;
+        }
+        return false;
     }
 
     /** Whether something positive at both ends of a step is so between: it does not fall and rise again. */
@@ -109,31 +152,42 @@ final class PassFinder {
         return a > 0 && b > 0 && !(aRate < 0 && bRate > 0);
     }
 
-    /** Positive above the mask: metres for a level one, else radians. */
-    private double clearance(double t) {
-        sight.at(t);
-        return corners.length == 0 ? -below(sinLowest) : sight.elevation()
-                - Math.toRadians(horizon.elevationDegAt(Math.toDegrees(sight.azimuth())));
+    private Sightline at(double t) {
+        return sight.at(t, step);
     }
 
-    private void step(double a, double b) {
-        if (corners.length == 0) {
-            changes.piece(a, b);
-        } else {
-            turn(a, azimuthDeg(a), b, azimuthDeg(b));
-        }
+    private double azimuth(double t) {
+        return at(t).azimuth();
     }
 
-    private double azimuthDeg(double t) {
-        return Math.toDegrees(sight.at(t).azimuth());
+    /** Metres by which the bird stands above a level mask, times a cosine. */
+    private double overLevel(double t) {
+        at(t);
+        return lowest == 0 ? sight.height() : sight.height() - lowest * sight.range();
+    }
+
+    private double overLevelRate(double t) {
+        at(t);
+        return lowest == 0 ? sight.heightRate() : sight.heightRate() - lowest * sight.rangeRate();
+    }
+
+    /** Radians above the straight piece of mask that counts now. */
+    private double overMask(double t) {
+        at(t);
+        return sight.elevation() - maskElevation - maskSlope * turn(maskAzimuth, sight.azimuth());
+    }
+
+    private double overMaskRate(double t) {
+        at(t);
+        return sight.elevationRate() - maskSlope * sight.azimuthRate();
     }
 
     /** Halves a piece until the azimuth turns little, then cuts it at the mask's corners. */
     private void turn(double a, double azimuthA, double b, double azimuthB) {
         double turned = turn(azimuthA, azimuthB);
-        if (Math.abs(turned) > WIDEST_TURN_DEG && b - a > SHORTEST_PIECE_S) {
+        if (Math.abs(turned) > WIDEST_TURN_RAD && b - a > SHORTEST_PIECE_S) {
             double middle = (a + b) / 2;
-            double azimuthMiddle = azimuthDeg(middle);
+            double azimuthMiddle = azimuth(middle);
             turn(a, azimuthA, middle, azimuthMiddle);
             turn(middle, azimuthMiddle, b, azimuthB);
             return;
@@ -141,35 +195,38 @@ final class PassFinder {
         double left = a;
         double leftAzimuth = azimuthA;
         while (true) {
-            double corner = nextCorner(leftAzimuth, turn(leftAzimuth, azimuthB));
+            double rest = turn(leftAzimuth, azimuthB);
+            double corner = nextCorner(leftAzimuth, rest);
             if (Double.isNaN(corner)) {
-                break;
+                useMask(leftAzimuth + rest / 2);
+                piece(overMask, overMaskRate, left, b);
+                return;
             }
-            double at = timeOfAzimuth(corner, left, leftAzimuth, b, azimuthB);
+            double cornerHere = corner;
+            double at = Roots.between(t -> turn(cornerHere, azimuth(t)), t -> at(t).azimuthRate(), left,
+                    turn(corner, leftAzimuth), b, turn(corner, azimuthB));
             if (at - left > 1e-6) {
-                changes.piece(left, at);
+                useMask(leftAzimuth + turn(leftAzimuth, corner) / 2);
+                piece(overMask, overMaskRate, left, at);
                 left = at;
             }
             leftAzimuth = corner;
         }
-        if (b > left) {
-            changes.piece(left, b);
-        }
     }
 
-    /** Signed angle from one azimuth to another, −180 to 180. */
+    /** Signed angle from one azimuth to another, −π to π. */
     private static double turn(double from, double to) {
-        double d = (to - from) % 360;
-        return d > 180 ? d - 360 : d < -180 ? d + 360 : d;
+        double d = to - from;
+        return d > Math.PI ? d - 2 * Math.PI : d < -Math.PI ? d + 2 * Math.PI : d;
     }
 
     /** The first corner strictly inside a turn; NaN when there is none. */
     private double nextCorner(double from, double turned) {
         double nearest = Double.NaN;
         double best = Math.abs(turned);
-        for (double corner : corners) {
+        for (double corner : cornerAzimuth) {
             double d = turn(from, corner) * Math.signum(turned);
-            if (d > 1e-9 && d < best) {
+            if (d > SAME_RAD && d < best) {
                 best = d;
                 nearest = corner;
             }
@@ -177,8 +234,96 @@ final class PassFinder {
         return nearest;
     }
 
-    private double timeOfAzimuth(double azimuthDeg, double a, double azimuthA, double b, double azimuthB) {
-        return Roots.between(t -> turn(azimuthDeg, azimuthDeg(t)), a, turn(azimuthDeg, azimuthA), b,
-                turn(azimuthDeg, azimuthB));
+    private double maskAt(double azimuth) {
+        useMask(azimuth);
+        return maskElevation + maskSlope * turn(maskAzimuth, azimuth);
+    }
+
+    /** Chooses the straight piece of mask that lies over an azimuth. */
+    private void useMask(double azimuth) {
+        double whole = 2 * Math.PI;
+        double within = azimuth - whole * Math.floor(azimuth / whole);
+        int found = Arrays.binarySearch(cornerAzimuth, within);
+        int count = cornerAzimuth.length;
+        int right = (found >= 0 ? found + 1 : -found - 1) % count;
+        int left = (right + count - 1) % count;
+        double width = cornerAzimuth[right] - cornerAzimuth[left] + (right == 0 ? whole : 0);
+        double middle = cornerAzimuth[left] + width / 2;
+        maskAzimuth = middle >= whole ? middle - whole : middle;
+        maskElevation = (cornerElevation[left] + cornerElevation[right]) / 2;
+        maskSlope = (cornerElevation[right] - cornerElevation[left]) / width;
+    }
+
+    /** Takes a piece on which clearance is smooth. */
+    private void piece(DoubleUnaryOperator f, DoubleUnaryOperator rate, double a, double b) {
+        double fa = f.applyAsDouble(a);
+        double fb = f.applyAsDouble(b);
+        turnTo(a, fa > 0);
+        if (fa > 0 != fb > 0) {
+            turnTo(Roots.between(f, rate, a, fa, b, fb), fb > 0);
+            return;
+        }
+        double turn = fa > 0 ? Roots.top(t -> -rate.applyAsDouble(t), a, b) : Roots.top(rate, a, b);
+        if (!Double.isNaN(turn)) {
+            double atTurn = f.applyAsDouble(turn);
+            if (atTurn > 0 != fa > 0) {
+                turnTo(Roots.between(f, rate, a, fa, turn, atTurn), atTurn > 0);
+                turnTo(Roots.between(f, rate, turn, atTurn, b, fb), fb > 0);
+            }
+        }
+    }
+
+    /** From a time on the bird is above the mask, or is not. */
+    private void turnTo(double t, boolean above) {
+        if (above == up) {
+            return;
+        }
+        if (up) {
+            end(t);
+        } else {
+            since = t;
+        }
+        up = above;
+    }
+
+    private void end(double t) {
+        if (up && t - since >= SHORTEST_PASS_S) {
+            spans.add(new Span(since, t));
+        }
+    }
+
+    /** How far a node lies above the mask's lowest and its highest corner (metres, times a cosine), and where. */
+    private final class Clearance {
+        private double low;
+        private double lowRate;
+        private double high;
+        private double highRate;
+
+        private int node;
+        private boolean looked;
+        private double azimuth;
+        private double elevation;
+        private double elevationRate;
+
+        void take(int newNode) {
+            node = newNode;
+            looked = false;
+            sight.atNode(node);
+            low = sight.nodeHeight() - lowest * sight.nodeRange();
+            lowRate = sight.nodeHeightRate() - lowest * sight.nodeRangeRate();
+            high = sight.nodeHeight() - highest * sight.nodeRange();
+            highRate = sight.nodeHeightRate() - highest * sight.nodeRangeRate();
+        }
+
+        /** Works out the angles, by a step that begins or ends here. */
+        void look(int bySide) {
+            if (!looked) {
+                sight.at(node * track.stepS(), bySide);
+                azimuth = sight.azimuth();
+                elevation = sight.elevation();
+                elevationRate = sight.elevationRate();
+                looked = true;
+            }
+        }
     }
 }

@@ -1,10 +1,9 @@
 package org.straddle.sky;
 
+import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletionService;
 import java.util.concurrent.ExecutionException;
@@ -13,6 +12,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
 
 import org.eclipse.core.runtime.IProgressMonitor;
@@ -30,24 +30,37 @@ public final class PassSearch {
 
     /** About 50 MB of grid nodes: 50 birds for two weeks. */
     private static final long MOST_NODES = 1_000_000;
-    /** About 50 MB of passes. */
-    private static final long MOST_PASSES = 400_000;
+    /** Passes packed: five million, or 30 birds over a thousand sites for three weeks. */
+    private static final long MOST_BYTES = 256L << 20;
+    /** But no more than this part of the memory the program may take. */
+    private static final int SHARE_OF_HEAP = 4;
+    /** Some 200 bytes each. */
+    private static final long MOST_NUMBERS = 50_000;
     /** A cancelled monitor is noticed within this time. */
     private static final long CANCEL_CHECK_MS = 20;
 
     private record BirdKey(ElementSet bird, Window window) {
     }
 
-    private record CellKey(ElementSet bird, Window window, Viewpoint viewpoint) {
-    }
-
-    private record Column(ElementSet bird, Map<Viewpoint, Visibility> cells) {
+    /** A bird in a window, and a viewpoint, by number. */
+    private record CellKey(int bird, int viewpoint) {
+        @Override
+        public int hashCode() {
+            // Numbers are small and dense: spread one of them, or many keys would share a hash.
+            return bird * 0x9E3779B9 + viewpoint;
+        }
     }
 
     private final EarthOrientation orientation;
     private final int threads;
     private final BoundedCache<BirdKey, Ephemeris> ephemerides;
     private final BoundedCache<CellKey, Visibility> cells;
+    /**
+     * Keys are long records, and a table has many cells: each key is looked up once for a search, and its
+     * cells by its number. A key that is forgotten gets a new number, and its old cells are never asked for.
+     */
+    private final BoundedCache<Object, Integer> numbers = new BoundedCache<>(MOST_NUMBERS, n -> 1);
+    private final AtomicInteger lastNumber = new AtomicInteger();
     private final AtomicLong computed = new AtomicLong();
 
     /** A search on all processors, two at least, without Earth orientation data. */
@@ -56,18 +69,19 @@ public final class PassSearch {
     }
 
     public PassSearch(EarthOrientation orientation) {
-        this(orientation, Math.max(2, Runtime.getRuntime().availableProcessors()), MOST_NODES, MOST_PASSES);
+        this(orientation, Math.max(2, Runtime.getRuntime().availableProcessors()), MOST_NODES,
+                Math.min(MOST_BYTES, Runtime.getRuntime().maxMemory() / SHARE_OF_HEAP));
     }
 
     /**
-     * @param mostNodes  bound on remembered ephemeris nodes, some 50 bytes each
-     * @param mostPasses bound on remembered passes, some 120 bytes each
+     * @param mostNodes bound on remembered ephemeris nodes, some 50 bytes each
+     * @param mostBytes bound on the memory of remembered passes
      */
-    PassSearch(EarthOrientation orientation, int threads, long mostNodes, long mostPasses) {
+    PassSearch(EarthOrientation orientation, int threads, long mostNodes, long mostBytes) {
         this.orientation = orientation;
         this.threads = threads;
         this.ephemerides = new BoundedCache<>(mostNodes, Ephemeris::nodeCount);
-        this.cells = new BoundedCache<>(mostPasses, v -> 1 + v.passes().size());
+        this.cells = new BoundedCache<>(mostBytes, v -> PassList.bytes(v.passes().size()));
     }
 
     /**
@@ -84,27 +98,46 @@ public final class PassSearch {
         List<ElementSet> distinctBirds = List.copyOf(new LinkedHashSet<>(birds));
         List<Viewpoint> distinctViewpoints = List.copyOf(new LinkedHashSet<>(viewpoints));
         told.beginTask("Finding passes", Math.max(1, distinctBirds.size()));
+        try {
+            int[] viewpointNumbers = distinctViewpoints.stream().mapToInt(this::number).toArray();
+            List<Column> columns = distinctBirds.stream()
+                    .map(bird -> new Column(bird, window, distinctViewpoints, viewpointNumbers)).toList();
+            List<Column> unfinished = new ArrayList<>();
+            for (Column column : columns) {
+                if (column.remembered()) {
+                    told.worked(1);
+                } else {
+                    unfinished.add(column);
+                }
+            }
+            if (!unfinished.isEmpty()) {
+                compute(unfinished, told);
+            }
+            return new PassTable(window, distinctViewpoints, distinctBirds,
+                    columns.stream().map(column -> column.found).toList());
+        } finally {
+            told.done();
+        }
+    }
+
+    private void compute(List<Column> columns, IProgressMonitor told) {
         // Workers must not touch the caller's monitor: it need not stand several threads.
         IProgressMonitor stop = new NullProgressMonitor();
-        ExecutorService workers = Executors.newFixedThreadPool(threads, PassSearch::worker);
+        ExecutorService workers = Executors.newFixedThreadPool(Math.min(threads, columns.size()), PassSearch::worker);
         try {
-            CompletionService<Column> columns = new ExecutorCompletionService<>(workers);
-            for (ElementSet bird : distinctBirds) {
-                columns.submit(() -> column(bird, window, distinctViewpoints, stop));
-            }
-            Map<ElementSet, Column> done = new LinkedHashMap<>();
-            while (done.size() < distinctBirds.size()) {
+            CompletionService<Void> done = new ExecutorCompletionService<>(workers);
+            columns.forEach(column -> done.submit(() -> column.compute(stop), null));
+            for (int left = columns.size(); left > 0;) {
                 if (told.isCanceled()) {
                     throw new OperationCanceledException();
                 }
-                Future<Column> next = columns.poll(CANCEL_CHECK_MS, TimeUnit.MILLISECONDS);
+                Future<Void> next = done.poll(CANCEL_CHECK_MS, TimeUnit.MILLISECONDS);
                 if (next != null) {
-                    Column column = next.get();
-                    done.put(column.bird, column);
+                    next.get();
                     told.worked(1);
+                    left--;
                 }
             }
-            return table(window, distinctBirds, distinctViewpoints, done);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new OperationCanceledException();
@@ -113,7 +146,6 @@ public final class PassSearch {
         } finally {
             stop.setCanceled(true);
             workers.shutdownNow();
-            told.done();
         }
     }
 
@@ -137,37 +169,57 @@ public final class PassSearch {
         return orientation;
     }
 
-    private Column column(ElementSet bird, Window window, List<Viewpoint> viewpoints, IProgressMonitor stop) {
-        Map<Viewpoint, Visibility> column = new LinkedHashMap<>();
-        // Held here as well: one too large to be remembered must not be computed for every site.
-        Ephemeris ephemeris = null;
-        for (Viewpoint viewpoint : viewpoints) {
-            if (stop.isCanceled()) {
-                throw new OperationCanceledException();
-            }
-            CellKey key = new CellKey(bird, window, viewpoint);
-            Visibility visibility = cells.get(key).orElse(null);
-            if (visibility == null) {
-                ephemeris = ephemeris == null ? ephemeris(bird, window, stop) : ephemeris;
-                visibility = ephemeris.visibility(viewpoint.place(), viewpoint.horizon());
-                computed.incrementAndGet();
-                cells.put(key, visibility);
-            }
-            column.put(viewpoint, visibility);
-        }
-        return new Column(bird, column);
+    private int number(Object key) {
+        return numbers.get(key).orElseGet(() -> {
+            int number = lastNumber.incrementAndGet();
+            numbers.put(key, number);
+            return number;
+        });
     }
 
-    private static PassTable table(Window window, List<ElementSet> birds, List<Viewpoint> viewpoints,
-            Map<ElementSet, Column> columns) {
-        Map<Viewpoint, Map<ElementSet, Visibility>> rows = new LinkedHashMap<>();
-        for (Viewpoint viewpoint : viewpoints) {
-            rows.put(viewpoint, new LinkedHashMap<>());
+    /** One bird over all viewpoints of a search: the part that one worker does. */
+    private final class Column {
+        private final ElementSet bird;
+        private final Window window;
+        private final List<Viewpoint> viewpoints;
+        private final int number;
+        private final int[] viewpointNumbers;
+        private final Visibility[] found;
+
+        Column(ElementSet bird, Window window, List<Viewpoint> viewpoints, int[] viewpointNumbers) {
+            this.bird = bird;
+            this.window = window;
+            this.viewpoints = viewpoints;
+            this.viewpointNumbers = viewpointNumbers;
+            this.number = number(new BirdKey(bird, window));
+            this.found = new Visibility[viewpoints.size()];
         }
-        for (ElementSet bird : birds) {
-            columns.get(bird).cells.forEach((viewpoint, visibility) -> rows.get(viewpoint).put(bird, visibility));
+
+        /** Fills in what is remembered; whether that is all. */
+        boolean remembered() {
+            boolean all = true;
+            for (int i = 0; i < found.length; i++) {
+                found[i] = cells.get(new CellKey(number, viewpointNumbers[i])).orElse(null);
+                all &= found[i] != null;
+            }
+            return all;
         }
-        return new PassTable(window, rows);
+
+        /** Fills in the rest. */
+        void compute(IProgressMonitor stop) {
+            // Held here as well: one too large to be remembered must not be computed for every site.
+            Ephemeris ephemeris = ephemeris(bird, window, stop);
+            for (int i = 0; i < found.length; i++) {
+                if (stop.isCanceled()) {
+                    throw new OperationCanceledException();
+                }
+                if (found[i] == null) {
+                    found[i] = ephemeris.visibility(viewpoints.get(i).place(), viewpoints.get(i).horizon());
+                    computed.incrementAndGet();
+                    cells.put(new CellKey(number, viewpointNumbers[i]), found[i]);
+                }
+            }
+        }
     }
 
     private static Thread worker(Runnable work) {
@@ -181,8 +233,8 @@ public final class PassSearch {
         return computed.get();
     }
 
-    /** Weight of what is remembered: passes and one for each pair. */
-    long rememberedWeight() {
+    /** Memory of what is remembered, about, bytes. */
+    long rememberedBytes() {
         return cells.weight();
     }
 }

@@ -1,7 +1,8 @@
 package org.straddle.sky;
 
+import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,11 +11,22 @@ import java.util.Optional;
 public final class PassTable {
 
     private final Window window;
-    private final Map<Viewpoint, Map<ElementSet, Visibility>> cells;
+    private final List<Viewpoint> viewpoints;
+    private final List<Visibility[]> columns;
+    private final Map<Viewpoint, Integer> rowOf = new HashMap<>();
+    private final Map<ElementSet, Integer> columnOf = new HashMap<>();
 
-    PassTable(Window window, Map<Viewpoint, Map<ElementSet, Visibility>> cells) {
+    /** @param columns for each bird, how it shows itself at each viewpoint, both in the order given; not to be written to */
+    PassTable(Window window, List<Viewpoint> viewpoints, List<ElementSet> birds, List<Visibility[]> columns) {
         this.window = window;
-        this.cells = cells;
+        this.viewpoints = viewpoints;
+        this.columns = columns;
+        for (int i = 0; i < viewpoints.size(); i++) {
+            rowOf.put(viewpoints.get(i), i);
+        }
+        for (int i = 0; i < birds.size(); i++) {
+            columnOf.put(birds.get(i), i);
+        }
     }
 
     public Window window() {
@@ -23,12 +35,14 @@ public final class PassTable {
 
     /** The viewpoints asked about, in the order given. */
     public Collection<Viewpoint> viewpoints() {
-        return Collections.unmodifiableSet(cells.keySet());
+        return viewpoints;
     }
 
     /** How a bird shows itself; empty when it was not asked about. */
     public Optional<Visibility> visibility(Viewpoint viewpoint, ElementSet bird) {
-        return Optional.ofNullable(cells.getOrDefault(viewpoint, Map.of()).get(bird));
+        Integer row = rowOf.get(viewpoint);
+        Integer column = columnOf.get(bird);
+        return row == null || column == null ? Optional.empty() : Optional.of(columns.get(column)[row]);
     }
 
     /** The passes of one bird over a viewpoint, by time. */
@@ -38,12 +52,23 @@ public final class PassTable {
 
     /** The passes of all birds over a viewpoint, by time. */
     public List<Pass> passes(Viewpoint viewpoint) {
-        return cells.getOrDefault(viewpoint, Map.of()).values().stream().flatMap(v -> v.passes().stream())
-                .sorted(Pass.IN_TIME_ORDER).toList();
+        List<Pass> passes = new ArrayList<>();
+        Integer row = rowOf.get(viewpoint);
+        if (row != null) {
+            columns.forEach(column -> passes.addAll(column[row].passes()));
+        }
+        passes.sort(Pass.IN_TIME_ORDER);
+        return List.copyOf(passes);
     }
 
     /** How many passes the table holds. */
     public long passCount() {
-        return cells.values().stream().flatMap(row -> row.values().stream()).mapToLong(v -> v.passes().size()).sum();
+        long count = 0;
+        for (Visibility[] column : columns) {
+            for (Visibility cell : column) {
+                count += cell.passes().size();
+            }
+        }
+        return count;
     }
 }

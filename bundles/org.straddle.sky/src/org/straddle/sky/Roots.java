@@ -20,6 +20,38 @@ final class Roots {
         return root(f, a, fa, b, fb, TOLERANCE_S);
     }
 
+    /**
+     * The same of a function whose slope is known: Newton's steps from the chord, and a bisection whenever
+     * one leaves the interval or does not halve the step before it.
+     */
+    static double between(DoubleUnaryOperator f, DoubleUnaryOperator slope, double a, double fa, double b, double fb) {
+        double lo = a;
+        double hi = b;
+        double t = (a * fb - b * fa) / (fb - fa);
+        double last = b - a;
+        while (hi - lo > TOLERANCE_S) {
+            double ft = f.applyAsDouble(t);
+            if (ft > 0 == fb > 0) {
+                hi = t;
+            } else {
+                lo = t;
+            }
+            double next = t - ft / slope.applyAsDouble(t);
+            if (!(next > lo && next < hi && Math.abs(next - t) < last / 2)) {
+                if (Math.abs(next - t) < TOLERANCE_S) {
+                    return t;
+                }
+                next = (lo + hi) / 2;
+            }
+            last = Math.abs(next - t);
+            if (last < TOLERANCE_S) {
+                return next;
+            }
+            t = next;
+        }
+        return (lo + hi) / 2;
+    }
+
     /** False position with the Illinois change, and a bisection now and then in case it stalls; ends when it stands. */
     private static double root(DoubleUnaryOperator f, double a, double fa, double b, double fb, double tolerance) {
         double lo = a;

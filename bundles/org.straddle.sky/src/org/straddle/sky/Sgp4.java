@@ -19,11 +19,13 @@ final class Sgp4 {
     private static final double SLOPE_S = 1;
 
     private final EarthFrames frames;
+    private final EarthTurn turn;
     private final TLEPropagator propagator;
 
     /** @throws ElementSetException when the model refuses the elements */
     Sgp4(ElementSet set, EarthFrames frames) {
         this.frames = frames;
+        this.turn = new EarthTurn(frames);
         try {
             propagator = TLEPropagator.selectExtrapolator(tle(set, frames), frames.teme());
         } catch (OrekitException e) {
@@ -45,17 +47,23 @@ final class Sgp4 {
         return propagator.getPVCoordinates(frames.date(instant));
     }
 
-    /**
-     * State in the Earth-fixed frame, metres and m/s. The velocity is the slope of the positions: the
-     * model's own leaves out the rates of many periodic terms and is off by millimetres a second for a
-     * round low orbit, by 0.6 m/s at an eccentricity of 0.06 and by 1 m/s for deep-space birds (measured),
-     * which interpolation would turn into metres.
-     */
+    /** The state of {@link #earthFixed(AbsoluteDate, double[])} as vectors. */
     PVCoordinates earthFixed(Instant instant) {
-        AbsoluteDate date = frames.date(instant);
+        double[] state = new double[6];
+        earthFixed(frames.date(instant), state);
+        return new PVCoordinates(new Vector3D(state[0], state[1], state[2]), new Vector3D(state[3], state[4], state[5]));
+    }
+
+    /**
+     * State in the Earth-fixed frame: position (m) in 0–2, velocity (m/s) in 3–5. The velocity is the slope
+     * of the positions: the model's own leaves out the rates of many periodic terms and is off by
+     * millimetres a second for a round low orbit, by 0.6 m/s at an eccentricity of 0.06 and by 1 m/s for
+     * deep-space birds (measured), which interpolation would turn into metres.
+     */
+    void earthFixed(AbsoluteDate date, double[] into) {
         Vector3D velocity = position(date.shiftedBy(SLOPE_S / 2)).subtract(position(date.shiftedBy(-SLOPE_S / 2)))
                 .scalarMultiply(1 / SLOPE_S);
-        return frames.earthFixed(new PVCoordinates(position(date), velocity), date);
+        turn.apply(position(date), velocity, date, into);
     }
 
     private Vector3D position(AbsoluteDate date) {

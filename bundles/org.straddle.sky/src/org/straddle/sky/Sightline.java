@@ -1,8 +1,11 @@
 package org.straddle.sky;
 
 /**
- * The view from one place along one track: east, north and up axes at the place, and angles and
- * distances to the bird. Holds scratch space, so one per thread; angles in radians.
+ * The view from one place along one track: angles and distances to the bird. Holds scratch space, so
+ * one per thread; angles in radians.
+ *
+ * <p>A cubic stays a cubic when it is moved and turned: each step of the track is turned once into
+ * the place's own east, north and up, and every trial time in it then costs three polynomials.
  */
 final class Sightline {
 
@@ -15,13 +18,24 @@ final class Sightline {
     private final double[] east;
     private final double[] north;
     private final double[] up;
-    private final double[] state = new double[6];
 
-    private double dx;
-    private double dy;
-    private double dz;
-    private double u;
-    private double range;
+    private int step = -1;
+    private final double[] e = new double[4];
+    private final double[] n = new double[4];
+    private final double[] u = new double[4];
+    /** Scratch: the step's cubic in Earth-fixed axes, and a state. */
+    private final double[][] powers = new double[4][3];
+    private final double[] state = new double[6];
+    /** Time since the step began, seconds. */
+    private double s;
+    private double de;
+    private double dn;
+    private double du;
+
+    private double nodeHeight;
+    private double nodeHeightRate;
+    private double nodeRange;
+    private double nodeRangeRate;
 
     Sightline(Place place, Track track) {
         this.track = track;
@@ -43,73 +57,190 @@ final class Sightline {
 
     /** Looks along the track at a time; the other methods then speak of that time. */
     Sightline at(double timeS) {
-        track.state(timeS, state);
-        return toward(state[0], state[1], state[2]);
+        return at(timeS, track.stepAt(timeS));
     }
 
-    /** Looks at an Earth-fixed point, metres. */
-    Sightline toward(double x, double y, double z) {
-        dx = x - site[0];
-        dy = y - site[1];
-        dz = z - site[2];
-        u = dx * up[0] + dy * up[1] + dz * up[2];
-        range = Math.sqrt(dx * dx + dy * dy + dz * dz);
+    /** The same by a step of the track that holds the time or ends with it. */
+    Sightline at(double timeS, int stepHolding) {
+        if (stepHolding != step) {
+            load(stepHolding);
+        }
+        s = timeS - step * track.stepS();
+        de = value(e);
+        dn = value(n);
+        du = value(u);
         return this;
     }
 
-    private double east() {
-        return dx * east[0] + dy * east[1];
+    /** Looks at an Earth-fixed point, metres; there are no rates then. */
+    Sightline toward(double x, double y, double z) {
+        double dx = x - site[0];
+        double dy = y - site[1];
+        double dz = z - site[2];
+        de = along(east, dx, dy, dz);
+        dn = along(north, dx, dy, dz);
+        du = along(up, dx, dy, dz);
+        return this;
     }
 
-    private double north() {
-        return dx * north[0] + dy * north[1] + dz * north[2];
+    /** Turns the cubic of a step, by powers of the seconds since it began, into the place's axes. */
+    private void load(int i) {
+        double[][] nodes = track.nodes();
+        double h = track.stepS();
+        for (int k = 0; k < 3; k++) {
+            double p0 = nodes[k][i];
+            double v0 = nodes[k + 3][i];
+            double v1 = nodes[k + 3][i + 1];
+            double mean = (nodes[k][i + 1] - p0) / h;
+            powers[0][k] = p0 - site[k];
+            powers[1][k] = v0;
+            powers[2][k] = (3 * mean - 2 * v0 - v1) / h;
+            powers[3][k] = (v0 + v1 - 2 * mean) / (h * h);
+        }
+        for (int power = 0; power < powers.length; power++) {
+            double[] vector = powers[power];
+            e[power] = along(east, vector[0], vector[1], vector[2]);
+            n[power] = along(north, vector[0], vector[1], vector[2]);
+            u[power] = along(up, vector[0], vector[1], vector[2]);
+        }
+        step = i;
+    }
+
+    private static double along(double[] axis, double x, double y, double z) {
+        return axis[0] * x + axis[1] * y + axis[2] * z;
+    }
+
+    private double value(double[] cubic) {
+        return cubic[0] + s * (cubic[1] + s * (cubic[2] + s * cubic[3]));
+    }
+
+    private double rate(double[] cubic) {
+        return cubic[1] + s * (2 * cubic[2] + s * 3 * cubic[3]);
     }
 
     double elevation() {
-        double e = east();
-        double n = north();
         // atan2 keeps its precision near the zenith, where asin would not.
-        return Math.atan2(u, Math.sqrt(e * e + n * n));
+        return Math.atan2(du, Math.sqrt(de * de + dn * dn));
+    }
+
+    double elevationRate() {
+        double level2 = de * de + dn * dn;
+        double level = Math.sqrt(level2);
+        double levelRate = (de * rate(e) + dn * rate(n)) / level;
+        return (rate(u) * level - du * levelRate) / (level2 + du * du);
     }
 
     /** From north over east, 0 ≤ azimuth &lt; 2π. */
     double azimuth() {
-        double azimuth = Math.atan2(east(), north());
+        double azimuth = Math.atan2(de, dn);
         return azimuth < 0 ? azimuth + 2 * Math.PI : azimuth;
+    }
+
+    double azimuthRate() {
+        return (dn * rate(e) - de * rate(n)) / (de * de + dn * dn);
     }
 
     /** Metres. */
     double range() {
-        return range;
-    }
-
-    /** Metres above the plane level at the place. */
-    double height() {
-        return u;
-    }
-
-    /** m/s upward. */
-    double heightRate() {
-        return state[3] * up[0] + state[4] * up[1] + state[5] * up[2];
-    }
-
-    /** Sine of the elevation: cheaper than the angle, and highest at the same time. */
-    double sinElevation() {
-        return u / range;
-    }
-
-    /** Its change, per second. */
-    double sinElevationRate() {
-        return (heightRate() - sinElevation() * rangeRate()) / range;
+        return Math.sqrt(de * de + dn * dn + du * du);
     }
 
     /** m/s, positive while receding. */
     double rangeRate() {
-        return (dx * state[3] + dy * state[4] + dz * state[5]) / range;
+        return parting() / range();
+    }
+
+    /** Range times its rate, m²/s: of the same sign, and without a root. */
+    double parting() {
+        return de * rate(e) + dn * rate(n) + du * rate(u);
+    }
+
+    /** Metres above the plane level at the place. */
+    double height() {
+        return du;
+    }
+
+    /** m/s upward. */
+    double heightRate() {
+        return rate(u);
+    }
+
+    /** Sine of the elevation: cheaper than the angle, and highest at the same time. */
+    double sinElevation() {
+        return du / range();
+    }
+
+    /** Of the sign of the change of the elevation, and as smooth. */
+    double rising() {
+        return rate(u) * (de * de + dn * dn + du * du) - du * parting();
+    }
+
+    /** Looks at a node of the track; the {@code node…} methods then speak of it, the others still of their time. */
+    Sightline atNode(int node) {
+        double[][] nodes = track.nodes();
+        double dx = nodes[0][node] - site[0];
+        double dy = nodes[1][node] - site[1];
+        double dz = nodes[2][node] - site[2];
+        double vx = nodes[3][node];
+        double vy = nodes[4][node];
+        double vz = nodes[5][node];
+        nodeHeight = along(up, dx, dy, dz);
+        nodeHeightRate = along(up, vx, vy, vz);
+        nodeRange = Math.sqrt(dx * dx + dy * dy + dz * dz);
+        nodeRangeRate = (dx * vx + dy * vy + dz * vz) / nodeRange;
+        return this;
+    }
+
+    double nodeHeight() {
+        return nodeHeight;
+    }
+
+    double nodeHeightRate() {
+        return nodeHeightRate;
+    }
+
+    double nodeRange() {
+        return nodeRange;
+    }
+
+    double nodeRangeRate() {
+        return nodeRangeRate;
+    }
+
+    double nodeSinElevation() {
+        return nodeHeight / nodeRange;
+    }
+
+    /**
+     * The next node of the track that lies higher than a height over the level plane.
+     *
+     * @param from  first node to look at
+     * @param until node to stop before
+     * @return its number, or {@code until} when there is none
+     */
+    int nextNodeAbove(double heightM, int from, int until) {
+        double[] x = track.nodes()[0];
+        double[] y = track.nodes()[1];
+        double[] z = track.nodes()[2];
+        double ux = up[0];
+        double uy = up[1];
+        double uz = up[2];
+        double level = heightM + along(up, site[0], site[1], site[2]);
+        int i = from;
+        while (i < until && x[i] * ux + y[i] * uy + z[i] * uz <= level) {
+            i++;
+        }
+        return i;
+    }
+
+    /** How far the place is from the Earth's centre, metres. */
+    double siteRadius() {
+        return Math.sqrt(along(site, site[0], site[1], site[2]));
     }
 
     /** Whether the bird moves toward the north pole. */
     boolean movesNorth() {
+        track.state(step * track.stepS() + s, state);
         double r2 = state[0] * state[0] + state[1] * state[1] + state[2] * state[2];
         double radial = (state[0] * state[3] + state[1] * state[4] + state[2] * state[5]) / r2;
         return state[5] - radial * state[2] > 0;
@@ -117,7 +248,7 @@ final class Sightline {
 
     Look look() {
         double azimuthDeg = Math.toDegrees(azimuth());
-        return new Look(azimuthDeg >= 360 ? 0 : azimuthDeg, Math.toDegrees(elevation()), range / 1000,
+        return new Look(azimuthDeg >= 360 ? 0 : azimuthDeg, Math.toDegrees(elevation()), range() / 1000,
                 rangeRate() / 1000);
     }
 }

@@ -1,23 +1,23 @@
 package org.straddle.sky;
 
 import java.time.Duration;
-import java.time.Instant;
 import java.util.Arrays;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.OperationCanceledException;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.orekit.errors.OrekitException;
-import org.orekit.utils.PVCoordinates;
+import org.orekit.time.AbsoluteDate;
 
 /**
- * A bird's Earth-fixed states on an even time grid, and what lies between by cubic Hermite
+ * A bird's Earth-fixed states on an even time grid; between them it moves by cubic Hermite
  * interpolation of position and velocity.
  *
  * <p>Asking the model again at every trial time of every site would cost a thousand times more than
- * all sites reading one shared table. The step follows from the orbit: the interpolation error is
+ * all sites reading one shared table. The table is one plain array for each coordinate, so that a site
+ * runs through it as fast as memory allows. The step follows from the orbit: the interpolation error is
  * h⁴/384 times the fourth derivative of position, largest at perigee, and is held below
- * {@link #INTERPOLATION_ERROR_M}. Immutable once built; times are seconds from the window's start.
+ * {@link #INTERPOLATION_ERROR_M}. Immutable once built; times are {@link Seconds} from the window's start.
  */
 final class Track {
 
@@ -32,37 +32,34 @@ final class Track {
     /** No element set is worth anything so long, and the table would not fit. */
     private static final Duration LONGEST = Duration.ofDays(400);
     private static final int NODES_PER_CANCEL_CHECK = 64;
-
     /** The extreme node may not be the extreme instant. */
     private static final double EXTREME_MARGIN = 1.05;
-
-    private static final int X = 0;
-    private static final int VX = 3;
     /** Numbers of one node: position and velocity. */
     private static final int STRIDE = 6;
 
+    private final double[][] nodes;
     private final double stepS;
     private final double lengthS;
-    private final double[] nodes;
-    private final double fastestMS;
+    private final double farthestM;
     private final double strongestMS2;
     private final String endReason;
 
-    private Track(double stepS, double lengthS, double[] nodes, String endReason) {
+    private Track(double stepS, double lengthS, double[][] nodes, String endReason) {
         this.stepS = stepS;
         this.lengthS = lengthS;
         this.nodes = nodes;
         double fastest = 0;
         double lowest = Double.MAX_VALUE;
         double highest = 0;
-        for (int i = 0; i < nodes.length; i += STRIDE) {
-            fastest = Math.max(fastest, square(nodes, i + VX));
-            lowest = Math.min(lowest, square(nodes, i));
-            highest = Math.max(highest, square(nodes, i));
+        for (int i = 0; i < nodeCount(); i++) {
+            fastest = Math.max(fastest, square(i, 3));
+            lowest = Math.min(lowest, square(i, 0));
+            highest = Math.max(highest, square(i, 0));
         }
-        this.fastestMS = EXTREME_MARGIN * Math.sqrt(fastest);
-        this.strongestMS2 = EXTREME_MARGIN * (Wgs72.MU_KM3_S2 * 1e9 / lowest + 2 * EarthFrames.TURN_RATE * fastestMS
-                + EarthFrames.TURN_RATE * EarthFrames.TURN_RATE * Math.sqrt(highest));
+        this.farthestM = EXTREME_MARGIN * Math.sqrt(highest);
+        this.strongestMS2 = EXTREME_MARGIN * (Wgs72.MU_KM3_S2 * 1e9 / lowest
+                + 2 * EarthFrames.TURN_RATE * EXTREME_MARGIN * Math.sqrt(fastest)
+                + EarthFrames.TURN_RATE * EarthFrames.TURN_RATE * farthestM);
         this.endReason = endReason;
     }
 
@@ -72,45 +69,47 @@ final class Track {
                     + " days at once: " + window);
         }
         double step = stepS(set);
-        double length = window.duration().toNanos() / 1e9;
+        double length = Seconds.between(window.start(), window.end());
         int count = (int) Math.ceil(length / step) + 1;
-        double[] nodes = new double[count * STRIDE];
+        double[][] nodes = new double[STRIDE][count];
+        double[] state = new double[STRIDE];
         Sgp4 model = new Sgp4(set, frames);
+        AbsoluteDate start = frames.date(window.start());
         for (int i = 0; i < count; i++) {
             if (i % NODES_PER_CANCEL_CHECK == 0 && monitor.isCanceled()) {
                 throw new OperationCanceledException();
             }
-            Instant instant = Seconds.after(window.start(), i * step);
-            String trouble = node(model, instant, frames, nodes, i * STRIDE);
+            String trouble = state(model, start.shiftedBy(i * step), frames, state);
             if (trouble != null) {
                 double end = Math.max(0, (i - 1) * step);
-                return new Track(step, end, Arrays.copyOf(nodes, i * STRIDE), set.label()
-                        + " has no prediction after " + Seconds.after(window.start(), end) + ": " + trouble);
+                int predicted = i;
+                return new Track(step, end, Arrays.stream(nodes).map(k -> Arrays.copyOf(k, predicted))
+                        .toArray(double[][]::new), set.label() + " has no prediction after "
+                                + Seconds.after(window.start(), end) + ": " + trouble);
+            }
+            for (int k = 0; k < STRIDE; k++) {
+                nodes[k][i] = state[k];
             }
         }
         return new Track(step, length, nodes, null);
     }
 
-    /** Fills in one node; returns why there is none, or null. */
-    private static String node(Sgp4 model, Instant instant, EarthFrames frames, double[] nodes, int at) {
-        PVCoordinates state;
+    /** Fills in one state; returns why there is none, or null. */
+    private static String state(Sgp4 model, AbsoluteDate date, EarthFrames frames, double[] state) {
         try {
-            state = model.earthFixed(instant);
+            model.earthFixed(date, state);
         } catch (OrekitException e) {
             return "the model fails (" + e.getMessage() + ").";
         }
-        Vector3D p = state.getPosition();
-        Vector3D v = state.getVelocity();
-        if (!(p.getNorm() < 1e10)) {
+        double away = Math.sqrt(state[0] * state[0] + state[1] * state[1] + state[2] * state[2]);
+        if (!(away < 1e10)) {
             return "the model fails (its numbers are out of all bounds).";
         }
         // Only near the atmosphere is the ellipsoid worth the time.
-        if (p.getNorm() < Wgs72.EARTH_RADIUS_KM * 1000 + LOWEST_ALTITUDE_M
-                && frames.subpoint(p).altitudeKm() * 1000 < LOWEST_ALTITUDE_M) {
+        if (away < Wgs72.EARTH_RADIUS_KM * 1000 + LOWEST_ALTITUDE_M && frames.subpoint(
+                new Vector3D(state[0], state[1], state[2])).altitudeKm() * 1000 < LOWEST_ALTITUDE_M) {
             return "its element set leads it below 100 km. It is about to come down, or the set is too old.";
         }
-        System.arraycopy(new double[] {p.getX(), p.getY(), p.getZ(), v.getX(), v.getY(), v.getZ()}, 0, nodes, at,
-                STRIDE);
         return null;
     }
 
@@ -125,6 +124,11 @@ final class Track {
         double byError = Math.pow(384 * INTERPOLATION_ERROR_M / fourthDerivative, 0.25);
         double byPeriod = set.period().toNanos() / 1e9 / STEPS_PER_REVOLUTION;
         return Math.max(SHORTEST_STEP_S, Math.min(LONGEST_STEP_S, Math.min(byError, byPeriod)));
+    }
+
+    /** Positions (m) in 0–2 and velocities (m/s) in 3–5, by node; not to be written to. */
+    double[][] nodes() {
+        return nodes;
     }
 
     /** Grid step, seconds. */
@@ -146,9 +150,9 @@ final class Track {
         return lengthS <= 0;
     }
 
-    /** Bound on the speed over the ground, m/s. */
-    double fastestMS() {
-        return fastestMS;
+    /** Bound on the distance from the Earth's centre, metres. */
+    double farthestM() {
+        return farthestM;
     }
 
     /** Bound on the acceleration over the ground, m/s²: gravity at the lowest node, and the Earth's turning. */
@@ -157,15 +161,18 @@ final class Track {
     }
 
     int nodeCount() {
-        return nodes.length / STRIDE;
+        return nodes[0].length;
+    }
+
+    /** The step that holds a time: it runs from the node of this number to the next. */
+    int stepAt(double timeS) {
+        return Math.max(0, Math.min(nodeCount() - 2, (int) (timeS / stepS)));
     }
 
     /** State at a time: position (m) in 0–2, velocity (m/s) in 3–5. */
     void state(double timeS, double[] into) {
-        int last = nodes.length / STRIDE - 2;
-        int i = Math.max(0, Math.min(last, (int) (timeS / stepS)));
+        int i = stepAt(timeS);
         double s = timeS / stepS - i;
-        int at = i * STRIDE;
         double s2 = s * s;
         double s3 = s2 * s;
         double h01 = 3 * s2 - 2 * s3;
@@ -174,17 +181,20 @@ final class Track {
         double d01 = 6 * (s - s2) / stepS;
         double d10 = 1 - 4 * s + 3 * s2;
         double d11 = 3 * s2 - 2 * s;
-        for (int k = X; k < VX; k++) {
-            double p0 = nodes[at + k];
-            double v0 = nodes[at + VX + k];
-            double difference = nodes[at + STRIDE + k] - p0;
-            double v1 = nodes[at + STRIDE + VX + k];
+        for (int k = 0; k < 3; k++) {
+            double p0 = nodes[k][i];
+            double v0 = nodes[k + 3][i];
+            double difference = nodes[k][i + 1] - p0;
+            double v1 = nodes[k + 3][i + 1];
             into[k] = p0 + h01 * difference + h10 * v0 + h11 * v1;
-            into[VX + k] = d01 * difference + d10 * v0 + d11 * v1;
+            into[k + 3] = d01 * difference + d10 * v0 + d11 * v1;
         }
     }
 
-    private static double square(double[] a, int at) {
-        return a[at] * a[at] + a[at + 1] * a[at + 1] + a[at + 2] * a[at + 2];
+    private double square(int node, int first) {
+        double x = nodes[first][node];
+        double y = nodes[first + 1][node];
+        double z = nodes[first + 2][node];
+        return x * x + y * y + z * z;
     }
 }

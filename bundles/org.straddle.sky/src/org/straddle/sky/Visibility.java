@@ -15,7 +15,7 @@ public sealed interface Visibility {
     /** The usual case: it rises or sets at least once. */
     record RisesAndSets(List<Pass> passes) implements Visibility {
         public RisesAndSets {
-            passes = List.copyOf(passes);
+            passes = kept(passes);
         }
     }
 
@@ -49,7 +49,12 @@ public sealed interface Visibility {
      */
     record Decayed(Instant from, List<Pass> passes, String reason) implements Visibility {
         public Decayed {
-            passes = List.copyOf(passes);
+            passes = kept(passes);
         }
+    }
+
+    /** The list itself when nobody can change it, else a copy. */
+    private static List<Pass> kept(List<Pass> passes) {
+        return passes instanceof PassList ? passes : List.copyOf(passes);
     }
 }

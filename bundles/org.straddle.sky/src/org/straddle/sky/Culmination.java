@@ -1,0 +1,86 @@
+package org.straddle.sky;
+
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * When a bird is highest, and when nearest, within a span of time. The greatest of the ends and of the
+ * track's nodes between is found first: a slow or eccentric bird may have several tops in one pass. A
+ * top lies beside it, where the slope turns.
+ */
+final class Culmination {
+
+    private final Track track;
+    private final Sightline sight;
+    private final DoubleUnaryOperator rising;
+    private final DoubleUnaryOperator nearing;
+    private double highestS;
+    private double nearestS;
+    private double startAzimuth;
+    private double endAzimuth;
+
+    Culmination(Track track, Sightline sight) {
+        this.track = track;
+        this.sight = sight;
+        this.rising = t -> sight.at(t).rising();
+        this.nearing = t -> -sight.at(t).parting();
+    }
+
+    void of(Span span) {
+        highestS = span.from();
+        nearestS = span.from();
+        sight.at(span.from());
+        startAzimuth = sight.azimuth();
+        double highest = sight.sinElevation();
+        double nearest = sight.range();
+        int firstNode = (int) Math.floor(span.from() / track.stepS()) + 1;
+        int lastNode = (int) Math.ceil(span.to() / track.stepS()) - 1;
+        for (int i = firstNode; i <= lastNode; i++) {
+            sight.atNode(i);
+            if (sight.nodeSinElevation() > highest) {
+                highest = sight.nodeSinElevation();
+                highestS = i * track.stepS();
+            }
+            if (sight.nodeRange() < nearest) {
+                nearest = sight.nodeRange();
+                nearestS = i * track.stepS();
+            }
+        }
+        sight.at(span.to());
+        endAzimuth = sight.azimuth();
+        if (sight.sinElevation() > highest) {
+            highestS = span.to();
+        }
+        if (sight.range() < nearest) {
+            nearestS = span.to();
+        }
+        highestS = top(rising, highestS, span);
+        nearestS = top(nearing, nearestS, span);
+    }
+
+    private double top(DoubleUnaryOperator slope, double best, Span span) {
+        double top = slope.applyAsDouble(best) > 0
+                ? Roots.top(slope, best, Math.min(span.to(), best + track.stepS()))
+                : Roots.top(slope, Math.max(span.from(), best - track.stepS()), best);
+        return Double.isNaN(top) ? best : top;
+    }
+
+    /** Time of the highest elevation, seconds. */
+    double highestS() {
+        return highestS;
+    }
+
+    /** Time of the least distance, seconds. */
+    double nearestS() {
+        return nearestS;
+    }
+
+    /** Radians, as the bird comes into the span. */
+    double startAzimuth() {
+        return startAzimuth;
+    }
+
+    /** Radians, as it leaves. */
+    double endAzimuth() {
+        return endAzimuth;
+    }
+}
