@@ -99,6 +99,7 @@ final class Pen {
         line(color, 1, SWT.LINE_SOLID);
         gc.setBackground(color);
         switch (hatch) {
+            case NONE -> { }
             case SOLID -> fill(box, color);
             case RISING -> rising(box, pitch);
             case FALLING -> falling(box, pitch);

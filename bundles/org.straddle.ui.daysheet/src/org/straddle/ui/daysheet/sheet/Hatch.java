@@ -2,10 +2,10 @@ package org.straddle.ui.daysheet.sheet;
 
 /** Fills that can be told apart without colour. */
 public enum Hatch {
-    RISING, DOTS, UPRIGHT, CROSSED, LEVEL, FALLING, SOLID;
+    RISING, DOTS, UPRIGHT, CROSSED, LEVEL, FALLING, SOLID, NONE;
 
-    /** The same hatch for the same number, counted from 0 and round again. */
+    /** The same visible hatch for the same number, counted from 0 and round again. */
     public static Hatch of(int number) {
-        return values()[Math.floorMod(number, values().length)];
+        return values()[Math.floorMod(number, NONE.ordinal())];
     }
 }

@@ -1,25 +1,27 @@
 package org.straddle.ui.daysheet.sheet;
 
-import java.util.List;
-
 /**
- * How a team is told apart: its number, a hatch and a colour, in this order of trust.
+ * How the sheet draws the mark that a team has on its brief and in the announcement
+ * ({@link org.straddle.publish.TeamMark}): its number, a hatch and a colour, in this order of trust.
  *
  * @param number 1 and up; 0 for stops that have no team
- * @param rgb    from the colour-blind-safe set of Okabe and Ito (Color Universal Design, 2002), 0xRRGGBB
+ * @param rgb    0xRRGGBB
  */
 public record TeamMark(int number, Hatch hatch, int rgb) {
 
-    private static final List<Integer> OKABE_ITO =
-            List.of(0x0072B2, 0x009E73, 0xCC79A7, 0x56B4E9, 0xE69F00, 0xF0E442, 0xD55E00);
-    private static final int GREY = 0x7A8792;
-    /** Coprime to the number of colours, so that teams 1 and 8 share the colour but not the hatch. */
-    private static final int HATCHES = 5;
+    private static final TeamMark NOBODY = new TeamMark(0, Hatch.LEVEL, 0x7A8792);
 
     public static TeamMark of(int number) {
-        return number < 1 ? new TeamMark(0, Hatch.LEVEL, GREY)
-                : new TeamMark(number, Hatch.of((number - 1) % HATCHES),
-                        OKABE_ITO.get((number - 1) % OKABE_ITO.size()));
+        if (number < 1) {
+            return NOBODY;
+        }
+        org.straddle.publish.TeamMark printed = org.straddle.publish.TeamMark.of(number);
+        return new TeamMark(number, switch (printed.pattern()) {
+            case PLAIN -> Hatch.NONE;
+            case RISING -> Hatch.RISING;
+            case LEVEL -> Hatch.LEVEL;
+            case DOTS -> Hatch.DOTS;
+        }, Integer.decode(printed.colour().hex()));
     }
 
     /** The number as printed. */
