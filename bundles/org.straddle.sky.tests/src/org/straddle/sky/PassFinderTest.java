@@ -73,6 +73,25 @@ class PassFinderTest {
         }
     }
 
+    /** A bird flies on through the leap second at the end of 2016 (IERS Bulletin C 52), and so must the grid. */
+    @Test
+    void acrossALeapSecond() {
+        Window newYear = Window.parse("2016-12-31T12:00:00Z/PT24H");
+        ElementSet now = Invented.low("Tern-1", 700, 98, 30, 0);
+        ElementSet then = new ElementSet(now.name(), now.catalogueNumber(), "", newYear.start(), now.meanMotionRevPerDay(),
+                now.eccentricity(), now.inclinationDeg(), now.raanDeg(), 0, 0, now.bstar(), 0, 0, 0, 0);
+        for (int i = 0; i < 12; i++) {
+            compare(then, newYear, place(), Horizon.flat(0), 10);
+        }
+        Instant midnight = Instant.parse("2017-01-01T00:00:00Z");
+        Instant before = midnight.minusSeconds(10);
+        assertEquals(21, Seconds.between(before, midnight.plusSeconds(10)));
+        assertEquals(-21, Seconds.between(midnight.plusSeconds(10), before));
+        assertEquals(midnight.minusSeconds(1), Seconds.after(before, 9));
+        assertEquals(midnight, Seconds.after(before, 10.5));
+        assertEquals(midnight.plusSeconds(10), Seconds.after(before, 21));
+    }
+
     /** Perigee 300 km, apogee 40 000 km: fast below, slow above, passes of hours and of minutes. */
     @Test
     void eccentricBird() {

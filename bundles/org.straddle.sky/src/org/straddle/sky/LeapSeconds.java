@@ -1,6 +1,10 @@
 package org.straddle.sky;
 
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 import org.orekit.time.DateComponents;
@@ -21,7 +25,20 @@ final class LeapSeconds {
         {2017, 1}};
     private static final int SECONDS_IN_1972 = 10;
 
+    /** The midnights that a leap second goes before. */
+    static final List<Instant> MIDNIGHTS = Arrays.stream(STEPS).skip(1)
+            .map(step -> LocalDate.of(step[0], step[1], 1).atStartOfDay(ZoneOffset.UTC).toInstant()).toList();
+    static final Instant LAST = MIDNIGHTS.get(MIDNIGHTS.size() - 1);
+
     private LeapSeconds() {
+    }
+
+    /** How many there were up to an instant. */
+    static int until(Instant instant) {
+        if (!instant.isBefore(LAST)) {
+            return MIDNIGHTS.size();
+        }
+        return (int) MIDNIGHTS.stream().filter(midnight -> !midnight.isAfter(instant)).count();
     }
 
     static List<OffsetModel> offsets() {
