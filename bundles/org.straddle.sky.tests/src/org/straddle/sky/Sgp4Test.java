@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
@@ -30,10 +31,13 @@ class Sgp4Test {
         assertEquals(1, compare("sgp4-lyddane.txt", 1100, 0.02));
     }
 
-    /** python3-sgp4 of Debian on 55 invented element sets, a day before to ten days after the epoch. */
+    /**
+     * python3-sgp4 of Debian on 300 invented element sets, a day before to ten days after the epoch: within
+     * 1 cm. Twice a day around, the Earth pulls in resonance, which makes 3 cm of rounding in ten days.
+     */
     @Test
     void agreesWithAnotherProgramOnInventedBirds() {
-        assertEquals(55, compare("sgp4-random.txt", 0.01, 1e-4));
+        assertEquals(300, compare("sgp4-random.txt", set -> Math.abs(set.meanMotionRevPerDay() - 2) < 0.1 ? 0.03 : 0.01, 1e-4));
     }
 
     /** The same, to the digits of AIAA 2006-6753, table of object 00005. */
@@ -82,6 +86,10 @@ class Sgp4Test {
     }
 
     private int compare(String fixture, double metres, double metresPerSecond) {
+        return compare(fixture, set -> metres, metresPerSecond);
+    }
+
+    private int compare(String fixture, ToDoubleFunction<ElementSet> metres, double metresPerSecond) {
         String one = null;
         ElementSet set = null;
         Sgp4 model = null;
@@ -98,7 +106,7 @@ class Sgp4Test {
                 PVCoordinates state = model.teme(set.epoch().plusNanos(Math.round(n[0] * 60e9)));
                 double dp = state.getPosition().subtract(new Vector3D(n[1], n[2], n[3]).scalarMultiply(1000)).getNorm();
                 double dv = state.getVelocity().subtract(new Vector3D(n[4], n[5], n[6]).scalarMultiply(1000)).getNorm();
-                assertTrue(dp < metres && dv < metresPerSecond,
+                assertTrue(dp < metres.applyAsDouble(set) && dv < metresPerSecond,
                         set.catalogueNumber() + " at " + n[0] + " min: " + dp + " m, " + dv + " m/s");
             }
         }
