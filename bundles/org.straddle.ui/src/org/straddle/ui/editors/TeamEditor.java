@@ -1,5 +1,9 @@
 package org.straddle.ui.editors;
 
+import java.time.Instant;
+import java.util.List;
+import java.util.stream.Stream;
+
 import org.straddle.model.Base;
 import org.straddle.model.Event;
 import org.straddle.model.StraddleFactory;
@@ -13,10 +17,6 @@ import org.straddle.ui.fields.Slot;
 import org.straddle.ui.fields.Words;
 import org.straddle.ui.things.ThingText;
 import org.straddle.ui.things.Times;
-
-import java.time.Instant;
-import java.util.List;
-import java.util.stream.Stream;
 
 /** Who goes together, with what, in which car, from when to when. */
 public final class TeamEditor extends ThingEditor<Team> {

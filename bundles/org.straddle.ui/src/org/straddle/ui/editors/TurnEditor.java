@@ -16,7 +16,6 @@ import org.straddle.sky.Pass;
 import org.straddle.ui.fields.FieldForm;
 import org.straddle.ui.fields.Instants;
 import org.straddle.ui.fields.Numbers;
-import org.straddle.ui.fields.Words;
 import org.straddle.ui.things.Times;
 
 /** A pass, or the part of it, that a team works; the pass it belongs to is told beside. */

@@ -20,18 +20,18 @@ import org.straddle.ui.things.ThingText;
 final class FindingDetail {
 
     private final ScrolledComposite frame;
-    private final Consumer<Identified> reveal;
-    private final Runnable mend;
-    private final Runnable accept;
+    private final Deeds deeds;
 
-    FindingDetail(Composite parent, Consumer<Identified> reveal, Runnable mend, Runnable accept) {
+    /** What can be done from here with the chosen finding. */
+    record Deeds(Consumer<Identified> reveal, Runnable mend, Runnable accept) {
+    }
+
+    FindingDetail(Composite parent, Deeds deeds) {
         frame = new ScrolledComposite(parent, SWT.V_SCROLL);
         frame.setExpandHorizontal(true);
         frame.setExpandVertical(true);
         frame.setBackground(parent.getDisplay().getSystemColor(SWT.COLOR_LIST_BACKGROUND));
-        this.reveal = reveal;
-        this.mend = mend;
-        this.accept = accept;
+        this.deeds = deeds;
         frame.addListener(SWT.Resize, resized -> fit());
         show(null);
     }
@@ -76,15 +76,15 @@ final class FindingDetail {
             Link link = new Link(links, SWT.NONE);
             link.setText("<a>" + ThingText.of(thing).replace("&", "&&").replace("<", "") + "</a>");
             link.setToolTipText("Show it");
-            link.addListener(SWT.Selection, click -> reveal.accept(thing));
+            link.addListener(SWT.Selection, click -> deeds.reveal.accept(thing));
         }
         finding.accepted().ifPresent(acceptance -> {
             new Label(body, SWT.NONE);
             wrapped(body, 1).setText("Accepted by " + acceptance.getBy() + ": " + acceptance.getReason());
         });
-        finding.mend().ifPresent(offered -> deed(body, "mend", offered.label(), "Mend (Ctrl+1)", mend));
+        finding.mend().ifPresent(offered -> deed(body, "mend", offered.label(), "Mend (Ctrl+1)", deeds.mend));
         if (finding.accepted().isEmpty()) {
-            deed(body, "accepted", "Accept with a reason…", "Accept (Ctrl+2)", accept);
+            deed(body, "accepted", "Accept with a reason…", "Accept (Ctrl+2)", deeds.accept);
         }
     }
 

@@ -1,6 +1,5 @@
 package org.straddle.ui.passes;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -14,7 +13,6 @@ import org.eclipse.jface.action.Separator;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.IStructuredSelection;
-import org.eclipse.nebula.widgets.nattable.hideshow.command.MultiColumnHideCommand;
 import org.eclipse.nebula.widgets.nattable.hideshow.command.MultiColumnShowCommand;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.MouseListener;
@@ -104,37 +102,25 @@ public final class PassesView extends SessionView<PassesView.Content> {
     }
 
     @Override
+    public void stopped(EventSession from) {
+        if (session.computed().isEmpty()) {
+            pages().say("No passes yet.", "The search was stopped. Plan, Check now (F5) starts it again.");
+        }
+    }
+
+    @Override
     public void computed(EventSession from, Computed computed) {
         List<SitePass> passes = computed.outlook().passes();
         if (passes.isEmpty()) {
-            pages().say("No passes.", "Passes need sites with a position, birds with element sets near the event's days,"
-                    + " and days. File, Import element sets brings element sets.");
+            pages().say("No passes.", "Passes need sites with a position, birds with element sets near the event's"
+                    + " days, and days. File, Import element sets brings element sets.");
             return;
         }
-        Map<Pass, String> workers = workers(computed, passes);
+        Map<Pass, String> workers = PassWorkers.of(computed.snapshot(), passes);
         pages().content().table().show(passes.stream().map(found -> new PassRow(found, computed.outlook().zone(),
                 workers.getOrDefault(found.pass(), ""))).toList());
         pages().content().filter();
         pages().showContent(true);
-    }
-
-    /** Passes do not know who works them: the turns at the same site and bird that overlap them do. */
-    private static Map<Pass, String> workers(Computed computed, List<SitePass> passes) {
-        Map<Pass, String> workers = new HashMap<>();
-        List<Stop> stops = computed.snapshot().getPlan() == null ? List.of()
-                : computed.snapshot().getPlan().getStops();
-        for (SitePass found : passes) {
-            stops.stream().filter(stop -> stop.getSite() == found.site() && stop.getTeam() != null)
-                    .filter(stop -> stop.getTurns().stream().anyMatch(turn -> works(turn, found)))
-                    .forEach(stop -> workers.merge(found.pass(), ThingText.of(stop.getTeam()),
-                            (a, b) -> a + ", " + b));
-        }
-        return workers;
-    }
-
-    private static boolean works(Turn turn, SitePass found) {
-        return turn.getBird() == found.bird() && turn.getStart() != null && turn.getEnd() != null
-                && turn.getStart().isBefore(found.pass().los()) && turn.getEnd().isAfter(found.pass().aos());
     }
 
     @Override

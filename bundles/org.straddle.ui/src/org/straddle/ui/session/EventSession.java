@@ -293,7 +293,7 @@ public final class EventSession {
     private void ended(Computation job) {
         if (job == computation) {
             computation = null;
-            listeners.forEach(listener -> listener.edited(this));
+            listeners.forEach(listener -> listener.stopped(this));
         }
     }
 

@@ -22,6 +22,10 @@ public interface SessionListener {
     default void computing(EventSession session) {
     }
 
+    /** A computation was cancelled or failed; the last results stay, and may be none. */
+    default void stopped(EventSession session) {
+    }
+
     /** Passes and findings fit the event as it was a moment ago. */
     default void computed(EventSession session, Computed computed) {
     }

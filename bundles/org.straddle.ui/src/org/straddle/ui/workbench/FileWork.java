@@ -2,8 +2,8 @@ package org.straddle.ui.workbench;
 
 import java.lang.reflect.InvocationTargetException;
 
-import org.eclipse.jface.dialogs.ProgressMonitorDialog;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.ui.PlatformUI;
 import org.straddle.exchange.ReadException;
 import org.straddle.store.EventFolderException;
 
@@ -24,9 +24,7 @@ public final class FileWork {
     /** True if the work was done; a failure has been told to the user. */
     public static boolean run(Shell shell, String task, Work work) {
         try {
-            ProgressMonitorDialog progress = new ProgressMonitorDialog(shell);
-            progress.setOpenOnRun(false);
-            progress.run(true, false, monitor -> {
+            PlatformUI.getWorkbench().getProgressService().busyCursorWhile(monitor -> {
                 monitor.beginTask(task, -1);
                 try {
                     work.run();

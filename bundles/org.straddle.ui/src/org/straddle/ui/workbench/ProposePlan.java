@@ -30,6 +30,9 @@ import org.straddle.ui.session.EventSession;
  */
 final class ProposePlan extends Job {
 
+    /** So many squares that are not worked are named; more would not be read. */
+    private static final int NAMED = 8;
+
     private final Shell shell;
     private final Event snapshot;
     private final PlanSettings settings;
@@ -107,9 +110,10 @@ final class ProposePlan extends Job {
                 proposal.worth(), bound, proposal.elapsed().toSeconds()));
         if (!proposal.uncovered().isEmpty()) {
             words.append("\n\nNot worked: ");
-            words.append(String.join(", ", proposal.uncovered().stream().limit(8)
+            words.append(String.join(", ", proposal.uncovered().stream().limit(NAMED)
                     .map(open -> open.square() + " (" + Math.round(100 * open.demand()) + " %)").toList()));
-            words.append(proposal.uncovered().size() > 8 ? " and " + (proposal.uncovered().size() - 8) + " more." : ".");
+            int more = proposal.uncovered().size() - NAMED;
+            words.append(more > 0 ? " and " + more + " more." : ".");
         }
         return words + "\n\nIt takes the place of all stops and turns that are not pinned. Undo brings them back.";
     }

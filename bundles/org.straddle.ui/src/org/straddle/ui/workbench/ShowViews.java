@@ -11,10 +11,8 @@ import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.actions.CompoundContributionItem;
 import org.eclipse.ui.views.IViewDescriptor;
 
-/** All views of ours that are installed, from whatever suite. */
+/** All views that are installed, from whatever suite: their ids begin with the name of the program. */
 public final class ShowViews extends CompoundContributionItem {
-
-    private static final String CATEGORY = "org.straddle.ui.views";
 
     @Override
     protected IContributionItem[] getContributionItems() {
@@ -24,9 +22,7 @@ public final class ShowViews extends CompoundContributionItem {
     }
 
     private static boolean isOurs(IViewDescriptor view) {
-        String[] category = view.getCategoryPath();
-        return category != null && Stream.of(category).anyMatch(CATEGORY::equals)
-                || view.getId().startsWith("org.straddle.");
+        return view.getId().startsWith("org.straddle.") || view.getId().equals(PlanPerspective.PROGRESS);
     }
 
     private static Action show(IViewDescriptor view) {
@@ -38,7 +34,8 @@ public final class ShowViews extends CompoundContributionItem {
                     page.showView(view.getId());
                 } catch (PartInitException failure) {
                     Problem.show(page.getWorkbenchWindow().getShell(), "The view " + view.getLabel()
-                            + " could not be shown. Restart Straddle; if it happens again, look into the log.", failure);
+                            + " could not be shown. Restart Straddle; if it happens again, look into the log.",
+                            failure);
                 }
             }
         };

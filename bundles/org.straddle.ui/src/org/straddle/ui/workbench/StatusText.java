@@ -39,6 +39,11 @@ final class StatusText implements SessionListener {
     }
 
     @Override
+    public void stopped(EventSession session) {
+        show("Not checked");
+    }
+
+    @Override
     public void closed(EventSession session) {
         show("");
     }

@@ -1,0 +1,132 @@
+package org.straddle.ui.findings;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.layout.TableColumnLayout;
+import org.eclipse.jface.viewers.ArrayContentProvider;
+import org.eclipse.jface.viewers.ColumnLabelProvider;
+import org.eclipse.jface.viewers.ColumnViewerToolTipSupport;
+import org.eclipse.jface.viewers.ColumnWeightData;
+import org.eclipse.jface.viewers.StructuredSelection;
+import org.eclipse.jface.viewers.TableViewer;
+import org.eclipse.jface.viewers.TableViewerColumn;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+import org.straddle.check.Finding;
+import org.straddle.ui.things.Icons;
+import org.straddle.ui.things.ThingText;
+
+/** Findings line by line, a box to search them and their counts above, the chosen one in full beside. */
+final class FindingsTable {
+
+    private final Label tally;
+    private final TableViewer viewer;
+
+    FindingsTable(Composite parent, FindingFilter filter, FindingDetail.Deeds deeds) {
+        Composite body = new Composite(parent, SWT.NONE);
+        body.setLayout(GridLayoutFactory.fillDefaults().numColumns(2).extendedMargins(0, 8, 3, 0).spacing(10, 3)
+                .create());
+        Text words = new Text(body, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
+        words.setMessage("Show findings with these words");
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(words);
+        tally = new Label(body, SWT.NONE);
+        SashForm halves = new SashForm(body, SWT.HORIZONTAL);
+        GridDataFactory.fillDefaults().grab(true, true).span(2, 1).applyTo(halves);
+        Composite frame = new Composite(halves, SWT.NONE);
+        viewer = new TableViewer(frame, SWT.FULL_SELECTION | SWT.MULTI | SWT.V_SCROLL);
+        viewer.getTable().setHeaderVisible(true);
+        viewer.setContentProvider(ArrayContentProvider.getInstance());
+        viewer.addFilter(filter);
+        ColumnViewerToolTipSupport.enableFor(viewer);
+        TableColumnLayout columns = new TableColumnLayout();
+        frame.setLayout(columns);
+        column(viewer, columns, "Severity", 8, 100, FindingsTable::severityWord);
+        column(viewer, columns, "Finding", 58, 300, Finding::sentence);
+        column(viewer, columns, "Where", 20, 120, FindingsTable::where);
+        column(viewer, columns, "Rule", 14, 100, Finding::rule);
+        FindingDetail detail = new FindingDetail(halves, deeds);
+        halves.setWeights(72, 28);
+        viewer.addSelectionChangedListener(choice -> detail.show(
+                (Finding) choice.getStructuredSelection().getFirstElement()));
+        words.addModifyListener(change -> {
+            filter.words(words.getText());
+            viewer.refresh();
+        });
+    }
+
+    TableViewer viewer() {
+        return viewer;
+    }
+
+    Optional<Finding> chosen() {
+        return Optional.ofNullable((Finding) viewer.getStructuredSelection().getFirstElement());
+    }
+
+    /** The same finding stays chosen when it is found again. */
+    void show(List<Finding> findings) {
+        Optional<String> key = chosen().map(Finding::key);
+        viewer.setInput(findings.toArray());
+        findings.stream().filter(finding -> key.filter(finding.key()::equals).isPresent()).findFirst()
+                .ifPresent(same -> viewer.setSelection(new StructuredSelection(same)));
+    }
+
+    void tell(String words) {
+        tally.setText(words);
+        tally.requestLayout();
+    }
+
+    private static void column(TableViewer viewer, TableColumnLayout columns, String title, int weight, int least,
+            Function<Finding, String> text) {
+        TableViewerColumn column = new TableViewerColumn(viewer, SWT.NONE);
+        column.getColumn().setText(title);
+        columns.setColumnData(column.getColumn(), new ColumnWeightData(weight, least));
+        boolean first = title.equals("Severity");
+        column.setLabelProvider(new ColumnLabelProvider() {
+            @Override
+            public String getText(Object row) {
+                return text.apply((Finding) row);
+            }
+
+            @Override
+            public Image getImage(Object row) {
+                Finding finding = (Finding) row;
+                return !first ? null : finding.accepted().isPresent() ? Icons.image("accepted")
+                        : Icons.of(finding.severity());
+            }
+
+            @Override
+            public Color getForeground(Object row) {
+                return ((Finding) row).accepted().isPresent()
+                        ? viewer.getTable().getDisplay().getSystemColor(SWT.COLOR_DARK_GRAY) : null;
+            }
+
+            @Override
+            public String getToolTipText(Object row) {
+                return tip((Finding) row);
+            }
+        });
+    }
+
+    private static String severityWord(Finding finding) {
+        return finding.accepted().isPresent() ? "accepted" : finding.severity().label();
+    }
+
+    private static String where(Finding finding) {
+        return String.join(", ", finding.objects().stream().map(ThingText::of).toList());
+    }
+
+    private static String tip(Finding finding) {
+        return finding.sentence() + finding.mend().map(mend -> "\nMend (Ctrl+1): " + mend.label()).orElse("")
+                + finding.accepted().map(acceptance -> "\nAccepted by " + acceptance.getBy() + ": "
+                        + acceptance.getReason()).orElse("");
+    }
+}
