@@ -15,6 +15,7 @@ import org.straddle.ui.sky.pass.PassSheet;
 import org.straddle.ui.sky.pass.SheetWords;
 import org.straddle.ui.sky.picture.PassPaper;
 import org.straddle.ui.sky.picture.PassPicture;
+import org.straddle.ui.things.ThingText;
 import org.straddle.ui.workbench.FileWork;
 
 /** Writes the sheet as a page to print or as a picture. */
@@ -40,10 +41,8 @@ final class PassExport {
         dialog.setOverwrite(true);
         String chosen = dialog.open();
         if (chosen != null) {
-            boolean png = chosen.toLowerCase(Locale.ROOT).endsWith(".png")
-                    || !chosen.contains(".") && dialog.getFilterIndex() == 1;
-            String ending = png ? ".png" : ".html";
-            Path file = Path.of(chosen.toLowerCase(Locale.ROOT).endsWith(ending) ? chosen : chosen + ending);
+            boolean png = chosen.toLowerCase(Locale.ROOT).endsWith(".png") || dialog.getFilterIndex() == 1;
+            Path file = Path.of(chosen.replaceAll("(?i)\\.(html?|png)$", "") + (png ? ".png" : ".html"));
             byte[] bytes = png ? png(picture, sheet) : page(picture, sheet);
             FileWork.run(shell, "Writing " + file.getFileName(), () -> write(file, bytes));
         }
@@ -72,7 +71,8 @@ final class PassExport {
     }
 
     private static String fileName(PassSheet sheet) {
-        return "pass-" + new SheetWords(sheet).title().replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("-$", "")
-                + "-" + sheet.grain().utc(sheet.aos().at()).replace(":", "").substring(0, 4) + "Z.html";
+        String words = ThingText.of(sheet.found().site()) + " " + ThingText.of(sheet.found().bird()) + " "
+                + sheet.aos().at().toString().substring(0, 16).replace(":", "");
+        return "pass-" + words.replaceAll("[^\\p{L}\\p{N}]+", "-") + "Z.html";
     }
 }

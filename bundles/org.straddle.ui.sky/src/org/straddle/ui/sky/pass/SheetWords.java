@@ -1,6 +1,8 @@
 package org.straddle.ui.sky.pass;
 
 import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -18,6 +20,8 @@ public final class SheetWords {
 
     /** Nearer to the sun than this, a hand that points at the bird leads the eye to the sun. Our own choice. */
     private static final double NEAR_SUN_DEG = 20;
+
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM uuuu", Locale.UK);
 
     private final PassSheet sheet;
     private final Pass pass;
@@ -38,10 +42,10 @@ public final class SheetWords {
     public record Fact(String heading, String text) {
     }
 
-    /** {@code Tern-1 (demo) over Skerry corner, Fri 18 Jun}. */
+    /** {@code Tern-1 (demo) over Skerry corner, Fri 18 Jun 2027 (UTC)}. */
     public String title() {
         return ThingText.of(sheet.found().bird()) + " over " + ThingText.of(sheet.found().site()) + ", "
-                + Times.utcDay(sheet.grain().rounded(pass.aos())) + " (UTC)";
+                + DAY.format(sheet.grain().rounded(pass.aos()).atOffset(ZoneOffset.UTC)) + " (UTC)";
     }
 
     public List<MomentRow> moments() {

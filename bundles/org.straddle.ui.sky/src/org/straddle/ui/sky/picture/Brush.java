@@ -1,9 +1,13 @@
 package org.straddle.ui.sky.picture;
 
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Path;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 
@@ -52,6 +56,22 @@ final class Brush {
 
     void line(int x1, int y1, int x2, int y2) {
         gc.drawLine(x1, y1, x2, y2);
+    }
+
+    /** A line through points, none of them moved to whole pixels. */
+    <P> void curve(List<P> points, ToDoubleFunction<P> x, ToDoubleFunction<P> y) {
+        Path path = new Path(gc.getDevice());
+        for (int i = 0; i < points.size(); i++) {
+            float atX = (float) x.applyAsDouble(points.get(i));
+            float atY = (float) y.applyAsDouble(points.get(i));
+            if (i == 0) {
+                path.moveTo(atX, atY);
+            } else {
+                path.lineTo(atX, atY);
+            }
+        }
+        gc.drawPath(path);
+        path.dispose();
     }
 
     Point size(String words, Font face) {

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Point;
@@ -81,15 +82,12 @@ final class DialPainter {
     }
 
     private void curve(Dial dial) {
-        List<ArcPoint> points = sheet.arc().points()
-                .filter(point -> !point.at().isBefore(sheet.aos().at()) && !point.at().isAfter(sheet.los().at())).toList();
-        int[] line = new int[2 * points.size()];
-        for (int i = 0; i < points.size(); i++) {
-            line[2 * i] = x(points.get(i).at());
-            line[2 * i + 1] = y(dial.addKhz(points.get(i).rangeRateKmS()));
-        }
+        List<ArcPoint> points = Stream.of(Stream.of(sheet.aos().look()),
+                sheet.arc().points().filter(point -> point.at().isAfter(sheet.aos().at())
+                        && point.at().isBefore(sheet.los().at())),
+                Stream.of(sheet.los().look())).flatMap(part -> part).toList();
         pen(dial);
-        brush.gc().drawPolyline(line);
+        brush.curve(points, point -> exactX(point.at()), point -> exactY(dial.addKhz(point.rangeRateKmS())));
     }
 
     private void key(Dial dial, int y) {
@@ -116,11 +114,19 @@ final class DialPainter {
     }
 
     private int x(Instant at) {
-        double whole = Duration.between(sheet.aos().at(), sheet.los().at()).toMillis();
-        return box.x + (int) Math.round(Duration.between(sheet.aos().at(), at).toMillis() / whole * box.width);
+        return (int) Math.round(exactX(at));
     }
 
     private int y(double khz) {
-        return box.y + (int) Math.round((topKhz - khz) / (2 * topKhz) * box.height);
+        return (int) Math.round(exactY(khz));
+    }
+
+    private double exactX(Instant at) {
+        double whole = Duration.between(sheet.aos().at(), sheet.los().at()).toMillis();
+        return box.x + Duration.between(sheet.aos().at(), at).toMillis() / whole * box.width;
+    }
+
+    private double exactY(double khz) {
+        return box.y + (topKhz - khz) / (2 * topKhz) * box.height;
     }
 }

@@ -46,12 +46,20 @@ record HorizonFrame(int left, int top, int width, int height, double leftDeg, do
 
     /** @param azimuthDeg unrolled */
     int x(double azimuthDeg) {
-        return left + (int) Math.round((azimuthDeg - leftDeg) / spanDeg * width);
+        return (int) Math.round(exactX(azimuthDeg));
     }
 
     int y(double elevationDeg) {
+        return (int) Math.round(exactY(elevationDeg));
+    }
+
+    double exactX(double azimuthDeg) {
+        return left + (azimuthDeg - leftDeg) / spanDeg * width;
+    }
+
+    double exactY(double elevationDeg) {
         double up = (elevationDeg - bottomDeg) / (topDeg - bottomDeg);
-        return bottom() - (int) Math.round(Math.max(0, Math.min(1, up)) * height);
+        return bottom() - Math.max(0, Math.min(1, up)) * height;
     }
 
     double azimuthDeg(int x) {

@@ -132,18 +132,13 @@ final class HorizonPainter {
         brush.gc().setAlpha(110);
         for (Worker worker : sheet.workers()) {
             List<ArcPoint> points = sheet.arc().points().filter(point -> worker.part().contains(point.at())).toList();
-            brush.gc().drawPolyline(line(points));
+            line(points);
         }
         brush.gc().setAlpha(255);
     }
 
-    private int[] line(List<ArcPoint> points) {
-        int[] line = new int[2 * points.size()];
-        for (int i = 0; i < points.size(); i++) {
-            line[2 * i] = frame.x(points.get(i).azimuthDeg());
-            line[2 * i + 1] = frame.y(points.get(i).elevationDeg());
-        }
-        return line;
+    private void line(List<ArcPoint> points) {
+        brush.curve(points, point -> frame.exactX(point.azimuthDeg()), point -> frame.exactY(point.elevationDeg()));
     }
 
     private void arc() {
@@ -153,11 +148,9 @@ final class HorizonPainter {
                 case SHADED -> brush.pen(Palette.SHADED, 3, Brush.DASHED);
                 case HIDDEN -> brush.pen(Palette.INK, 2, Brush.DOTTED);
             }
-            int[] line = line(piece.points());
-            brush.gc().drawPolyline(line);
-            for (int i = 0; i < line.length; i += 2) {
-                spots.take(new Rectangle(line[i] - 2, line[i + 1] - 2, 4, 4));
-            }
+            line(piece.points());
+            piece.points().forEach(point -> spots.take(new Rectangle(frame.x(point.azimuthDeg()) - 2,
+                    frame.y(point.elevationDeg()) - 2, 4, 4)));
         }
         way();
     }
