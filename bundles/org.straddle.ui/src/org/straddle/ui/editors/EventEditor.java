@@ -60,8 +60,9 @@ public final class EventEditor extends ThingEditor<Event> {
         form.section("Presence in squares", "");
         figure(form, event, "Least presence", "probability", 0, 1, Literals.POLICIES__LEAST_PRESENCE);
         figure(form, event, "Station span", "m across the line", 0, 1000, Literals.POLICIES__STATION_SPAN_M);
-        form.text("Worth of repeats", "share of demand", Listed.of(Numbers.between(0, 1)),
-                this.<List<Double>>policy(event, Literals.POLICIES__REPEAT_WORTHS));
+        form.text("Worth of repeats", "", Listed.of(Numbers.between(0, 1)),
+                this.<List<Double>>policy(event, Literals.POLICIES__REPEAT_WORTHS))
+                .example("shares of the demand, first pass first: 0.5, 0.25");
 
         form.section("How long things stay current", "");
         form.text("Surveys", "days", Numbers.whole(0, 10_000),
