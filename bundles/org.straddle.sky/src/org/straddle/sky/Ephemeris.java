@@ -178,17 +178,22 @@ public final class Ephemeris {
         return new Window(instant(span.from()), instant(span.to()));
     }
 
-    private Instant instant(double timeS) {
+    Instant instant(double timeS) {
         return Seconds.after(window.start(), timeS);
     }
 
-    private double seconds(Instant instant) {
+    /** Seconds since the window began. @throws IllegalArgumentException outside the predicted time */
+    double seconds(Instant instant) {
         double t = Seconds.between(window.start(), instant);
         if (t < 0 || t > track.lengthS() || track.isEmpty()) {
             throw new IllegalArgumentException(track.endReason() != null && t >= 0 ? track.endReason()
                     : instant + " lies outside the predicted time " + window);
         }
         return t;
+    }
+
+    Track track() {
+        return track;
     }
 
     /** Grid nodes held, a measure of size for caches. */

@@ -9,10 +9,6 @@ package org.straddle.sky;
  */
 final class Sightline {
 
-    /** WGS-84, NIMA TR8350.2. */
-    private static final double EQUATORIAL_RADIUS_M = 6_378_137.0;
-    private static final double FLATTENING = 1 / 298.257223563;
-
     private final Track track;
     private final double[] site;
     private final double[] east;
@@ -39,20 +35,11 @@ final class Sightline {
 
     Sightline(Place place, Track track) {
         this.track = track;
-        double latitude = Math.toRadians(place.latitudeDeg());
-        double longitude = Math.toRadians(place.longitudeDeg());
-        double sinLat = Math.sin(latitude);
-        double cosLat = Math.cos(latitude);
-        double sinLon = Math.sin(longitude);
-        double cosLon = Math.cos(longitude);
-        double e2 = FLATTENING * (2 - FLATTENING);
-        double normal = EQUATORIAL_RADIUS_M / Math.sqrt(1 - e2 * sinLat * sinLat);
-        double h = place.altitudeM();
-        site = new double[] {(normal + h) * cosLat * cosLon, (normal + h) * cosLat * sinLon,
-            (normal * (1 - e2) + h) * sinLat};
-        east = new double[] {-sinLon, cosLon, 0};
-        north = new double[] {-sinLat * cosLon, -sinLat * sinLon, cosLat};
-        up = new double[] {cosLat * cosLon, cosLat * sinLon, sinLat};
+        LocalAxes axes = new LocalAxes(place);
+        site = axes.site;
+        east = axes.east;
+        north = axes.north;
+        up = axes.up;
     }
 
     /** Looks along the track at a time; the other methods then speak of that time. */
