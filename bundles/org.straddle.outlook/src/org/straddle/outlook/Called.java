@@ -2,6 +2,7 @@ package org.straddle.outlook;
 
 import org.straddle.model.Base;
 import org.straddle.model.Bird;
+import org.straddle.model.Region;
 import org.straddle.model.Site;
 
 /** What to call a thing that may have no name yet. */
@@ -20,6 +21,10 @@ final class Called {
 
     static String of(Bird bird) {
         return of(bird.getName(), "a bird");
+    }
+
+    static String of(Region region) {
+        return of(region.getName(), "a region");
     }
 
     private static String of(String name, String kind) {

@@ -2,6 +2,7 @@ package org.straddle.outlook;
 
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -9,6 +10,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.RandomAccess;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
@@ -48,8 +50,8 @@ final class EventPasses {
         birds.forEach((bird, sets) -> reigns.put(bird, sets.reigns(span)));
         sites.forEach((site, viewpoint) -> {
             Map<Bird, List<SitePass>> row = new HashMap<>();
-            birds.keySet().forEach(bird -> row.put(bird, passes(table, viewpoint, reigns.get(bird)).stream()
-                    .map(pass -> new SitePass(site, bird, pass)).toList()));
+            birds.keySet().forEach(bird -> row.put(bird, new SitePasses(site, bird,
+                    passes(table, viewpoint, reigns.get(bird)))));
             found.put(site, row);
         });
         birds.keySet().forEach(bird -> tellDecay(bird, reigns.get(bird)));
@@ -78,6 +80,29 @@ final class EventPasses {
                         + set.epoch().truncatedTo(ChronoUnit.SECONDS) + " says nothing about the time of the event: "
                         + reason(set) + ". Import a newer one."));
         return sets.without(useless);
+    }
+
+    /** Passes as those of one site and one bird: a search over many sites finds more than anybody looks at. */
+    private static final class SitePasses extends AbstractList<SitePass> implements RandomAccess {
+        private final Site site;
+        private final Bird bird;
+        private final List<Pass> passes;
+
+        SitePasses(Site site, Bird bird, List<Pass> passes) {
+            this.site = site;
+            this.bird = bird;
+            this.passes = passes;
+        }
+
+        @Override
+        public SitePass get(int index) {
+            return new SitePass(site, bird, passes.get(index));
+        }
+
+        @Override
+        public int size() {
+            return passes.size();
+        }
     }
 
     /**

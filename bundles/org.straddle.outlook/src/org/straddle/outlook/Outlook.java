@@ -32,11 +32,14 @@ import org.straddle.model.BirdState;
 import org.straddle.model.Demand;
 import org.straddle.model.Event;
 import org.straddle.model.Identified;
+import org.straddle.model.Region;
 import org.straddle.model.Site;
+import org.straddle.sky.Area;
 import org.straddle.sky.ElementSet;
 import org.straddle.sky.ElementSetException;
 import org.straddle.sky.Ephemeris;
 import org.straddle.sky.Horizon;
+import org.straddle.sky.Pass;
 import org.straddle.sky.PassSearch;
 import org.straddle.sky.Place;
 import org.straddle.sky.Sun;
@@ -72,8 +75,10 @@ public final class Outlook {
     private final Map<Site, Viewpoint> viewpoints = new LinkedHashMap<>();
     private final Map<Bird, ElementSets> elements = new LinkedHashMap<>();
     private final Map<Site, Map<Bird, List<SitePass>>> bySiteAndBird;
-    private final Map<Site, List<SitePass>> bySite = new HashMap<>();
-    private final List<SitePass> passes;
+    private final Map<SiteAndBird, List<SitePass>> unpacked = new ConcurrentHashMap<>();
+    private final Map<Site, List<SitePass>> bySite = new ConcurrentHashMap<>();
+    private volatile List<SitePass> passes;
+    private final Reach reach;
     private final Map<Site, SortedSet<Square>> squares = new ConcurrentHashMap<>();
     private final Map<SiteAndBird, List<Window>> aboveZero = new ConcurrentHashMap<>();
 
@@ -95,8 +100,7 @@ public final class Outlook {
         this.bySiteAndBird = knownSpan.isPresent()
                 ? new EventPasses(search, span, troubles::add).find(viewpoints, elements, progress)
                 : Map.of();
-        bySiteAndBird.forEach((site, row) -> bySite.put(site, sorted(row.values().stream().flatMap(List::stream))));
-        this.passes = sorted(bySite.values().stream().flatMap(List::stream));
+        this.reach = Reach.of(this, readRegions());
     }
 
     /**
@@ -214,19 +218,37 @@ public final class Outlook {
         return elementSet(bird, instant).map(this::ephemeris);
     }
 
-    /** All passes, by AOS. */
+    /** All passes, by AOS. Gathered when first asked for. */
     public List<SitePass> passes() {
-        return passes;
+        List<SitePass> known = passes;
+        if (known == null) {
+            known = sorted(bySiteAndBird.keySet().stream().flatMap(site -> passes(site).stream()));
+            passes = known;
+        }
+        return known;
     }
 
     /** The passes over one site, by AOS. */
     public List<SitePass> passes(Site site) {
-        return bySite.getOrDefault(site, List.of());
+        return bySite.computeIfAbsent(site, asked -> sorted(
+                bySiteAndBird.getOrDefault(asked, Map.of()).keySet().stream().flatMap(bird -> passes(asked, bird).stream())));
     }
 
     /** The passes of one bird over one site, by AOS. */
     public List<SitePass> passes(Site site, Bird bird) {
-        return bySiteAndBird.getOrDefault(site, Map.of()).getOrDefault(bird, List.of());
+        // Found passes are packed: those that are asked for once are asked for again.
+        return unpacked.computeIfAbsent(new SiteAndBird(site, bird),
+                asked -> List.copyOf(bySiteAndBird.getOrDefault(site, Map.of()).getOrDefault(bird, List.of())));
+    }
+
+    /** Whom the passes reach. */
+    public Reach reach() {
+        return reach;
+    }
+
+    /** Where the bird of a pass is through the span, by the element set of the pass. */
+    public Ephemeris ephemeris(Pass pass) {
+        return ephemeris(pass.elements());
     }
 
     /** Whether the bird stays above the site's mask during the whole window. */
@@ -351,6 +373,19 @@ public final class Outlook {
                         + "\", which is no square; it is left out.");
             }
         }
+    }
+
+    private Map<Region, Area> readRegions() {
+        Map<Region, Area> areas = new LinkedHashMap<>();
+        for (Region region : event.getRegions()) {
+            try {
+                areas.put(region, RegionArea.of(region));
+            } catch (IllegalArgumentException e) {
+                tell(Trouble.Kind.REGION, region, "Nothing is known of whom passes reach in " + Called.of(region) + ": "
+                        + e.getMessage().replaceFirst("\\.$", "") + ". Correct the region.");
+            }
+        }
+        return areas;
     }
 
     private void readSite(Site site) {

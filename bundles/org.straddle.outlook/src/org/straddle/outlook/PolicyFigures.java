@@ -20,6 +20,7 @@ import org.straddle.model.StraddleFactory;
  * @param reviewValidityDays      above 0
  * @param elementSetAgeLimit      above 0
  * @param leastPresence           probability, above 0, at most 1
+ * @param reachElevationDeg       a chaser counts as reached while the bird is above this, 0 to 90
  * @param stationSpanM            length of the station across the line
  * @param loneOperatorAllowed     may an operator work alone
  * @param drivingLimit            for one team in one day, above 0
@@ -28,7 +29,7 @@ import org.straddle.model.StraddleFactory;
  */
 public record PolicyFigures(double roadSpeedKmh, double detourFactor, Duration turnGap, Duration setUp,
         Duration takeDown, Duration minimumTurn, double minimumPeakElevationDeg, int surveyAgeLimitDays,
-        int reviewValidityDays, Duration elementSetAgeLimit, double leastPresence, double stationSpanM,
+        int reviewValidityDays, Duration elementSetAgeLimit, double leastPresence, double reachElevationDeg, double stationSpanM,
         boolean loneOperatorAllowed, Duration drivingLimit, Duration breakAfter, Duration breakLength) {
 
     /** @param chosen may be null: then every figure is the default */
@@ -49,6 +50,8 @@ public record PolicyFigures(double roadSpeedKmh, double detourFactor, Duration t
                 minutes(24 * 60 * above0(p.getElementSetAgeLimitDays(), defaults.getElementSetAgeLimitDays()), 0),
                 p.getLeastPresence() > 0 && p.getLeastPresence() <= 1 ? p.getLeastPresence()
                         : defaults.getLeastPresence(),
+                p.getReachElevationDeg() <= 90 ? from0(p.getReachElevationDeg(), defaults.getReachElevationDeg())
+                        : defaults.getReachElevationDeg(),
                 from0(p.getStationSpanM(), defaults.getStationSpanM()),
                 p.isLoneOperatorAllowed(),
                 minutes(above0(p.getDrivingLimitMinutes(), defaults.getDrivingLimitMinutes()), 0),

@@ -23,6 +23,8 @@ public record Trouble(Kind kind, Identified object, String sentence) {
         POSITION,
         /** A point of a horizon mask cannot be. */
         HORIZON,
+        /** A region where chasers live has no area that can be made out. */
+        REGION,
         /** A bird has no element set. */
         ELEMENTS_MISSING,
         /** An element set cannot be used, or the bird comes down. */

@@ -42,6 +42,7 @@ public final class StandardRules {
                         ReviewState.Refused.class::isInstance),
                 new HazardReview("review-conditions", Severity.ADVICE, "Conditions of reviews are known",
                         state -> state instanceof ReviewState.Valid valid && !valid.conditions().isEmpty()),
+                new CannotBeComputed("region-wrong", Severity.WARNING, "Regions have an area", Trouble.Kind.REGION),
                 new CannotBeComputed("elements-missing", Severity.WARNING, "Every bird has an element set",
                         Trouble.Kind.ELEMENTS_MISSING),
                 new CannotBeComputed("elements-unusable", Severity.WARNING, "Element sets can be used",
