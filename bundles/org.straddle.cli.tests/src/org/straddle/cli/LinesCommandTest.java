@@ -11,6 +11,8 @@ import java.util.List;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.straddle.grid.MapRole;
+import org.straddle.grid.Surroundings;
 import org.straddle.model.Fresh;
 import org.straddle.model.Policies;
 import org.straddle.model.StraddleFactory;
@@ -109,6 +111,19 @@ class LinesCommandTest {
     }
 
     @Test
+    void helpTellsHowPointsAreMadeUp() {
+        Console help = Console.run("lines", "--help");
+        assertEquals(0, help.code());
+        // The weights that the help prints are those that count.
+        for (String role : List.of("power-line", "quarry", "railway", "building", "road")) {
+            Surroundings.Weight weight = Surroundings.usual(new MapRole(role));
+            String points = number(weight.weight());
+            assertTrue(help.out().replaceAll("\\s+", " ").matches(".*" + role + "( and building)? [+]?" + points + " within "
+                    + number(weight.reachM()) + " m.*"), role);
+        }
+    }
+
+    @Test
     void wrongInput() throws IOException {
         Path roads = file("roads.geojson", ROADS);
         Path swapped = file("swapped.geojson", "{\"type\":\"LineString\",\"coordinates\":[[64.5,-170],[64.5,-169]]}");
@@ -122,6 +137,10 @@ class LinesCommandTest {
         refused("--top 0", "lines", roads, "--top", 0);
         refused("--out", "lines", roads, "--out", "x.kml");
         refused("no roads", "lines", file("post.gpx", "<gpx><wpt lat='1' lon='2'/></gpx>"));
+    }
+
+    private static String number(double value) {
+        return value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value);
     }
 
     private static void refused(String reason, Object... arguments) {

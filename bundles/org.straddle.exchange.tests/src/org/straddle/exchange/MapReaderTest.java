@@ -204,7 +204,7 @@ class MapReaderTest {
     @CsvSource(delimiter = '|', nullValues = "-", value = {
         "\"role\":\"Power lines\"        | power-line",
         "\"role\":\"car park\"           | car-park",
-        "\"highway\":\"track\"           | road",
+        "\"highway\":\"street_lamp\"     | -",
         "\"power\":\"line\"              | power-line",
         "\"railway\":\"rail\"            | railway",
         "\"building\":\"yes\"            | building",
@@ -215,6 +215,12 @@ class MapReaderTest {
         MapFile map = read("{\"type\":\"Feature\",\"properties\":{" + property
                 + "},\"geometry\":{\"type\":\"Point\",\"coordinates\":[1,2]}}");
         assertEquals(role, map.features().get(0).role().map(MapRole::name).orElse(null));
+    }
+
+    @Test
+    void aLineTaggedAsHighwayIsARoad() throws ReadException {
+        assertEquals("road LINES[2]", sketch(read("{\"type\":\"Feature\",\"properties\":{\"highway\":\"track\"},"
+                + "\"geometry\":{\"type\":\"LineString\",\"coordinates\":[[1,2],[1,2.001]]}}")));
     }
 
     @Test

@@ -18,6 +18,7 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.io.JsonEOFException;
 
 /**
  * Features of RFC 7946, read as a stream: only what is kept of them is in memory. Members may come in any order, so
@@ -76,6 +77,9 @@ final class GeoJsonMap {
     static void read(MapSource source, InputStream in, MapContent content) throws IOException {
         try (JsonParser parser = JSON.createParser(in)) {
             new GeoJsonMap(source, parser, content).readAll();
+        } catch (JsonEOFException e) {
+            throw new ReadException(source.name(), Math.max(0, e.getLocation().getLineNr()),
+                    "the GeoJSON breaks off before its end.", AGAIN, e);
         } catch (JsonProcessingException e) {
             int line = e.getLocation() == null ? 0 : Math.max(0, e.getLocation().getLineNr());
             throw new ReadException(source.name(), line, "this is not well-formed JSON: " + e.getOriginalMessage(), AGAIN, e);
@@ -277,7 +281,8 @@ final class GeoJsonMap {
                 return Optional.empty();
             }
         }
-        if (properties.containsKey("highway")) {
+        // Lamps and crossings beside a road carry its tag, too.
+        if (properties.containsKey("highway") && !String.valueOf(feature.geometry.type).endsWith("Point")) {
             return Optional.of(MapRole.ROAD);
         }
         if (properties.containsKey("power")) {

@@ -44,8 +44,9 @@ public final class CandidateRanking {
             points += near.stream().mapToDouble(Nearness::points).sum();
             ranked.add(new RankedCandidate(candidate, served, near, points));
         }
-        ranked.sort(Comparator.comparingDouble(RankedCandidate::points)
-                .thenComparingDouble(r -> r.candidate().bandM()).reversed()
+        // Rounded, so that what only rounding parts counts as the same.
+        ranked.sort(Comparator.<RankedCandidate>comparingDouble(r -> Math.rint(r.points() * 1e6))
+                .thenComparingDouble(r -> Math.rint(r.candidate().bandM() * 10)).reversed()
                 .thenComparingDouble(r -> -r.candidate().position().latitudeDeg())
                 .thenComparingDouble(r -> r.candidate().position().longitudeDeg()));
         return List.copyOf(ranked);
