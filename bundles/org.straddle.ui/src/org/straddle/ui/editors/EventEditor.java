@@ -5,6 +5,8 @@ import java.util.List;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.straddle.model.Demand;
 import org.straddle.model.Event;
+import org.straddle.model.Fresh;
+import org.straddle.model.Region;
 import org.straddle.model.StraddleFactory;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.ui.fields.Dates;
@@ -38,6 +40,13 @@ public final class EventEditor extends ThingEditor<Event> {
                 .column("Square", 110, Literals.DEMAND__SQUARE, SquareNames.one())
                 .column("Still needed by, %", 140, Literals.DEMAND__SHARE_PERCENT, Numbers.between(0, 100));
 
+        form.wide("Regions", "Where chasers live: the reach of a pass is judged by the share that it covers.");
+        form.<Region>table(event, Literals.EVENT__REGIONS, "region", Fresh::region, 5)
+                .column("Region", 150, Literals.REGION__NAME, Words.required("the region's name"))
+                .column("Chasers, %", 90, Literals.REGION__SHARE_PERCENT, Numbers.between(0, 100))
+                .column("Squares", 150, Literals.REGION__SQUARES, new SquareNames())
+                .column("Outline (WKT, longitude latitude)", 260, Literals.REGION__OUTLINE, Words.any());
+
         form.section("Announcement", "Words for chasers that stand at the head of what is published.");
         form.lines("Text", 7, event, Literals.EVENT__ANNOUNCEMENT_TEXT);
 
@@ -54,6 +63,7 @@ public final class EventEditor extends ThingEditor<Event> {
         figure(form, event, "Gap between turns", "minutes", 0, 1440, Literals.POLICIES__TURN_GAP_MINUTES);
         figure(form, event, "Shortest turn", "minutes", 0, 60, Literals.POLICIES__MINIMUM_TURN_MINUTES);
         figure(form, event, "Lowest peak", "° elevation", 0, 90, Literals.POLICIES__MINIMUM_PEAK_ELEVATION_DEG);
+        figure(form, event, "Reached from", "° elevation at the chaser", 0, 90, Literals.POLICIES__REACH_ELEVATION_DEG);
         form.check("An operator may work alone at a roadside",
                 policy(event, Literals.POLICIES__LONE_OPERATOR_ALLOWED));
 

@@ -36,7 +36,7 @@ public final class PlanPerspective implements IPerspectiveFactory {
         below.addPlaceholder(PROGRESS);
         below.addPlaceholder("org.straddle.ui.*");
 
-        IFolderLayout above = layout.createFolder("above", IPageLayout.TOP, 0.5f, editors);
+        IFolderLayout above = layout.createFolder("above", IPageLayout.TOP, 0.6f, editors);
         whenInstalled(above, DAY_SHEET);
         whenInstalled(above, MAP);
     }
