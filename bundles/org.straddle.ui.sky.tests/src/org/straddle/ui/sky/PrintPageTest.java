@@ -11,7 +11,7 @@ import org.straddle.outlook.SitePass;
 import org.straddle.ui.sky.pass.PassSheet;
 import org.straddle.ui.sky.pass.SheetWords;
 
-class PassPageTest {
+class PrintPageTest {
 
     @Test
     void namesCannotBreakThePageAndNothingIsFetched() {
@@ -19,7 +19,8 @@ class PassPageTest {
         event.getSites().forEach(site -> site.setName("<script>alert(\"x\")</script> & co"));
         Outlook outlook = Outlook.of(event, null);
         SitePass found = outlook.passes().get(0);
-        String page = PassPage.of(new SheetWords(PassSheet.of(outlook, found).orElseThrow()), new byte[] {1, 2, 3});
+        String page = PassExport.page(new SheetWords(PassSheet.of(outlook, found).orElseThrow()),
+                new byte[] {1, 2, 3}).toString();
         assertFalse(page.contains("<script"), page);
         assertTrue(page.contains("&lt;script&gt;alert(&quot;x&quot;)&lt;/script&gt; &amp; co"));
         assertFalse(page.contains("http"), "a page for the field must not need a network");

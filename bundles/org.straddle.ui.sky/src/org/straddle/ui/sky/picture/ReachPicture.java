@@ -1,0 +1,220 @@
+package org.straddle.ui.sky.picture;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.graphics.Font;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
+import org.straddle.sky.CommonView;
+import org.straddle.ui.sky.reach.ReachRow;
+import org.straddle.ui.sky.reach.ReachSheet;
+import org.straddle.ui.sky.reach.Slice;
+
+/**
+ * Time across, places down. Each cell tells with a number, and with a hatch that is denser the greater it is, how well
+ * the place is reached then; a bar below tells exactly when.
+ */
+public final class ReachPicture {
+
+    private static final int PAD = 6;
+    private static final int INDENT = 14;
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
+    private static final DateTimeFormatter HALVES = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.UK);
+    /** Distance of hatch lines from sparse to dense, pixels. */
+    private static final int[] PITCHES = {13, 9, 6, 4, 3};
+    private static final double[] DEGREES = {5, 15, 30, 50};
+    private static final double[] PERCENTS = {10, 30, 60, 90};
+
+    private final Brush brush;
+    private final ReachSheet sheet;
+    private final int left;
+    private final int top;
+    private final int gutter;
+    private final int width;
+    private final int row;
+
+    private ReachPicture(Brush brush, ReachSheet sheet, int left, int top, int width) {
+        this.brush = brush;
+        this.sheet = sheet;
+        this.left = left;
+        this.top = top;
+        this.row = rowHeight(brush);
+        this.gutter = Math.min(width / 3, sheet.rows().stream().mapToInt(r -> brush.size(label(r), face(r)).x + indent(r))
+                .reduce(brush.size("Elevation here", brush.faces().plain()).x, Math::max) + 2 * PAD);
+        this.width = width - gutter - PAD;
+    }
+
+    /** Height of the whole picture: a line of times, the site, and all rows. */
+    public static int height(GC gc, Faces faces, ReachSheet sheet) {
+        Brush brush = new Brush(gc, faces);
+        return rowHeight(brush) * (sheet.rows().size() + 2) + PAD;
+    }
+
+    /**
+     * @param chosen index of the row to mark, or -1
+     */
+    public static void paint(GC gc, Faces faces, ReachSheet sheet, Rectangle area, int scrolled, int chosen) {
+        Brush brush = new Brush(gc, faces);
+        brush.fill(area, Palette.PAPER);
+        ReachPicture picture = new ReachPicture(brush, sheet, area.x, area.y, area.width);
+        gc.setClipping(area.x, area.y + 2 * picture.row, area.width, Math.max(0, area.height - 2 * picture.row));
+        for (int i = 0; i < sheet.rows().size(); i++) {
+            int y = area.y + (i + 2) * picture.row - scrolled;
+            if (y > area.y && y < area.y + area.height) {
+                picture.place(sheet.rows().get(i), y, i == chosen);
+            }
+        }
+        gc.setClipping((Rectangle) null);
+        picture.head();
+    }
+
+    /** Which row lies at a height; may be out of range. */
+    public static int rowAt(GC gc, Faces faces, int y, int scrolled) {
+        int row = rowHeight(new Brush(gc, faces));
+        return y < 2 * row ? -1 : (y + scrolled) / row - 2;
+    }
+
+    /** The part of the rows that must be in sight to see one of them: from, to. */
+    public static int[] extent(GC gc, Faces faces, int index) {
+        int row = rowHeight(new Brush(gc, faces));
+        return new int[] {index * row, (index + 1) * row, 2 * row};
+    }
+
+    private static int rowHeight(Brush brush) {
+        return brush.size("0", brush.faces().plain()).y + 12;
+    }
+
+    private void head() {
+        DateTimeFormatter clock = sheet.slices().stream().skip(1).allMatch(s -> s.window().start().getEpochSecond() % 60 == 0)
+                ? CLOCK : HALVES;
+        int next = 0;
+        for (Slice slice : sheet.slices()) {
+            Instant at = slice == sheet.slices().get(0) ? sheet.grain().rounded(slice.window().start())
+                    : slice.window().start();
+            String words = (slice == sheet.slices().get(0) ? HALVES : clock).format(at.atOffset(ZoneOffset.UTC));
+            int x = x(slice.window().start());
+            brush.pen(Palette.QUIET, 1, null);
+            brush.line(x, top + row - 4, x, top + row);
+            if (x >= next && x + brush.size(words, brush.faces().small()).x <= left + gutter + width + PAD) {
+                brush.words(words, x + 1, top + 2, brush.faces().small(), Palette.QUIET);
+                next = x + brush.size(words, brush.faces().small()).x + 5;
+            }
+        }
+        brush.words("Elevation here", left + PAD, top + row + 4, brush.faces().plain(), Palette.INK);
+        for (Slice slice : sheet.slices()) {
+            cell(slice, top + row, slice.hereDeg(), DEGREES, "°", Palette.GROUND_EDGE);
+        }
+        brush.pen(Palette.INK, 1, null);
+        brush.line(left, top + 2 * row - 1, left + gutter + width, top + 2 * row - 1);
+    }
+
+    private void place(ReachRow place, int y, boolean chosen) {
+        if (chosen) {
+            brush.fill(new Rectangle(left, y, gutter + width, row), Palette.SKY);
+        }
+        Font face = face(place);
+        brush.words(fitted(label(place), face, gutter - indent(place) - PAD), left + PAD + indent(place), y + 3, face,
+                Palette.INK);
+        boolean square = place.kind() == ReachRow.Kind.SQUARE;
+        for (int i = 0; i < sheet.slices().size(); i++) {
+            OptionalDouble value = place.cells().get(i);
+            if (value.isPresent()) {
+                cell(sheet.slices().get(i), y, value.getAsDouble(), square ? DEGREES : PERCENTS, square ? "°" : "%",
+                        square ? Palette.BIRD : Palette.WORKED);
+            }
+        }
+        for (CommonView view : place.views()) {
+            int x = x(view.window().start());
+            brush.fill(new Rectangle(x, y + row - 5, Math.max(2, x(view.window().end()) - x), 4), Palette.INK);
+        }
+        brush.pen(Palette.GRID, 1, null);
+        brush.line(left, y + row - 1, left + gutter + width, y + row - 1);
+        if (chosen) {
+            brush.pen(Palette.INK, 2, null);
+            brush.gc().drawRectangle(left + 1, y, gutter + width - 2, row - 1);
+        }
+    }
+
+    private void cell(Slice slice, int y, double value, double[] steps, String unit, Color color) {
+        int x = x(slice.window().start());
+        Rectangle box = new Rectangle(x + 1, y + 2, x(slice.window().end()) - x - 2, row - 8);
+        int level = 0;
+        while (level < steps.length && value >= steps[level]) {
+            level++;
+        }
+        hatch(box, PITCHES[level], color);
+        String words = (value > 0 && value < 0.5 ? "<1" : String.valueOf(Math.round(value))) + unit;
+        Point size = brush.size(words, brush.faces().small());
+        if (size.x + 2 <= box.width) {
+            Rectangle place = new Rectangle(box.x + (box.width - size.x) / 2, box.y + (box.height - size.y) / 2 , size.x,
+                    size.y);
+            brush.fill(new Rectangle(place.x - 2, place.y, place.width + 4, place.height), Palette.PAPER);
+            brush.words(words, place.x, place.y, brush.faces().small(), Palette.INK);
+        }
+    }
+
+    /** Rising lines at multiples of the pitch on the canvas, so that neighbouring cells join. */
+    private void hatch(Rectangle box, int pitch, Color color) {
+        if (box.width <= 0 || box.height <= 0) {
+            return;
+        }
+        brush.pen(color, 1, null);
+        int right = box.x + box.width - 1;
+        int bottom = box.y + box.height - 1;
+        for (int c = Math.floorDiv(box.x + box.y, pitch) * pitch + pitch; c <= right + bottom; c += pitch) {
+            int high = Math.max(box.y, c - right);
+            int low = Math.min(bottom, c - box.x);
+            brush.line(c - high, high, c - low, low);
+        }
+    }
+
+    private int x(Instant at) {
+        double whole = sheet.found().pass().duration().toMillis();
+        return left + gutter
+                + (int) Math.round(Duration.between(sheet.found().pass().aos(), at).toMillis() / whole * width);
+    }
+
+    private static String label(ReachRow place) {
+        return place.kind() == ReachRow.Kind.REGION
+                ? place.name() + String.format(Locale.ROOT, ", %.0f %%", place.sharePercent()) : place.name();
+    }
+
+    private Font face(ReachRow place) {
+        return place.kind() == ReachRow.Kind.SQUARE ? brush.faces().plain() : brush.faces().bold();
+    }
+
+    private static int indent(ReachRow place) {
+        return place.kind() == ReachRow.Kind.SQUARE ? INDENT : 0;
+    }
+
+    private String fitted(String words, Font face, int most) {
+        String fitting = words;
+        while (fitting.length() > 1 && brush.size(fitting, face).x > most) {
+            fitting = fitting.substring(0, fitting.length() - (fitting.endsWith("…") ? 2 : 1)) + "…";
+        }
+        return fitting;
+    }
+
+    /** All rows on a page of their own, with the title above and the key below. */
+    public static void paper(GC gc, Faces faces, ReachSheet sheet, String title, List<String> below, Rectangle area) {
+        Brush brush = new Brush(gc, faces);
+        brush.fill(area, Palette.PAPER);
+        brush.words(title, area.x + PAD, area.y + PAD, faces.bold(), Palette.INK);
+        int line = brush.size(title, faces.bold()).y + 2 * PAD;
+        int height = height(gc, faces, sheet);
+        paint(gc, faces, sheet, new Rectangle(area.x, area.y + line, area.width, height), 0, -1);
+        int y = area.y + line + height + PAD;
+        for (String words : below) {
+            brush.words(words, area.x + PAD, y, faces.small(), Palette.QUIET);
+            y += brush.size(words, faces.small()).y + 2;
+        }
+    }
+}
