@@ -4,6 +4,8 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 import org.straddle.model.Bird;
@@ -35,6 +37,10 @@ final class PassesCommand extends EventCommand {
             description = "Leave out passes that peak lower than this, degrees (default ${DEFAULT-VALUE}).")
     private double leastPeakDeg;
 
+    @Option(names = "--reach", description = "Add a column: who of the regions' chasers has the bird up, on average over the "
+            + "pass, per cent.")
+    private boolean withReach;
+
     @Override
     int work() throws Exception {
         Site onlySite = site == null ? null
@@ -47,28 +53,38 @@ final class PassesCommand extends EventCommand {
                 .filter(p -> onlySite == null || p.site() == onlySite)
                 .filter(p -> onlyBird == null || p.bird() == onlyBird)
                 .filter(p -> p.pass().peakElevationDeg() >= leastPeakDeg).toList();
-        rows.print(table(passes, outlook.zone()), out());
+        rows.print(table(passes, outlook), out());
         if (rows.forPeople()) {
             out().printf("%d passes; times in UTC, local times of %s%n", passes.size(), outlook.zone());
         }
         return StraddleCommand.DONE;
     }
 
-    private static Table table(List<SitePass> passes, ZoneId zone) {
-        Table table = new Table(Table.column("site", "Site"), Table.column("squares", "Squares"),
+    private Table table(List<SitePass> passes, Outlook outlook) {
+        List<Table.Column> columns = new ArrayList<>(List.of(Table.column("site", "Site"), Table.column("squares", "Squares"),
                 Table.column("bird", "Bird"), Table.column("aos", "AOS (UTC)"), Table.column("aosLocal", "AOS (local)"),
                 Table.column("tca", "TCA (UTC)"), Table.column("los", "LOS (UTC)"), Table.column("minutes", "min"),
                 Table.column("aosAzimuthDeg", "AOS az°"), Table.column("tcaAzimuthDeg", "TCA az°"),
                 Table.column("losAzimuthDeg", "LOS az°"), Table.column("peakElevationDeg", "peak°"),
-                Table.column("leastRangeKm", "range km"), Table.column("cut", "cut"));
+                Table.column("leastRangeKm", "range km"), Table.column("cut", "cut")));
+        if (withReach) {
+            columns.add(Table.column("reachPercent", "reach %"));
+        }
+        Table table = new Table(columns.toArray(Table.Column[]::new));
+        ZoneId zone = outlook.zone();
         for (SitePass row : passes) {
             Pass pass = row.pass();
-            table.row(row.site().getName(), List.copyOf(row.site().getSquares()), row.bird().getName(),
-                    second(pass.aos()), LOCAL.format(second(pass.aos()).atZone(zone)), second(pass.tca()), second(pass.los()),
+            List<Object> values = new ArrayList<>(Arrays.asList(row.site().getName(),
+                    List.copyOf(row.site().getSquares()), row.bird().getName(), second(pass.aos()),
+                    LOCAL.format(second(pass.aos()).atZone(zone)), second(pass.tca()), second(pass.los()),
                     rounded(pass.duration().toMillis() / 60_000.0, 10), rounded(pass.aosAzimuthDeg(), 1),
                     rounded(pass.tcaAzimuthDeg(), 1), rounded(pass.losAzimuthDeg(), 1),
                     rounded(pass.peakElevationDeg(), 10), rounded(pass.minRangeKm(), 1),
-                    (pass.startsBefore() ? "start" : "") + (pass.endsAfter() ? "end" : ""));
+                    (pass.startsBefore() ? "start" : "") + (pass.endsAfter() ? "end" : "")));
+            if (withReach) {
+                values.add(outlook.reach().of(row).map(reach -> rounded(100 * reach.mean(), 1)).orElse(null));
+            }
+            table.row(values.toArray());
         }
         return table;
     }

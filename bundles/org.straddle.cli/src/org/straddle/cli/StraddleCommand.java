@@ -13,7 +13,7 @@ import picocli.CommandLine.Spec;
 /** The command line as a whole: its commands, its exit codes, and how it reports what went wrong. */
 @Command(name = "straddle", version = "Straddle 0.1.0", mixinStandardHelpOptions = true, sortOptions = false,
         description = "Plans a group satellite rove: who goes where, when, and works which passes.",
-        subcommands = { DemoCommand.class, ImportCommand.class, PassesCommand.class, PlanCommand.class,
+        subcommands = { DemoCommand.class, ImportCommand.class, PassesCommand.class, ReachCommand.class, PlanCommand.class,
             CheckCommand.class, PackCommand.class, ReviewCommand.class, PublishCommand.class, LinesCommand.class },
         footerHeading = "%nExit codes:%n",
         footer = { "  0  done", "  1  done, but blockers were found", "  2  wrong input or usage" })

@@ -38,6 +38,7 @@ public final class DemoEvent {
         DemoTeams.addTo(event);
         DemoSites.addTo(event);
         demands(event);
+        DemoRegions.addTo(event);
         DemoBirds.addTo(event);
         DemoDraft.addTo(event);
         return event;

@@ -1,0 +1,84 @@
+package org.straddle.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** {@code reach}: windows to a far square or region, from one site or all. */
+class ReachCommandTest {
+
+    @TempDir
+    static Path folder;
+
+    private static Path event;
+
+    @BeforeAll
+    static void demo() {
+        event = folder.resolve("demo");
+        assertEquals(0, Console.run("demo", event).code());
+    }
+
+    private static List<String> csv(Object... more) {
+        Object[] words = new Object[more.length + 4];
+        System.arraycopy(new Object[] {"reach", event, "--format", "csv"}, 0, words, 0, 4);
+        System.arraycopy(more, 0, words, 4, more.length);
+        Console run = Console.run(words);
+        assertEquals(0, run.code(), run.err());
+        return run.out().lines().toList();
+    }
+
+    @Test
+    void bothEndsStandAboveWhatWasAsked() {
+        List<String> lines = csv("--to", "JO01", "--from", "Redshank", "--least", "7.5");
+        assertEquals("site,bird,start,end,minutes,best,elevationHereDeg,elevationThereDeg", lines.get(0));
+        assertTrue(lines.size() > 5, lines.toString());
+        for (String line : lines.subList(1, lines.size())) {
+            String[] cells = line.split(",");
+            assertEquals("Redshank Mark", cells[0]);
+            assertTrue(Double.parseDouble(cells[6]) >= 7.5 && Double.parseDouble(cells[7]) >= 7.5, line);
+            assertTrue(cells[2].compareTo(cells[5]) <= 0 && cells[5].compareTo(cells[3]) <= 0, line);
+        }
+    }
+
+    @Test
+    void withoutASiteEverySiteIsAsked() {
+        List<String> all = csv("--to", "Fjord Rim", "--bird", "Tern-1", "--least", "5");
+        List<String> one = csv("--to", "Fjord Rim", "--bird", "Tern-1", "--least", "5", "--from", "Desert Post");
+        assertTrue(all.containsAll(one) && one.size() < all.size());
+        assertTrue(all.stream().skip(1).allMatch(line -> line.contains("Tern-1 (demo)")));
+        assertTrue(csv("--to", "Fjord Rim", "--bird", "Tern-1").size() > all.size());
+    }
+
+    @Test
+    void theSentenceBelowTheTableSaysWhatWasAsked() {
+        Console run = Console.run("reach", event, "--to", "ip62", "--from", "Desert Post", "--bird", "Tern-1");
+        assertEquals(0, run.code());
+        assertTrue(run.out().contains("windows to IP62 above 0.0° at both ends"), run.out());
+    }
+
+    @Test
+    void whatCannotBeAsked() {
+        Console place = Console.run("reach", event, "--to", "Nowhere");
+        assertEquals(2, place.code());
+        assertTrue(place.err().contains("Nowhere") && place.err().contains("Fjord Rim"), place.err());
+        assertEquals(2, Console.run("reach", event).code());
+        assertEquals(2, Console.run("reach", event, "--to", "JO01", "--least", "90").code());
+    }
+
+    @Test
+    void passesTellTheirReach() {
+        Console run = Console.run("passes", event, "--bird", "Tern-1", "--site", "Desert Post", "--reach", "--format", "csv");
+        List<String> lines = run.out().lines().toList();
+        assertTrue(lines.get(0).endsWith(",reachPercent"), lines.get(0));
+        for (String line : lines.subList(1, lines.size())) {
+            double percent = Double.parseDouble(line.substring(line.lastIndexOf(',') + 1));
+            assertTrue(percent >= 0 && percent <= 100, line);
+        }
+    }
+}
