@@ -1,6 +1,5 @@
 package org.straddle.ui.sky;
 
-import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.jface.layout.GridDataFactory;
@@ -60,7 +59,7 @@ public final class ReachView extends SkyView<ReachSheet> {
     @Override
     void fill(ReachSheet newest) {
         ReachWords words = new ReachWords(newest);
-        summary.setText(words.summary() + " " + words.key());
+        summary.setText(words.summary());
         summary.requestLayout();
         picture.show(newest);
         table.show(words.rows());
@@ -85,15 +84,15 @@ public final class ReachView extends SkyView<ReachSheet> {
         int height = height(shown);
         byte[] png = FinePicture.png(getSite().getShell().getDisplay(), PAPER_WIDTH, height, gc -> ReachPicture.paint(gc,
                 picture.faces(), shown, new Rectangle(0, 0, PAPER_WIDTH, height), 0, -1));
-        return PrintPage.titled(words.title()).sentence(words.summary()).picture(png, words.key()).sentence(words.key())
-                .table("Places", ReachWords.COLUMNS, words.rows()).bytes();
+        return PrintPage.titled(words.title()).sentence(words.summary()).picture(png, words.summary())
+                .sentence(String.join(" ", ReachWords.key())).table("Places", ReachWords.COLUMNS, words.rows()).bytes();
     }
 
     private byte[] png(ReachSheet shown) {
         ReachWords words = new ReachWords(shown);
-        Rectangle area = new Rectangle(0, 0, PAPER_WIDTH, height(shown) + 90);
+        Rectangle area = new Rectangle(0, 0, PAPER_WIDTH, height(shown) + 70);
         return FinePicture.png(getSite().getShell().getDisplay(), area.width, area.height, gc -> ReachPicture.paper(gc,
-                picture.faces(), shown, words.title(), List.of(words.summary(), words.key()), area));
+                picture.faces(), shown, words.title(), words.summary(), area));
     }
 
     private int height(ReachSheet shown) {

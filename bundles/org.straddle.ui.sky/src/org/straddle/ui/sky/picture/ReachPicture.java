@@ -4,7 +4,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
-import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
@@ -16,6 +15,7 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.straddle.sky.CommonView;
 import org.straddle.ui.sky.reach.ReachRow;
 import org.straddle.ui.sky.reach.ReachSheet;
+import org.straddle.ui.sky.reach.ReachWords;
 import org.straddle.ui.sky.reach.Slice;
 
 /**
@@ -55,7 +55,8 @@ public final class ReachPicture {
     /** Height of the whole picture: a line of times, the site, and all rows. */
     public static int height(GC gc, Faces faces, ReachSheet sheet) {
         Brush brush = new Brush(gc, faces);
-        return rowHeight(brush) * (sheet.rows().size() + 2) + PAD;
+        return rowHeight(brush) * (sheet.rows().size() + 2)
+                + ReachWords.key().size() * (brush.size("0", faces.small()).y + 2) + 2 * PAD;
     }
 
     /**
@@ -74,6 +75,23 @@ public final class ReachPicture {
         }
         gc.setClipping((Rectangle) null);
         picture.head();
+        int below = area.y + (sheet.rows().size() + 2) * picture.row + PAD;
+        if (below + picture.key(below, false) <= area.y + area.height) {
+            picture.key(below, true);
+        }
+    }
+
+    /** How to read it. Returns the height. */
+    private int key(int y, boolean drawn) {
+        int line = brush.size("0", brush.faces().small()).y + 2;
+        int at = y;
+        for (String words : ReachWords.key()) {
+            if (drawn) {
+                brush.words(words, left + PAD, at, brush.faces().small(), Palette.QUIET);
+            }
+            at += line;
+        }
+        return at - y;
     }
 
     /** Which row lies at a height; may be out of range. */
@@ -151,10 +169,11 @@ public final class ReachPicture {
             level++;
         }
         hatch(box, PITCHES[level], color);
-        String words = (value > 0 && value < 0.5 ? "<1" : String.valueOf(Math.round(value))) + unit;
+        String number = value > 0 && value < 0.5 ? "<1" : String.valueOf(Math.round(value));
+        String words = brush.size(number + unit, brush.faces().small()).x <= box.width ? number + unit : number;
         Point size = brush.size(words, brush.faces().small());
-        if (size.x + 2 <= box.width) {
-            Rectangle place = new Rectangle(box.x + (box.width - size.x) / 2, box.y + (box.height - size.y) / 2 , size.x,
+        if (size.x <= box.width) {
+            Rectangle place = new Rectangle(box.x + (box.width - size.x) / 2, box.y + (box.height - size.y) / 2, size.x,
                     size.y);
             brush.fill(new Rectangle(place.x - 2, place.y, place.width + 4, place.height), Palette.PAPER);
             brush.words(words, place.x, place.y, brush.faces().small(), Palette.INK);
@@ -204,17 +223,13 @@ public final class ReachPicture {
     }
 
     /** All rows on a page of their own, with the title above and the key below. */
-    public static void paper(GC gc, Faces faces, ReachSheet sheet, String title, List<String> below, Rectangle area) {
+    public static void paper(GC gc, Faces faces, ReachSheet sheet, String title, String summary, Rectangle area) {
         Brush brush = new Brush(gc, faces);
         brush.fill(area, Palette.PAPER);
         brush.words(title, area.x + PAD, area.y + PAD, faces.bold(), Palette.INK);
         int line = brush.size(title, faces.bold()).y + 2 * PAD;
         int height = height(gc, faces, sheet);
         paint(gc, faces, sheet, new Rectangle(area.x, area.y + line, area.width, height), 0, -1);
-        int y = area.y + line + height + PAD;
-        for (String words : below) {
-            brush.words(words, area.x + PAD, y, faces.small(), Palette.QUIET);
-            y += brush.size(words, faces.small()).y + 2;
-        }
+        brush.words(summary, area.x + PAD, area.y + line + height + PAD, faces.small(), Palette.INK);
     }
 }

@@ -51,18 +51,18 @@ public final class ReachWords {
     /** In one sentence. */
     public String summary() {
         ReachRow all = sheet.rows().get(0);
-        return "On average " + percent(all.mean()) + " of all chasers have the bird up during this pass, "
+        return percent(all.mean()) + " of all chasers have the bird up on average over this pass, "
                 + percent(all.ever()) + " at some time of it"
                 + (sheet.squares() > 0 ? "; " + sheet.squaresReached() + " of " + sheet.squares()
-                        + " squares of the regions are reached" : "")
-                + ". Counted is who has it above " + degrees(sheet.leastDeg())
-                + " while it stands above the mask here; nothing is said of power, noise or hills there.";
+                        + " squares are reached" : "")
+                + ". Counted while it stands above the mask here and above " + degrees(sheet.leastDeg())
+                + " there; power, noise and hills there are left out.";
     }
 
     /** How to read the picture. */
-    public String key() {
-        return "Number and hatch: per cent of the chasers who have the bird up; for the site and for squares, its"
-                + " elevation. Bar: when both ends have it. Times UTC.";
+    public static List<String> key() {
+        return List.of("Number and hatch: per cent of the chasers who have the bird up; for the site and for squares,"
+                + " its elevation.", "Bar: when both ends have it. Times are UTC.");
     }
 
     static String percent(double part) {
