@@ -31,19 +31,6 @@ final class GpxMap extends DefaultHandler {
     private static final double LARGEST_LONGITUDE = 180;
     private static final String AGAIN = "Fetch the file again from its source.";
 
-    /** Carries a refusal through the parser. */
-    private static final class Refusal extends SAXException {
-
-        private static final long serialVersionUID = 1L;
-
-        private final ReadException refusal;
-
-        Refusal(ReadException refusal) {
-            super(refusal);
-            this.refusal = refusal;
-        }
-    }
-
     private final MapSource source;
     private final MapContent content;
     private Locator locator;
@@ -71,8 +58,8 @@ final class GpxMap extends DefaultHandler {
         GpxMap reading = new GpxMap(source, content);
         try {
             HardenedXml.parse(new InputSource(in), reading);
-        } catch (Refusal e) {
-            throw e.refusal;
+        } catch (XmlRefusal e) {
+            throw e.refusal();
         } catch (SAXParseException e) {
             throw new ReadException(source.name(), e.getLineNumber() > 0 ? e.getLineNumber() : reading.line(),
                     "this is not well-formed XML, or forbidden here: " + e.getMessage(), AGAIN, e);
@@ -123,7 +110,7 @@ final class GpxMap extends DefaultHandler {
         try {
             content.weigh(AS_POSITIONS, line());
         } catch (ReadException e) {
-            throw new Refusal(e);
+            throw new XmlRefusal(e);
         }
     }
 
@@ -149,7 +136,7 @@ final class GpxMap extends DefaultHandler {
         try {
             content.position(part, number(attributes, "lat"), number(attributes, "lon"), LARGEST_LONGITUDE, line());
         } catch (ReadException e) {
-            throw new Refusal(e);
+            throw new XmlRefusal(e);
         }
     }
 
@@ -221,7 +208,7 @@ final class GpxMap extends DefaultHandler {
         throw e;
     }
 
-    private Refusal refuse(String what, String whatToDo) {
-        return new Refusal(source.refuse(line(), what, whatToDo));
+    private XmlRefusal refuse(String what, String whatToDo) {
+        return new XmlRefusal(source.refuse(line(), what, whatToDo));
     }
 }

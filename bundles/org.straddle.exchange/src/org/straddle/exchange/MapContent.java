@@ -52,20 +52,22 @@ final class MapContent {
         boolean swap = order == CoordinateOrder.SWAPPED;
         double latitudeDeg = swap ? longitude : latitude;
         double longitudeDeg = swap ? latitude : longitude;
-        // So written that a value which is no number fails.
-        if (!(Math.abs(latitudeDeg) <= 90 && Math.abs(longitudeDeg) <= largestLongitude)) {
-            throw outOfRange(latitudeDeg, longitudeDeg, largestLongitude, line);
-        }
-        count(1, line);
+        checkPosition(source, latitudeDeg, longitudeDeg, largestLongitude, line);
+        weigh(1, line);
         trace.add(latitudeDeg, longitudeDeg);
     }
 
-    /** Something that takes as much memory as some positions, so that many small things do not slip through. */
-    void weigh(int asPositions, int line) throws ReadException {
-        count(asPositions, line);
+    /** @throws ReadException when the position is nowhere on Earth, caused by a {@link CoordinateOutOfRange} */
+    static void checkPosition(MapSource source, double latitudeDeg, double longitudeDeg, double largestLongitude, int line)
+            throws ReadException {
+        // So written that a value which is no number fails.
+        if (!(Math.abs(latitudeDeg) <= 90 && Math.abs(longitudeDeg) <= largestLongitude)) {
+            throw outOfRange(source, latitudeDeg, longitudeDeg, largestLongitude, line);
+        }
     }
 
-    private void count(int more, int line) throws ReadException {
+    /** Counts positions, or things that take as much memory, so that many small ones do not slip through. */
+    void weigh(int more, int line) throws ReadException {
         positions += more;
         if (positions > MOST_POSITIONS) {
             throw source.refuse(line, "the file has too much in it: more than " + MOST_POSITIONS / 1_000_000
@@ -74,7 +76,7 @@ final class MapContent {
         }
     }
 
-    private ReadException outOfRange(double latitudeDeg, double longitudeDeg, double largestLongitude, int line) {
+    private static ReadException outOfRange(MapSource source, double latitudeDeg, double longitudeDeg, double largestLongitude, int line) {
         boolean badLatitude = !(Math.abs(latitudeDeg) <= 90);
         String what = badLatitude ? "latitude " + latitudeDeg + " is not between -90 and 90 degrees."
                 : "longitude " + longitudeDeg + " is not between -180 and 180 degrees.";
@@ -174,7 +176,7 @@ final class MapContent {
             if (filled == null) {
                 continue;
             }
-            count(pieces - 1, line);
+            weigh(pieces - 1, line);
             for (int piece = 1; piece < pieces; piece++) {
                 double part = (double) piece / pieces;
                 double east = Math.IEEEremainder(trace.longitudeDeg(i) - trace.longitudeDeg(i - 1), 360);

@@ -31,7 +31,7 @@ public final class MapReader {
      * @throws org.eclipse.core.runtime.OperationCanceledException soon after the monitor was cancelled
      */
     public static MapFile read(Path path, CoordinateOrder order, IProgressMonitor monitor) throws ReadException {
-        return read(MapSource.of(path), order, monitor);
+        return read(MapSource.of(path, MapSource.RIGHT_FILE), order, monitor);
     }
 
     /** As {@link #read(Path, CoordinateOrder, IProgressMonitor)}, for content that is at hand. */

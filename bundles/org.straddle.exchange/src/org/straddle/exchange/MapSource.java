@@ -39,12 +39,15 @@ final class MapSource {
         return new MapSource(name, null, bytes, bytes.length);
     }
 
-    /** @throws ReadException when it is no plain file, or too large */
-    static MapSource of(Path path) throws ReadException {
+    /**
+     * @param rightFile what to choose instead, a sentence
+     * @throws ReadException when it is no plain file, or too large
+     */
+    static MapSource of(Path path, String rightFile) throws ReadException {
         String name = path.getFileName() == null ? path.toString() : path.getFileName().toString();
         if (!Files.isRegularFile(path)) {
             throw new ReadException(name, 0, Files.exists(path) ? "this is not a plain file." : "there is no such file.",
-                    RIGHT_FILE);
+                    rightFile);
         }
         try {
             long size = Files.size(path);
