@@ -37,6 +37,6 @@ final class PassExport {
         List<List<String>> rows = words.moments().stream()
                 .map(row -> Stream.concat(Stream.of(row.heading()), row.cells().stream()).toList()).toList();
         return PrintPage.titled(words.title()).picture(png, words.spoken())
-                .table("AOS, TCA and LOS", List.of("", "AOS", "TCA", "LOS"), rows).facts(words.facts());
+                .table(List.of("", "AOS", "TCA", "LOS"), rows).facts(words.facts());
     }
 }

@@ -18,7 +18,6 @@ final class PrintPage {
             p { margin: .4em 0; }
             .foot { display: flex; flex-wrap: wrap; gap: .6rem 1.4rem; align-items: flex-start; margin-top: .6em; }
             table { border-collapse: collapse; flex: none; }
-            caption { text-align: left; font-weight: 600; padding: 0 0 .2em; }
             th, td { border: 1px solid #555; padding: .15em .45em; text-align: right; white-space: nowrap;
               font-variant-numeric: tabular-nums; }
             tbody th { text-align: left; font-weight: 400; white-space: pre; }
@@ -56,8 +55,8 @@ final class PrintPage {
         return this;
     }
 
-    PrintPage table(String caption, List<String> titles, List<List<String>> rows) {
-        foot.append("<table>\n<caption>").append(escaped(caption)).append("</caption>\n<thead><tr>");
+    PrintPage table(List<String> titles, List<List<String>> rows) {
+        foot.append("<table>\n<thead><tr>");
         titles.forEach(title -> foot.append("<th>").append(escaped(title)).append("</th>"));
         foot.append("</tr></thead>\n<tbody>\n");
         for (List<String> row : rows) {

@@ -85,12 +85,12 @@ public final class ReachView extends SkyView<ReachSheet> {
         byte[] png = FinePicture.png(getSite().getShell().getDisplay(), PAPER_WIDTH, height, gc -> ReachPicture.paint(gc,
                 picture.faces(), shown, new Rectangle(0, 0, PAPER_WIDTH, height), 0, -1));
         return PrintPage.titled(words.title()).sentence(words.summary()).picture(png, words.summary())
-                .sentence(String.join(" ", ReachWords.key())).table("Places", ReachWords.COLUMNS, words.rows()).bytes();
+                .table(ReachWords.COLUMNS, words.rows()).bytes();
     }
 
     private byte[] png(ReachSheet shown) {
         ReachWords words = new ReachWords(shown);
-        Rectangle area = new Rectangle(0, 0, PAPER_WIDTH, height(shown) + 70);
+        Rectangle area = new Rectangle(0, 0, PAPER_WIDTH, height(shown) + 80);
         return FinePicture.png(getSite().getShell().getDisplay(), area.width, area.height, gc -> ReachPicture.paper(gc,
                 picture.faces(), shown, words.title(), words.summary(), area));
     }

@@ -230,6 +230,6 @@ public final class ReachPicture {
         int line = brush.size(title, faces.bold()).y + 2 * PAD;
         int height = height(gc, faces, sheet);
         paint(gc, faces, sheet, new Rectangle(area.x, area.y + line, area.width, height), 0, -1);
-        brush.words(summary, area.x + PAD, area.y + line + height + PAD, faces.small(), Palette.INK);
+        brush.words(summary.replace(". ", ".\n"), area.x + PAD, area.y + line + height + PAD, faces.small(), Palette.INK);
     }
 }

@@ -22,7 +22,7 @@ final class Spots {
     }
 
     void take(Rectangle place) {
-        taken.add(place);
+        taken.add(new Rectangle(place.x - 4, place.y - 1, place.width + 8, place.height + 2));
     }
 
     /** A free place for words of a size close to an anchor, if there is one; it is taken then. */
