@@ -28,6 +28,9 @@ record RuleCase(String rule, LocalDate day, String wrong, String right) {
                 of("days-wrong", "A -days +days from=06:00 until=90d22:00", "A -days +days from=06:00 until=9d22:00"),
                 of("demand-square-wrong", "event +demands square=H94 sharePercent=50",
                         "event +demands square=hp94 sharePercent=50"),
+                of("region-wrong", "event +regions sharePercent=50 squares=ZZ99",
+                        "event +regions sharePercent=50 squares=hp94"),
+                of("region-wrong", "event +regions sharePercent=50", "event +regions squares=HP94,HP95"),
                 // sites
                 of("position-wrong", "S1 latitudeDeg=91", "S1 latitudeDeg=89"),
                 of("position-wrong", "Home longitudeDeg=-181", "Home longitudeDeg=-179"),
@@ -73,6 +76,9 @@ record RuleCase(String rule, LocalDate day, String wrong, String right) {
                                 + " / A: S1 1d00:00-1d02:00 [Tern 1d00:10-1d00:20]",
                         "policies elementSetAgeLimitDays=1.01 / A -days +days from=06:00 until=1d12:00"
                                 + " / A: S1 1d00:00-1d02:00 [Tern 1d00:10-1d00:20]"),
+                // of an epoch yet to come, such as a set of next month imported by mistake
+                of("elements-too-old", "Tern -elementSets +elementSets catalogueNumber=1 epoch=15d12:00 meanMotionRevPerDay=14",
+                        "Tern -elementSets +elementSets catalogueNumber=1 epoch=14d00:00 meanMotionRevPerDay=14"),
                 of("elements-of-another-bird", "Tern catalogueNumber=77", "Tern -catalogueNumber"),
                 of("catalogue-number-twice", "Tern catalogueNumber=2", "Tern catalogueNumber=77"),
                 of("bird-not-working", "Tern state=not_working / A: S1 10:00-11:00 [Tern 10:20-10:30]",

@@ -56,6 +56,7 @@ final class PassesCommand extends EventCommand {
         rows.print(table(passes, outlook), out());
         if (rows.forPeople()) {
             out().printf("%d passes; times in UTC, local times of %s%n", passes.size(), outlook.zone());
+            outlook.orientationNotice().ifPresent(out()::println);
         }
         return StraddleCommand.DONE;
     }

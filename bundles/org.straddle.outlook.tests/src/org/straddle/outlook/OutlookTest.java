@@ -356,4 +356,19 @@ class OutlookTest {
         assertEquals(EventSpan.LONGEST, world.outlook().span().duration());
         assertEquals(Trouble.Kind.DAYS, world.outlook().troubles().get(0).kind());
     }
+
+    /** A set one day old, by the usual growth 1 km + 3 km a day at 7.5 km/s, and nothing known of the Earth's turning. */
+    @Test
+    void everyPassHasAnError() {
+        World world = new World();
+        Site site = world.site(64, -21, "HP94");
+        Bird bird = world.bird("Auk (demo)", World.low(World.MORNING.minus(Duration.ofDays(1)), 33));
+        Outlook outlook = world.outlook();
+        for (SitePass pass : outlook.passes(site, bird)) {
+            double error = outlook.error(pass.pass()).timeErrorS();
+            double days = Duration.between(World.MORNING, pass.pass().tca()).toSeconds() / 86_400.0 + 1;
+            assertEquals((1 + 3 * days) / 7.5 + 0.15, error, 0.02);
+        }
+        assertTrue(outlook.orientationNotice().orElseThrow().contains("0.1 s"));
+    }
 }

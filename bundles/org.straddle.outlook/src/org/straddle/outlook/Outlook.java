@@ -38,8 +38,10 @@ import org.straddle.sky.Area;
 import org.straddle.sky.ElementSet;
 import org.straddle.sky.ElementSetException;
 import org.straddle.sky.Ephemeris;
+import org.straddle.sky.ErrorGrowth;
 import org.straddle.sky.Horizon;
 import org.straddle.sky.Pass;
+import org.straddle.sky.PassError;
 import org.straddle.sky.PassSearch;
 import org.straddle.sky.Place;
 import org.straddle.sky.Sun;
@@ -249,6 +251,19 @@ public final class Outlook {
     /** Where the bird of a pass is through the span, by the element set of the pass. */
     public Ephemeris ephemeris(Pass pass) {
         return ephemeris(pass.elements());
+    }
+
+    /** How far the real pass may be from the computed one. */
+    public PassError error(Pass pass) {
+        return PassError.of(pass, ErrorGrowth.USUAL, search.orientation());
+    }
+
+    /**
+     * What is missing of the Earth's turning for the time of the event, in a sentence; empty when the data cover
+     * it. It is part of {@link #error}, and too little to be a trouble.
+     */
+    public Optional<String> orientationNotice() {
+        return search.orientation().notice(span);
     }
 
     /** Whether the bird stays above the site's mask during the whole window. */

@@ -265,15 +265,17 @@ class EphemerisTest {
         assertThrows(OperationCanceledException.class, () -> Ephemeris.of(tern, Invented.DAY, cancelled));
     }
 
-    /** One kilometre at the epoch, three a day, at the bird's 7.5 km/s. */
+    /** One kilometre at the epoch, three a day, at the bird's 7.5 km/s; a tenth of a second for the Earth's turning. */
     @Test
     void errorOfAnAgedElementSet() {
         Pass pass = Ephemeris.of(tern, Invented.DAY, null).passes(Invented.SKERRY, Horizon.flat(0)).get(0);
         double days = Duration.between(tern.epoch(), pass.tca()).toSeconds() / 86_400.0;
         PassError usual = PassError.of(pass);
         assertEquals(1 + 3 * days, usual.alongTrackKm(), 1e-3);
-        assertEquals((1 + 3 * days) / 7.504, usual.timeErrorS(), 1e-3);
-        assertEquals(2 / 7.504, PassError.of(pass, new ErrorGrowth(2, 0)).timeErrorS(), 1e-3);
+        assertEquals((1 + 3 * days) / 7.504, usual.ageTimeS(), 1e-3);
+        assertEquals((1 + 3 * days) / 7.504 + 0.1 + 0.05, usual.timeErrorS(), 1e-3);
+        ErrorGrowth fresh = new ErrorGrowth(2, 0);
+        assertEquals(2 / 7.504, PassError.of(pass, fresh, EarthOrientation.none()).ageTimeS(), 1e-3);
     }
 
     /** A window half a second long, and one that ends within its first step. */

@@ -19,6 +19,9 @@ public final class EarthOrientation {
 
     private static final EarthOrientation NONE = new EarthOrientation("none", EarthFrames.withoutOrientation(), null);
 
+    /** What not knowing the Earth's turning adds to the time of a rise or set at most, seconds: UT1−UTC stays below 0.9 s. */
+    static final double IGNORED_TIME_ERROR_S = 0.1;
+
     /** Modified Julian day of 1970-01-01. */
     private static final int UNIX_EPOCH_MJD = 40_587;
 
