@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 import org.straddle.grid.MapRole;
 import org.straddle.grid.Trace;
@@ -29,6 +30,9 @@ final class GpxMap extends DefaultHandler {
 
     private static final int LONGEST_NAME = 200;
     private static final double LARGEST_LONGITUDE = 180;
+    /** Java would read "1d" and "0x1p3", too. */
+    private static final Pattern DECIMAL = Pattern.compile("[\\s\\d.eE+-]*");
+
     private static final String AGAIN = "Fetch the file again from its source.";
 
     private final MapSource source;
@@ -146,8 +150,7 @@ final class GpxMap extends DefaultHandler {
             throw refuse("a point without the attribute " + attribute + ".", AGAIN);
         }
         try {
-            // Java would read "1d" and "0x1p3", too.
-            if (!value.matches("[\\s\\d.eE+-]*")) {
+            if (!DECIMAL.matcher(value).matches()) {
                 throw new NumberFormatException();
             }
             return Double.parseDouble(value);
