@@ -156,7 +156,8 @@ public final class SheetWords {
         if (!sun.isUp()) {
             return "below the horizon";
         }
-        String where = degrees(sun.elevationDeg()) + " high in the " + Compass.wind(sun.azimuthDeg())
+        String where = (sun.elevationDeg() < 0.5 ? "at the horizon in the " : degrees(sun.elevationDeg()) + " high in the ")
+                + Compass.wind(sun.azimuthDeg())
                 + " (" + Compass.whole(sun.azimuthDeg()) + "°) at TCA" + (sheet.isSunHidden() ? ", behind the mask" : "");
         return where + sheet.nearestSun().map(near -> "; nearest to the bird " + degrees(near.separationDeg()) + " at "
                 + sheet.grain().utc(near.look().at()) + " UTC"
