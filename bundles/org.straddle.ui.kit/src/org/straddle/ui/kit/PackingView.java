@@ -11,12 +11,6 @@ import org.eclipse.jface.action.IToolBarManager;
 import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.action.Separator;
 import org.eclipse.jface.layout.GridLayoutFactory;
-import org.eclipse.jface.viewers.ArrayContentProvider;
-import org.eclipse.jface.viewers.ComboViewer;
-import org.eclipse.jface.viewers.ISelection;
-import org.eclipse.jface.viewers.IStructuredSelection;
-import org.eclipse.jface.viewers.LabelProvider;
-import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleListener;
 import org.eclipse.swt.custom.SashForm;
@@ -29,92 +23,64 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
-import org.eclipse.ui.ISelectionListener;
-import org.eclipse.ui.IWorkbenchPart;
 import org.eclipse.ui.actions.ActionFactory;
-import org.eclipse.ui.part.ViewPart;
 import org.straddle.kit.PackingList;
 import org.straddle.kit.PackingRow;
 import org.straddle.kit.PackingSheet;
+import org.straddle.model.Event;
 import org.straddle.model.Stop;
 import org.straddle.model.Team;
 import org.straddle.ui.parts.EmptyOr;
+import org.straddle.ui.parts.TabLeaves;
+import org.straddle.ui.parts.ThingView;
 import org.straddle.ui.session.EventSession;
-import org.straddle.ui.session.SessionListener;
-import org.straddle.ui.things.Icons;
-import org.straddle.ui.things.ThingText;
 import org.straddle.ui.things.Times;
 
 /**
  * What one team takes along, ticked off item by item, with what is missing beside it. Follows a team or a stop that
  * is selected elsewhere.
  */
-public final class PackingView extends ViewPart implements SessionListener {
+public final class PackingView extends ThingView<Team> {
 
     public static final String ID = "org.straddle.ui.kit.packing";
 
-    private final EventSession session = EventSession.current();
+    private final EventSession session = session();
     private final Packer packer = new Packer();
-    private final ISelectionListener follow = this::follow;
-    private EmptyOr<Composite> pages;
     private EmptyOr<SashForm> kitPages;
-    private ComboViewer teams;
     private Label summary;
     private PackingTable table;
     private Text remarks;
-    private Team team;
     private PackingList list;
 
-    @Override
-    public void createPartControl(Composite parent) {
-        pages = new EmptyOr<>(parent, "", "", this::content);
-        actions();
-        getSite().getPage().addPostSelectionListener(follow);
-        session.addListener(this);
-        refresh();
-    }
-
-    @Override
-    public void dispose() {
-        session.removeListener(this);
-        getSite().getPage().removePostSelectionListener(follow);
-        super.dispose();
+    public PackingView() {
+        super("The event has no teams.",
+                "Make a team in the explorer and give it a kit; its packing list then stands here.");
     }
 
     @Override
     public void setFocus() {
-        if (list == null) {
-            pages.setFocus();
-        } else if (list.isEmpty()) {
-            teams.getControl().setFocus();
+        if (thing() == null || list.isEmpty()) {
+            pages().setFocus();
         } else {
             table.control().setFocus();
         }
     }
 
     @Override
-    public void opened(EventSession opened) {
-        refresh();
+    protected List<Team> things(Event event) {
+        return event.getTeams();
     }
 
     @Override
-    public void closed(EventSession closed) {
-        refresh();
+    protected Object meant(Object selected) {
+        return selected instanceof Stop stop ? stop.getTeam() : selected;
     }
 
     @Override
-    public void edited(EventSession edited) {
-        refresh();
-    }
-
-    private Composite content(Composite parent) {
+    protected Composite content(Composite parent) {
         Composite body = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(3).margins(6, 4).spacing(8, 4).applyTo(body);
-        new Label(body, SWT.NONE).setText("&Team:");
-        teams = new ComboViewer(body, SWT.READ_ONLY);
-        teams.setContentProvider(ArrayContentProvider.getInstance());
-        teams.setLabelProvider(LabelProvider.createTextProvider(thing -> ThingText.of((Team) thing)));
-        teams.addSelectionChangedListener(change -> choose((Team) change.getStructuredSelection().getFirstElement()));
+        chooser(body, "&Team:");
         summary = new Label(body, SWT.NONE);
         summary.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
         kitPages = new EmptyOr<>(body, "", "", this::kit);
@@ -128,8 +94,7 @@ public final class PackingView extends ViewPart implements SessionListener {
         remarks = new Text(sash, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL | SWT.BORDER);
         remarks.getAccessible().addAccessibleListener(AccessibleListener.getNameAdapter(
                 asked -> asked.result = "What is missing, and how long the energy lasts"));
-        remarks.addTraverseListener(key -> key.doit |= key.detail == SWT.TRAVERSE_TAB_NEXT
-                || key.detail == SWT.TRAVERSE_TAB_PREVIOUS);
+        TabLeaves.on(remarks);
         sash.setWeights(76, 24);
         sash.addControlListener(ControlListener.controlResizedAdapter(resized -> {
             var size = sash.getSize();
@@ -138,36 +103,8 @@ public final class PackingView extends ViewPart implements SessionListener {
         return sash;
     }
 
-    private void refresh() {
-        List<Team> all = session.isOpen() ? session.event().getTeams() : List.of();
-        list = null;
-        if (!session.isOpen()) {
-            pages.say("No event is open.", "Open an event folder, make a new event, or look at the demo event.");
-            return;
-        }
-        if (all.isEmpty()) {
-            pages.say("The event has no teams.", "Make a team in the explorer and give it a kit; its packing list then"
-                    + " stands here.");
-            return;
-        }
-        if (!all.contains(team)) {
-            team = all.get(0);
-        }
-        teams.setInput(List.copyOf(all));
-        teams.setSelection(new StructuredSelection(team));
-        teams.getControl().requestLayout();
-        show();
-        pages.showContent(true);
-    }
-
-    private void choose(Team chosen) {
-        if (chosen != null && chosen != team) {
-            team = chosen;
-            show();
-        }
-    }
-
-    private void show() {
+    @Override
+    protected void show(Team team) {
         list = PackingList.of(team);
         summary.setText(list.isEmpty() ? "" : list.summary());
         summary.setToolTipText(summary.getText());
@@ -187,16 +124,6 @@ public final class PackingView extends ViewPart implements SessionListener {
         kitPages.showContent(true);
     }
 
-    private void follow(IWorkbenchPart from, ISelection selection) {
-        if (from != this && session.isOpen() && selection instanceof IStructuredSelection things) {
-            Object first = things.getFirstElement();
-            Team pointed = first instanceof Stop stop ? stop.getTeam() : first instanceof Team one ? one : null;
-            if (session.event().getTeams().contains(pointed)) {
-                teams.setSelection(new StructuredSelection(pointed));
-            }
-        }
-    }
-
     /** One step of undo, however many rows. */
     private void tick(List<PackingRow> rows, boolean packed) {
         if (!session.isOpen()) {
@@ -212,29 +139,31 @@ public final class PackingView extends ViewPart implements SessionListener {
             command = Ticks.untick(session.editingDomain(), rows);
         }
         if (command == null || !session.execute(command)) {
-            show();
+            show(thing());
         }
     }
 
     private void tickChosen() {
         List<PackingRow> rows = table.chosen();
-        if (list != null && !rows.isEmpty()) {
+        if (!rows.isEmpty()) {
             tick(rows, rows.stream().anyMatch(row -> row.packed().isEmpty()));
         }
     }
 
-    private void actions() {
-        Action tick = action("&Tick off or clear\tSpace", "accepted", this::tickChosen);
-        Action open = action("&Open item\tEnter", "open",
+    @Override
+    protected void equip(Composite content) {
+        super.equip(content);
+        Action tick = act("&Tick off or clear\tSpace", "accepted", this::tickChosen);
+        Action open = act("&Open item\tEnter", "open",
                 () -> table.chosen().stream().findFirst().ifPresent(row -> session.reveal(row.item())));
-        Action openTeam = action("Open &team", "team", () -> session.reveal(team));
-        Action name = action("Change the &packer's name…", "operator", () -> packer.ask(getSite().getShell()));
-        Action clear = action("&Clear all ticks", "remove", () -> tick(list.rows(), false));
-        Action print = action("P&rint in the browser", "publish",
+        Action openTeam = act("Open &team", "team", () -> session.reveal(thing()));
+        Action name = act("Change the &packer's name…", "operator", () -> packer.ask(getSite().getShell()));
+        Action clear = act("&Clear all ticks", "remove", () -> tick(list.rows(), false));
+        Action print = act("P&rint in the browser", "publish",
                 () -> SheetFile.openInBrowser(getSite().getShell(), html(), fileName()));
-        Action export = action("&Export as a web page…", "export",
+        Action export = act("&Export as a web page…", "export",
                 () -> SheetFile.export(getSite().getShell(), html(), fileName()));
-        Action copy = action("&Copy as text", "columns", this::copy);
+        Action copy = act("&Copy as text", "columns", this::copy);
 
         IToolBarManager bar = getViewSite().getActionBars().getToolBarManager();
         Stream.of(tick, openTeam, print, export).forEach(bar::add);
@@ -271,17 +200,5 @@ public final class PackingView extends ViewPart implements SessionListener {
 
     private String fileName() {
         return "packing-team-" + (list.teamNumber() > 0 ? list.teamNumber() : "without-number") + ".html";
-    }
-
-    /** Does nothing while there is no list. */
-    private Action action(String text, String icon, Runnable run) {
-        return new Action(text, Icons.descriptor(icon)) {
-            @Override
-            public void run() {
-                if (list != null) {
-                    run.run();
-                }
-            }
-        };
     }
 }
