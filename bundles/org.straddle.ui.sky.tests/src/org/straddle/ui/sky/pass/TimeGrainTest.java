@@ -14,7 +14,8 @@ class TimeGrainTest {
 
     /** Never finer than the error, and never finer than a second. */
     @ParameterizedTest
-    @CsvSource({"0.1, 1, 10:17:43", "1, 1, 10:17:43", "1.1, 5, 10:17:45", "7, 10, 10:17:40", "11, 30, 10:17:30",
+    @CsvSource({"0.1, 1, 10:17:43", "1, 1, 10:17:43", "1.1, 2, 10:17:42", "2.1, 5, 10:17:45",
+        "7, 10, 10:17:40", "11, 30, 10:17:30",
         "31, 60, 10:18", "70, 300, 10:20", "4000, 3600, 10:00"})
     void timesAreShownNoFinerThanTheyAreKnown(double errorS, long stepS, String shown) {
         TimeGrain grain = TimeGrain.of(errorS);

@@ -10,6 +10,11 @@ import java.time.Instant;
  */
 public record Moment(String word, Instant at, ArcPoint look, SunSeen sun, Light light, boolean cut) {
 
+    /** What to say before the time of a cut end: the rise or set itself is not known. */
+    public String prefix() {
+        return !cut ? "" : word.equals("AOS") ? "before " : "after ";
+    }
+
     /** Between the bird and the sun, degrees. */
     public double sunSeparationDeg() {
         return sun.separationDeg(look.azimuthDeg(), look.elevationDeg());

@@ -50,8 +50,8 @@ public final class SheetWords {
 
     public List<MomentRow> moments() {
         List<MomentRow> rows = new ArrayList<>();
-        rows.add(row("UTC", m -> cut(m) + sheet.grain().utc(m.at())));
-        rows.add(row("Local", m -> cut(m) + sheet.grain().local(m.at(), sheet.zone())));
+        rows.add(row("UTC", m -> m.prefix() + sheet.grain().utc(m.at())));
+        rows.add(row("Local", m -> m.prefix() + sheet.grain().local(m.at(), sheet.zone())));
         rows.add(row("Azimuth", m -> Compass.words(m.look().azimuthDeg())));
         rows.add(row("Elevation", m -> degrees(m.look().elevationDeg())));
         rows.add(row("Range", m -> String.format(Locale.ROOT, "%.0f km", m.look().rangeKm())));
@@ -94,7 +94,7 @@ public final class SheetWords {
 
     /** The sheet for somebody who does not see it. */
     public String spoken() {
-        return title() + ". " + sheet.moments().stream().map(m -> m.word() + " " + cut(m) + sheet.grain().utc(m.at())
+        return title() + ". " + sheet.moments().stream().map(m -> m.word() + " " + m.prefix() + sheet.grain().utc(m.at())
                 + " UTC at azimuth " + Compass.words(m.look().azimuthDeg()) + ", elevation "
                 + degrees(m.look().elevationDeg())).collect(Collectors.joining("; ")) + ".";
     }
@@ -107,10 +107,6 @@ public final class SheetWords {
 
     private MomentRow row(String heading, Function<Moment, String> cell) {
         return new MomentRow(heading, sheet.moments().stream().map(cell).toList());
-    }
-
-    private static String cut(Moment moment) {
-        return !moment.cut() ? "" : moment.word().equals("AOS") ? "before " : "after ";
     }
 
     private static String degrees(double degrees) {

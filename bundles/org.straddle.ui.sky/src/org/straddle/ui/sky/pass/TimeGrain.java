@@ -15,7 +15,7 @@ import java.util.Locale;
  */
 public record TimeGrain(Duration step) {
 
-    private static final List<Integer> STEPS_S = List.of(1, 5, 10, 30, 60, 300, 600, 1800, 3600);
+    private static final List<Integer> STEPS_S = List.of(1, 2, 5, 10, 30, 60, 300, 600, 1800, 3600);
     private static final DateTimeFormatter SECONDS = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.UK);
     private static final DateTimeFormatter MINUTES = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
 

@@ -55,36 +55,24 @@ final class HorizonPainter {
 
     private void paint(Instant pointer) {
         brush.fill(new Rectangle(frame.left(), frame.top(), frame.width(), frame.height()), Palette.SKY);
-        elevations();
+        HorizonAxes axes = new HorizonAxes(brush, frame);
+        axes.elevations();
         brush.gc().setClipping(frame.left(), frame.top(), frame.width() + 1, frame.height() + 1);
         ground();
+        sheet.arc().points().forEach(point -> spots.take(new Rectangle(frame.x(point.azimuthDeg()) - 2,
+                frame.y(point.elevationDeg()) - 2, 4, 4)));
         sun();
         worked();
         arc();
         ticks();
         brush.gc().setClipping((Rectangle) null);
-        azimuths();
+        axes.azimuths();
         moments();
         tickWords();
         if (pointer != null) {
             pointer(pointer);
         }
         legend();
-    }
-
-    private void elevations() {
-        int step = frame.topDeg() > 50 && frame.height() < 220 ? 30 : frame.topDeg() > 50 ? 15 : 10;
-        for (int elevation = (int) Math.ceil(frame.bottomDeg() / step) * step; elevation <= frame.topDeg();
-                elevation += step) {
-            int y = frame.y(elevation);
-            brush.pen(Palette.GRID, 1, null);
-            brush.line(frame.left(), y, frame.right(), y);
-            String words = elevation + "°";
-            Point size = brush.size(words, brush.faces().small());
-            brush.words(words, frame.left() - size.x - 4,
-                    Math.max(frame.top() - 4, Math.min(y - size.y / 2, frame.bottom() - size.y)),
-                    brush.faces().small(), Palette.QUIET);
-        }
     }
 
     private void ground() {
@@ -149,8 +137,6 @@ final class HorizonPainter {
                 case HIDDEN -> brush.pen(Palette.INK, 2, Brush.DOTTED);
             }
             line(piece.points());
-            piece.points().forEach(point -> spots.take(new Rectangle(frame.x(point.azimuthDeg()) - 2,
-                    frame.y(point.elevationDeg()) - 2, 4, 4)));
         }
         way();
     }
@@ -184,7 +170,7 @@ final class HorizonPainter {
             spots.take(new Rectangle(x - 7, y - 7, 14, 14));
         }
         for (Moment moment : sheet.moments()) {
-            String time = moment.word() + " " + sheet.grain().utc(moment.at()) + "Z";
+            String time = moment.word() + " " + moment.prefix() + sheet.grain().utc(moment.at()) + "Z";
             String words = frame.height() < LOW_PX ? time : time + "\n" + Compass.words(moment.look().azimuthDeg()) + ", "
                     + Math.round(moment.look().elevationDeg()) + "°";
             Point size = brush.size(words, brush.faces().bold());
@@ -225,26 +211,6 @@ final class HorizonPainter {
         brush.line(frame.left(), y, frame.right(), y);
         brush.disc(x, y, 6, Palette.PAPER, Palette.INK);
         brush.disc(x, y, 3, Palette.INK, Palette.INK);
-    }
-
-    private void azimuths() {
-        brush.pen(Palette.QUIET, 1, null);
-        brush.gc().drawRectangle(frame.left(), frame.top(), frame.width(), frame.height());
-        int step = frame.width() > 520 ? 45 : 90;
-        for (int azimuth = (int) Math.ceil(frame.leftDeg() / 15) * 15; azimuth <= frame.leftDeg() + frame.spanDeg();
-                azimuth += 15) {
-            int x = frame.x(azimuth);
-            boolean named = Math.floorMod(azimuth, step) == 0;
-            brush.pen(Palette.QUIET, 1, null);
-            brush.line(x, frame.bottom(), x, frame.bottom() + (named ? 6 : 3));
-            if (named) {
-                String words = Compass.words(azimuth);
-                Point size = brush.size(words, brush.faces().small());
-                brush.words(words, Math.max(frame.left() - size.x / 4, Math.min(x - size.x / 2, frame.right() + 10 - size.x)),
-                        frame.bottom() + 6, brush.faces().small(),
-                        Math.floorMod(azimuth, 90) == 0 ? Palette.INK : Palette.QUIET);
-            }
-        }
     }
 
     private void legend() {

@@ -111,8 +111,8 @@ public final class ReachPicture {
     }
 
     private void head() {
-        DateTimeFormatter clock = sheet.slices().stream().skip(1).allMatch(s -> s.window().start().getEpochSecond() % 60 == 0)
-                ? CLOCK : HALVES;
+        DateTimeFormatter clock = sheet.slices().stream().skip(1)
+                .allMatch(slice -> slice.window().start().getEpochSecond() % 60 == 0) ? CLOCK : HALVES;
         int next = 0;
         for (Slice slice : sheet.slices()) {
             Instant at = slice == sheet.slices().get(0) ? sheet.grain().rounded(slice.window().start())

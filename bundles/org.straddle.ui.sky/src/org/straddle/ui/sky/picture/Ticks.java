@@ -20,7 +20,8 @@ final class Ticks {
         long stepS = 60 * LongStream.of(STEPS_MIN).filter(step -> minutes / step < MOST).findFirst()
                 .orElse(Math.max(1, minutes / MOST));
         List<Instant> ticks = new ArrayList<>();
-        for (long at = Math.floorDiv(from.getEpochSecond(), stepS) * stepS + stepS; at <= until.getEpochSecond(); at += stepS) {
+        long first = (Math.floorDiv(from.getEpochSecond(), stepS) + 1) * stepS;
+        for (long at = first; at <= until.getEpochSecond(); at += stepS) {
             ticks.add(Instant.ofEpochSecond(at));
         }
         return ticks;

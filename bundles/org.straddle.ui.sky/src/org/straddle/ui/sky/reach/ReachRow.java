@@ -32,10 +32,6 @@ public record ReachRow(Kind kind, String name, double sharePercent, List<Optiona
         views = List.copyOf(views);
     }
 
-    public boolean isReached() {
-        return cells.stream().anyMatch(OptionalDouble::isPresent) || !views.isEmpty();
-    }
-
     /** From the first time to the last, gaps included. */
     public Optional<Window> span() {
         return views.isEmpty() ? Optional.empty()
