@@ -12,7 +12,7 @@ import org.straddle.grid.Trace;
 final class MapContent {
 
     /** 320 MB of memory, and some thousand times more than a region has within reach of a rove. */
-    static final int MOST_POSITIONS = 20_000_000;
+    static final int MOST_POSITIONS = 8_000_000;
 
     private static final double FARTHEST_DEG = 360;
 
