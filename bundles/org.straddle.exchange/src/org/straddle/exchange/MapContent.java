@@ -11,7 +11,7 @@ import org.straddle.grid.Trace;
 /** What has been read of a map so far: checks positions, and drops what is no line or area with a remark. */
 final class MapContent {
 
-    /** 320 MB of memory, and some thousand times more than a region has within reach of a rove. */
+    /** 128 MB of memory, which fits beside everything else, and far more than a region has within reach of a rove. */
     static final int MOST_POSITIONS = 8_000_000;
 
     private static final double FARTHEST_DEG = 360;
