@@ -57,7 +57,7 @@ class WrongInputTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = { "", "demo", "import", "passes", "plan", "check", "pack", "review", "publish" })
+    @ValueSource(strings = { "", "demo", "import", "passes", "plan", "check", "pack", "review", "publish", "lines", "reach" })
     void everyCommandHasHelp(String command) {
         Console help = command.isEmpty() ? Console.run("--help") : Console.run(command, "--help");
         assertEquals(0, help.code());
