@@ -67,6 +67,21 @@ class EarthOrientationTest {
         assertFalse(EarthOrientation.none().isLoaded());
     }
 
+    /** Between full transforms the moving pole and the length of day count too. */
+    @Test
+    void theQuickTurnFollowsTheData() throws IOException {
+        EarthFrames frames = EarthOrientation.read(copy("eopc04-1991.txt")).frames();
+        EarthTurn turn = new EarthTurn(frames);
+        Vector3D inTeme = new Vector3D(5e6, -3e6, 4e6);
+        double[] state = new double[6];
+        for (int minute = 0; minute < 4320; minute += 7) {
+            var date = frames.date(Instant.parse("1991-06-25T00:00:00Z").plusSeconds(60 * minute));
+            turn.apply(inTeme, Vector3D.ZERO, date, state);
+            Vector3D full = frames.teme().getStaticTransformTo(frames.earthFixed(), date).transformPosition(inTeme);
+            assertEquals(0, full.subtract(new Vector3D(state[0], state[1], state[2])).getNorm(), 0.02);
+        }
+    }
+
     @Test
     void refusesOtherFiles() throws IOException {
         for (String content : new String[] {"", "0", "hello\nworld\n", "<xml/>", "\0\1\2\3", "16 2 1 57419.00 I -0.0",

@@ -59,12 +59,12 @@ class Sgp4Test {
     @Test
     void velocityRelativeToTheGround() {
         Sgp4 model = new Sgp4(Invented.low("Tern-1", 700, 63, 10, 20), frames);
-        for (int hour = 0; hour < 48; hour++) {
-            Instant t = Invented.DAY.start().plusSeconds(3600 * hour);
+        for (int minute = 0; minute < 2880; minute += 7) {
+            Instant t = Invented.DAY.start().plusSeconds(60 * minute);
             PVCoordinates full = frames.teme().getTransformTo(frames.earthFixed(), frames.date(t))
                     .transformPVCoordinates(model.teme(t));
             PVCoordinates quick = model.earthFixed(t);
-            assertEquals(0, quick.getPosition().subtract(full.getPosition()).getNorm(), 1e-3);
+            assertEquals(0, quick.getPosition().subtract(full.getPosition()).getNorm(), 5e-3);
             // The model's own velocity and the slope of its positions differ by 5 mm/s here.
             assertEquals(0, quick.getVelocity().subtract(full.getVelocity()).getNorm(), 0.01);
         }
