@@ -67,7 +67,7 @@ final class ReachCommand extends EventCommand {
                         ? reach.views(site, one, square.get()) : reach.views(site, one, region)).stream()
                                 .map(view -> new Row(site, one, view))))
                 .sorted(Comparator.comparing((Row row) -> row.view.window().start())
-                        .thenComparing(row -> row.site.getName())).toList();
+                        .thenComparing(row -> String.valueOf(row.site.getName()))).toList();
         rows.print(table(found), out());
         if (rows.forPeople()) {
             out().printf(Locale.ROOT, "%d windows to %s above %.1f° at both ends; times in UTC%n", found.size(),
