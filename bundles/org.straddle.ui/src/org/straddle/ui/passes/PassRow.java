@@ -6,12 +6,18 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 
+import org.eclipse.core.runtime.IAdaptable;
 import org.straddle.outlook.SitePass;
 import org.straddle.ui.things.ThingText;
 import org.straddle.ui.things.Times;
 
-/** One pass over one site, and which team works it. */
-record PassRow(SitePass found, ZoneId zone, String workedBy) {
+/** One pass over one site, and which team works it. Views that follow the selection adapt it to the pass. */
+record PassRow(SitePass found, ZoneId zone, String workedBy) implements IAdaptable {
+
+    @Override
+    public <A> A getAdapter(Class<A> wanted) {
+        return wanted == SitePass.class ? wanted.cast(found) : null;
+    }
 
     /** How a pass is told in one column, and by what it is sorted there. */
     record Column(String title, int width, boolean number, Function<PassRow, String> text,
