@@ -1,9 +1,11 @@
 package org.straddle.sky;
 
+import java.lang.ref.SoftReference;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletionService;
 import java.util.concurrent.ExecutionException;
@@ -14,6 +16,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.stream.Collectors;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.NullProgressMonitor;
@@ -61,6 +64,11 @@ public final class PassSearch {
      */
     private final BoundedCache<Object, Integer> numbers = new BoundedCache<>(MOST_NUMBERS, n -> 1);
     private final AtomicInteger lastNumber = new AtomicInteger();
+    /**
+     * The table found last, while there is memory: the next search mostly differs from it by one site, and comparing
+     * numbers in order is much faster than looking up tens of thousands of cells.
+     */
+    private volatile SoftReference<Map<Integer, Column>> last = new SoftReference<>(null);
     private final AtomicLong computed = new AtomicLong();
 
     /** A search on all processors, two at least, without Earth orientation data. */
@@ -102,9 +110,10 @@ public final class PassSearch {
             int[] viewpointNumbers = distinctViewpoints.stream().mapToInt(this::number).toArray();
             List<Column> columns = distinctBirds.stream()
                     .map(bird -> new Column(bird, window, distinctViewpoints, viewpointNumbers)).toList();
+            Map<Integer, Column> before = Optional.ofNullable(last.get()).orElse(Map.of());
             List<Column> unfinished = new ArrayList<>();
             for (Column column : columns) {
-                if (column.remembered()) {
+                if (column.remembered(before.get(column.number))) {
                     told.worked(1);
                 } else {
                     unfinished.add(column);
@@ -113,6 +122,7 @@ public final class PassSearch {
             if (!unfinished.isEmpty()) {
                 compute(unfinished, told);
             }
+            last = new SoftReference<>(columns.stream().collect(Collectors.toMap(column -> column.number, column -> column)));
             return new PassTable(window, distinctViewpoints, distinctBirds,
                     columns.stream().map(column -> column.found).toList());
         } finally {
@@ -195,11 +205,17 @@ public final class PassSearch {
             this.found = new Visibility[viewpoints.size()];
         }
 
-        /** Fills in what is remembered; whether that is all. */
-        boolean remembered() {
+        /**
+         * Fills in what is remembered; whether that is all.
+         *
+         * @param before the same bird's column of the search before; may be null
+         */
+        boolean remembered(Column before) {
             boolean all = true;
             for (int i = 0; i < found.length; i++) {
-                found[i] = cells.get(new CellKey(number, viewpointNumbers[i])).orElse(null);
+                boolean same = before != null && i < before.found.length
+                        && before.viewpointNumbers[i] == viewpointNumbers[i];
+                found[i] = same ? before.found[i] : cells.get(new CellKey(number, viewpointNumbers[i])).orElse(null);
                 all &= found[i] != null;
             }
             return all;
