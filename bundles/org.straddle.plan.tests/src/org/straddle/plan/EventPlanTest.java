@@ -91,6 +91,33 @@ class EventPlanTest {
         assertTrue(kept > 10, "only " + kept + " pinned things in all: nothing was tried");
     }
 
+    @Test
+    void plansWithABoundKeepTheChecksAndThePinsAsWell() {
+        for (long seed = 0; seed < 9; seed++) {
+            Event event = small(seed);
+            planned(event, seed);
+            RandomEvent.pinSome(event, seed);
+            List<String> pinned = pinned(event);
+            Proposal proposal = Planner.standard().propose(Outlook.of(Snapshot.of(event), null),
+                    PlanSettings.ofIterations(600, seed), new NullProgressMonitor());
+            DOMAIN.getCommandStack().execute(ApplyProposal.command(DOMAIN, event, proposal));
+            assertEquals(pinned, pinned(event), "seed " + seed);
+            assertEquals(Set.of(), complaints(event), "seed " + seed);
+            assertEquals(Proposal.Way.WITH_BOUND, proposal.way());
+            assertTrue(proposal.upperBound().getAsDouble() >= proposal.worth(), "seed " + seed);
+            assertTrue(proposal.gap().getAsDouble() < 0.2, "seed " + seed + ": gap " + proposal.gap());
+        }
+    }
+
+    @Test
+    void withoutTheSolverThereIsAPlanThatSaysSo() {
+        Proposal proposal = new BoundedPlanner(() -> false).propose(Outlook.of(Snapshot.of(small(5)), null),
+                PlanSettings.ofIterations(40, 5), new NullProgressMonitor());
+        assertEquals(described(proposal(small(5), 5)).size(), proposal.stops().size());
+        assertTrue(proposal.upperBound().isEmpty() && proposal.gap().isEmpty());
+        assertEquals(Proposal.Way.SOLVER_MISSING, proposal.way());
+    }
+
     private static List<String> pinned(Event event) {
         return event.getPlan().getStops().stream().filter(KeptStop::isKept)
                 .map(stop -> stop.getId() + stop.getArrival() + stop.getDeparture() + stop.getSite().getId()

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** The best plan of a tiny problem, found by trying all: every chance goes to some team or to nobody, and every stop may end or go on. */
+/**
+ * The best plan of a tiny problem, found by trying all: every chance goes to some team or to nobody, and every stop
+ * may end or go on. Fixed stops stay, and may take chances of their site as well.
+ */
 final class EveryPlan {
 
     private final PlanProblem problem;
@@ -19,7 +22,7 @@ final class EveryPlan {
 
     static List<Stay> best(PlanProblem problem) {
         EveryPlan every = new EveryPlan(problem);
-        every.tryFrom(0, new ArrayList<>());
+        every.tryFrom(0, new ArrayList<>(problem.fixed().stream().map(fixed -> Stay.of(fixed, List.of())).toList()));
         return every.best;
     }
 
@@ -41,6 +44,7 @@ final class EveryPlan {
             List<Stay> withNew = new ArrayList<>(stays);
             withNew.add(Stay.around(day, List.of(chance), problem.times()));
             tryFrom(next + 1, withNew);
+            tryInFixed(next, stays, day, chance);
             Stay last = lastOf(stays, day);
             if (last != null && last.site() == chance.site()) {
                 List<Chance> turns = new ArrayList<>(last.turns());
@@ -53,7 +57,20 @@ final class EveryPlan {
         }
     }
 
+    private void tryInFixed(int next, List<Stay> stays, int day, Chance chance) {
+        for (Stay stay : stays) {
+            if (stay.fixed().isPresent() && stay.day() == day && stay.site() == chance.site()) {
+                List<Chance> turns = new ArrayList<>(stay.turns());
+                turns.add(chance);
+                List<Stay> more = new ArrayList<>(stays);
+                more.remove(stay);
+                more.add(Stay.of(stay.fixed().get(), turns));
+                tryFrom(next + 1, more);
+            }
+        }
+    }
+
     private static Stay lastOf(List<Stay> stays, int day) {
-        return stays.stream().filter(s -> s.day() == day).max(Comparator.comparingInt(Stay::departure)).orElse(null);
+        return stays.stream().filter(s -> s.day() == day && s.fixed().isEmpty()).max(Comparator.comparingInt(Stay::departure)).orElse(null);
     }
 }

@@ -38,6 +38,14 @@ final class RandomProblem {
                 whole.roads(), whole.times(), whole.drivingPricePerHour());
     }
 
+    /** The same with the stops pinned that its days would have; those may leave a day impossible to drive. */
+    static PlanProblem tinyWithFixed(long seed) {
+        PlanProblem whole = new RandomProblem(seed, 1 + (int) (seed % 2), 1, 3, 2, 2, 60).make();
+        return new PlanProblem(whole.squaresOfSite(), whole.demand(), whole.tiers(), whole.teamsAtOnce(),
+                whole.days(), whole.chances().subList(0, Math.min(6, whole.chances().size())), whole.fixed(),
+                whole.roads(), whole.times(), whole.drivingPricePerHour());
+    }
+
     static PlanProblem small(long seed) {
         Random size = new Random(-seed);
         return new RandomProblem(seed, 1 + size.nextInt(4), 1 + size.nextInt(2), 3 + size.nextInt(10),

@@ -2,6 +2,8 @@ package org.straddle.plan;
 
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
@@ -14,6 +16,7 @@ import java.util.stream.IntStream;
 final class ChanceTable {
 
     private final Chance[] byStart;
+    private final Map<Chance, Integer> indexOf = new HashMap<>();
     private final int[] arrive;
     private final int[] depart;
     private final int[] rank;
@@ -27,6 +30,9 @@ final class ChanceTable {
         byStart = problem.chances().toArray(Chance[]::new);
         Arrays.sort(byStart, Comparator.comparingInt(Chance::start).thenComparingInt(Chance::end)
                 .thenComparingInt(Chance::site).thenComparingInt(Chance::bird));
+        for (int c = 0; c < byStart.length; c++) {
+            indexOf.put(byStart[c], c);
+        }
         arrive = Arrays.stream(byStart).mapToInt(c -> problem.times().arrivalFor(c.start())).toArray();
         depart = Arrays.stream(byStart).mapToInt(c -> problem.times().departureAfter(c.end())).toArray();
         atRank = IntStream.range(0, byStart.length).boxed()
@@ -66,6 +72,11 @@ final class ChanceTable {
 
     private static int step(int second) {
         return Math.floorDiv(second, StationTimes.STEP);
+    }
+
+    /** Number of a chance of the problem. */
+    int indexOf(Chance chance) {
+        return indexOf.get(chance);
     }
 
     int size() {

@@ -11,12 +11,20 @@ public final class NeighbourhoodPlanner implements Planner {
 
     @Override
     public Proposal propose(Outlook outlook, PlanSettings settings, PlanProgress progress, IProgressMonitor monitor) {
-        EventProblem event = EventProblem.of(outlook);
-        NeighbourhoodSearch.Found found = NeighbourhoodSearch.search(event.problem(), settings, progress,
-                monitor == null ? new NullProgressMonitor() : monitor);
+        return propose(EventProblem.of(outlook), settings, progress, monitor, Proposal.Way.SEARCH_ALONE);
+    }
+
+    static Proposal propose(EventProblem event, PlanSettings settings, PlanProgress progress, IProgressMonitor monitor,
+            Proposal.Way way) {
+        return proposal(event, settings, NeighbourhoodSearch.search(event.problem(), settings, progress,
+                monitor == null ? new NullProgressMonitor() : monitor), OptionalDouble.empty(), way);
+    }
+
+    static Proposal proposal(EventProblem event, PlanSettings settings, NeighbourhoodSearch.Found found,
+            OptionalDouble upperBound, Proposal.Way way) {
         JoinedStays.join(found.roster());
-        return new Proposal(ProposedStops.of(event, found.roster()), found.roster().worth(), OptionalDouble.empty(),
+        return new Proposal(ProposedStops.of(event, found.roster()), found.roster().worth(), upperBound,
                 Uncovered.of(event, found.roster()), settings.seed(), found.iterations(), found.elapsed(),
-                found.ending());
+                found.ending(), way);
     }
 }

@@ -48,9 +48,11 @@ final class NeighbourhoodSearch {
     private List<List<Stay>> best;
     private double bestWorth;
     private long iteration;
+    private SubMonitor ticks;
+    private int ticked;
 
-    private NeighbourhoodSearch(PlanProblem problem, PlanSettings settings, PlanProgress progress,
-            IProgressMonitor monitor) {
+    /** A search to be led step by step: {@link #begin}, then {@link #step} as often as wanted. */
+    NeighbourhoodSearch(PlanProblem problem, PlanSettings settings, PlanProgress progress, IProgressMonitor monitor) {
         this.problem = problem;
         this.settings = settings;
         this.progress = progress;
@@ -68,26 +70,81 @@ final class NeighbourhoodSearch {
     /** Searches until the settings' limit or a cancel; either way with the best plan so far. */
     static Found search(PlanProblem problem, PlanSettings settings, PlanProgress progress,
             IProgressMonitor monitor) {
-        return new NeighbourhoodSearch(problem, settings, progress, monitor).run();
+        NeighbourhoodSearch search = new NeighbourhoodSearch(problem, settings, progress, monitor);
+        if (problem.leavesNothingToPlan()) {
+            return search.found(Proposal.Ending.NOTHING_TO_PLAN);
+        }
+        search.begin();
+        while (search.goesOn()) {
+            search.step();
+        }
+        return search.end();
     }
 
-    private Found run() {
-        if (problem.days().isEmpty() || problem.chances().isEmpty() || problem.tiers().count() == 0) {
-            return found(Proposal.Ending.NOTHING_TO_PLAN);
-        }
-        SubMonitor ticks = SubMonitor.convert(monitor, TICKS);
-        int ticked = 0;
+    void begin() {
+        ticks = SubMonitor.convert(monitor, TICKS);
         fillDaysInOrder();
         keepAsBest();
-        while (!monitor.isCanceled() && !limitReached()) {
-            iterate();
-            iteration++;
-            int reached = (int) (TICKS * doneShare());
-            ticks.worked(reached - ticked);
-            ticked = reached;
+    }
+
+    /** Whether neither limit is reached and nobody cancelled. */
+    boolean goesOn() {
+        return !monitor.isCanceled() && !limitReached();
+    }
+
+    void step() {
+        iterate();
+        count();
+    }
+
+    /** Hears of a plan found elsewhere; that counts as a step. */
+    void take(List<Route> plan) {
+        List<List<Stay>> before = new ArrayList<>();
+        for (int day = 0; day < problem.days().size(); day++) {
+            before.add(List.copyOf(roster.day(day)));
+            roster.restore(day, List.of());
         }
+        plan.forEach(route -> roster.restore(route.day(), route.stays()));
+        double offered = roster.worth();
+        if (offered > bestWorth && plan.stream().allMatch(route -> route.canBeDriven(problem))) {
+            worth = offered;
+            keepAsBest();
+        } else {
+            for (int day = 0; day < before.size(); day++) {
+                roster.restore(day, before.get(day));
+            }
+        }
+        count();
+    }
+
+    private void count() {
+        iteration++;
+        int reached = (int) (TICKS * doneShare());
+        ticks.worked(reached - ticked);
+        ticked = reached;
+    }
+
+    double bestWorth() {
+        return bestWorth;
+    }
+
+    /** The best plan so far, by day. */
+    List<Route> best() {
+        List<Route> routes = new ArrayList<>();
+        for (int day = 0; day < best.size(); day++) {
+            routes.add(new Route(day, best.get(day)));
+        }
+        return routes;
+    }
+
+    /** Ends at a limit or by a cancel. */
+    Found end() {
+        return end(limitReached() ? Proposal.Ending.LIMIT : Proposal.Ending.STOPPED);
+    }
+
+    Found end(Proposal.Ending ending) {
         restoreBest();
-        return found(limitReached() ? Proposal.Ending.LIMIT : Proposal.Ending.STOPPED);
+        return found(ending);
     }
 
     private Found found(Proposal.Ending ending) {
@@ -143,6 +200,11 @@ final class NeighbourhoodSearch {
         return changed >= worth + temperature * Math.log(1 - random.nextDouble());
     }
 
+    /** Whether the limit of iterations is reached. */
+    boolean stepsAreUsedUp() {
+        return settings.iterations().isPresent() && iteration >= settings.iterations().getAsLong();
+    }
+
     private <T> T pick(T[] choices) {
         return choices[random.nextInt(choices.length)];
     }
@@ -179,11 +241,11 @@ final class NeighbourhoodSearch {
         worth = bestWorth;
     }
 
-    private Duration elapsed() {
+    Duration elapsed() {
         return Duration.ofNanos(System.nanoTime() - startNanos);
     }
 
-    private boolean limitReached() {
+    boolean limitReached() {
         return doneShare() >= 1;
     }
 

@@ -33,6 +33,11 @@ record PlanProblem(List<List<Integer>> squaresOfSite, List<Double> demand, Tiers
         fixed = List.copyOf(fixed);
     }
 
+    /** Whether nobody is out, nothing can be worked, or nothing is worth anything. */
+    boolean leavesNothingToPlan() {
+        return days.isEmpty() || chances.isEmpty() || tiers.count() == 0;
+    }
+
     int siteCount() {
         return squaresOfSite.size();
     }

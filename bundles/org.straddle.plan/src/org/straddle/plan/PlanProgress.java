@@ -15,4 +15,13 @@ public interface PlanProgress {
      * @param worth as {@link Proposal#worth()}
      */
     void improved(double worth, long iterations, Duration elapsed);
+
+    /**
+     * It is now known that no plan can be worth more than this, which is less than was known before.
+     *
+     * @param upperBound as {@link Proposal#upperBound()}
+     * @param worth      of the best plan so far
+     */
+    default void bounded(double upperBound, double worth, Duration elapsed) {
+    }
 }

@@ -17,9 +17,14 @@ public interface Planner {
      * over the best so far.</em> It does not throw; {@link Proposal#ending()} tells which it was.
      *
      * @param outlook  of a snapshot of the event; the proposal names objects of that snapshot
-     * @param progress is told, on the calling thread, of every better plan
+     * @param progress is told, on the calling thread, of every better plan and bound
      */
     Proposal propose(Outlook outlook, PlanSettings settings, PlanProgress progress, IProgressMonitor monitor);
+
+    /** The best planner there is for this machine. Nothing is loaded before it is asked for a plan. */
+    static Planner standard() {
+        return new BoundedPlanner(NativeSolvers::load);
+    }
 
     default Proposal propose(Outlook outlook, PlanSettings settings, IProgressMonitor monitor) {
         return propose(outlook, settings, PlanProgress.SILENT, monitor);

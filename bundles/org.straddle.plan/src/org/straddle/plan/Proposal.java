@@ -17,9 +17,10 @@ import java.util.OptionalDouble;
  * @param iterations how many the search made
  * @param elapsed    wall-clock time of the search
  * @param ending     why the search ended
+ * @param way        how the plan was made
  */
 public record Proposal(List<PlannedStop> stops, double worth, OptionalDouble upperBound,
-        List<UncoveredSquare> uncovered, long seed, long iterations, Duration elapsed, Ending ending) {
+        List<UncoveredSquare> uncovered, long seed, long iterations, Duration elapsed, Ending ending, Way way) {
 
     /** Why a search ended. */
     public enum Ending {
@@ -27,8 +28,39 @@ public record Proposal(List<PlannedStop> stops, double worth, OptionalDouble upp
         LIMIT,
         /** Somebody cancelled: this is the best plan until then. */
         STOPPED,
+        /** The bound says that no plan is worth more. */
+        PROVEN,
         /** There was nothing to search: no free time, or nothing to work. */
         NOTHING_TO_PLAN
+    }
+
+    /** How a plan was made. */
+    public enum Way {
+        WITH_BOUND("Planned by search and solver, with a proven bound."),
+        SEARCH_ALONE("Planned by search alone, without a bound."),
+        SOLVER_MISSING("The solver's libraries do not load on this system: planned by search alone, without a bound.");
+
+        private final String sentence;
+
+        Way(String sentence) {
+            this.sentence = sentence;
+        }
+
+        /** For the user. */
+        public String sentence() {
+            return sentence;
+        }
+    }
+
+    /** What the best plan of all may be worth more than this one at most, as a share of the bound, 0 to 1. */
+    public OptionalDouble gap() {
+        return gap(worth, upperBound);
+    }
+
+    /** The same for any plan; empty when the bound is missing or not above zero. */
+    public static OptionalDouble gap(double worth, OptionalDouble upperBound) {
+        return upperBound.isEmpty() || upperBound.getAsDouble() <= 0 ? OptionalDouble.empty()
+                : OptionalDouble.of(Math.max(0, Math.min(1, 1 - worth / upperBound.getAsDouble())));
     }
 
     public Proposal {

@@ -135,34 +135,18 @@ final class Roster {
         return gain;
     }
 
-    /** Driving of one team on one day, without breaks; none on a day without stops. */
+    /** Driving of one team on one day, without breaks. */
     int drivingSeconds(int day) {
-        PlanDay route = problem.days().get(day);
-        List<Stay> stays = byDay.get(day);
-        if (stays.isEmpty()) {
-            return problem.roads().drivingSeconds(route.startPlace(), route.endPlace());
-        }
-        int seconds = 0;
-        int place = route.startPlace();
-        for (Stay stay : stays) {
-            seconds += problem.roads().drivingSeconds(place, stay.site());
-            place = stay.site();
-        }
-        return seconds + problem.roads().drivingSeconds(place, route.endPlace());
+        return route(day).drivingSeconds(problem);
     }
 
-    /**
-     * Whether a day can be driven: every leg fits that the planner has a hand in, and so does the driving
-     * in all. What is impossible because of fixed stays alone is not held against the plan.
-     */
+    /** The present day of a team. */
+    Route route(int day) {
+        return new Route(day, byDay.get(day));
+    }
+
+    /** See {@link Route#canBeDriven}. */
     boolean canBeDriven(int day) {
-        List<Gap> gaps = Gap.between(problem, day, byDay.get(day));
-        for (Gap gap : gaps) {
-            if (!gap.betweenFixed() && gap.freeAt() + problem.moveSeconds(gap.fromPlace(), gap.toPlace()) > gap.dueAt()) {
-                return false;
-            }
-        }
-        return drivingSeconds(day) <= problem.days().get(day).drivingLimit()
-                || byDay.get(day).stream().allMatch(stay -> stay.fixed().isPresent());
+        return route(day).canBeDriven(problem);
     }
 }

@@ -1,0 +1,24 @@
+package org.straddle.plan;
+
+/**
+ * Times between departure and arrival that no plan can go below: {@link PlanProblem#moveSeconds} sees to the turn gap
+ * on the careful side, a bound must err on the other.
+ */
+final class LeastMoves {
+
+    /** A stay begins and ends on a whole minute, so each end may lose nearly one. */
+    private static final int ROUNDING = 2 * (StationTimes.STEP - 1);
+
+    private final PlanProblem problem;
+    private final int leastGap;
+
+    LeastMoves(PlanProblem problem) {
+        this.problem = problem;
+        StationTimes times = problem.times();
+        leastGap = Math.max(0, times.turnGap() - times.setUp() - times.takeDown() - ROUNDING);
+    }
+
+    int seconds(int from, int to) {
+        return Math.max(problem.roads().totalSeconds(from, to), leastGap);
+    }
+}

@@ -1,0 +1,51 @@
+package org.straddle.plan;
+
+import java.util.List;
+
+/**
+ * One team's whole day: what a column of the {@link RouteMaster} stands for.
+ *
+ * @param stays fixed ones included, by arrival
+ */
+record Route(int day, List<Stay> stays) {
+
+    Route {
+        stays = List.copyOf(stays);
+    }
+
+    /** At the wheel, without breaks. */
+    int drivingSeconds(PlanProblem problem) {
+        PlanDay route = problem.days().get(day);
+        int seconds = 0;
+        int place = route.startPlace();
+        for (Stay stay : stays) {
+            seconds += problem.roads().drivingSeconds(place, stay.site());
+            place = stay.site();
+        }
+        return seconds + problem.roads().drivingSeconds(place, route.endPlace());
+    }
+
+    /** What counts against the limit of the day: driving that only fixed stays cause is not held against a plan. */
+    int limitedDrivingSeconds(PlanProblem problem) {
+        int driving = drivingSeconds(problem);
+        boolean free = stays.stream().anyMatch(stay -> stay.fixed().isEmpty());
+        return free ? driving : Math.min(driving, problem.days().get(day).drivingLimit());
+    }
+
+    /**
+     * Whether the day can be driven: every leg fits that the planner has a hand in, and so does the driving in all.
+     * What is impossible because of fixed stays alone is not held against the plan.
+     */
+    boolean canBeDriven(PlanProblem problem) {
+        for (Gap gap : Gap.between(problem, day, stays)) {
+            if (!gap.betweenFixed() && gap.freeAt() + problem.moveSeconds(gap.fromPlace(), gap.toPlace()) > gap.dueAt()) {
+                return false;
+            }
+        }
+        return keepsDrivingLimit(problem);
+    }
+
+    boolean keepsDrivingLimit(PlanProblem problem) {
+        return limitedDrivingSeconds(problem) <= problem.days().get(day).drivingLimit();
+    }
+}
