@@ -113,6 +113,9 @@ public final class PassSearch {
             Map<Integer, Column> before = Optional.ofNullable(last.get()).orElse(Map.of());
             List<Column> unfinished = new ArrayList<>();
             for (Column column : columns) {
+                if (told.isCanceled()) {
+                    throw new OperationCanceledException();
+                }
                 if (column.remembered(before.get(column.number))) {
                     told.worked(1);
                 } else {
