@@ -1,0 +1,83 @@
+package org.straddle.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Optional;
+import java.util.Random;
+
+import org.eclipse.core.runtime.NullProgressMonitor;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** The planner on the public form of its problem, against every set of routes there is. */
+class OrienteeringTest {
+
+    private static final double EQUAL = 1e-6;
+
+    @BeforeAll
+    static void loadSolvers() {
+        assertEquals(Optional.empty(), NativeSolvers.failure());
+    }
+
+    /** Invented, in the public text form. */
+    private static String text(long seed, int vertices) {
+        Random random = new Random(seed);
+        StringBuilder text = new StringBuilder("0 1 " + vertices + " 0\n0 0\n0 5 5 0 0 0 0 0 40\n");
+        for (int vertex = 1; vertex <= vertices; vertex++) {
+            double opening = random.nextInt(250) / 10.0;
+            text.append("%d %d %d %d %d 0 0 %s %s%n".formatted(vertex, random.nextInt(12), random.nextInt(12),
+                    1 + random.nextInt(3), 1 + random.nextInt(20), opening, opening + random.nextInt(60) / 10.0));
+        }
+        return text.toString();
+    }
+
+    private static final class EveryRoute {
+
+        private final Orienteering instance;
+
+        EveryRoute(Orienteering instance) {
+            this.instance = instance;
+        }
+
+        /** Most score from here on; a route that is home is followed by the next. */
+        int best(int visited, int route, int at, int time) {
+            int best = 0;
+            if (at != 0 || visited == 0) {
+                best = route + 1 < instance.routes() ? best(visited | 1 << 30, route + 1, 0, instance.times().get(0)[1]) : 0;
+            }
+            for (int next = 1; next < instance.scores().size(); next++) {
+                int[] of = instance.times().get(next);
+                int start = Math.max(of[1], time + instance.distanceTenths(at, next));
+                if ((visited & 1 << next) == 0 && start <= of[2]
+                        && start + of[0] + instance.distanceTenths(next, 0) <= instance.times().get(0)[2]) {
+                    best = Math.max(best, instance.scores().get(next)
+                            + best(visited | 1 << next, route, next, start + of[0]));
+                }
+            }
+            return best;
+        }
+    }
+
+    @Test
+    void routesAreTheBestThereAre() {
+        int all = 0;
+        for (long seed = 0; seed < 25; seed++) {
+            Orienteering instance = Orienteering.parse(text(seed, 7), 1 + (int) (seed % 3));
+            int best = new EveryRoute(instance).best(0, 0, 0, instance.times().get(0)[1]);
+            BoundedSearch.Found found = BoundedSearch.search(instance.problem(), PlanSettings.ofIterations(600, seed),
+                    PlanProgress.SILENT, new NullProgressMonitor());
+            assertEquals(best, found.plan().roster().worth(), EQUAL, "seed " + seed);
+            assertTrue(found.upperBound().getAsDouble() >= best - EQUAL, "seed " + seed);
+            all += best;
+        }
+        assertTrue(all > 25 * 10, "only " + all + " in all: nothing was tried");
+    }
+
+    @Test
+    void whatIsNoVertexIsNamed() {
+        assertTrue(assertThrows(IllegalArgumentException.class, () -> Orienteering.parse("0 1 1 0\n0 0\n0 5 5 x\n", 1))
+                .getMessage().startsWith("Line 3"));
+    }
+}
