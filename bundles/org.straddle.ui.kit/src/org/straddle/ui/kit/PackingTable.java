@@ -20,6 +20,7 @@ import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TableViewerColumn;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleListener;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -147,10 +148,18 @@ final class PackingTable {
         });
     }
 
+    /** Headings are never cut off. */
+    private int wide(String heading) {
+        GC measure = new GC(rows.getTable());
+        int wide = measure.textExtent(heading).x + 24;
+        measure.dispose();
+        return wide;
+    }
+
     private void add(TableColumnLayout layout, String heading, int side, int weight, ColumnLabelProvider labels) {
         TableViewerColumn column = new TableViewerColumn(rows, side);
         column.getColumn().setText(heading);
         column.setLabelProvider(labels);
-        layout.setColumnData(column.getColumn(), new ColumnWeightData(weight, weight * 5, true));
+        layout.setColumnData(column.getColumn(), new ColumnWeightData(weight, Math.max(weight * 5, wide(heading)), true));
     }
 }

@@ -1,5 +1,8 @@
 package org.straddle.ui.findings;
 
+import java.util.List;
+import java.util.stream.Collectors;
+
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
@@ -10,19 +13,23 @@ import org.straddle.check.Finding;
 import org.straddle.ui.parts.QuestionDialog;
 import org.straddle.ui.parts.TabLeaves;
 
-/** Asks why a finding is accepted, and by whom: both are stored with the event. */
+/** Asks why findings are accepted, and by whom: both are stored with the event. */
 final class AcceptDialog extends QuestionDialog {
+
+    /** More sentences would not be read. */
+    private static final int TOLD = 5;
 
     private static String lastName = "";
 
-    private final Finding finding;
+    private final List<Finding> findings;
     private Text reasonText;
     private Text nameText;
     private String reason = "";
 
-    AcceptDialog(Shell parent, Finding finding) {
-        super(parent, "Accept this finding", "It stays accepted until the facts under it change.", "Accept", 2);
-        this.finding = finding;
+    AcceptDialog(Shell parent, List<Finding> findings) {
+        super(parent, findings.size() == 1 ? "Accept this finding" : "Accept these " + findings.size() + " findings",
+                "What is accepted stays so until the facts under it change.", "Accept", 2);
+        this.findings = findings;
     }
 
     String reason() {
@@ -36,7 +43,7 @@ final class AcceptDialog extends QuestionDialog {
     @Override
     protected void fields(Composite body) {
         Label sentence = new Label(body, SWT.WRAP);
-        sentence.setText(finding.sentence());
+        sentence.setText(sentences().replace("&", "&&"));
         GridDataFactory.fillDefaults().span(2, 1).grab(true, false).hint(460, SWT.DEFAULT).applyTo(sentence);
         Label why = new Label(body, SWT.NONE);
         why.setText("&Reason:");
@@ -52,6 +59,12 @@ final class AcceptDialog extends QuestionDialog {
         reasonText.addModifyListener(change -> answered());
         nameText.addModifyListener(change -> answered());
         reasonText.setFocus();
+    }
+
+    private String sentences() {
+        String told = findings.stream().limit(TOLD).map(Finding::sentence).collect(Collectors.joining("\n"));
+        int more = findings.size() - TOLD;
+        return more > 0 ? told + "\nand " + more + " more." : told;
     }
 
     @Override

@@ -1,5 +1,6 @@
 package org.straddle.ui.findings;
 
+import java.util.List;
 import java.util.function.Consumer;
 
 import org.eclipse.jface.layout.GridDataFactory;
@@ -16,14 +17,17 @@ import org.straddle.model.Identified;
 import org.straddle.ui.things.Icons;
 import org.straddle.ui.things.ThingText;
 
-/** The chosen finding in full: its whole sentence, links to its things, and what can be done about it. */
+/**
+ * The chosen finding in full: its whole sentence, links to its things, and what can be done about it. Of several
+ * findings, what can be done with all.
+ */
 final class FindingDetail {
 
     private final ScrolledComposite frame;
     private final Deeds deeds;
 
-    /** What can be done from here with the chosen finding. */
-    record Deeds(Consumer<Identified> reveal, Runnable mend, Runnable accept) {
+    /** What can be done from here with what is chosen. */
+    record Deeds(Consumer<Identified> reveal, Runnable mend, Runnable accept, Runnable withdraw) {
     }
 
     FindingDetail(Composite parent, Deeds deeds) {
@@ -33,11 +37,10 @@ final class FindingDetail {
         frame.setBackground(parent.getDisplay().getSystemColor(SWT.COLOR_LIST_BACKGROUND));
         this.deeds = deeds;
         frame.addListener(SWT.Resize, resized -> fit());
-        show(null);
+        show(List.of());
     }
 
-    /** @param finding null for none */
-    void show(Finding finding) {
+    void show(List<Finding> findings) {
         if (frame.getContent() != null) {
             frame.getContent().dispose();
         }
@@ -49,10 +52,12 @@ final class FindingDetail {
         layout.marginHeight = 8;
         layout.verticalSpacing = 8;
         body.setLayout(layout);
-        if (finding == null) {
+        if (findings.isEmpty()) {
             wrapped(body, 2).setText("Choose a finding to read it in full and to mend or accept it.");
+        } else if (findings.size() == 1) {
+            fill(body, findings.get(0));
         } else {
-            fill(body, finding);
+            fill(body, findings);
         }
         frame.setContent(body);
         fit();
@@ -85,6 +90,25 @@ final class FindingDetail {
         finding.mend().ifPresent(offered -> deed(body, "mend", offered.label(), "Mend (Ctrl+1)", deeds.mend));
         if (finding.accepted().isEmpty()) {
             deed(body, "accepted", "Accept with a reason…", "Accept (Ctrl+2)", deeds.accept);
+        } else {
+            deed(body, "remove", "Withdraw the acceptance", "It counts again", deeds.withdraw);
+        }
+    }
+
+    private void fill(Composite body, List<Finding> findings) {
+        wrapped(body, 2).setText(findings.size() + " findings are chosen.");
+        long mended = findings.stream().filter(finding -> finding.mend().isPresent()).count();
+        long accepted = findings.stream().filter(finding -> finding.accepted().isPresent()).count();
+        if (mended > 0) {
+            deed(body, "mend", "Mend " + mended + " of them", "Mend (Ctrl+1)", deeds.mend);
+        }
+        if (accepted < findings.size()) {
+            deed(body, "accepted", "Accept " + (findings.size() - accepted) + " with one reason…", "Accept (Ctrl+2)",
+                    deeds.accept);
+        }
+        if (accepted > 0) {
+            deed(body, "remove", "Withdraw " + accepted + (accepted == 1 ? " acceptance" : " acceptances"),
+                    "They count again", deeds.withdraw);
         }
     }
 

@@ -1,8 +1,10 @@
 package org.straddle.ui.findings;
 
 import java.util.List;
-import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -55,8 +57,7 @@ final class FindingsTable {
         column(viewer, columns, "Rule", 14, 100, Finding::rule);
         FindingDetail detail = new FindingDetail(halves, deeds);
         halves.setWeights(72, 28);
-        viewer.addSelectionChangedListener(choice -> detail.show(
-                (Finding) choice.getStructuredSelection().getFirstElement()));
+        viewer.addSelectionChangedListener(choice -> detail.show(chosen()));
         words.addModifyListener(change -> {
             filter.words(words.getText());
             viewer.refresh();
@@ -67,16 +68,24 @@ final class FindingsTable {
         return viewer;
     }
 
-    Optional<Finding> chosen() {
-        return Optional.ofNullable((Finding) viewer.getStructuredSelection().getFirstElement());
+    List<Finding> chosen() {
+        return Stream.of(viewer.getStructuredSelection().toArray()).map(Finding.class::cast).toList();
     }
 
-    /** The same finding stays chosen when it is found again. */
+    /**
+     * The same findings stay chosen when they are found again. If all are gone while the user works in the table, the
+     * one in the place of the first is chosen, so that the keys lead on from there.
+     */
     void show(List<Finding> findings) {
-        Optional<String> key = chosen().map(Finding::key);
+        Set<String> keys = chosen().stream().map(Finding::key).collect(Collectors.toSet());
+        int place = viewer.getTable().getSelectionIndex();
         viewer.setInput(findings.toArray());
-        findings.stream().filter(finding -> key.filter(finding.key()::equals).isPresent()).findFirst()
-                .ifPresent(same -> viewer.setSelection(new StructuredSelection(same)));
+        List<Finding> same = findings.stream().filter(finding -> keys.contains(finding.key())).toList();
+        viewer.setSelection(new StructuredSelection(same));
+        int rows = viewer.getTable().getItemCount();
+        if (chosen().isEmpty() && place >= 0 && rows > 0 && viewer.getTable().isFocusControl()) {
+            viewer.setSelection(new StructuredSelection(viewer.getElementAt(Math.min(place, rows - 1))), true);
+        }
     }
 
     void tell(String words) {

@@ -2,8 +2,10 @@ package org.straddle.ui.findings;
 
 import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
@@ -17,10 +19,10 @@ import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.handlers.IHandlerService;
 import org.straddle.check.Finding;
+import org.straddle.check.Mend;
 import org.straddle.check.Severity;
 import org.straddle.check.Tally;
 import org.straddle.model.Acceptance;
-import org.straddle.model.Event;
 import org.straddle.model.Identified;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.ui.parts.Act;
@@ -55,8 +57,8 @@ public final class FindingsView extends SessionView<FindingsTable> {
         viewer.getControl().setMenu(menu.createContextMenu(viewer.getControl()));
         getSite().registerContextMenu(menu, viewer);
         tools(getViewSite().getActionBars().getToolBarManager());
-        handle("org.straddle.ui.mend", this::mend);
-        handle("org.straddle.ui.accept", this::accept);
+        handle("org.straddle.ui.mend", finding -> finding.mend().isPresent(), this::mend);
+        handle("org.straddle.ui.accept", FindingsView::open, this::accept);
     }
 
     @Override
@@ -109,7 +111,8 @@ public final class FindingsView extends SessionView<FindingsTable> {
 
     @Override
     protected FindingsTable content(Composite parent) {
-        return new FindingsTable(parent, filter, new FindingDetail.Deeds(session::reveal, this::mend, this::accept));
+        return new FindingsTable(parent, filter, new FindingDetail.Deeds(session::reveal, this::mend, this::accept,
+                this::withdraw));
     }
 
     private void tools(IToolBarManager bar) {
@@ -135,61 +138,84 @@ public final class FindingsView extends SessionView<FindingsTable> {
     }
 
     private void fill(IMenuManager menu) {
-        chosen().ifPresent(finding -> {
-            for (Identified thing : finding.objects()) {
+        List<Finding> chosen = chosen();
+        if (chosen.size() == 1) {
+            for (Identified thing : chosen.get(0).objects()) {
                 menu.add(new Act("Show " + ThingText.of(thing).replace("&", "&&"), "open",
                         () -> session.reveal(thing)));
             }
             menu.add(new Separator());
-            finding.mend().ifPresent(mend -> menu.add(new Act("&Mend: " + mend.label() + "\tCtrl+1", "mend",
-                    this::mend)));
-            if (finding.accepted().isEmpty()) {
-                menu.add(new Act("&Accept with a reason…\tCtrl+2", "accepted", this::accept));
-            } else {
-                menu.add(new Act("&Withdraw acceptance", "remove", () -> withdraw(finding)));
-            }
-        });
+        }
+        List<Mend> mends = chosen.stream().flatMap(finding -> finding.mend().stream()).toList();
+        if (!mends.isEmpty()) {
+            menu.add(new Act((mends.size() == 1 ? "&Mend: " + mends.get(0).label().replace("&", "&&")
+                    : "&Mend " + mends.size() + " findings") + "\tCtrl+1", "mend", this::mend));
+        }
+        if (chosen.stream().anyMatch(FindingsView::open)) {
+            menu.add(new Act("&Accept with a reason…\tCtrl+2", "accepted", this::accept));
+        }
+        if (!chosen.stream().allMatch(FindingsView::open)) {
+            menu.add(new Act("&Withdraw acceptance", "remove", this::withdraw));
+        }
     }
 
-    private void handle(String command, Runnable run) {
-        getSite().getService(IHandlerService.class).activateHandler(command, new AbstractHandler() {
+    /** The command is offered while it fits one of the chosen findings. */
+    private void handle(String command, Predicate<Finding> fits, Runnable run) {
+        AbstractHandler handler = new AbstractHandler() {
             @Override
             public Object execute(ExecutionEvent event) {
                 run.run();
                 return null;
             }
-        });
+
+            @Override
+            public void setEnabled(Object context) {
+                setBaseEnabled(chosen().stream().anyMatch(fits));
+            }
+        };
+        pages().content().viewer().addSelectionChangedListener(choice -> handler.setEnabled(null));
+        handler.setEnabled(null);
+        getSite().getService(IHandlerService.class).activateHandler(command, handler);
     }
 
-    private Optional<Finding> chosen() {
+    private List<Finding> chosen() {
         return pages().content().chosen();
     }
 
+    private static boolean open(Finding finding) {
+        return finding.accepted().isEmpty();
+    }
+
     private void reveal() {
-        chosen().flatMap(finding -> finding.objects().stream().findFirst()).ifPresent(session::reveal);
+        chosen().stream().flatMap(finding -> finding.objects().stream()).findFirst().ifPresent(session::reveal);
     }
 
     private void mend() {
-        chosen().flatMap(Finding::mend).ifPresent(mend -> session.execute(Edit.together(mend.label(),
-                List.of(mend.command(session.editingDomain(), session.event())))));
+        session.execute(new Mends(session.editingDomain(), session.event(), chosen()));
     }
 
     private void accept() {
-        chosen().filter(finding -> finding.accepted().isEmpty()).ifPresent(finding -> {
-            AcceptDialog dialog = new AcceptDialog(getSite().getShell(), finding);
-            if (dialog.open() == AcceptDialog.OK) {
-                Acceptance acceptance = finding.acceptance(dialog.reason(), dialog.name(), Instant.now());
-                session.execute(Edit.add(session.editingDomain(), session.event(), Literals.EVENT__ACCEPTANCES,
-                        acceptance, "acceptance"));
-            }
-        });
+        List<Finding> open = chosen().stream().filter(FindingsView::open).toList();
+        AcceptDialog dialog = new AcceptDialog(getSite().getShell(), open);
+        if (!open.isEmpty() && dialog.open() == AcceptDialog.OK) {
+            Instant now = Instant.now();
+            session.execute(Edit.together(acceptances("Accept", open), open.stream()
+                    .map(finding -> Edit.add(session.editingDomain(), session.event(), Literals.EVENT__ACCEPTANCES,
+                            finding.acceptance(dialog.reason(), dialog.name(), now), "acceptance"))
+                    .toList()));
+        }
     }
 
-    private void withdraw(Finding finding) {
-        Event event = session.event();
-        List<Acceptance> same = event.getAcceptances().stream()
-                .filter(acceptance -> finding.key().equals(acceptance.getFinding())).toList();
-        session.execute(Edit.remove(session.editingDomain(), event, Literals.EVENT__ACCEPTANCES, same,
-                "acceptance"));
+    private void withdraw() {
+        List<Finding> accepted = chosen().stream().filter(finding -> !open(finding)).toList();
+        Set<String> keys = accepted.stream().map(Finding::key).collect(Collectors.toSet());
+        List<Acceptance> gone = session.event().getAcceptances().stream()
+                .filter(acceptance -> keys.contains(acceptance.getFinding())).toList();
+        session.execute(Edit.together(acceptances("Withdraw acceptance of", accepted), List.of(Edit.remove(
+                session.editingDomain(), session.event(), Literals.EVENT__ACCEPTANCES, gone, "acceptance"))));
+    }
+
+    private static String acceptances(String verb, List<Finding> findings) {
+        return verb + (findings.size() == 1 ? " a finding" : " " + findings.size() + " findings");
     }
 }

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.ecore.EObject;
@@ -19,6 +21,7 @@ import org.straddle.model.Fresh;
 import org.straddle.model.Identified;
 import org.straddle.model.Stop;
 import org.straddle.model.Team;
+import org.straddle.model.Turn;
 import org.straddle.ui.session.Edit;
 import org.straddle.ui.session.EventSession;
 
@@ -64,14 +67,27 @@ public final class ThingActions {
             return;
         }
         Set<EObject> all = Edit.withDependents(session.event(), things);
-        int more = all.size() - things.size();
-        if (more > 0 && MessageDialog.open(MessageDialog.QUESTION, shell, "Delete " + words(things),
-                "Deleting " + words(things) + " also deletes " + more + " planned "
-                        + (more == 1 ? "stop or turn" : "stops and turns") + " that mean nothing without it.\n\n"
-                        + "Undo brings everything back.", SWT.NONE, "&Delete", "Cancel") != 0) {
+        if (all.size() > things.size() && MessageDialog.open(MessageDialog.QUESTION, shell, "Delete " + words(things),
+                "Deleting " + words(things) + " also deletes " + planned(all, things) + ", which would mean nothing"
+                        + " any more.\n\nUndo brings everything back.", SWT.NONE, "&Delete", "Cancel") != 0) {
             return;
         }
         session.execute(Edit.delete(session.editingDomain(), session.event(), things, words(things)));
+    }
+
+    /** The stops and turns that go along: "2 planned stops and 5 turns". */
+    private static String planned(Set<EObject> all, Collection<? extends Identified> things) {
+        List<Stop> stops = all.stream().filter(thing -> thing instanceof Stop && !things.contains(thing))
+                .map(Stop.class::cast).toList();
+        long turns = all.stream().filter(thing -> thing instanceof Turn && !things.contains(thing)
+                && !all.contains(thing.eContainer())).count()
+                + stops.stream().mapToInt(stop -> stop.getTurns().size()).sum();
+        return Stream.of(count(stops.size(), "planned stop"), count(turns, "turn")).filter(part -> !part.isEmpty())
+                .collect(Collectors.joining(" and "));
+    }
+
+    private static String count(long number, String what) {
+        return number == 0 ? "" : number + " " + what + (number == 1 ? "" : "s");
     }
 
     private static String words(Collection<? extends Identified> things) {

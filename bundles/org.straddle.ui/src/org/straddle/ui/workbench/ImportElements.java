@@ -13,11 +13,15 @@ import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
 import org.straddle.exchange.ElementFile;
 import org.straddle.exchange.ElementImport;
+import org.straddle.sky.ElementSet;
 import org.straddle.store.EventFolderException;
 import org.straddle.ui.session.EventSession;
 
 /** Reads files of element sets, says what they would change, and takes them over as one step. */
 final class ImportElements {
+
+    /** So many unknown birds are named; more would not be read. */
+    private static final int NAMED = 12;
 
     private ImportElements() {
     }
@@ -48,13 +52,24 @@ final class ImportElements {
         String[] buttons = strangers && !known.isEmpty()
                 ? new String[] {"&Import for known birds", "Import and &add the other birds", "Cancel"}
                 : strangers ? new String[] {"&Add these birds", "Cancel"} : new String[] {"&Import", "Cancel"};
-        int answer = MessageDialog.open(MessageDialog.QUESTION, shell, "Import element sets", known.summary(),
-                SWT.NONE, buttons);
+        int answer = MessageDialog.open(MessageDialog.QUESTION, shell, "Import element sets",
+                known.summary() + names(known.unmatched()), SWT.NONE, buttons);
         if (answer < 0 || answer == buttons.length - 1) {
             return;
         }
         boolean addBirds = strangers && answer == buttons.length - 2;
         take(shell, session, addBirds ? ElementImport.into(session.event(), files, number -> true) : known);
+    }
+
+    /** Who the strangers are. */
+    private static String names(List<ElementSet> strangers) {
+        List<String> names = strangers.stream().map(ElementSet::label).distinct().toList();
+        if (names.isEmpty()) {
+            return "";
+        }
+        int more = names.size() - NAMED;
+        return "\n\nNot in the event: " + String.join(", ", names.subList(0, Math.min(NAMED, names.size())))
+                + (more > 0 ? " and " + more + " more." : ".");
     }
 
     private static void take(Shell shell, EventSession session, ElementImport chosen) {

@@ -3,8 +3,11 @@ package org.straddle.ui.workbench;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 
+import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Shell;
 import org.straddle.store.EventFolder;
+import org.straddle.store.EventFolderException;
 import org.straddle.ui.session.EventSession;
 
 /** Reads an event folder in the background and makes it the event of the window. */
@@ -13,22 +16,68 @@ public final class OpenEvent {
     private OpenEvent() {
     }
 
-    /** Opens the event, after asking what becomes of the present one; false if it was not opened. */
+    /**
+     * Opens the event, after asking what becomes of the present one; false if it was not opened. An event that somebody
+     * else edits, or that may not be written, is offered for reading.
+     */
     public static boolean open(Shell shell, Path path) {
-        return open(shell, "Opening " + path.getFileName(), () -> EventFolder.open(path));
-    }
-
-    /** Opens what the given work makes or reads off the UI thread. */
-    public static boolean open(Shell shell, String task, Callable<EventFolder> work) {
         if (!LeaveEvent.ask()) {
             return false;
         }
-        EventFolder[] opened = new EventFolder[1];
-        boolean done = FileWork.run(shell, task, () -> opened[0] = work.call());
-        if (done) {
-            EventSession.current().open(opened[0]);
-            RecentEvents.add(opened[0].path());
+        EventSession session = EventSession.current();
+        if (session.isOpen() && session.folder().path().equals(path.toAbsolutePath().normalize())) {
+            // Read anew what is on disk: the window itself holds the folder.
+            session.close();
         }
-        return done;
+        Attempt attempt = new Attempt(path);
+        return FileWork.run(shell, "Opening " + path.getFileName(), attempt::read)
+                && (attempt.refusal == null || readingIsEnough(shell, attempt)) && show(attempt.folder);
+    }
+
+    /** Opens what the given work makes or reads off the UI thread. */
+    static boolean open(Shell shell, String task, Callable<EventFolder> work) {
+        EventFolder[] opened = new EventFolder[1];
+        return LeaveEvent.ask() && FileWork.run(shell, task, () -> opened[0] = work.call()) && show(opened[0]);
+    }
+
+    private static boolean show(EventFolder opened) {
+        EventSession.current().open(opened);
+        RecentEvents.add(opened.path());
+        return true;
+    }
+
+    private static boolean readingIsEnough(Shell shell, Attempt attempt) {
+        return MessageDialog.open(MessageDialog.QUESTION, shell, "Open event folder", attempt.refusal.getMessage()
+                + "\n\nYou can open it to read it, and save it as another event.", SWT.NONE, "Open to &read",
+                "Cancel") == 0;
+    }
+
+    /** The event to edit; else to read, with the reason why it cannot be edited. */
+    private static final class Attempt {
+
+        private final Path path;
+        private EventFolder folder;
+        private EventFolderException refusal;
+
+        Attempt(Path path) {
+            this.path = path;
+        }
+
+        void read() throws EventFolderException {
+            try {
+                folder = EventFolder.open(path);
+            } catch (EventFolderException refused) {
+                folder = readOnly(refused);
+                refusal = refused;
+            }
+        }
+
+        private EventFolder readOnly(EventFolderException refused) throws EventFolderException {
+            try {
+                return EventFolder.openReadOnly(path);
+            } catch (EventFolderException unreadable) {
+                throw refused;
+            }
+        }
     }
 }

@@ -106,8 +106,9 @@ final class ProposePlan extends Job {
                 .map(bounded -> String.format(Locale.ROOT, " (no plan can be worth more than %.2f)",
                         bounded.getAsDouble())).orElse("");
         StringBuilder words = new StringBuilder(String.format(Locale.ROOT,
-                "%d stops with %d turns, worth %.2f%s, found in %d s.", proposal.stops().size(), turns,
-                proposal.worth(), bound, proposal.elapsed().toSeconds()));
+                "%d stops with %d turns, worth %.2f%s, found in %d s%s.", proposal.stops().size(), turns,
+                proposal.worth(), bound, proposal.elapsed().toSeconds(),
+                proposal.ending() == Proposal.Ending.STOPPED ? ", when you stopped the search" : ""));
         if (!proposal.uncovered().isEmpty()) {
             words.append("\n\nNot worked: ");
             words.append(String.join(", ", proposal.uncovered().stream().limit(NAMED)

@@ -47,6 +47,7 @@ final class SessionCommands implements SessionListener {
         commands.add("org.straddle.ui.propose", open, ProposePlan::ask);
         commands.add("org.straddle.ui.check", open, shell -> session.computeNow());
         commands.add("org.straddle.ui.publish", open, PublishEvent::ask);
+        commands.add("org.eclipse.ui.help.aboutAction", always, AboutDialog::show);
         commands.add(UNDO, session::canUndo, shell -> session.undo(), () -> label("&Undo", session.undoLabel()));
         commands.add(REDO, session::canRedo, shell -> session.redo(), () -> label("&Redo", session.redoLabel()));
         session.addListener(commands);

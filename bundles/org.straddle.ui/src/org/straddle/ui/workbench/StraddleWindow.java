@@ -87,6 +87,6 @@ final class StraddleWindow extends WorkbenchWindowAdvisor implements SessionList
         String name = session.event().getName();
         String mark = session.dirty() ? "*" : "";
         getWindowConfigurer().setTitle(mark + (name == null || name.isBlank() ? "Unnamed event" : name) + " – "
-                + session.folder().path() + " – Straddle");
+                + session.folder().path() + (session.folder().isReadOnly() ? " (read only)" : "") + " – Straddle");
     }
 }
