@@ -73,8 +73,8 @@ final class PassFinder {
     private List<Span> between(double from, double to) {
         int end = Math.min(track.nodeCount() - 1, (int) Math.ceil(to / track.stepS()));
         double threshold = leastHeight();
-        Clearance left = new Clearance();
-        Clearance right = new Clearance();
+        Node left = new Node();
+        Node right = new Node();
         step = track.stepAt(from);
         left.take(step);
         while (true) {
@@ -89,7 +89,7 @@ final class PassFinder {
             }
             right.take(step + 1);
             step(left, right, Math.max(from, step * track.stepS()), Math.min(to, (step + 1) * track.stepS()));
-            Clearance taken = left;
+            Node taken = left;
             left = right;
             right = taken;
             step++;
@@ -102,13 +102,13 @@ final class PassFinder {
         return toMask - track.strongestMS2() * track.stepS() * track.stepS() / 8 - BEND_MARGIN_M;
     }
 
-    private void step(Clearance left, Clearance right, double a, double b) {
+    private void step(Node left, Node right, double a, double b) {
         if (!(a < b)) {
             return;
         }
-        if (stays(-left.low, -left.lowRate, -right.low, -right.lowRate)) {
+        if (staysBelow(left, right, lowest)) {
             turnTo(a, false);
-        } else if (stays(left.high, left.highRate, right.high, right.highRate)) {
+        } else if (staysAbove(left, right, highest)) {
             turnTo(a, true);
         } else if (cornerAzimuth.length == 0) {
             piece(overLevel, overLevelRate, a, b);
@@ -118,7 +118,7 @@ final class PassFinder {
     }
 
     /** Settles a step that lies above, or below, every corner on the way from the one azimuth to the other. */
-    private boolean clearOfMask(Clearance left, Clearance right, double a) {
+    private boolean clearOfMask(Node left, Node right, double a) {
         left.look(step);
         right.look(step);
         double turned = turn(left.azimuth, right.azimuth);
@@ -136,15 +136,23 @@ final class PassFinder {
                 most = Math.max(most, cornerElevation[i]);
             }
         }
-        if (stays(least - left.elevation, -left.elevationRate, least - right.elevation, -right.elevationRate)) {
-            turnTo(a, false);
-            return true;
-        }
-        if (stays(left.elevation - most, left.elevationRate, right.elevation - most, right.elevationRate)) {
-            turnTo(a, true);
+        boolean above = staysAbove(left, right, Math.sin(most));
+        if (above || staysBelow(left, right, Math.sin(least))) {
+            turnTo(a, above);
             return true;
         }
         return false;
+    }
+
+    /** Whether the bird stays above an elevation, given by its sine, between two nodes. */
+    private static boolean staysAbove(Node left, Node right, double sinElevation) {
+        return stays(left.over(sinElevation), left.overRate(sinElevation), right.over(sinElevation),
+                right.overRate(sinElevation));
+    }
+
+    private static boolean staysBelow(Node left, Node right, double sinElevation) {
+        return stays(-left.over(sinElevation), -left.overRate(sinElevation), -right.over(sinElevation),
+                -right.overRate(sinElevation));
     }
 
     /** Whether something positive at both ends of a step is so between: it does not fall and rise again. */
@@ -292,36 +300,39 @@ final class PassFinder {
         }
     }
 
-    /** How far a node lies above the mask's lowest and its highest corner (metres, times a cosine), and where. */
-    private final class Clearance {
-        private double low;
-        private double lowRate;
-        private double high;
-        private double highRate;
-
+    /** Where a node of the track stands over the place. */
+    private final class Node {
         private int node;
+        private double height;
+        private double heightRate;
+        private double range;
+        private double rangeRate;
         private boolean looked;
         private double azimuth;
-        private double elevation;
-        private double elevationRate;
 
         void take(int newNode) {
             node = newNode;
             looked = false;
             sight.atNode(node);
-            low = sight.nodeHeight() - lowest * sight.nodeRange();
-            lowRate = sight.nodeHeightRate() - lowest * sight.nodeRangeRate();
-            high = sight.nodeHeight() - highest * sight.nodeRange();
-            highRate = sight.nodeHeightRate() - highest * sight.nodeRangeRate();
+            height = sight.nodeHeight();
+            heightRate = sight.nodeHeightRate();
+            range = sight.nodeRange();
+            rangeRate = sight.nodeRangeRate();
         }
 
-        /** Works out the angles, by a step that begins or ends here. */
+        /** Metres above an elevation, times its cosine. */
+        double over(double sinElevation) {
+            return height - sinElevation * range;
+        }
+
+        double overRate(double sinElevation) {
+            return heightRate - sinElevation * rangeRate;
+        }
+
+        /** Works out the azimuth, by a step that begins or ends here. */
         void look(int bySide) {
             if (!looked) {
-                sight.at(node * track.stepS(), bySide);
-                azimuth = sight.azimuth();
-                elevation = sight.elevation();
-                elevationRate = sight.elevationRate();
+                azimuth = sight.at(node * track.stepS(), bySide).azimuth();
                 looked = true;
             }
         }
