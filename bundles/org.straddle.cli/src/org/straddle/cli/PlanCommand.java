@@ -6,9 +6,10 @@ import org.straddle.model.Event;
 import org.straddle.model.Snapshot;
 import org.straddle.outlook.Outlook;
 import org.straddle.plan.ApplyProposal;
-import org.straddle.plan.NeighbourhoodPlanner;
+import org.straddle.plan.PlanProgress;
 import org.straddle.plan.PlanSettings;
 import org.straddle.plan.PlannedStop;
+import org.straddle.plan.Planner;
 import org.straddle.plan.Proposal;
 
 import picocli.CommandLine.Command;
@@ -37,8 +38,6 @@ final class PlanCommand extends EventCommand {
     @Option(names = "--dry-run", description = "Print the proposal; change nothing.")
     private boolean dryRun;
 
-    private Duration nextLine = Duration.ofSeconds(1);
-
     @Override
     int work() throws Exception {
         if (!(seconds >= 0) || seconds > Duration.ofDays(7).toSeconds()) {
@@ -47,31 +46,46 @@ final class PlanCommand extends EventCommand {
         Event event = dryRun ? opened.event() : opened.toChange().event();
         Outlook outlook = Outlook.of(Snapshot.of(event), new ConsoleProgress(err()));
         outlook.troubles().forEach(trouble -> err().println(trouble.sentence()));
-        Proposal proposal = new NeighbourhoodPlanner().propose(outlook, settings(),
-                this::improved, new ConsoleProgress(err()));
+        Proposal proposal = Planner.standard().propose(outlook, settings(), new Told(), new ConsoleProgress(err()));
         if (!dryRun) {
             Edit.execute(domain -> ApplyProposal.command(domain, event, proposal));
             opened.toChange().save();
         }
         rows.print(table(proposal), out());
         if (rows.forPeople()) {
-            out().printf("%d stops with %d turns, worth %.3f; seed %d, %d rounds, %.1f s; %s%n", proposal.stops().size(),
+            out().printf("%d stops with %d turns, worth %.3f; seed %d, %d rounds, %.1f s%n", proposal.stops().size(),
                     proposal.stops().stream().mapToInt(stop -> stop.turns().size()).sum(), proposal.worth(),
-                    proposal.seed(), proposal.iterations(), proposal.elapsed().toMillis() / 1000.0,
-                    proposal.upperBound().isPresent()
-                            ? "no plan can be worth more than %.3f".formatted(proposal.upperBound().getAsDouble())
-                            : "no upper bound is known");
+                    proposal.seed(), proposal.iterations(), proposal.elapsed().toMillis() / 1000.0);
+            proposal.gap().ifPresent(gap -> out().printf(
+                    "No plan can be worth more than %.3f: this one is within %.1f %% of the best possible.%n",
+                    proposal.upperBound().getAsDouble(), 100 * gap));
+            out().println(proposal.way().sentence());
             proposal.uncovered().forEach(square -> out().printf("Not worked: %s, wanted by %.0f %%. %s%n",
                     square.square().name(), 100 * square.demand(), square.reason().sentence()));
         }
         return StraddleCommand.DONE;
     }
 
-    /** The first rounds improve the plan many times a second; a line a second is enough to follow. */
-    private void improved(double worth, long iterations, Duration elapsed) {
-        if (elapsed.compareTo(nextLine) >= 0) {
-            err().printf("… worth %.3f after %d rounds, %.1f s%n", worth, iterations, elapsed.toMillis() / 1000.0);
-            nextLine = elapsed.plusSeconds(1);
+    /** How the search gets on: at most a line a second, since the first rounds improve the plan many times. */
+    private final class Told implements PlanProgress {
+
+        private Duration next = Duration.ofSeconds(1);
+
+        @Override
+        public void improved(double worth, long iterations, Duration elapsed) {
+            tell("worth %.3f after %d rounds".formatted(worth, iterations), elapsed);
+        }
+
+        @Override
+        public void bounded(double upperBound, double worth, Duration elapsed) {
+            tell("worth %.3f; no plan is worth more than %.3f".formatted(worth, upperBound), elapsed);
+        }
+
+        private void tell(String words, Duration elapsed) {
+            if (elapsed.compareTo(next) >= 0) {
+                err().printf("… %s, %.1f s%n", words, elapsed.toMillis() / 1000.0);
+                next = elapsed.plusSeconds(1);
+            }
         }
     }
 

@@ -1,7 +1,7 @@
 package org.straddle.ui.workbench;
 
+import java.time.Duration;
 import java.util.Locale;
-import java.util.Optional;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
@@ -19,8 +19,9 @@ import org.straddle.model.Event;
 import org.straddle.model.Snapshot;
 import org.straddle.outlook.Outlook;
 import org.straddle.plan.ApplyProposal;
-import org.straddle.plan.NeighbourhoodPlanner;
+import org.straddle.plan.PlanProgress;
 import org.straddle.plan.PlanSettings;
+import org.straddle.plan.Planner;
 import org.straddle.plan.Proposal;
 import org.straddle.ui.session.EventSession;
 
@@ -69,12 +70,25 @@ final class ProposePlan extends Job {
         SubMonitor progress = SubMonitor.convert(monitor, "Searching for a plan", 100);
         Outlook outlook = Outlook.of(snapshot, progress.split(20));
         SubMonitor search = progress.newChild(80, SubMonitor.SUPPRESS_NONE);
-        Proposal proposal = new NeighbourhoodPlanner().propose(outlook, settings,
-                (worth, iterations, elapsed) -> search.subTask(String.format(Locale.ROOT,
-                        "worth %.2f after %d s; cancel keeps this plan on offer", worth, elapsed.toSeconds())),
-                search);
+        Proposal proposal = Planner.standard().propose(outlook, settings, told(search), search);
         shell.getDisplay().asyncExec(() -> offer(proposal));
         return Status.OK_STATUS;
+    }
+
+    private static PlanProgress told(IProgressMonitor search) {
+        return new PlanProgress() {
+            @Override
+            public void improved(double worth, long iterations, Duration elapsed) {
+                search.subTask(String.format(Locale.ROOT, "worth %.2f after %d s; cancel keeps this plan on offer",
+                        worth, elapsed.toSeconds()));
+            }
+
+            @Override
+            public void bounded(double upperBound, double worth, Duration elapsed) {
+                search.subTask(String.format(Locale.ROOT, "worth %.2f, at most %.2f possible, after %d s; cancel keeps"
+                        + " this plan on offer", worth, upperBound, elapsed.toSeconds()));
+            }
+        };
     }
 
     private void offer(Proposal proposal) {
@@ -102,13 +116,16 @@ final class ProposePlan extends Job {
 
     private static String words(Proposal proposal) {
         int turns = proposal.stops().stream().mapToInt(stop -> stop.turns().size()).sum();
-        String bound = Optional.of(proposal.upperBound()).filter(bounded -> bounded.isPresent())
-                .map(bounded -> String.format(Locale.ROOT, " (no plan can be worth more than %.2f)",
-                        bounded.getAsDouble())).orElse("");
+        String bound = proposal.gap().isEmpty() ? ""
+                : String.format(Locale.ROOT, " (within %.1f %% of the best possible, which is at most %.2f)",
+                        100 * proposal.gap().getAsDouble(), proposal.upperBound().getAsDouble());
         StringBuilder words = new StringBuilder(String.format(Locale.ROOT,
                 "%d stops with %d turns, worth %.2f%s, found in %d s%s.", proposal.stops().size(), turns,
                 proposal.worth(), bound, proposal.elapsed().toSeconds(),
                 proposal.ending() == Proposal.Ending.STOPPED ? ", when you stopped the search" : ""));
+        if (proposal.way() == Proposal.Way.SOLVER_MISSING) {
+            words.append("\n\n").append(proposal.way().sentence());
+        }
         if (!proposal.uncovered().isEmpty()) {
             words.append("\n\nNot worked: ");
             words.append(String.join(", ", proposal.uncovered().stream().limit(NAMED)
