@@ -233,7 +233,8 @@ public final class Outlook {
     /** The passes over one site, by AOS. */
     public List<SitePass> passes(Site site) {
         return bySite.computeIfAbsent(site, asked -> sorted(
-                bySiteAndBird.getOrDefault(asked, Map.of()).keySet().stream().flatMap(bird -> passes(asked, bird).stream())));
+                bySiteAndBird.getOrDefault(asked, Map.of()).keySet().stream()
+                        .flatMap(bird -> passes(asked, bird).stream())));
     }
 
     /** The passes of one bird over one site, by AOS. */

@@ -29,8 +29,8 @@ import org.straddle.model.StraddleFactory;
  */
 public record PolicyFigures(double roadSpeedKmh, double detourFactor, Duration turnGap, Duration setUp,
         Duration takeDown, Duration minimumTurn, double minimumPeakElevationDeg, int surveyAgeLimitDays,
-        int reviewValidityDays, Duration elementSetAgeLimit, double leastPresence, double reachElevationDeg, double stationSpanM,
-        boolean loneOperatorAllowed, Duration drivingLimit, Duration breakAfter, Duration breakLength) {
+        int reviewValidityDays, Duration elementSetAgeLimit, double leastPresence, double reachElevationDeg,
+        double stationSpanM, boolean loneOperatorAllowed, Duration drivingLimit, Duration breakAfter, Duration breakLength) {
 
     /** @param chosen may be null: then every figure is the default */
     public static PolicyFigures of(Policies chosen) {

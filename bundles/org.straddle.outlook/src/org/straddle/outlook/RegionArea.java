@@ -66,7 +66,8 @@ final class RegionArea {
     }
 
     private static Geometry shape(GeoBounds bounds) {
-        return SHAPES.toGeometry(new Envelope(bounds.westDeg(), bounds.eastDeg(), bounds.southDeg(), bounds.northDeg()));
+        return SHAPES.toGeometry(
+                new Envelope(bounds.westDeg(), bounds.eastDeg(), bounds.southDeg(), bounds.northDeg()));
     }
 
     private static Geometry shape(String outline) {
@@ -95,7 +96,7 @@ final class RegionArea {
     private static Area sampled(Geometry shape) {
         Envelope box = shape.getEnvelopeInternal();
         double cosMiddle = Math.max(0.02, Math.cos(Math.toRadians(box.centre().y)));
-        // Degrees of latitude between rows; degrees of longitude are wider by the cosine, for even spacing on the ground.
+        // Degrees of latitude between rows; columns are wider by the cosine, for even spacing on the ground.
         double step = Math.max(Math.sqrt(shape.getArea() * cosMiddle / PLACES),
                 Math.sqrt(box.getArea() * cosMiddle / MOST_TRIALS));
         int rows = Math.max(1, (int) Math.round(box.getHeight() / step));
@@ -118,7 +119,8 @@ final class RegionArea {
     }
 
     private static double[] weights(Collection<Place> places) {
-        return places.stream().mapToDouble(place -> Math.max(1e-9, Math.cos(Math.toRadians(place.latitudeDeg())))).toArray();
+        return places.stream().mapToDouble(place -> Math.max(1e-9, Math.cos(Math.toRadians(place.latitudeDeg()))))
+                .toArray();
     }
 
     private static Place place(Coordinate at) {
