@@ -39,7 +39,7 @@ class BoundTest {
     @Test
     void noPlanIsAboveTheBoundAfterAnyRound() {
         double looseness = 0;
-        for (long seed = 0; seed < 150; seed++) {
+        for (long seed = 0; seed < 100; seed++) {
             PlanProblem problem = RandomProblem.tiny(seed);
             double best = PlanRules.worth(problem, EveryPlan.best(problem));
             try (ColumnGeneration columns = columns(problem)) {
@@ -52,13 +52,13 @@ class BoundTest {
                 looseness += columns.bound() - best;
             }
         }
-        assertTrue(looseness / 150 < 0.02, "bounds are " + looseness / 150 + " too high on average");
+        assertTrue(looseness / 100 < 0.02, "bounds are " + looseness / 100 + " too high on average");
     }
 
     @Test
     void noPlanWithPinnedStopsIsAboveTheBound() {
         int pinned = 0;
-        for (long seed = 0; seed < 150; seed++) {
+        for (long seed = 0; seed < 100; seed++) {
             PlanProblem problem = RandomProblem.tinyWithFixed(seed);
             List<Stay> plan = EveryPlan.best(problem);
             double best = PlanRules.worth(problem, plan);
@@ -70,7 +70,7 @@ class BoundTest {
             }
             pinned += plan.isEmpty() ? 0 : problem.fixed().size();
         }
-        assertTrue(pinned > 30, "only " + pinned + " pinned stops in all: nothing was tried");
+        assertTrue(pinned > 20, "only " + pinned + " pinned stops in all: nothing was tried");
     }
 
     @Test
@@ -120,7 +120,7 @@ class BoundTest {
 
     @Test
     void plansKeepEveryRuleAndStayBelowTheirBound() {
-        for (long seed = 0; seed < 80; seed++) {
+        for (long seed = 0; seed < 50; seed++) {
             PlanProblem problem = RandomProblem.small(seed);
             BoundedSearch.Found found = search(problem, 1500, seed);
             Roster roster = found.plan().roster();

@@ -20,6 +20,10 @@ import org.eclipse.core.runtime.IProgressMonitor;
  * thread, and on a second one {@link ColumnGeneration}, which learns routes from the plans, and {@link PlanMix},
  * which makes plans of the routes.
  *
+ * <p>What the bound holds for: every plan that keeps the rules of the {@link PlanProblem}, to the second, with turns
+ * that are its chances. Nothing is sampled or cut down for it; where {@link RoutePricing} and {@link RouteMaster} are
+ * not exact they err to the high side.
+ *
  * <p>Both threads meet after a number of steps that depends on the problem alone, and only then hear of each other.
  * So the plan follows from the problem, the seed and the number of steps, however fast either thread is; a plan
  * taken over counts as a step. What the second thread has not finished when the search ends is dropped.
@@ -51,6 +55,7 @@ final class BoundedSearch {
     private static final int VARIATIONS = 3;
 
     private static final long POLL_MILLIS = 20;
+    private static final long PATIENCE_SECONDS = 2;
 
     private final PlanProblem problem;
     private final PlanSettings settings;
@@ -118,10 +123,20 @@ final class BoundedSearch {
             return new Found(plan, Double.isInfinite(bound) ? OptionalDouble.empty()
                     : OptionalDouble.of(Math.max(bound, search.bestWorth())));
         } finally {
-            ended = true;
-            Optional.ofNullable(running).ifPresent(PlanMix::stop);
-            second.execute(columns::close);
-            second.shutdown();
+            endSecond();
+        }
+    }
+
+    /** Waits a little, so that no native code still runs when the caller goes on to end the whole process. */
+    private void endSecond() {
+        ended = true;
+        Optional.ofNullable(running).ifPresent(PlanMix::stop);
+        second.execute(columns::close);
+        second.shutdown();
+        try {
+            second.awaitTermination(PATIENCE_SECONDS, TimeUnit.SECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
         }
     }
 
@@ -180,7 +195,9 @@ final class BoundedSearch {
     private void mix() {
         double now = effort;
         together((int) (now * STEPS_PER_EFFORT), plan -> mixed(plan, now), mixed -> {
-            mixed.plan().ifPresent(search::take);
+            if (search.goesOn()) {
+                mixed.plan().ifPresent(search::take);
+            }
             effort = mixed.settled() ? now : Math.min(MOST_EFFORT, 2 * now);
         });
     }

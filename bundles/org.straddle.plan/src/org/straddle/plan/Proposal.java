@@ -11,7 +11,8 @@ import java.util.OptionalDouble;
  * @param stops      the pinned and the proposed ones, by team day and arrival
  * @param worth      sum over squares of demand times repeat worths, pinned stops included, less a small
  *                   price for driving; no unit, comparable only within one event
- * @param upperBound no plan of this event can be worth more; empty when the planner knows none
+ * @param upperBound no plan of this event can be worth more whose turns are what the planner offers: passes as far as
+ *                   they can be worked, very long ones in parts; empty when the planner knows none
  * @param uncovered  squares that somebody needs and the plan does not work, most needed first
  * @param seed       of the search
  * @param iterations how many the search made
