@@ -62,7 +62,9 @@ final class AcceptDialog extends QuestionDialog {
     }
 
     private String sentences() {
-        String told = findings.stream().limit(TOLD).map(Finding::sentence).collect(Collectors.joining("\n"));
+        String bullet = findings.size() > 1 ? "•  " : "";
+        String told = findings.stream().limit(TOLD).map(finding -> bullet + finding.sentence())
+                .collect(Collectors.joining("\n"));
         int more = findings.size() - TOLD;
         return more > 0 ? told + "\nand " + more + " more." : told;
     }

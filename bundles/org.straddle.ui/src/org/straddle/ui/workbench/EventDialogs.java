@@ -45,17 +45,18 @@ public final class EventDialogs {
         }
     }
 
-    public static void saveAs(Shell shell) {
+    /** True if the event was saved to a folder that the user chose. */
+    public static boolean saveAs(Shell shell) {
         String chosen = folder(shell, "Save event as", "Choose an empty folder for the event.");
         if (chosen == null) {
-            return;
+            return false;
         }
         if (empty(Path.of(chosen))) {
-            SaveEvent.saveAs(shell, Path.of(chosen));
-        } else {
-            MessageDialog.openError(shell, "Save event as", "The folder " + chosen + " is not empty.\n\nChoose or make"
-                    + " an empty folder: an event never mixes with other files.");
+            return SaveEvent.saveAs(shell, Path.of(chosen));
         }
+        MessageDialog.openError(shell, "Save event as", "The folder " + chosen + " is not empty.\n\nChoose or make"
+                + " an empty folder: an event never mixes with other files.");
+        return false;
     }
 
     private static String folder(Shell shell, String title, String message) {

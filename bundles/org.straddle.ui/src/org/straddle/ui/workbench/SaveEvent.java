@@ -11,8 +11,12 @@ public final class SaveEvent {
     private SaveEvent() {
     }
 
+    /** An event that was opened only to read it asks for another folder. */
     public static boolean save(Shell shell) {
         EventSession session = EventSession.current();
+        if (session.folder().isReadOnly()) {
+            return EventDialogs.saveAs(shell);
+        }
         session.commitPendingEdits();
         boolean done = FileWork.run(shell, "Saving " + session.folder().path().getFileName(), session::write);
         if (done) {
