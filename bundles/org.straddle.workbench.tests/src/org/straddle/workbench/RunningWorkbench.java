@@ -26,17 +26,22 @@ final class RunningWorkbench implements AutoCloseable {
 
     private final CountDownLatch started = new CountDownLatch(1);
     private final AtomicReference<Throwable> failure = new AtomicReference<>();
+    private final AtomicReference<Throwable> later = new AtomicReference<>();
     private final Thread thread = new Thread(this::run, "workbench");
     private Display display;
 
-    static RunningWorkbench start() throws InterruptedException {
+    static RunningWorkbench start() {
         RunningWorkbench running = new RunningWorkbench();
         running.thread.setDaemon(true);
         running.thread.start();
-        if (!running.started.await(PATIENCE.toSeconds(), TimeUnit.SECONDS) || running.failure.get() != null) {
-            throw new IllegalStateException("The workbench did not start", running.failure.get());
+        try {
+            if (running.started.await(PATIENCE.toSeconds(), TimeUnit.SECONDS) && running.failure.get() == null) {
+                return running;
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
         }
-        return running;
+        throw new IllegalStateException("The workbench did not start", running.failure.get());
     }
 
     private void run() {
@@ -74,10 +79,25 @@ final class RunningWorkbench implements AutoCloseable {
         return answer.get();
     }
 
+    /** Runs on the UI thread without waiting for it; a failure there fails the next {@link #until}. */
+    void later(Runnable action) {
+        display.asyncExec(() -> {
+            try {
+                action.run();
+            } catch (Throwable e) {
+                later.set(e);
+            }
+        });
+    }
+
     /** Waits until something holds on the UI thread. */
     void until(String what, BooleanSupplier holds) {
         long end = System.nanoTime() + PATIENCE.toNanos();
         while (!ask(holds::getAsBoolean)) {
+            Throwable failed = later.getAndSet(null);
+            if (failed != null) {
+                throw new AssertionError("on the UI thread: " + failed, failed);
+            }
             if (System.nanoTime() > end) {
                 throw new AssertionError("waited in vain until " + what);
             }

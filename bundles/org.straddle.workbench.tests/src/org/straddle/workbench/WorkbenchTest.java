@@ -6,13 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
-import java.util.stream.Stream;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
@@ -25,20 +22,14 @@ import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IViewPart;
-import org.eclipse.ui.IWorkbenchPage;
-import org.eclipse.ui.PartInitException;
-import org.eclipse.ui.PlatformUI;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.MethodOrderer.OrderAnnotation;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestMethodOrder;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.straddle.check.Severity;
-import org.straddle.demo.DemoEvent;
 import org.straddle.model.Event;
 import org.straddle.model.Identified;
 import org.straddle.model.Site;
@@ -46,71 +37,33 @@ import org.straddle.plan.ApplyProposal;
 import org.straddle.plan.NeighbourhoodPlanner;
 import org.straddle.plan.PlanSettings;
 import org.straddle.plan.Proposal;
-import org.straddle.store.EventFolder;
 import org.straddle.ui.session.EventSession;
 
 /** The main job in the window: open the demo, read it, plan it, take the plan back, edit, save. */
 @TestMethodOrder(OrderAnnotation.class)
 class WorkbenchTest {
 
-    @TempDir
-    static Path folder;
-
-    private static RunningWorkbench workbench;
-    private static Path event;
-
-    @BeforeAll
-    static void openTheDemo() throws Exception {
-        event = folder.resolve("demo");
-        DemoEvent.write(event);
-        workbench = RunningWorkbench.start();
-        EventFolder opened = EventFolder.open(event);
-        workbench.ui(() -> EventSession.current().open(opened));
-        awaitComputation();
-    }
-
-    @AfterAll
-    static void close() throws Exception {
-        if (workbench != null) {
-            workbench.ui(() -> EventSession.current().close());
-            workbench.close();
-        }
-    }
-
-    private static void awaitComputation() {
-        workbench.until("the event is computed",
-                () -> !session().computing() && session().computed().isPresent());
-    }
+    @RegisterExtension
+    static final DemoWindow WINDOW = new DemoWindow();
 
     private static EventSession session() {
         return EventSession.current();
     }
 
-    private static IWorkbenchPage page() {
-        return PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage();
-    }
-
     private static long blockers() {
-        return workbench.ask(() -> session().computed().orElseThrow().findings().stream()
+        return WINDOW.ask(() -> session().computed().orElseThrow().findings().stream()
                 .filter(finding -> finding.severity() == Severity.BLOCKER).count());
-    }
-
-    private static IViewPart shown(String id) {
-        try {
-            return page().showView(id);
-        } catch (PartInitException e) {
-            throw new AssertionError(e);
-        }
     }
 
     @ParameterizedTest
     @Order(1)
     @ValueSource(strings = { "org.straddle.ui.explorer", "org.straddle.ui.findings", "org.straddle.ui.passes",
-        "org.straddle.ui.daysheet.view", "org.straddle.ui.kit.packing", "org.straddle.ui.safety.notes" })
+        "org.straddle.ui.daysheet.view", "org.straddle.ui.kit.packing", "org.straddle.ui.safety.notes",
+        "org.straddle.ui.sky.pass", "org.straddle.ui.sky.reach" })
     void everyViewShowsAndPaintsSomething(String id) {
-        String type = workbench.ask(() -> shown(id).getClass().getName());
+        String type = WINDOW.ask(() -> DemoWindow.shown(id).getClass().getName());
         assertTrue(type.startsWith("org.straddle."), id + " is shown by " + type);
-        workbench.until(id + " has colours", () -> coloursOf(shown(id)) > 3);
+        WINDOW.until(id + " has colours", () -> coloursOf(DemoWindow.shown(id)) > 3);
     }
 
     private static int coloursOf(IViewPart view) {
@@ -134,42 +87,35 @@ class WorkbenchTest {
     @Test
     @Order(2)
     void theExplorerHoldsTheEventAndTheFindingsHoldEachFinding() {
-        int roots = workbench.ask(() -> RunningWorkbench.below(content("org.straddle.ui.explorer"), Tree.class).stream()
+        int roots = WINDOW.ask(() -> RunningWorkbench.below(DemoWindow.content("org.straddle.ui.explorer"), Tree.class).stream()
                 .mapToInt(Tree::getItemCount).sum());
         assertTrue(roots > 0);
-        int rows = workbench.ask(() -> RunningWorkbench.below(content("org.straddle.ui.findings"), Table.class).stream()
+        int rows = WINDOW.ask(() -> RunningWorkbench.below(DemoWindow.content("org.straddle.ui.findings"), Table.class).stream()
                 .mapToInt(Table::getItemCount).max().orElse(0));
-        int findings = workbench.ask(() -> session().computed().orElseThrow().findings().size());
+        int findings = WINDOW.ask(() -> session().computed().orElseThrow().findings().size());
         assertEquals(findings, rows);
-    }
-
-    private static org.eclipse.swt.widgets.Control content(String viewId) {
-        IViewPart view = shown(viewId);
-        // The root of a part's own controls hangs on its site.
-        return (org.eclipse.swt.widgets.Control) view.getSite().getService(
-                org.eclipse.e4.ui.model.application.ui.basic.MPart.class).getWidget();
     }
 
     @Test
     @Order(3)
     void aPlanIsOneStepAndUndoBringsTheDraftBack() {
         assertTrue(blockers() > 0, "the draft has blockers");
-        int draft = workbench.ask(() -> session().event().getPlan().getStops().size());
+        int draft = WINDOW.ask(() -> session().event().getPlan().getStops().size());
         Proposal proposal = new NeighbourhoodPlanner().propose(
-                workbench.ask(() -> session().computed().orElseThrow().outlook()), PlanSettings.ofIterations(100, 1), null);
-        workbench.ui(() -> session().execute(
+                WINDOW.ask(() -> session().computed().orElseThrow().outlook()), PlanSettings.ofIterations(100, 1), null);
+        WINDOW.ui(() -> session().execute(
                 ApplyProposal.command(session().editingDomain(), session().event(), proposal)));
-        awaitComputation();
-        workbench.until("the plan is checked", () -> blockersNow() == 0);
-        assertTrue(workbench.ask(() -> session().dirty()));
+        WINDOW.computed();
+        WINDOW.until("the plan is checked", () -> blockersNow() == 0);
+        assertTrue(WINDOW.ask(() -> session().dirty()));
 
-        workbench.ui(() -> session().undo());
-        awaitComputation();
-        workbench.until("the draft is checked", () -> blockersNow() > 0);
-        assertEquals(draft, workbench.ask(() -> session().event().getPlan().getStops().size()));
+        WINDOW.ui(() -> session().undo());
+        WINDOW.computed();
+        WINDOW.until("the draft is checked", () -> blockersNow() > 0);
+        assertEquals(draft, WINDOW.ask(() -> session().event().getPlan().getStops().size()));
 
-        workbench.ui(() -> session().redo());
-        workbench.until("the plan is checked again", () -> blockersNow() == 0);
+        WINDOW.ui(() -> session().redo());
+        WINDOW.until("the plan is checked again", () -> blockersNow() == 0);
     }
 
     private static long blockersNow() {
@@ -180,15 +126,15 @@ class WorkbenchTest {
     @Test
     @Order(4)
     void everyKindOfThingOpensItsEditor() {
-        Event live = workbench.ask(() -> session().event());
-        List<Identified> things = workbench.ask(() -> List.of(live, live.getBases().get(0), live.getOperators().get(0),
+        Event live = WINDOW.ask(() -> session().event());
+        List<Identified> things = WINDOW.ask(() -> List.of(live, live.getBases().get(0), live.getOperators().get(0),
                 live.getTeams().get(0), live.getKits().get(0), live.getSites().get(0), live.getBirds().get(0),
                 live.getPlan().getStops().get(0), live.getPlan().getStops().get(0).getTurns().get(0)));
         Set<String> editors = new HashSet<>();
         for (Identified thing : things) {
-            workbench.ui(() -> session().reveal(thing));
-            IEditorPart editor = workbench.ask(() -> page().getActiveEditor());
-            editors.add(workbench.ask(() -> editor.getSite().getId()));
+            WINDOW.ui(() -> session().reveal(thing));
+            IEditorPart editor = WINDOW.ask(() -> DemoWindow.page().getActiveEditor());
+            editors.add(WINDOW.ask(() -> editor.getSite().getId()));
             assertTrue(editor.getClass().getName().startsWith("org.straddle."), editor.getClass().getName());
         }
         assertEquals(things.size(), editors.size(), editors.toString());
@@ -197,34 +143,26 @@ class WorkbenchTest {
     @Test
     @Order(5)
     void typingChangesTheModelUndoTakesItBackAndSaveWritesOneFile() throws IOException {
-        Site site = workbench.ask(() -> session().event().getSites().get(0));
-        String name = workbench.ask(site::getName);
-        workbench.ui(() -> session().reveal(site));
-        workbench.ui(() -> typeInto(name, "Renamed Mark"));
-        assertEquals("Renamed Mark", workbench.ask(site::getName));
-        workbench.ui(() -> session().undo());
-        assertEquals(name, workbench.ask(site::getName));
-        workbench.ui(() -> session().redo());
+        Site site = WINDOW.ask(() -> session().event().getSites().get(0));
+        String name = WINDOW.ask(site::getName);
+        WINDOW.ui(() -> session().reveal(site));
+        WINDOW.ui(() -> typeInto(name, "Renamed Mark"));
+        assertEquals("Renamed Mark", WINDOW.ask(site::getName));
+        WINDOW.ui(() -> session().undo());
+        assertEquals(name, WINDOW.ask(site::getName));
+        WINDOW.ui(() -> session().redo());
 
-        TreeMap<String, String> before = contents();
-        workbench.ask(() -> {
-            try {
-                session().write();
-                session().saved();
-                return null;
-            } catch (IOException e) {
-                throw new AssertionError(e);
-            }
-        });
-        TreeMap<String, String> after = contents();
+        Map<String, String> before = WINDOW.files();
+        WINDOW.save();
+        Map<String, String> after = WINDOW.files();
         assertNotEquals(before, after);
         List<String> changed = after.keySet().stream().filter(file -> !after.get(file).equals(before.get(file))).toList();
         assertTrue(changed.stream().allMatch(file -> file.equals("plan.xmi") || file.startsWith("sites/")), changed.toString());
-        assertFalse(workbench.ask(() -> session().dirty()));
+        assertFalse(WINDOW.ask(() -> session().dirty()));
     }
 
     private static void typeInto(String shown, String typed) {
-        IEditorPart editor = page().getActiveEditor();
+        IEditorPart editor = DemoWindow.page().getActiveEditor();
         Shell shell = editor.getSite().getShell();
         Text field = RunningWorkbench.below(shell, Text.class).stream()
                 .filter(text -> text.isVisible() && text.getText().equals(shown)).findFirst().orElseThrow();
@@ -234,28 +172,16 @@ class WorkbenchTest {
         session().commitPendingEdits();
     }
 
-    private static TreeMap<String, String> contents() throws IOException {
-        TreeMap<String, String> contents = new TreeMap<>();
-        try (Stream<Path> files = Files.walk(event)) {
-            for (Path file : files.filter(Files::isRegularFile).filter(f -> !f.getFileName().toString().startsWith("."))
-                    .toList()) {
-                contents.put(event.relativize(file).toString(), Files.readString(file));
-            }
-        }
-        return contents;
-    }
-
     @Test
     @Order(6)
     void withoutAnEventEveryViewStaysCalm() throws Exception {
-        workbench.ui(() -> session().close());
+        WINDOW.ui(() -> session().close());
         for (String id : List.of("org.straddle.ui.explorer", "org.straddle.ui.findings", "org.straddle.ui.passes",
-                "org.straddle.ui.daysheet.view", "org.straddle.ui.kit.packing", "org.straddle.ui.safety.notes")) {
-            assertTrue(workbench.ask(() -> shown(id).getClass().getName()).startsWith("org.straddle."), id);
+                "org.straddle.ui.daysheet.view", "org.straddle.ui.kit.packing", "org.straddle.ui.safety.notes",
+                "org.straddle.ui.sky.pass", "org.straddle.ui.sky.reach")) {
+            assertTrue(WINDOW.ask(() -> DemoWindow.shown(id).getClass().getName()).startsWith("org.straddle."), id);
         }
-        EventFolder again = EventFolder.open(event);
-        workbench.ui(() -> session().open(again));
-        awaitComputation();
-        assertEquals("Renamed Mark", workbench.ask(() -> session().event().getSites().get(0).getName()));
+        WINDOW.open();
+        assertEquals("Renamed Mark", WINDOW.ask(() -> session().event().getSites().get(0).getName()));
     }
 }
