@@ -164,8 +164,8 @@ class BoundTest {
     @Test
     void sameSeedGivesTheSamePlanAndBound() {
         PlanProblem problem = RandomProblem.of(7, 3, 2, 20, 6);
-        BoundedSearch.Found one = search(problem, 1500, 4);
-        BoundedSearch.Found other = search(problem, 1500, 4);
+        BoundedSearch.Found one = search(problem, 6000, 4);
+        BoundedSearch.Found other = search(problem, 6000, 4);
         assertEquals(one.plan().roster().stays(), other.plan().roster().stays());
         assertEquals(one.upperBound(), other.upperBound());
     }

@@ -42,11 +42,11 @@ final class BoundedSearch {
 
     /**
      * Effort of the first mix and of any, and steps beside one of effort 1: it takes some seconds, in which the search
-     * makes a thousand steps on a large event of the bench.
+     * makes some thousand steps on a large event of the bench.
      */
     private static final double FIRST_EFFORT = 0.5;
     private static final double MOST_EFFORT = 4;
-    private static final int STEPS_PER_EFFORT = 800;
+    private static final int STEPS_PER_EFFORT = 4000;
 
     /** Routes in a mix besides the present plan; more make it slow. */
     private static final int POOL = 120;

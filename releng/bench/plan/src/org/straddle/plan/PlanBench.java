@@ -22,7 +22,7 @@ final class PlanBench {
         return switch (size) {
             case SMALL -> 0.02;
             case MEDIUM -> 0.05;
-            case LARGE -> 0.10;
+            case LARGE, CROWDED -> 0.10;
         };
     }
 

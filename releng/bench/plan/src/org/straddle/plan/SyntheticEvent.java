@@ -34,30 +34,33 @@ final class SyntheticEvent {
 
     /** How much of everything. */
     enum Size {
-        SMALL(3, 2, 25, 6, 4), MEDIUM(5, 3, 60, 9, 7), LARGE(10, 4, 150, 14, 11);
+        SMALL(3, 2, 25, 6, 4, 30), MEDIUM(5, 3, 60, 9, 7, 30), LARGE(10, 4, 150, 14, 11, 30),
+        /** As large, in half the space and with few birds: teams are in each other's way. */
+        CROWDED(10, 4, 150, 10, 7, 6);
 
         private final int teams;
         private final int days;
         private final int sites;
         private final int columns;
         private final int rows;
+        private final int birds;
 
-        Size(int teams, int days, int sites, int columns, int rows) {
+        Size(int teams, int days, int sites, int columns, int rows, int birds) {
             this.teams = teams;
             this.days = days;
             this.sites = sites;
             this.columns = columns;
             this.rows = rows;
+            this.birds = birds;
         }
 
         @Override
         public String toString() {
-            return "%s (%d teams, %d days, %d sites)".formatted(name().toLowerCase(), teams, days, sites);
+            return "%s (%d teams, %d days, %d sites, %d birds)".formatted(name().toLowerCase(), teams, days, sites, birds);
         }
     }
 
     private static final LocalDate DAY = LocalDate.of(2031, 6, 21);
-    private static final int BIRDS = 30;
     private static final int WEST_DEG = 4;
     private static final int SOUTH_DEG = 45;
     private static final int COLUMN_DEG = 2;
@@ -79,7 +82,7 @@ final class SyntheticEvent {
         for (int i = 0; i < size.sites; i++) {
             made.addSite(i);
         }
-        for (int i = 0; i < BIRDS; i++) {
+        for (int i = 0; i < size.birds; i++) {
             made.addBird(i);
         }
         for (int i = 0; i < size.teams; i++) {
