@@ -1,5 +1,6 @@
 package org.straddle.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -7,6 +8,7 @@ import java.util.Locale;
 import java.util.function.Function;
 
 import org.straddle.model.Event;
+import org.straddle.outlook.EarthSearch;
 import org.straddle.outlook.Outlook;
 import org.straddle.store.EventFolder;
 import org.straddle.store.EventFolderException;
@@ -48,7 +50,18 @@ final class OpenEvent implements AutoCloseable {
     }
 
     Outlook outlook(PrintWriter err) throws EventFolderException {
-        return Outlook.of(event(), new ConsoleProgress(err));
+        return outlook(event(), err);
+    }
+
+    /** The same of a copy of the event. */
+    Outlook outlook(Event read, PrintWriter err) throws EventFolderException {
+        try {
+            return Outlook.of(read, EarthSearch.in(folder.elementsFolder()), new ConsoleProgress(err));
+        } catch (EventFolderException failure) {
+            throw failure;
+        } catch (IOException failure) {
+            throw new WrongInput(failure.getMessage());
+        }
     }
 
     /**

@@ -44,7 +44,7 @@ final class PlanCommand extends EventCommand {
             throw new WrongInput("--seconds " + seconds + " is out of range.\nGive a number from 0 to 604800.");
         }
         Event event = dryRun ? opened.event() : opened.toChange().event();
-        Outlook outlook = Outlook.of(Snapshot.of(event), new ConsoleProgress(err()));
+        Outlook outlook = opened.outlook(Snapshot.of(event), err());
         outlook.troubles().forEach(trouble -> err().println(trouble.sentence()));
         Proposal proposal = Planner.standard().propose(outlook, settings(), new Told(), new ConsoleProgress(err()));
         if (!dryRun) {

@@ -61,7 +61,7 @@ import org.straddle.sky.Window;
 public final class Outlook {
 
     /** Shared, so that one outlook profits from what the one before it found. */
-    private static final PassSearch SHARED_SEARCH = new PassSearch();
+    static final PassSearch SHARED_SEARCH = new PassSearch();
 
     private record SiteAndBird(Site site, Bird bird) {
     }

@@ -273,7 +273,8 @@ public final class EventSession {
         }
         stopComputing();
         Computation[] own = new Computation[1];
-        own[0] = new Computation(Snapshot.of(event()), result -> display.asyncExec(() -> publish(own[0], result)));
+        own[0] = new Computation(Snapshot.of(event()), folder().elementsFolder(),
+                result -> display.asyncExec(() -> publish(own[0], result)));
         computation = own[0];
         computation.addJobChangeListener(new WhenEnded(() -> display.asyncExec(() -> ended(own[0]))));
         listeners.forEach(listener -> listener.computing(this));

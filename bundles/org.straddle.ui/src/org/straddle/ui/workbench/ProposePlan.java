@@ -1,5 +1,7 @@
 package org.straddle.ui.workbench;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Locale;
 
@@ -17,6 +19,7 @@ import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.PlatformUI;
 import org.straddle.model.Event;
 import org.straddle.model.Snapshot;
+import org.straddle.outlook.EarthSearch;
 import org.straddle.outlook.Outlook;
 import org.straddle.plan.ApplyProposal;
 import org.straddle.plan.PlanProgress;
@@ -36,12 +39,14 @@ final class ProposePlan extends Job {
 
     private final Shell shell;
     private final Event snapshot;
+    private final Path elementsFolder;
     private final PlanSettings settings;
 
-    private ProposePlan(Shell shell, Event snapshot, PlanSettings settings) {
+    private ProposePlan(Shell shell, Event snapshot, Path elementsFolder, PlanSettings settings) {
         super("Searching for a plan");
         this.shell = shell;
         this.snapshot = snapshot;
+        this.elementsFolder = elementsFolder;
         this.settings = settings;
     }
 
@@ -50,7 +55,7 @@ final class ProposePlan extends Job {
         session.commitPendingEdits();
         ProposeDialog dialog = new ProposeDialog(shell);
         if (dialog.open() == ProposeDialog.OK) {
-            new ProposePlan(shell, Snapshot.of(session.event()), dialog.settings()).schedule();
+            new ProposePlan(shell, Snapshot.of(session.event()), session.folder().elementsFolder(), dialog.settings()).schedule();
             showProgress(shell);
         }
     }
@@ -68,7 +73,12 @@ final class ProposePlan extends Job {
     @Override
     protected IStatus run(IProgressMonitor monitor) {
         SubMonitor progress = SubMonitor.convert(monitor, "Searching for a plan", 100);
-        Outlook outlook = Outlook.of(snapshot, progress.split(20));
+        Outlook outlook;
+        try {
+            outlook = Outlook.of(snapshot, EarthSearch.in(elementsFolder), progress.split(20));
+        } catch (IOException failure) {
+            return Status.error(failure.getMessage(), failure);
+        }
         SubMonitor search = progress.newChild(80, SubMonitor.SUPPRESS_NONE);
         Proposal proposal = Planner.standard().propose(outlook, settings, told(search), search);
         shell.getDisplay().asyncExec(() -> offer(proposal));
