@@ -6,6 +6,7 @@ import org.straddle.check.Checks;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.model.Identified;
+import org.straddle.outlook.Outlook;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -24,7 +25,8 @@ final class CheckCommand extends EventCommand {
 
     @Override
     int work() throws Exception {
-        List<Finding> findings = Checks.standard().run(opened.outlook(err()), new ConsoleProgress(err()));
+        Outlook outlook = opened.outlook(err());
+        List<Finding> findings = Checks.standard().run(outlook, new ConsoleProgress(err()));
         Table table = new Table(Table.column("severity", "Severity"), Table.column("rule", "Rule"),
                 Table.column("accepted", "Accepted by"), Table.column("sentence", "Finding"), Table.column("at", "At (UTC)"),
                 Table.column("objects", "Objects"));
@@ -34,6 +36,7 @@ final class CheckCommand extends EventCommand {
                         finding.when().orElse(null), objects(finding)));
         rows.print(table, out());
         if (rows.forPeople()) {
+            outlook.orientationNotice().ifPresent(out()::println);
             out().println(Blockers.summary(findings));
         }
         return Blockers.exitCode(findings);

@@ -24,10 +24,11 @@ import org.straddle.sky.Window;
  * @param lit      when the sun shines on the bird, within the pass
  * @param nearestSun the look of the arc that is nearest to the sun, if the sun is up
  * @param workers  the teams that work it, by time
+ * @param orientationNotice what to know about Earth orientation data; empty when they cover the event
  */
 public record PassSheet(SitePass found, ZoneId zone, Horizon horizon, boolean hasMask, Arc arc, List<Moment> moments,
         List<Window> lit, Optional<NearestSun> nearestSun, List<Dial> dials, PassError error, TimeGrain grain,
-        List<Worker> workers) {
+        List<Worker> workers, Optional<String> orientationNotice) {
 
     /** Where the bird comes nearest to the sun while above the mask. */
     public record NearestSun(ArcPoint look, double separationDeg) {
@@ -48,13 +49,13 @@ public record PassSheet(SitePass found, ZoneId zone, Horizon horizon, boolean ha
                 moment("AOS", found.pass().aos(), arc, place, arc.light(risen), found.pass().startsBefore()),
                 moment("TCA", found.pass().tca(), arc, place, arc.light(found.pass().tca()), false),
                 moment("LOS", found.pass().los(), arc, place, arc.light(found.pass().los()), found.pass().endsAfter()));
-        PassError error = PassError.of(found.pass());
+        PassError error = outlook.error(found.pass());
         List<Worker> workers = Worker.of(outlook.event(), found);
         double agreedMhz = workers.stream().mapToDouble(worker -> worker.turn().getDownlinkMhz())
                 .filter(mhz -> mhz > 0).findFirst().orElse(0);
         return new PassSheet(found, outlook.zone(), horizon, !found.site().getHorizon().isEmpty(), arc, moments,
                 bird.sunlit(found.pass().window()), nearestSun(arc, moments.get(1).sun()),
-                Dial.of(found.bird(), agreedMhz), error, TimeGrain.of(error.timeErrorS()), workers);
+                Dial.of(found.bird(), agreedMhz), error, TimeGrain.of(error.timeErrorS()), workers, outlook.orientationNotice());
     }
 
     private static Moment moment(String word, Instant at, Arc arc, Place place, Light light, boolean cut) {

@@ -171,9 +171,10 @@ public final class SheetWords {
     private String goodTo() {
         double days = Math.abs(sheet.error().age().toMinutes() / 1440.0);
         String side = sheet.error().age().isNegative() ? " after" : " before";
-        return String.format(Locale.ROOT, "±%s and no finer: the element set is from %.1f days%s TCA. An estimate from"
-                + " its age alone; times are rounded to %s.", seconds(sheet.error().timeErrorS()), days, side,
-                seconds(sheet.grain().step().toSeconds()));
+        return String.format(Locale.ROOT, "±%s and no finer, an estimate: the element set is from %.1f days%s TCA."
+                + " Times are rounded to %s.", seconds(sheet.error().timeErrorS()), days, side,
+                seconds(sheet.grain().step().toSeconds()))
+                + sheet.orientationNotice().map(notice -> " " + notice).orElse("");
     }
 
     private static String seconds(double seconds) {

@@ -17,7 +17,6 @@ import org.straddle.outlook.SitePass;
 import org.straddle.sky.AreaReach;
 import org.straddle.sky.CommonView;
 import org.straddle.sky.Ephemeris;
-import org.straddle.sky.PassError;
 import org.straddle.sky.Place;
 import org.straddle.sky.Window;
 import org.straddle.ui.sky.pass.TimeGrain;
@@ -108,7 +107,7 @@ public record ReachSheet(SitePass found, TimeGrain grain, double leastDeg, List<
             named.stream().flatMap(square -> reading.square(square).stream())
                     .sorted(Comparator.comparing(ReachRow::lasts).reversed()).forEach(rows::add);
         }
-        return new ReachSheet(found, TimeGrain.of(PassError.of(found.pass()).timeErrorS()), outlook.reach().leastDeg(),
+        return new ReachSheet(found, TimeGrain.of(outlook.error(found.pass()).timeErrorS()), outlook.reach().leastDeg(),
                 reading.slices(), List.copyOf(rows), squares);
     }
 
