@@ -19,18 +19,6 @@ final class OmmXml extends DefaultHandler {
     private static final int DEEPEST = 32;
     private static final int LONGEST_VALUE = 10_000;
 
-    private static final class Refusal extends SAXException {
-
-        private static final long serialVersionUID = 1L;
-
-        private final ReadException refusal;
-
-        Refusal(ReadException refusal) {
-            super(refusal);
-            this.refusal = refusal;
-        }
-    }
-
     private final SourceFile source;
     private final OmmMessages messages = new OmmMessages();
     private final StringBuilder text = new StringBuilder();
@@ -48,8 +36,8 @@ final class OmmXml extends DefaultHandler {
         OmmXml reading = new OmmXml(source);
         try {
             HardenedXml.parse(new InputSource(source.stream()), reading);
-        } catch (Refusal e) {
-            throw e.refusal;
+        } catch (XmlRefusal e) {
+            throw e.refusal();
         } catch (SAXParseException e) {
             throw new ReadException(source.name(), Math.max(0, e.getLineNumber()),
                     "this is not well-formed XML, or forbidden here: " + e.getMessage(),
@@ -126,7 +114,7 @@ final class OmmXml extends DefaultHandler {
         throw e;
     }
 
-    private Refusal refuse(String what, String whatToDo) {
-        return new Refusal(source.refuse(locator.getLineNumber(), what, whatToDo));
+    private XmlRefusal refuse(String what, String whatToDo) {
+        return new XmlRefusal(source.refuse(locator.getLineNumber(), what, whatToDo));
     }
 }
