@@ -79,7 +79,7 @@ final class OmmXml extends DefaultHandler {
         try {
             OmmKvn.requireReadable(source, locator.getLineNumber(), version == null ? "unknown" : version);
         } catch (ReadException e) {
-            throw new Refusal(e);
+            throw new XmlRefusal(e);
         }
         message = new OmmMessage(source, locator.getLineNumber(), true);
     }
@@ -103,7 +103,7 @@ final class OmmXml extends DefaultHandler {
                 message.put(localName, text.toString(), unit, line);
             }
         } catch (ReadException e) {
-            throw new Refusal(e);
+            throw new XmlRefusal(e);
         }
         text.setLength(0);
         unit = "";
