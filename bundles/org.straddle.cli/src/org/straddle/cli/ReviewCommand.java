@@ -1,16 +1,16 @@
 package org.straddle.cli;
 
 import java.time.LocalDate;
-import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.List;
-import java.util.TreeMap;
+import java.util.TreeSet;
 
 import org.straddle.model.Event;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
+import org.straddle.outlook.Outlook;
 import org.straddle.safety.HazardNote;
 import org.straddle.safety.SafetyNotes;
-import org.straddle.store.EventFolderException;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -27,21 +27,20 @@ final class ReviewCommand extends EventCommand {
     @Option(names = "--site", paramLabel = "NAME", description = "Print the safety notes of this site.")
     private String site;
 
-    private ZoneId zone;
-
     @Override
     int work() throws Exception {
         Event event = opened.event();
         if (site != null) {
-            printNotes(OpenEvent.named(site, event.getSites(), Site::getName, "site"));
+            printNotes(event, OpenEvent.named(site, event.getSites(), Site::getName, "site"));
             return StraddleCommand.DONE;
         }
         Table table = new Table(Table.column("site", "Site"), Table.column("day", "Day"), Table.column("used", "Used"),
                 Table.column("state", "Review"), Table.column("reviewer", "By"), Table.column("hazards", "Hazards"),
                 Table.column("remark", "Remark"));
         for (Site each : event.getSites()) {
-            SafetyNotes notes = SafetyNotes.of(each, day(each), event.getPolicies());
-            table.row(each.getName(), notes.day(), uses(each).isEmpty() ? "no" : "yes", notes.state().word(),
+            TreeSet<LocalDate> uses = uses(event, each);
+            SafetyNotes notes = SafetyNotes.of(each, day(event, uses), event.getPolicies());
+            table.row(each.getName(), notes.day(), uses.isEmpty() ? "no" : "yes", notes.state().word(),
                     notes.review().map(review -> review.getReviewer()).orElse(null),
                     List.copyOf(notes.hazards().stream().map(hazard -> hazard.kind().getLiteral()).distinct().toList()),
                     String.join(" ", notes.remarks()));
@@ -53,8 +52,8 @@ final class ReviewCommand extends EventCommand {
         return StraddleCommand.DONE;
     }
 
-    private void printNotes(Site site) throws EventFolderException {
-        SafetyNotes notes = SafetyNotes.of(site, day(site), opened.event().getPolicies());
+    private void printNotes(Event event, Site site) {
+        SafetyNotes notes = SafetyNotes.of(site, day(event, uses(event, site)), event.getPolicies());
         if (!rows.forPeople()) {
             Table table = new Table(Table.column("site", "Site"), Table.column("day", "Day"),
                     Table.column("hazard", "Hazard"), Table.column("description", "Description"),
@@ -74,28 +73,20 @@ final class ReviewCommand extends EventCommand {
     }
 
     /** The last local day on which a team stops there, else the last day of the event: a review must hold until then. */
-    private LocalDate day(Site site) throws EventFolderException {
-        TreeMap<LocalDate, Stop> days = uses(site);
-        if (!days.isEmpty()) {
-            return days.lastKey();
+    private static LocalDate day(Event event, TreeSet<LocalDate> uses) {
+        if (!uses.isEmpty()) {
+            return uses.last();
         }
-        Event event = opened.event();
-        return event.getLastDay() != null ? event.getLastDay() : LocalDate.now(java.time.ZoneOffset.UTC);
+        return event.getLastDay() != null ? event.getLastDay() : LocalDate.now(ZoneOffset.UTC);
     }
 
-    private ZoneId zone() throws EventFolderException {
-        if (zone == null) {
-            zone = opened.outlook(err()).zone();
-        }
-        return zone;
-    }
-
-    private TreeMap<LocalDate, Stop> uses(Site site) throws EventFolderException {
-        TreeMap<LocalDate, Stop> days = new TreeMap<>();
-        if (opened.event().getPlan() != null) {
-            for (Stop stop : opened.event().getPlan().getStops()) {
+    /** Local days on which a team leaves the site. */
+    private static TreeSet<LocalDate> uses(Event event, Site site) {
+        TreeSet<LocalDate> days = new TreeSet<>();
+        if (event.getPlan() != null) {
+            for (Stop stop : event.getPlan().getStops()) {
                 if (stop.getSite() == site && stop.getDeparture() != null) {
-                    days.put(stop.getDeparture().atZone(zone()).toLocalDate(), stop);
+                    days.add(stop.getDeparture().atZone(Outlook.zoneOf(event)).toLocalDate());
                 }
             }
         }

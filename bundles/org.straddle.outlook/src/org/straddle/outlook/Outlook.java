@@ -122,6 +122,11 @@ public final class Outlook {
         return event;
     }
 
+    /** The zone of an event without its passes: UTC when it is not set or not known. */
+    public static ZoneId zoneOf(Event event) {
+        return knownZone(event).orElse(ZoneOffset.UTC);
+    }
+
     /** The event's zone, or UTC when it is not set. */
     public ZoneId zone() {
         return zone;
@@ -355,16 +360,24 @@ public final class Outlook {
 
     private ZoneId readZone() {
         String written = event.getZone();
-        if (written == null || written.isBlank()) {
-            return ZoneOffset.UTC;
-        }
-        try {
-            return ZoneId.of(written.strip());
-        } catch (DateTimeException e) {
+        Optional<ZoneId> known = knownZone(event);
+        if (known.isEmpty() && written != null && !written.isBlank()) {
             tell(Trouble.Kind.TIME_ZONE, event,
                     "The time zone \"" + written + "\" is not known, so local times are shown"
                     + " in UTC. Choose a zone such as Atlantic/Reykjavik.");
-            return ZoneOffset.UTC;
+        }
+        return known.orElse(ZoneOffset.UTC);
+    }
+
+    private static Optional<ZoneId> knownZone(Event event) {
+        String written = event.getZone();
+        if (written == null || written.isBlank()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(ZoneId.of(written.strip()));
+        } catch (DateTimeException e) {
+            return Optional.empty();
         }
     }
 

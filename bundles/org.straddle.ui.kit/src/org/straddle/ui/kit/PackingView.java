@@ -30,11 +30,11 @@ import org.straddle.kit.PackingSheet;
 import org.straddle.model.Event;
 import org.straddle.model.Stop;
 import org.straddle.model.Team;
+import org.straddle.outlook.Outlook;
 import org.straddle.ui.parts.EmptyOr;
 import org.straddle.ui.parts.TabLeaves;
 import org.straddle.ui.parts.ThingView;
 import org.straddle.ui.session.EventSession;
-import org.straddle.ui.things.Times;
 
 /**
  * What one team takes along, ticked off item by item, with what is missing beside it. Follows a team or a stop that
@@ -114,7 +114,7 @@ public final class PackingView extends ThingView<Team> {
                             : "Open the kit and add what belongs to it.");
             return;
         }
-        table.show(list, Times.zone(session.event()));
+        table.show(list, Outlook.zoneOf(session.event()));
         String missing = Stream.concat(list.remarks().isEmpty() ? Stream.of("Nothing is missing from this list.")
                 : list.remarks().stream().map(remark -> "•  " + remark), Stream.of(list.energy().sentence()))
                 .collect(Collectors.joining("\n\n"));
@@ -187,7 +187,7 @@ public final class PackingView extends ThingView<Team> {
     private void copy() {
         Clipboard clipboard = new Clipboard(getSite().getShell().getDisplay());
         try {
-            clipboard.setContents(new Object[] {PackingSheet.text(list, Times.zone(session.event()))},
+            clipboard.setContents(new Object[] {PackingSheet.text(list, Outlook.zoneOf(session.event()))},
                     new Transfer[] {TextTransfer.getInstance()});
         } finally {
             clipboard.dispose();
@@ -195,7 +195,7 @@ public final class PackingView extends ThingView<Team> {
     }
 
     private String html() {
-        return PackingSheet.html(list, Times.zone(session.event()));
+        return PackingSheet.html(list, Outlook.zoneOf(session.event()));
     }
 
     private String fileName() {

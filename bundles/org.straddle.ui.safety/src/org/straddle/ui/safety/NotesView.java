@@ -22,6 +22,7 @@ import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.model.StraddleFactory;
 import org.straddle.model.StraddlePackage.Literals;
+import org.straddle.outlook.Outlook;
 import org.straddle.safety.ReviewState;
 import org.straddle.safety.SafetyNotes;
 import org.straddle.ui.parts.Chooser;
@@ -30,7 +31,6 @@ import org.straddle.ui.session.Edit;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.things.Icons;
 import org.straddle.ui.things.ThingText;
-import org.straddle.ui.things.Times;
 
 /**
  * What a team must know about the hazards of one site on one day, and whether a review holds; a review is signed from
@@ -162,7 +162,7 @@ public final class NotesView extends ThingView<Site> {
     }
 
     private LocalDate zoneToday() {
-        return LocalDate.now(Times.zone(session.event()));
+        return LocalDate.now(Outlook.zoneOf(session.event()));
     }
 
     private static Composite row(Composite body, int columns) {

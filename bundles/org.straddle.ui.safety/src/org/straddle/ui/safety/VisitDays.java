@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.straddle.model.Event;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
+import org.straddle.outlook.Outlook;
 import org.straddle.ui.things.Times;
 
 /** The days for which somebody may ask about a site: those of the event, and today. */
@@ -26,7 +27,7 @@ final class VisitDays {
     static LocalDate first(Event event, Site site, LocalDate today) {
         Stream<Stop> stops = event.getPlan() == null ? Stream.of() : event.getPlan().getStops().stream();
         return stops.filter(stop -> stop.getSite() == site).map(Stop::getArrival).filter(Objects::nonNull)
-                .min(Comparator.naturalOrder()).map((Instant at) -> at.atZone(Times.zone(event)).toLocalDate())
+                .min(Comparator.naturalOrder()).map((Instant at) -> at.atZone(Outlook.zoneOf(event)).toLocalDate())
                 .orElse(event.getFirstDay() != null ? event.getFirstDay() : today);
     }
 

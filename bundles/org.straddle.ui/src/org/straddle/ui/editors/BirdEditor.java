@@ -16,6 +16,7 @@ import org.straddle.model.ReportKind;
 import org.straddle.model.StraddleFactory;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.WorkMode;
+import org.straddle.outlook.Outlook;
 import org.straddle.ui.fields.FieldForm;
 import org.straddle.ui.fields.Instants;
 import org.straddle.ui.fields.Numbers;
@@ -98,7 +99,7 @@ public final class BirdEditor extends ThingEditor<Bird> {
         if (set.getEpoch() == null || event.getFirstDay() == null) {
             return "";
         }
-        Instant start = event.getFirstDay().atStartOfDay(Times.zone(event)).toInstant();
+        Instant start = event.getFirstDay().atStartOfDay(Outlook.zoneOf(event)).toInstant();
         double days = Duration.between(set.getEpoch(), start).toSeconds() / 86_400.0;
         return days >= 0 ? format("%.1f days", days) : format("%.1f days after its start", -days);
     }

@@ -10,6 +10,7 @@ import org.straddle.model.StraddleFactory;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
+import org.straddle.outlook.Outlook;
 import org.straddle.ui.fields.FieldForm;
 import org.straddle.ui.fields.Instants;
 import org.straddle.ui.fields.Numbers;
@@ -71,6 +72,6 @@ public final class TeamEditor extends ThingEditor<Team> {
     }
 
     private static String local(Instant instant, Event event) {
-        return instant == null ? "" : Times.local(instant, Times.zone(event));
+        return instant == null ? "" : Times.local(instant, Outlook.zoneOf(event));
     }
 }

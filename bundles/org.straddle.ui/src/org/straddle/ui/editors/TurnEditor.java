@@ -11,6 +11,7 @@ import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.Turn;
+import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
 import org.straddle.sky.Pass;
 import org.straddle.ui.fields.FieldForm;
@@ -30,9 +31,9 @@ public final class TurnEditor extends ThingEditor<Turn> {
         Event event = session().event();
         form.section("Turn", "");
         form.reference("Bird", event::getBirds, turn, Literals.TURN__BIRD);
-        form.text("Start", "", new Instants(() -> Times.zone(event), () -> known(turn)), turn,
+        form.text("Start", "", new Instants(() -> Outlook.zoneOf(event), () -> known(turn)), turn,
                 Literals.TURN__START);
-        form.text("End", "", new Instants(() -> Times.zone(event), () -> known(turn)), turn, Literals.TURN__END);
+        form.text("End", "", new Instants(() -> Outlook.zoneOf(event), () -> known(turn)), turn, Literals.TURN__END);
         form.check("Pinned: no planner may move it", turn, Literals.TURN__PINNED);
 
         form.section("On the air", "");
@@ -58,7 +59,7 @@ public final class TurnEditor extends ThingEditor<Turn> {
         }
         return covering(turn, stop.getSite()).map(pass -> String.format(Locale.ROOT,
                 "%s–%s (%s local), peak %.0f° towards %.0f° at %s", Times.utcSeconds(pass.aos()),
-                Times.utcSeconds(pass.los()), Times.local(pass.aos(), Times.zone(event)), pass.peakElevationDeg(),
+                Times.utcSeconds(pass.los()), Times.local(pass.aos(), Outlook.zoneOf(event)), pass.peakElevationDeg(),
                 pass.tcaAzimuthDeg(), Times.utcSeconds(pass.tca())))
                 .orElse("The bird is not above this site's horizon then.");
     }

@@ -15,6 +15,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 import org.straddle.model.Event;
+import org.straddle.outlook.Outlook;
 import org.straddle.ui.things.Times;
 
 /**
@@ -41,8 +42,8 @@ public final class Instants implements Notation<Instant> {
 
     /** In the event's zone; a time alone means the event's first day. */
     public static Instants in(Event event) {
-        return new Instants(() -> Times.zone(event), () -> event.getFirstDay() == null ? null
-                : event.getFirstDay().atTime(LocalTime.NOON).atZone(Times.zone(event)).toInstant());
+        return new Instants(() -> Outlook.zoneOf(event), () -> event.getFirstDay() == null ? null
+                : event.getFirstDay().atTime(LocalTime.NOON).atZone(Outlook.zoneOf(event)).toInstant());
     }
 
     @Override

@@ -1,6 +1,5 @@
 package org.straddle.ui.things;
 
-import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -9,7 +8,6 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 
-import org.straddle.model.Event;
 
 /** Instants as people read them. UTC times end in Z, local ones name the zone's offset where there is room. */
 public final class Times {
@@ -23,15 +21,6 @@ public final class Times {
             DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss", Locale.UK);
 
     private Times() {
-    }
-
-    /** The event's zone, or UTC while none or an unknown one is entered. */
-    public static ZoneId zone(Event event) {
-        try {
-            return event.getZone() == null || event.getZone().isBlank() ? ZoneOffset.UTC : ZoneId.of(event.getZone());
-        } catch (DateTimeException unknown) {
-            return ZoneOffset.UTC;
-        }
     }
 
     public static String utcClock(Instant instant) {
