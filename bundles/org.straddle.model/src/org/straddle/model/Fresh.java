@@ -26,6 +26,10 @@ public final class Fresh {
         return identified(StraddleFactory.eINSTANCE.createRegion());
     }
 
+    public static Jurisdiction jurisdiction() {
+        return identified(StraddleFactory.eINSTANCE.createJurisdiction());
+    }
+
     public static Base base() {
         return identified(StraddleFactory.eINSTANCE.createBase());
     }
@@ -72,6 +76,10 @@ public final class Fresh {
 
     public static Turn turn() {
         return identified(StraddleFactory.eINSTANCE.createTurn());
+    }
+
+    public static Ban ban() {
+        return identified(StraddleFactory.eINSTANCE.createBan());
     }
 
     public static Acceptance acceptance() {
