@@ -160,8 +160,7 @@ public abstract class ThingEditor<T extends Identified> extends EditorPart imple
     }
 
     private List<Finding> findings() {
-        return session.computed().map(computed -> computed.about(thing().getId()).stream()
-                .filter(finding -> finding.accepted().isEmpty()).toList()).orElse(List.of());
+        return session.computed().map(computed -> computed.byThing().open(thing().getId())).orElse(List.of());
     }
 
     private static String words(List<Finding> findings) {

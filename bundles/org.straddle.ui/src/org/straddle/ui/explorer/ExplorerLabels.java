@@ -7,6 +7,7 @@ import org.eclipse.jface.viewers.DelegatingStyledCellLabelProvider.IStyledLabelP
 import org.eclipse.jface.viewers.LabelProvider;
 import org.eclipse.jface.viewers.StyledString;
 import org.eclipse.swt.graphics.Image;
+import org.straddle.check.FindingsByThing;
 import org.straddle.model.Event;
 import org.straddle.model.Identified;
 import org.straddle.model.Stop;
@@ -19,14 +20,14 @@ import org.straddle.ui.things.ThingText;
 final class ExplorerLabels extends LabelProvider implements IStyledLabelProvider {
 
     private final EventSession session;
-    private final FindingCounts counts = new FindingCounts();
+    private FindingsByThing findings = FindingsByThing.NONE;
 
     ExplorerLabels(EventSession session) {
         this.session = session;
     }
 
-    FindingCounts counts() {
-        return counts;
+    void take(FindingsByThing found) {
+        findings = found;
     }
 
     @Override
@@ -41,9 +42,9 @@ final class ExplorerLabels extends LabelProvider implements IStyledLabelProvider
         if (!detail.isEmpty()) {
             text.append("  " + detail, StyledString.QUALIFIER_STYLER);
         }
-        int findings = counts.count(covered(element));
-        if (findings > 0) {
-            text.append("  (" + findings + ")", StyledString.COUNTER_STYLER);
+        int open = findings.open(covered(element)).size();
+        if (open > 0) {
+            text.append("  (" + open + ")", StyledString.COUNTER_STYLER);
         }
         return text;
     }
@@ -52,7 +53,7 @@ final class ExplorerLabels extends LabelProvider implements IStyledLabelProvider
     public Image getImage(Object element) {
         String icon = element instanceof Group group ? groupIcon(group.kind())
                 : element instanceof Identified thing ? Kind.icon(thing) : "demand";
-        return counts.gravest(covered(element)).map(severity -> Icons.marked(icon, severity))
+        return findings.gravest(covered(element)).map(severity -> Icons.marked(icon, severity))
                 .orElseGet(() -> Icons.image(icon));
     }
 

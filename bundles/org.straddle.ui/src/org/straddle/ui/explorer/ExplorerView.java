@@ -17,6 +17,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IActionBars;
 import org.eclipse.ui.actions.ActionFactory;
 import org.eclipse.ui.handlers.IHandlerService;
+import org.straddle.check.FindingsByThing;
 import org.straddle.model.Event;
 import org.straddle.model.Identified;
 import org.straddle.model.Stop;
@@ -64,7 +65,7 @@ public final class ExplorerView extends SessionView<TreeViewer> {
 
     @Override
     public void opened(EventSession opened) {
-        labels.counts().take(List.of());
+        labels.take(FindingsByThing.NONE);
         tree.setInput(session.event());
         pages().showContent(true);
         tree.expandToLevel(2);
@@ -83,7 +84,7 @@ public final class ExplorerView extends SessionView<TreeViewer> {
 
     @Override
     public void computed(EventSession from, Computed computed) {
-        labels.counts().take(computed.findings());
+        labels.take(computed.byThing());
         tree.refresh();
     }
 

@@ -4,15 +4,17 @@ import java.util.List;
 import java.util.Objects;
 
 import org.straddle.check.Finding;
+import org.straddle.check.FindingsByThing;
 import org.straddle.model.Event;
-import org.straddle.model.Identified;
 import org.straddle.outlook.Outlook;
 
 /**
  * What the last finished background computation says. Its objects belong to the snapshot; their ids lead to the live
  * objects through {@link EventSession#live(String)}.
+ *
+ * @param byThing the same findings by the things that they name: what a view asks for the marks on what it shows
  */
-public record Computed(Event snapshot, Outlook outlook, List<Finding> findings) {
+public record Computed(Event snapshot, Outlook outlook, List<Finding> findings, FindingsByThing byThing) {
 
     public Computed {
         Objects.requireNonNull(snapshot);
@@ -20,9 +22,12 @@ public record Computed(Event snapshot, Outlook outlook, List<Finding> findings) 
         findings = List.copyOf(findings);
     }
 
-    /** Findings that name the thing with this id, gravest first. */
+    public Computed(Event snapshot, Outlook outlook, List<Finding> findings) {
+        this(snapshot, outlook, findings, FindingsByThing.of(findings));
+    }
+
+    /** Findings that name the thing with this id, gravest first, accepted ones too. */
     public List<Finding> about(String id) {
-        return findings.stream().filter(finding -> finding.objects().stream().map(Identified::getId)
-                .anyMatch(id::equals)).toList();
+        return byThing.about(id);
     }
 }
