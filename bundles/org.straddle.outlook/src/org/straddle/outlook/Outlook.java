@@ -328,6 +328,20 @@ public final class Outlook {
         return new Leg(roadKm, driving, policies.breakLength().multipliedBy(breaks));
     }
 
+    /** The drive between two places of the event, each a site or a base; empty when one has no position. */
+    public Optional<Leg> leg(Identified from, Identified to) {
+        Optional<GeoPosition> here = whereIs(from);
+        Optional<GeoPosition> there = whereIs(to);
+        return here.isPresent() && there.isPresent() ? Optional.of(leg(here.get(), there.get())) : Optional.empty();
+    }
+
+    private Optional<GeoPosition> whereIs(Identified place) {
+        if (place instanceof Site site && isPlaced(site)) {
+            return Optional.of(position(site));
+        }
+        return place instanceof Base base && isPlaced(base) ? Optional.of(position(base)) : Optional.empty();
+    }
+
     /** The times within a window from sunrise to sunset, as almanacs reckon them. */
     public List<Window> daylight(GeoPosition position, Window within) {
         return Sun.daylight(Place.of(position.latitudeDeg(), position.longitudeDeg()), within, Sun.SUNRISE_DEG);

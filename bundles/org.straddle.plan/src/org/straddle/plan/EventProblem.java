@@ -9,13 +9,13 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 
-import org.straddle.grid.GeoPosition;
 import org.straddle.grid.Presence;
 import org.straddle.grid.Square;
 import org.straddle.model.Access;
 import org.straddle.model.Base;
 import org.straddle.model.Bird;
 import org.straddle.model.Event;
+import org.straddle.model.Identified;
 import org.straddle.model.Site;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
@@ -215,16 +215,12 @@ final class EventProblem {
 
     /** A place without a position is as near as none. */
     private RoadTable roads() {
-        List<Optional<GeoPosition>> places = new ArrayList<>();
-        sites.forEach(site -> places.add(outlook.isPlaced(site) ? Optional.of(outlook.position(site)) : Optional.empty()));
-        bases.forEach(base -> places.add(outlook.isPlaced(base) ? Optional.of(outlook.position(base)) : Optional.empty()));
+        List<Identified> places = new ArrayList<>(sites);
+        places.addAll(bases);
         Leg[][] legs = new Leg[places.size()][places.size()];
         for (int from = 0; from < legs.length; from++) {
-            for (int to = 0; to < from; to++) {
-                if (places.get(from).isPresent() && places.get(to).isPresent()) {
-                    legs[from][to] = outlook.leg(places.get(from).get(), places.get(to).get());
-                    legs[to][from] = legs[from][to];
-                }
+            for (int to = 0; to < legs.length; to++) {
+                legs[from][to] = from == to ? null : outlook.leg(places.get(from), places.get(to)).orElse(null);
             }
         }
         return new RoadTable(legs.length,
