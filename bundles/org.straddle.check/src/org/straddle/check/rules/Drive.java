@@ -17,6 +17,6 @@ import org.straddle.outlook.Leg;
  * @param to     name of the place it reaches
  * @param time   between leaving and being due
  */
-record Drive(Team team, Optional<TeamDay> day, Optional<Stay> before, Optional<Stay> after, String from, String to,
+public record Drive(Team team, Optional<TeamDay> day, Optional<Stay> before, Optional<Stay> after, String from, String to,
         Leg leg, Duration time) {
 }

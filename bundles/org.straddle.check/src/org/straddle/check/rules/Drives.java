@@ -21,7 +21,7 @@ import org.straddle.sky.Window;
  * Where a day has no base, the team drives from the last stop of one day to the first of the next. A
  * leg with less than no time, or to a place without a position, is left to the rules about those.
  */
-final class Drives {
+public final class Drives {
 
     private final Outlook outlook;
     private final List<Drive> drives = new ArrayList<>();
@@ -30,7 +30,7 @@ final class Drives {
         this.outlook = outlook;
     }
 
-    static List<Drive> of(Outlook outlook, Itinerary itinerary) {
+    public static List<Drive> of(Outlook outlook, Itinerary itinerary) {
         Drives found = new Drives(outlook);
         itinerary.byTeam().forEach(found::ofTeam);
         return found.drives;

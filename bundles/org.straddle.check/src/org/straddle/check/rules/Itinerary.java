@@ -20,7 +20,7 @@ import org.straddle.model.Turn;
 import org.straddle.sky.Window;
 
 /** The plan as rules read it: the complete stops and turns, by time, with ties settled by team number and id. */
-record Itinerary(List<Stay> stays) {
+public record Itinerary(List<Stay> stays) {
 
     private static final Comparator<Stay> BY_TIME = Comparator
             .comparing(Stay::window, Window.IN_TIME_ORDER).thenComparing(stay -> stay.team().getNumber())
@@ -29,7 +29,7 @@ record Itinerary(List<Stay> stays) {
             .comparing(Work::window, Window.IN_TIME_ORDER).thenComparing(work -> work.team().getNumber())
             .thenComparing(work -> String.valueOf(work.turn().getId()));
 
-    static Itinerary of(Event event) {
+    public static Itinerary of(Event event) {
         return new Itinerary(stops(event).flatMap(stop -> stay(stop).stream()).sorted(BY_TIME).toList());
     }
 
@@ -39,12 +39,12 @@ record Itinerary(List<Stay> stays) {
     }
 
     /** The turns of all stays, by start. */
-    List<Work> turns() {
+    public List<Work> turns() {
         return stays.stream().flatMap(stay -> stay.turns().stream()).sorted(TURNS_BY_TIME).toList();
     }
 
     /** Who has stays, with them by time. */
-    Map<Team, List<Stay>> byTeam() {
+    public Map<Team, List<Stay>> byTeam() {
         return stays.stream().collect(Collectors.groupingBy(Stay::team, LinkedHashMap::new, Collectors.toList()));
     }
 

@@ -6,13 +6,13 @@ import org.straddle.outlook.Outlook;
 import org.straddle.sky.Window;
 
 /** When two turns of different teams on one bird meet: both at work and the bird above 0° at both sites. */
-final class SharedTurns {
+public final class SharedTurns {
 
     private SharedTurns() {
     }
 
     /** The first stretch of time in which they meet; empty when they never do. */
-    static Optional<Window> of(Outlook outlook, Work a, Work b) {
+    public static Optional<Window> of(Outlook outlook, Work a, Work b) {
         if (a.team() == b.team()) {
             return Optional.empty();
         }

@@ -13,5 +13,5 @@ import org.straddle.sky.Window;
  *
  * @param turns the turns that say which bird and when, by start
  */
-record Stay(Stop stop, Team team, Site site, Window window, List<Work> turns) {
+public record Stay(Stop stop, Team team, Site site, Window window, List<Work> turns) {
 }

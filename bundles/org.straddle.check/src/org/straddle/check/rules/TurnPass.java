@@ -10,7 +10,7 @@ import org.straddle.sky.Pass;
 import org.straddle.sky.Window;
 
 /** The pass that a turn works. */
-final class TurnPass {
+public final class TurnPass {
 
     /** Passes are computed to well below a second, but people write down whole seconds. */
     private static final Duration GRACE = Duration.ofSeconds(1);
@@ -19,20 +19,20 @@ final class TurnPass {
     }
 
     /** Whether passes are known at all: the site has a position, the bird elements, and the turn lies in the event. */
-    static boolean isKnown(Outlook outlook, Work work) {
+    public static boolean isKnown(Outlook outlook, Work work) {
         return outlook.hasSpan() && outlook.span().contains(work.window()) && outlook.isPlaced(work.site())
                 && outlook.elementSet(work.bird(), work.window().start()).isPresent();
     }
 
     /** The pass that shares most time with the turn; empty when none does. */
-    static Optional<Pass> best(Outlook outlook, Work work) {
+    public static Optional<Pass> best(Outlook outlook, Work work) {
         return outlook.passes(work.site(), work.bird()).stream().map(SitePass::pass)
                 .filter(pass -> pass.window().overlaps(work.window()))
                 .max(Comparator.comparing((Pass pass) -> pass.window().intersection(work.window()).orElseThrow()
                         .duration()));
     }
 
-    static boolean contains(Window pass, Window turn) {
+    public static boolean contains(Window pass, Window turn) {
         return new Window(pass.start().minus(GRACE), pass.end().plus(GRACE)).contains(turn);
     }
 }

@@ -8,5 +8,5 @@ import org.straddle.model.Turn;
 import org.straddle.sky.Window;
 
 /** A turn that says which bird is worked when, with its stop. */
-record Work(Turn turn, Stop stop, Team team, Site site, Bird bird, Window window) {
+public record Work(Turn turn, Stop stop, Team team, Site site, Bird bird, Window window) {
 }
