@@ -18,6 +18,7 @@ import java.util.function.ToDoubleFunction;
 
 import org.straddle.exchange.CoordinateOrder;
 import org.straddle.exchange.CoordinateOutOfRange;
+import org.straddle.exchange.LayerSource;
 import org.straddle.exchange.MapFile;
 import org.straddle.exchange.MapLayers;
 import org.straddle.exchange.MapReader;
@@ -38,8 +39,7 @@ import org.straddle.grid.Square;
 import org.straddle.grid.Surroundings;
 import org.straddle.grid.Trace;
 import org.straddle.model.Event;
-import org.straddle.model.Snapshot;
-import org.straddle.outlook.Outlook;
+import org.straddle.outlook.Demands;
 import org.straddle.store.EventFolder;
 
 import picocli.CommandLine.Command;
@@ -156,18 +156,15 @@ final class LinesCommand implements Callable<Integer> {
             if (spanM == null && event.getPolicies() != null) {
                 spanM = event.getPolicies().getStationSpanM();
             }
-            for (Path layer : MapLayers.in(folder.layersFolder())) {
-                MapFile map = read(layer);
+            for (LayerSource layer : LayerSource.of(folder)) {
+                MapFile map = layer.read(new ConsoleProgress(err()));
                 if (place.isPresent() && SwapHint.seemsSwapped(map, place.get())) {
-                    err().println(map.name() + " is far from the event, but near with latitude and longitude exchanged: try --swap.");
+                    err().println(map.name() + " is far from the event, but near with latitude and longitude exchanged:"
+                            + " import it as a layer with --swap.");
                 }
-                layers.addLayer(map);
+                layers.addLayer(layer, map);
             }
-            // Without sites and birds there are no passes to compute, and only the demand is asked for.
-            Event copy = Snapshot.of(event);
-            copy.getSites().clear();
-            copy.getBirds().clear();
-            demand = Outlook.of(copy, null)::demand;
+            demand = Demands.of(event)::of;
         }
     }
 

@@ -15,10 +15,10 @@ import org.straddle.grid.MapFeature;
 import org.straddle.grid.MapRole;
 
 /**
- * Maps sorted by what is on them: roads to scout, and what lies around them. What a feature says of itself counts
- * first. After that it depends on how the map came in: one that a user gives for scouting is of roads; of one in an
- * event's folder of layers the file's name tells ({@code roads.geojson}, {@code power-lines.geojson}), and tracks and
- * routes are roads.
+ * Maps sorted by what is on them: roads to scout, and what lies around them. A role that the user gave to a layer
+ * counts for all that is on it. Without one counts what a feature says of itself, and after that how the map came in:
+ * one that a user gives for scouting is of roads; of a layer of an event the file's name tells ({@code roads.geojson},
+ * {@code power-lines.geojson}), and tracks and routes are roads.
  */
 public final class MapLayers {
 
@@ -47,8 +47,27 @@ public final class MapLayers {
         add(map, Optional.of(MapRole.ROAD));
     }
 
-    /** Adds a map from an event's folder of layers. */
-    public void addLayer(MapFile map) {
+    /** Adds a layer of an event, read, as what the user says it is. */
+    public void addLayer(LayerSource layer, MapFile map) {
+        if (layer.role().equals(LayerRole.BY_THEMSELVES)) {
+            addByThemselves(map);
+        } else if (layer.role().equals(LayerRole.ROADS)) {
+            addRoads(map);
+        } else {
+            layer.role().role().ifPresent(role -> addAround(role, map));
+        }
+    }
+
+    private void addRoads(MapFile map) {
+        List<MapFeature> lines = map.features().stream().filter(feature -> feature.shape() == MapFeature.Shape.LINES)
+                .map(line -> new MapFeature(line.name(), Optional.of(MapRole.ROAD), line.shape(), line.parts())).toList();
+        tell(map);
+        tellLeftOut(map, map.features().size() - lines.size(), " no line and so no road.");
+        roads.addAll(lines);
+        around.computeIfAbsent(MapRole.ROAD, unused -> new ArrayList<>()).addAll(lines);
+    }
+
+    private void addByThemselves(MapFile map) {
         Optional<MapRole> byName = MapRole.KNOWN.stream().filter(known -> known.equals(nameAsRole(map.name()))).findFirst();
         add(map, byName.or(() -> map.format() == MapFormat.GPX ? Optional.of(MapRole.ROAD) : Optional.empty()));
     }
@@ -74,9 +93,12 @@ public final class MapLayers {
                 roads.add(feature);
             }
         }
+        tellLeftOut(map, leftOut, " no road and have no role.");
+    }
+
+    private void tellLeftOut(MapFile map, int leftOut, String why) {
         if (leftOut > 0) {
-            remarks.add(map.name() + ": left out " + leftOut + (leftOut == 1 ? " thing that is" : " things that are")
-                    + " no road and have no role.");
+            remarks.add(map.name() + ": left out " + leftOut + (leftOut == 1 ? " thing that is" : " things that are") + why);
         }
     }
 
@@ -85,7 +107,7 @@ public final class MapLayers {
     }
 
     private static MapRole nameAsRole(String file) {
-        String stem = file.replaceFirst("\\.[^.]*$", "");
+        String stem = file.substring(file.lastIndexOf('/') + 1).replaceFirst("\\.[^.]*$", "");
         return stem.matches("[\\p{L}\\p{N} _-]{1,40}") && !stem.isBlank() ? new MapRole(stem) : null;
     }
 

@@ -39,7 +39,7 @@ public final class MapReader {
         return read(MapSource.of(file.name(), file.bytes()), order, monitor);
     }
 
-    private static MapFile read(MapSource source, CoordinateOrder order, IProgressMonitor monitor) throws ReadException {
+    static MapFile read(MapSource source, CoordinateOrder order, IProgressMonitor monitor) throws ReadException {
         MapContent content = new MapContent(source, order);
         try (InputStream in = new BufferedInputStream(source.open(monitor), LONGEST_BLANK_START)) {
             int start = firstByte(source, in);

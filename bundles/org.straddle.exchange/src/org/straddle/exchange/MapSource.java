@@ -9,6 +9,7 @@ import java.nio.file.Path;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.SubMonitor;
+import org.straddle.store.LayerFile;
 
 /**
  * Where a map comes from. Unlike a {@link SourceFile} it is not held in memory: the roads of a country are larger
@@ -23,20 +24,40 @@ final class MapSource {
 
     private static final int TICKS = 1000;
 
+    /** Begins a file anew. */
+    private interface Content {
+        InputStream open() throws IOException;
+    }
+
     private final String name;
-    private final Path path;
-    private final byte[] bytes;
+    private final Content content;
     private final long size;
 
-    private MapSource(String name, Path path, byte[] bytes, long size) {
+    private MapSource(String name, Content content, long size) {
         this.name = name;
-        this.path = path;
-        this.bytes = bytes;
+        this.content = content;
         this.size = size;
     }
 
     static MapSource of(String name, byte[] bytes) {
-        return new MapSource(name, null, bytes, bytes.length);
+        return new MapSource(name, () -> new ByteArrayInputStream(bytes), bytes.length);
+    }
+
+    /** @throws ReadException when it is not there, or too large */
+    static MapSource of(LayerFile file) throws ReadException {
+        if (!file.exists()) {
+            throw new ReadException(file.name(), 0, "there is no such file in the event's folder of layers.",
+                    "Put it back from a copy, or remove the layer.");
+        }
+        return of(file.name(), file::open, file.size());
+    }
+
+    private static MapSource of(String name, Content content, long size) throws ReadException {
+        if (size > LARGEST_BYTES) {
+            throw new ReadException(name, 0, "the file is larger than " + (LARGEST_BYTES >> 20) + " MB.",
+                    "Cut it to the region of the event.");
+        }
+        return new MapSource(name, content, size);
     }
 
     /**
@@ -50,12 +71,7 @@ final class MapSource {
                     rightFile);
         }
         try {
-            long size = Files.size(path);
-            if (size > LARGEST_BYTES) {
-                throw new ReadException(name, 0, "the file is larger than " + (LARGEST_BYTES >> 20) + " MB.",
-                        "Cut it to the region of the event.");
-            }
-            return new MapSource(name, path, null, size);
+            return of(name, () -> Files.newInputStream(path), Files.size(path));
         } catch (ReadException e) {
             throw e;
         } catch (IOException e) {
@@ -78,8 +94,7 @@ final class MapSource {
 
     /** The content from its beginning; reading it reports progress, and stops when cancelled. */
     InputStream open(IProgressMonitor monitor) throws IOException {
-        InputStream content = path == null ? new ByteArrayInputStream(bytes) : Files.newInputStream(path);
-        return new Watched(content, SubMonitor.convert(monitor, "Reading " + name, TICKS), Math.max(1, size / TICKS));
+        return new Watched(content.open(), SubMonitor.convert(monitor, "Reading " + name, TICKS), Math.max(1, size / TICKS));
     }
 
     private static final class Watched extends FilterInputStream {

@@ -30,6 +30,10 @@ public final class Fresh {
         return identified(StraddleFactory.eINSTANCE.createJurisdiction());
     }
 
+    public static Layer layer() {
+        return identified(StraddleFactory.eINSTANCE.createLayer());
+    }
+
     public static Base base() {
         return identified(StraddleFactory.eINSTANCE.createBase());
     }

@@ -8,7 +8,6 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,7 +28,6 @@ import org.straddle.model.Base;
 import org.straddle.model.Bird;
 import org.straddle.model.BirdElements;
 import org.straddle.model.BirdState;
-import org.straddle.model.Demand;
 import org.straddle.model.Event;
 import org.straddle.model.Identified;
 import org.straddle.model.Region;
@@ -73,7 +71,7 @@ public final class Outlook {
     private final Optional<Window> knownSpan;
     private final Window span;
     private final PolicyFigures policies;
-    private final Map<Square, Double> demand = new HashMap<>();
+    private final Demands demand;
     private final Map<Site, Viewpoint> viewpoints = new LinkedHashMap<>();
     private final Map<Bird, ElementSets> elements = new LinkedHashMap<>();
     private final Map<Site, Map<Bird, List<SitePass>>> bySiteAndBird;
@@ -95,7 +93,7 @@ public final class Outlook {
                     "The event has no days yet, so no passes are known. Enter its first and last day.");
         }
         this.policies = PolicyFigures.of(event.getPolicies());
-        readDemand();
+        this.demand = readDemand();
         event.getBases().forEach(this::readBase);
         event.getSites().forEach(this::readSite);
         event.getBirds().forEach(this::readElements);
@@ -208,7 +206,7 @@ public final class Outlook {
      * square counts as 1; once it lists some, a square that is not listed counts as 0.
      */
     public double demand(Square square) {
-        return demand.isEmpty() ? 1 : demand.getOrDefault(square, 0.0);
+        return demand.of(square);
     }
 
     /** The usable element set whose epoch is nearest to an instant. */
@@ -405,17 +403,9 @@ public final class Outlook {
         return Window.of(whole.start(), EventSpan.LONGEST);
     }
 
-    private void readDemand() {
-        for (Demand share : event.getDemands()) {
-            Optional<Square> square = square(share.getSquare());
-            double part = share.getSharePercent() / 100;
-            if (square.isPresent()) {
-                demand.put(square.get(), Double.isNaN(part) ? 0 : Math.max(0, Math.min(1, part)));
-            } else {
-                tell(Trouble.Kind.DEMAND_SQUARE, event, "The demand names \"" + share.getSquare()
-                        + "\", which is no square; it is left out.");
-            }
-        }
+    private Demands readDemand() {
+        return Demands.of(event, name -> tell(Trouble.Kind.DEMAND_SQUARE, event, "The demand names \"" + name
+                + "\", which is no square; it is left out."));
     }
 
     private Map<Region, Area> readRegions() {
@@ -474,7 +464,7 @@ public final class Outlook {
         return Collections.unmodifiableSortedSet(named);
     }
 
-    private static Optional<Square> square(String name) {
+    static Optional<Square> square(String name) {
         try {
             return name == null ? Optional.empty() : Optional.of(Square.parse(name));
         } catch (IllegalArgumentException e) {

@@ -16,6 +16,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.AfterEach;
@@ -23,6 +24,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.straddle.model.Event;
+import org.straddle.model.Fresh;
+import org.straddle.model.Layer;
 import org.straddle.model.Site;
 import org.straddle.model.Snapshot;
 
@@ -206,6 +209,71 @@ class EventFolderTest {
         assertEquals(file, folder.addElementsFile("week 25.tle", bytes), "same content, same file");
         assertEquals("week-25-2.tle", folder.addElementsFile("week 25.tle", new byte[] {'2'}));
         assertEquals("week-25-3.tle", folder.addElementsFile("week 25.tle", new byte[] {'3'}));
+    }
+
+    @Test
+    void layerComesAndGoesWithItsObject() throws IOException {
+        byte[] bytes = "{\"type\":\"LineString\"}".getBytes();
+        Layer layer = Fresh.layer();
+        layer.setFile(folder.addLayer("Ring Road.GeoJSON", bytes));
+        assertEquals("ring-road.geojson", layer.getFile());
+        folder.save();
+        assertFalse(Files.exists(folder.layersFolder()), "no layer names it: the import was undone");
+        assertTrue(folder.layer(layer.getFile()).onDisk().isEmpty());
+        event.getLayers().add(layer);
+        folder.save();
+        Path file = folder.layersFolder().resolve(layer.getFile());
+        assertArrayEquals(bytes, Files.readAllBytes(file));
+        assertEquals(Optional.of(file), folder.layer(layer.getFile()).onDisk());
+        event.getLayers().remove(layer);
+        assertArrayEquals(bytes, folder.layer(layer.getFile()).open().readAllBytes());
+        folder.save();
+        assertFalse(Files.exists(file), "the layer was removed");
+        assertArrayEquals(bytes, folder.layer(layer.getFile()).open().readAllBytes());
+        event.getLayers().add(layer);
+        folder.save();
+        assertArrayEquals(bytes, Files.readAllBytes(file), "the removal was undone");
+        assertSameContent(event, reopened().event());
+    }
+
+    @Test
+    void saveAsLeavesRemovedLayersBehindAndTakesWaitingOnesAlong() throws IOException {
+        Layer old = layer("old.gpx");
+        event.getLayers().add(old);
+        folder.save();
+        event.getLayers().remove(old);
+        event.getLayers().add(layer("new.gpx"));
+        Path copy = temp.resolve("copy");
+        folder.saveAs(copy);
+        assertEquals(List.of("new.gpx"), List.of(copy.resolve("layers").toFile().list()));
+        assertEquals(List.of("old.gpx"), List.of(path.resolve("layers").toFile().list()), "the old folder stays as it was");
+        event.getLayers().add(old);
+        folder.save();
+        assertEquals("<gpx>old.gpx</gpx>", Files.readString(copy.resolve("layers/old.gpx")), "the removal was undone");
+    }
+
+    private Layer layer(String file) throws EventFolderException {
+        Layer layer = Fresh.layer();
+        layer.setFile(folder.addLayer(file, ("<gpx>" + file + "</gpx>").getBytes()));
+        return layer;
+    }
+
+    @Test
+    void layerThatLeadsOutOfTheFolderIsNotThere() throws IOException {
+        Files.writeString(temp.resolve("secret.gpx"), "mine");
+        Files.createDirectories(folder.layersFolder());
+        Files.createSymbolicLink(folder.layersFolder().resolve("link.gpx"), temp.resolve("secret.gpx"));
+        for (String name : List.of("../../secret.gpx", "link.gpx", "none.gpx", "/etc/passwd", "")) {
+            assertFalse(folder.layer(name).exists(), name);
+            assertThrows(IOException.class, () -> folder.layer(name).open(), name);
+        }
+        Layer hostile = Fresh.layer();
+        hostile.setFile("../../secret.gpx");
+        event.getLayers().add(hostile);
+        folder.save();
+        event.getLayers().remove(hostile);
+        folder.save();
+        assertTrue(Files.exists(temp.resolve("secret.gpx")));
     }
 
     @Test

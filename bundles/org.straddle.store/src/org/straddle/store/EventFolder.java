@@ -7,9 +7,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EObject;
@@ -34,6 +36,8 @@ public final class EventFolder implements AutoCloseable {
     private final StagedFiles staged = new StagedFiles();
     /** Digests of the event's own files as last read or written, by name. */
     private Map<String, String> known;
+    /** Files of the layers that the event had when it was last read or written, by name. */
+    private Set<String> knownLayers;
 
     private EventFolder(Path path, EventLock lock, FileSteps steps, EventResourceSet resources, Event event,
             Map<String, byte[]> files) {
@@ -44,6 +48,7 @@ public final class EventFolder implements AutoCloseable {
         this.resources = resources;
         this.event = event;
         this.known = digests(files);
+        this.knownLayers = layerNames(event);
     }
 
     /**
@@ -170,12 +175,37 @@ public final class EventFolder implements AutoCloseable {
     }
 
     /**
-     * Brings in a map layer; the next save writes it to the layers folder.
+     * Brings in a map. It is written to the layers folder by the next save that finds a layer naming it. A save that
+     * finds the layer gone removes the file, and keeps it in memory for an undo.
      *
-     * @return its name in the layers folder
+     * @return the name to put into {@code Layer.file}
      */
     public String addLayer(String suggestedName, byte[] bytes) throws EventFolderException {
         return stage(Layout.LAYERS, suggestedName, bytes);
+    }
+
+    /**
+     * A file of the layers folder as it is now, to be read on any thread.
+     *
+     * @param name as in {@code Layer.file}; one that leads out of the folder counts as a file that is not there
+     */
+    public LayerFile layer(String name) {
+        String whole = Layout.LAYERS + "/" + name;
+        Path file = path.resolve(whole);
+        if (!Layout.isEventFile(whole) || !isWithin(file)) {
+            return LayerFile.missing(name, layersFolder());
+        }
+        byte[] waiting = staged.get(whole);
+        return waiting != null && !isOnDisk(whole) ? LayerFile.inMemory(name, file, waiting) : LayerFile.onDisk(name, file);
+    }
+
+    /** Not so when a link in the folder leads elsewhere. */
+    private boolean isWithin(Path file) {
+        try {
+            return !Files.exists(file) || file.toRealPath().startsWith(path.toRealPath());
+        } catch (IOException e) {
+            return false;
+        }
     }
 
     /**
@@ -224,11 +254,43 @@ public final class EventFolder implements AutoCloseable {
         List<Change> changes = changes(files);
         refuseForeignChanges(changes);
         changes.addAll(missing(brought));
+        changes.addAll(droppedLayers());
         if (!changes.isEmpty()) {
             commit(changes, files, path, journal);
         }
         known = digests(files);
+        knownLayers = layerNames(event);
         staged.remove(brought.keySet());
+    }
+
+    /** Files of layers that the event no longer has, taken into memory first: the removal may yet be undone. */
+    private List<Change> droppedLayers() throws EventFolderException {
+        List<Change> deletions = new ArrayList<>();
+        DiskFiles disk = new DiskFiles(path, journal);
+        for (String name : droppedLayerNames()) {
+            Path file = path.resolve(name);
+            // What does not fit into memory stays where it is.
+            if (isOnDisk(name) && file.toFile().length() <= DiskFiles.LARGEST) {
+                byte[] bytes = disk.read(name);
+                if (bytes != null) {
+                    staged.put(name, bytes);
+                    deletions.add(new Change.Delete(name));
+                }
+            }
+        }
+        return deletions;
+    }
+
+    private Set<String> droppedLayerNames() {
+        Set<String> dropped = new LinkedHashSet<>(knownLayers);
+        dropped.removeAll(layerNames(event));
+        return dropped;
+    }
+
+    private static Set<String> layerNames(Event event) {
+        return event.getLayers().stream().filter(layer -> layer.getFile() != null)
+                .map(layer -> Layout.LAYERS + "/" + layer.getFile()).filter(Layout::isEventFile)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     /**
@@ -249,8 +311,11 @@ public final class EventFolder implements AutoCloseable {
         Map<String, byte[]> files = written();
         Map<String, Change> changes = new LinkedHashMap<>();
         files.forEach((name, bytes) -> changes.put(name, new Change.Put(name, bytes)));
+        Set<String> dropped = droppedLayers().stream().map(Change::name).collect(Collectors.toSet());
         for (Change.Copy copy : keptFiles()) {
-            changes.put(copy.name(), copy);
+            if (!dropped.contains(copy.name())) {
+                changes.put(copy.name(), copy);
+            }
         }
         Map<String, byte[]> brought = staged.namedBy(event);
         brought.forEach((name, bytes) -> changes.put(name, new Change.Put(name, bytes)));
@@ -268,6 +333,7 @@ public final class EventFolder implements AutoCloseable {
         lock = targetLock;
         journal = targetJournal;
         known = digests(files);
+        knownLayers = layerNames(event);
         staged.remove(brought.keySet());
     }
 

@@ -9,6 +9,7 @@ import java.util.Set;
 import org.straddle.model.Bird;
 import org.straddle.model.BirdElements;
 import org.straddle.model.Event;
+import org.straddle.model.Layer;
 import org.straddle.model.Photo;
 import org.straddle.model.Site;
 import org.straddle.model.Survey;
@@ -39,7 +40,7 @@ final class StagedFiles {
         return Arrays.equals(waiting.get(name), bytes);
     }
 
-    /** The waiting files that the event names. A layer waits for nothing: no object names it. */
+    /** The waiting files that the event names. */
     Map<String, byte[]> namedBy(Event event) {
         Set<String> named = new HashSet<>();
         for (Bird bird : event.getBirds()) {
@@ -54,9 +55,12 @@ final class StagedFiles {
                 }
             }
         }
+        for (Layer layer : event.getLayers()) {
+            named.add(Layout.LAYERS + "/" + layer.getFile());
+        }
         Map<String, byte[]> files = new LinkedHashMap<>();
         waiting.forEach((name, bytes) -> {
-            if (named.contains(name) || name.startsWith(Layout.LAYERS + "/")) {
+            if (named.contains(name)) {
                 files.put(name, bytes);
             }
         });
