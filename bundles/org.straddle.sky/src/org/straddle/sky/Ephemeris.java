@@ -23,7 +23,8 @@ public final class Ephemeris {
     private final EarthOrientation orientation;
     private final Track track;
 
-    private Ephemeris(ElementSet elements, Window window, EarthOrientation orientation, Track track) {
+    /** @param track the states, from the start of the window on */
+    Ephemeris(ElementSet elements, Window window, EarthOrientation orientation, Track track) {
         this.elements = elements;
         this.window = window;
         this.orientation = orientation;

@@ -44,7 +44,15 @@ final class Track {
     private final double strongestMS2;
     private final String endReason;
 
-    private Track(double stepS, double lengthS, double[][] nodes, String endReason) {
+    /**
+     * A track of given states.
+     *
+     * @param stepS     from one node to the next, seconds
+     * @param lengthS   from the first node to the end of the prediction, seconds
+     * @param nodes     at least two: Earth-fixed positions (m) in 0–2, velocities (m/s) in 3–5, by node
+     * @param endReason why the prediction ends before it should; null when it does not
+     */
+    Track(double stepS, double lengthS, double[][] nodes, String endReason) {
         this.stepS = stepS;
         this.lengthS = lengthS;
         this.nodes = nodes;
