@@ -5,23 +5,21 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
-import org.straddle.outlook.Outlook;
 import org.straddle.sky.Window;
 
 /** The bird's calendar has the transponder off during part of the turn. */
-final class BirdOff extends NamedRule {
+final class BirdOff extends ScopedRule<Stay> {
 
     BirdOff() {
-        super("bird-off", Severity.BLOCKER, "Planned birds are switched on");
+        super(Scope.STAY, "bird-off", Severity.BLOCKER, "Planned birds are switched on");
     }
 
     @Override
-    public void check(Outlook outlook, Consumer<Finding> findings) {
-        Words words = new Words(outlook.zone());
-        for (Work work : Itinerary.of(outlook.event()).turns()) {
-            List<Window> on = outlook.switchedOn(work.bird(), work.window());
+    public void check(Stay stay, Inspection in, Consumer<Finding> findings) {
+        for (Work work : stay.turns()) {
+            List<Window> on = in.outlook().switchedOn(work.bird(), work.window());
             if (!on.equals(List.of(work.window()))) {
-                findings.accept(PartOfTurn.finding(this, work, on, "switched on by its calendar", words, outlook));
+                findings.accept(PartOfTurn.finding(this, work, on, "switched on by its calendar", in));
             }
         }
     }

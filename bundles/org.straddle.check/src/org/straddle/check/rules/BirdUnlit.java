@@ -5,25 +5,22 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
-import org.straddle.outlook.Outlook;
 import org.straddle.sky.Window;
 
 /** A bird that works by sunlight only is in the shadow of the Earth during part of the turn. */
-final class BirdUnlit extends NamedRule {
+final class BirdUnlit extends ScopedRule<Stay> {
 
     BirdUnlit() {
-        super("bird-unlit", Severity.BLOCKER, "Birds that need the sun have it");
+        super(Scope.STAY, "bird-unlit", Severity.BLOCKER, "Birds that need the sun have it");
     }
 
     @Override
-    public void check(Outlook outlook, Consumer<Finding> findings) {
-        Words words = new Words(outlook.zone());
-        for (Work work : Itinerary.of(outlook.event()).turns()) {
-            if (work.bird().isLitOnly() && TurnPass.isKnown(outlook, work)) {
-                List<Window> lit = outlook.lit(work.bird(), work.window());
+    public void check(Stay stay, Inspection in, Consumer<Finding> findings) {
+        for (Work work : stay.turns()) {
+            if (work.bird().isLitOnly() && TurnPass.isKnown(in.outlook(), work)) {
+                List<Window> lit = in.outlook().lit(work.bird(), work.window());
                 if (!lit.equals(List.of(work.window()))) {
-                    findings.accept(PartOfTurn.finding(this, work, lit, "in sunlight, which it needs to work,", words,
-                            outlook));
+                    findings.accept(PartOfTurn.finding(this, work, lit, "in sunlight, which it needs to work,", in));
                 }
             }
         }

@@ -7,23 +7,23 @@ import java.util.stream.Collectors;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.model.Bird;
+import org.straddle.model.Event;
 import org.straddle.model.Identified;
-import org.straddle.outlook.Outlook;
 
 /** Two birds with one catalogue number get each other's element sets. */
-final class CatalogueNumberTwice extends NamedRule {
+final class CatalogueNumberTwice extends ScopedRule<Event> {
 
     CatalogueNumberTwice() {
-        super("catalogue-number-twice", Severity.WARNING, "Every bird has a catalogue number of its own");
+        super(Scope.BIRDS, "catalogue-number-twice", Severity.WARNING, "Every bird has a catalogue number of its own");
     }
 
     @Override
-    public void check(Outlook outlook, Consumer<Finding> findings) {
-        outlook.event().getBirds().stream().filter(bird -> bird.getCatalogueNumber() > 0)
+    public void check(Event event, Inspection in, Consumer<Finding> findings) {
+        event.getBirds().stream().filter(bird -> bird.getCatalogueNumber() > 0)
                 .collect(Collectors.groupingBy(Bird::getCatalogueNumber, TreeMap::new, Collectors.toList()))
                 .forEach((number, birds) -> {
                     if (birds.size() > 1) {
-                        findings.accept(Finding.of(this, 
+                        findings.accept(Finding.of(this,
                                 Words.sentence(Words.list(birds.stream().map(Words::name).toList()))
                                         + " have the same catalogue number " + number + ".",
                                 birds.toArray(Identified[]::new)));

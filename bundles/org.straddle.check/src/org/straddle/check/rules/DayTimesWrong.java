@@ -6,28 +6,24 @@ import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
-import org.straddle.outlook.Outlook;
 
 /** A day of a team without a usable time gives its stops nowhere to be. */
-final class DayTimesWrong extends NamedRule {
+final class DayTimesWrong extends ScopedRule<Team> {
 
     DayTimesWrong() {
-        super("day-times-wrong", Severity.BLOCKER, "Every day of a team ends after it begins");
+        super(Scope.TEAM, "day-times-wrong", Severity.BLOCKER, "Every day of a team ends after it begins");
     }
 
     @Override
-    public void check(Outlook outlook, Consumer<Finding> findings) {
-        Words words = new Words(outlook.zone());
-        for (Team team : outlook.event().getTeams()) {
-            for (TeamDay day : team.getDays()) {
-                if (Itinerary.window(day.getFrom(), day.getUntil()).isEmpty()) {
-                    findings.accept(Finding.of(this, "A day of " + Words.name(team)
-                            + (day.getFrom() == null ? " does not say from when"
-                                    : day.getUntil() == null ? " does not say until when"
-                                            : " ends " + words.at(day.getUntil()) + ", not after its start "
-                                                    + words.at(day.getFrom()))
-                            + ".", team));
-                }
+    public void check(Team team, Inspection in, Consumer<Finding> findings) {
+        for (TeamDay day : team.getDays()) {
+            if (Itinerary.window(day.getFrom(), day.getUntil()).isEmpty()) {
+                findings.accept(Finding.of(this, "A day of " + Words.name(team)
+                        + (day.getFrom() == null ? " does not say from when"
+                                : day.getUntil() == null ? " does not say until when"
+                                        : " ends " + in.words().at(day.getUntil()) + ", not after its start "
+                                                + in.words().at(day.getFrom()))
+                        + ".", team));
             }
         }
     }

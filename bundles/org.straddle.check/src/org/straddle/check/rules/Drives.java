@@ -23,16 +23,23 @@ import org.straddle.sky.Window;
  */
 public final class Drives {
 
+    private final Team team;
     private final Outlook outlook;
     private final List<Drive> drives = new ArrayList<>();
 
-    private Drives(Outlook outlook) {
+    private Drives(Team team, Outlook outlook) {
+        this.team = team;
         this.outlook = outlook;
     }
 
+    /** Those of all teams, of each in order of time. */
     public static List<Drive> of(Outlook outlook, Itinerary itinerary) {
-        Drives found = new Drives(outlook);
-        itinerary.byTeam().forEach(found::ofTeam);
+        return itinerary.byTeam().keySet().stream().flatMap(team -> of(team, outlook, itinerary).stream()).toList();
+    }
+
+    static List<Drive> of(Team team, Outlook outlook, Itinerary itinerary) {
+        Drives found = new Drives(team, outlook);
+        found.between(itinerary.of(team));
         return found.drives;
     }
 
@@ -47,7 +54,10 @@ public final class Drives {
                 .map(Window::duration).orElse(Duration.ZERO);
     }
 
-    private void ofTeam(Team team, List<Stay> stays) {
+    private void between(List<Stay> stays) {
+        if (stays.isEmpty()) {
+            return;
+        }
         Map<Stay, Optional<TeamDay>> days = new HashMap<>();
         stays.forEach(stay -> days.put(stay, dayOf(stay)));
         for (int i = 0; i < stays.size(); i++) {
@@ -56,47 +66,47 @@ public final class Drives {
             Optional<Stay> before = i == 0 ? Optional.empty() : Optional.of(stays.get(i - 1));
             boolean sameDay = before.isPresent() && days.get(before.get()).equals(day);
             if (sameDay) {
-                between(team, day, before.get(), stay);
+                between(day, before.get(), stay);
                 continue;
             }
             boolean fromBase = start(day).isPresent();
             boolean toBase = before.isPresent() && end(days.get(before.get())).isPresent();
             if (toBase) {
-                home(team, days.get(before.get()), before.get());
+                home(days.get(before.get()), before.get());
             }
             if (fromBase) {
-                out(team, day, stay);
+                out(day, stay);
             }
             if (before.isPresent() && !fromBase && !toBase) {
-                between(team, day, before.get(), stay);
+                between(day, before.get(), stay);
             }
         }
         Stay last = stays.get(stays.size() - 1);
         if (end(days.get(last)).isPresent()) {
-            home(team, days.get(last), last);
+            home(days.get(last), last);
         }
     }
 
-    private void between(Team team, Optional<TeamDay> day, Stay before, Stay after) {
-        add(team, day, Optional.of(before), Optional.of(after), Words.name(before.site()), Words.name(after.site()),
+    private void between(Optional<TeamDay> day, Stay before, Stay after) {
+        add(day, Optional.of(before), Optional.of(after), Words.name(before.site()), Words.name(after.site()),
                 position(before), position(after), before.window().end(), after.window().start());
     }
 
-    private void out(Team team, Optional<TeamDay> day, Stay first) {
+    private void out(Optional<TeamDay> day, Stay first) {
         Base base = start(day).orElseThrow();
-        add(team, day, Optional.empty(), Optional.of(first), Words.name(base), Words.name(first.site()),
+        add(day, Optional.empty(), Optional.of(first), Words.name(base), Words.name(first.site()),
                 Optional.of(outlook.position(base)), position(first), day.orElseThrow().getFrom(),
                 first.window().start());
     }
 
-    private void home(Team team, Optional<TeamDay> day, Stay last) {
+    private void home(Optional<TeamDay> day, Stay last) {
         Base base = end(day).orElseThrow();
-        add(team, day, Optional.of(last), Optional.empty(), Words.name(last.site()), Words.name(base),
+        add(day, Optional.of(last), Optional.empty(), Words.name(last.site()), Words.name(base),
                 position(last), Optional.of(outlook.position(base)), last.window().end(),
                 day.orElseThrow().getUntil());
     }
 
-    private void add(Team team, Optional<TeamDay> day, Optional<Stay> before, Optional<Stay> after, String from,
+    private void add(Optional<TeamDay> day, Optional<Stay> before, Optional<Stay> after, String from,
             String to, Optional<GeoPosition> here, Optional<GeoPosition> there, Instant leaves, Instant due) {
         if (here.isPresent() && there.isPresent() && !due.isBefore(leaves)) {
             drives.add(new Drive(team, day, before, after, from, to, outlook.leg(here.get(), there.get()),

@@ -8,29 +8,26 @@ import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.model.Bird;
 import org.straddle.model.BirdElements;
-import org.straddle.outlook.Outlook;
 
 /** The catalogue number of an element set differs from the bird's. */
-final class ElementsOfAnotherBird extends NamedRule {
+final class ElementsOfAnotherBird extends ScopedRule<Bird> {
 
     ElementsOfAnotherBird() {
-        super("elements-of-another-bird", Severity.WARNING, "Element sets belong to their bird");
+        super(Scope.BIRD, "elements-of-another-bird", Severity.WARNING, "Element sets belong to their bird");
     }
 
     @Override
-    public void check(Outlook outlook, Consumer<Finding> findings) {
-        for (Bird bird : outlook.event().getBirds()) {
-            SortedSet<Integer> others = new TreeSet<>();
-            for (BirdElements elements : bird.getElementSets()) {
-                if (bird.getCatalogueNumber() > 0 && elements.getCatalogueNumber() != bird.getCatalogueNumber()) {
-                    others.add(elements.getCatalogueNumber());
-                }
+    public void check(Bird bird, Inspection in, Consumer<Finding> findings) {
+        SortedSet<Integer> others = new TreeSet<>();
+        for (BirdElements elements : bird.getElementSets()) {
+            if (bird.getCatalogueNumber() > 0 && elements.getCatalogueNumber() != bird.getCatalogueNumber()) {
+                others.add(elements.getCatalogueNumber());
             }
-            if (!others.isEmpty()) {
-                findings.accept(Finding.of(this, Words.sentence(Words.name(bird)) + " has catalogue number "
-                        + bird.getCatalogueNumber() + ", but element sets of object " + Words.list(others)
-                        + ". Remove them, or correct the number.", bird));
-            }
+        }
+        if (!others.isEmpty()) {
+            findings.accept(Finding.of(this, Words.sentence(Words.name(bird)) + " has catalogue number "
+                    + bird.getCatalogueNumber() + ", but element sets of object " + Words.list(others)
+                    + ". Remove them, or correct the number.", bird));
         }
     }
 }

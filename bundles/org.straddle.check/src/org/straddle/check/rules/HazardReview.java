@@ -5,23 +5,23 @@ import java.util.function.Predicate;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
-import org.straddle.outlook.Outlook;
+import org.straddle.model.Site;
 import org.straddle.safety.ReviewState;
 
 /** What the reviews of the used sites amount to, told as findings: one rule for each state of review. */
-final class HazardReview extends NamedRule {
+final class HazardReview extends ScopedRule<Site> {
 
     private final Predicate<ReviewState> telling;
 
     HazardReview(String id, Severity severity, String title, Predicate<ReviewState> telling) {
-        super(id, severity, title);
+        super(Scope.SITE, id, severity, title);
         this.telling = telling;
     }
 
     @Override
-    public void check(Outlook outlook, Consumer<Finding> findings) {
-        Visit.first(outlook, visit -> telling.test(visit.notes().state())).forEach(visit -> findings.accept(
-                visit.finding(this, Words.sentence(Words.name(visit.site())) + ", to be used on " + visit.day() + ": "
+    public void check(Site site, Inspection in, Consumer<Finding> findings) {
+        Visit.first(site, in, visit -> telling.test(visit.notes().state())).ifPresent(visit -> findings.accept(
+                visit.finding(this, Words.sentence(Words.name(site)) + ", to be used on " + visit.day() + ": "
                         + ended(visit.notes().state().sentence()))));
     }
 

@@ -1,12 +1,12 @@
 package org.straddle.check.rules;
 
 import java.time.Instant;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -20,14 +20,28 @@ import org.straddle.model.Turn;
 import org.straddle.sky.Window;
 
 /** The plan as rules read it: the complete stops and turns, by time, with ties settled by team number and id. */
-public record Itinerary(List<Stay> stays) {
+public final class Itinerary {
 
-    private static final Comparator<Stay> BY_TIME = Comparator
+    static final Comparator<Stay> BY_TIME = Comparator
             .comparing(Stay::window, Window.IN_TIME_ORDER).thenComparing(stay -> stay.team().getNumber())
             .thenComparing(stay -> String.valueOf(stay.stop().getId()));
     private static final Comparator<Work> TURNS_BY_TIME = Comparator
             .comparing(Work::window, Window.IN_TIME_ORDER).thenComparing(work -> work.team().getNumber())
             .thenComparing(work -> String.valueOf(work.turn().getId()));
+
+    private final List<Stay> stays;
+    private final List<Work> turns;
+    private final Map<Team, List<Stay>> byTeam;
+    private final Map<Site, List<Stay>> bySite;
+    private final Map<Bird, List<Work>> byBird;
+
+    private Itinerary(List<Stay> stays) {
+        this.stays = stays;
+        turns = stays.stream().flatMap(stay -> stay.turns().stream()).sorted(TURNS_BY_TIME).toList();
+        byTeam = stays.stream().collect(Collectors.groupingBy(Stay::team, LinkedHashMap::new, Collectors.toList()));
+        bySite = stays.stream().collect(Collectors.groupingBy(Stay::site, LinkedHashMap::new, Collectors.toList()));
+        byBird = turns.stream().collect(Collectors.groupingBy(Work::bird, LinkedHashMap::new, Collectors.toList()));
+    }
 
     public static Itinerary of(Event event) {
         return new Itinerary(stops(event).flatMap(stop -> stay(stop).stream()).sorted(BY_TIME).toList());
@@ -38,28 +52,33 @@ public record Itinerary(List<Stay> stays) {
         return event.getPlan() == null ? Stream.empty() : event.getPlan().getStops().stream();
     }
 
+    public List<Stay> stays() {
+        return stays;
+    }
+
     /** The turns of all stays, by start. */
     public List<Work> turns() {
-        return stays.stream().flatMap(stay -> stay.turns().stream()).sorted(TURNS_BY_TIME).toList();
+        return turns;
     }
 
     /** Who has stays, with them by time. */
     public Map<Team, List<Stay>> byTeam() {
-        return stays.stream().collect(Collectors.groupingBy(Stay::team, LinkedHashMap::new, Collectors.toList()));
+        return Collections.unmodifiableMap(byTeam);
     }
 
-    /** Which sites are used, with the stays there by time. */
-    Map<Site, List<Stay>> bySite() {
-        return stays.stream().collect(Collectors.groupingBy(Stay::site, LinkedHashMap::new, Collectors.toList()));
+    /** The stays of a team, by time. */
+    List<Stay> of(Team team) {
+        return byTeam.getOrDefault(team, List.of());
     }
 
-    /** Which birds are to be worked, with the turns by start. */
-    Map<Bird, List<Work>> byBird() {
-        return turns().stream().collect(Collectors.groupingBy(Work::bird, LinkedHashMap::new, Collectors.toList()));
+    /** The stays at a site, by time. */
+    List<Stay> at(Site site) {
+        return bySite.getOrDefault(site, List.of());
     }
 
-    Set<Site> usedSites() {
-        return bySite().keySet();
+    /** The turns on a bird, by start. */
+    List<Work> on(Bird bird) {
+        return byBird.getOrDefault(bird, List.of());
     }
 
     private static Optional<Stay> stay(Stop stop) {

@@ -9,30 +9,28 @@ import org.straddle.model.Site;
 import org.straddle.outlook.Outlook;
 
 /** Inside, line and corner sites claim one, two and four squares. */
-final class KindMismatch extends NamedRule {
+final class KindMismatch extends ScopedRule<Site> {
 
     /** Beyond this the question has no meaning. */
     private static final double FARTHEST_M = 10_000;
 
     KindMismatch() {
-        super("kind-mismatch", Severity.WARNING, "A site is of the kind it claims");
+        super(Scope.SITE, "kind-mismatch", Severity.WARNING, "A site is of the kind it claims");
     }
 
     @Override
-    public void check(Outlook outlook, Consumer<Finding> findings) {
-        for (Site site : outlook.event().getSites()) {
-            int claimed = outlook.squares(site).size();
-            int wanted = switch (site.getKind()) {
-                case INSIDE -> 1;
-                case LINE -> 2;
-                case CORNER -> 4;
-            };
-            if (claimed > 0 && claimed != wanted) {
-                findings.accept(Finding.of(this, Words.sentence(Words.name(site))
-                        + " is written down as a site of kind \"" + site.getKind().getLiteral()
-                        + "\", which claims " + Words.count(wanted, "square")
-                        + ", but it claims " + claimed + "." + possible(outlook, site), site));
-            }
+    public void check(Site site, Inspection in, Consumer<Finding> findings) {
+        int claimed = in.outlook().squares(site).size();
+        int wanted = switch (site.getKind()) {
+            case INSIDE -> 1;
+            case LINE -> 2;
+            case CORNER -> 4;
+        };
+        if (claimed > 0 && claimed != wanted) {
+            findings.accept(Finding.of(this, Words.sentence(Words.name(site))
+                    + " is written down as a site of kind \"" + site.getKind().getLiteral()
+                    + "\", which claims " + Words.count(wanted, "square")
+                    + ", but it claims " + claimed + "." + possible(in.outlook(), site), site));
         }
     }
 

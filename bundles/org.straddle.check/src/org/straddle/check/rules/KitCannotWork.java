@@ -1,25 +1,26 @@
 package org.straddle.check.rules;
 
+import java.util.Set;
 import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
-import org.straddle.kit.PackingList;
-import org.straddle.outlook.Outlook;
+import org.straddle.model.Team;
+import org.straddle.model.WorkMode;
 
 /** A team is to work a bird in a mode that its kit does not cover. */
-final class KitCannotWork extends NamedRule {
+final class KitCannotWork extends ScopedRule<Team> {
 
     KitCannotWork() {
-        super("kit-cannot-work", Severity.WARNING, "The kit of a team can do its work");
+        super(Scope.TEAM, "kit-cannot-work", Severity.WARNING, "The kit of a team can do its work");
     }
 
     @Override
-    public void check(Outlook outlook, Consumer<Finding> findings) {
-        ModesToWork.of(Itinerary.of(outlook.event())).forEach((team, modes) -> PackingList.of(team).modes().stream()
-                .filter(cover -> modes.contains(cover.mode()) && !cover.covered())
+    public void check(Team team, Inspection in, Consumer<Finding> findings) {
+        Set<WorkMode> modes = ModesToWork.of(team, in);
+        in.packing(team).modes().stream().filter(cover -> modes.contains(cover.mode()) && !cover.covered())
                 .forEach(cover -> findings.accept(Finding.of(this, Words.sentence(Words.name(team))
                         + " is to do work that its kit cannot do. " + cover.sentence(), team)
-                        .restingOn(cover.mode()))));
+                        .restingOn(cover.mode())));
     }
 }

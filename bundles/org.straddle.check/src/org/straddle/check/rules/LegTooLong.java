@@ -10,22 +10,21 @@ import org.straddle.check.Finding;
 import org.straddle.check.Mend;
 import org.straddle.check.Severity;
 import org.straddle.model.Identified;
-import org.straddle.outlook.Outlook;
+import org.straddle.model.Team;
 
 /** The road needs more time than lies between two stops, or between a stop and the base. */
-final class LegTooLong extends NamedRule {
+final class LegTooLong extends ScopedRule<Team> {
 
     LegTooLong() {
-        super("leg-too-long", Severity.BLOCKER, "There is time for every drive");
+        super(Scope.TEAM, "leg-too-long", Severity.BLOCKER, "There is time for every drive");
     }
 
     @Override
-    public void check(Outlook outlook, Consumer<Finding> findings) {
-        Words words = new Words(outlook.zone());
-        for (Drive drive : Drives.of(outlook, Itinerary.of(outlook.event()))) {
+    public void check(Team team, Inspection in, Consumer<Finding> findings) {
+        for (Drive drive : Drives.of(team, in.outlook(), in.itinerary())) {
             Duration lacking = wholeMinutes(drive.leg().total().minus(drive.time()));
             if (lacking.compareTo(Duration.ZERO) > 0) {
-                findings.accept(mended(finding(drive, words), drive, lacking, outlook, words));
+                findings.accept(mended(finding(drive, in.words()), drive, lacking, in));
             }
         }
     }
@@ -48,10 +47,10 @@ final class LegTooLong extends NamedRule {
         return Duration.ofMinutes(Math.floorDiv(duration.toSeconds() + 59, 60));
     }
 
-    private static Finding mended(Finding finding, Drive drive, Duration lacking, Outlook outlook, Words words) {
+    private static Finding mended(Finding finding, Drive drive, Duration lacking, Inspection in) {
         Optional<Mend> earlier = drive.before()
-                .flatMap(stay -> ShiftStop.leaveEarlier(stay, lacking, outlook, words));
-        Optional<Mend> later = drive.after().flatMap(stay -> ShiftStop.arriveLater(stay, lacking, outlook, words));
+                .flatMap(stay -> ShiftStop.leaveEarlier(stay, lacking, in));
+        Optional<Mend> later = drive.after().flatMap(stay -> ShiftStop.arriveLater(stay, lacking, in));
         return earlier.or(() -> later).map(finding::mendedBy).orElse(finding);
     }
 }

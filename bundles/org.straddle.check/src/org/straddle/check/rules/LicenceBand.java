@@ -7,34 +7,30 @@ import java.util.stream.Collectors;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
-import org.straddle.model.Bird;
 import org.straddle.model.Operator;
 import org.straddle.model.Team;
-import org.straddle.outlook.Outlook;
 
 /** No licence noted in the team covers the uplink band of a bird it is to work. */
-final class LicenceBand extends NamedRule {
+final class LicenceBand extends ScopedRule<Team> {
 
     LicenceBand() {
-        super("licence-band", Severity.WARNING, "Somebody may transmit on the uplink");
+        super(Scope.TEAM, "licence-band", Severity.BLOCKER, "Somebody may transmit on the uplink");
     }
 
     @Override
-    public void check(Outlook outlook, Consumer<Finding> findings) {
-        Itinerary.of(outlook.event()).turns().stream()
-                .collect(Collectors.groupingBy(work -> new Pair(work.team(), work.bird()), LinkedHashMap::new,
-                        Collectors.toList()))
-                .forEach((pair, turns) -> Band.ofUplink(pair.bird()).ifPresent(band -> {
-                    List<Operator> crew = Crew.of(pair.team());
+    public void check(Team team, Inspection in, Consumer<Finding> findings) {
+        List<Operator> crew = Crew.of(team);
+        in.itinerary().turns().stream().filter(work -> work.team() == team)
+                .collect(Collectors.groupingBy(Work::bird, LinkedHashMap::new, Collectors.toList()))
+                .forEach((bird, turns) -> Band.ofUplink(bird).ifPresent(band -> {
                     if (!crew.isEmpty() && crew.stream().noneMatch(band::isIn)) {
-                        findings.accept(Finding.of(this, "Nobody in " + Words.name(pair.team())
+                        Finding finding = Finding.of(this, "Nobody in " + Words.name(team)
                                 + " has a licence noted for the " + band.label() + " band, on which the uplink of "
-                                + Words.name(pair.bird()) + " lies.", pair.team(), pair.bird())
-                                .at(turns.get(0).window().start()));
+                                + Words.name(bird) + " lies.", team, bird)
+                                .at(turns.get(0).window().start());
+                        boolean known = crew.stream().noneMatch(operator -> operator.getBands().isEmpty());
+                        findings.accept(known ? finding : finding.weighing(Severity.WARNING));
                     }
                 }));
-    }
-
-    private record Pair(Team team, Bird bird) {
     }
 }

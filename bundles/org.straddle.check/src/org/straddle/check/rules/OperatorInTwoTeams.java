@@ -7,22 +7,21 @@ import java.util.stream.Stream;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.model.Event;
 import org.straddle.model.Operator;
 import org.straddle.model.Team;
-import org.straddle.outlook.Outlook;
 import org.straddle.sky.Window;
 
 /** Two teams that are out at the same time count on the same person. */
-final class OperatorInTwoTeams extends NamedRule {
+final class OperatorInTwoTeams extends ScopedRule<Event> {
 
     OperatorInTwoTeams() {
-        super("operator-in-two-teams", Severity.WARNING, "An operator is in one team at a time");
+        super(Scope.TEAMS, "operator-in-two-teams", Severity.WARNING, "An operator is in one team at a time");
     }
 
     @Override
-    public void check(Outlook outlook, Consumer<Finding> findings) {
-        Words words = new Words(outlook.zone());
-        List<Team> teams = outlook.event().getTeams();
+    public void check(Event event, Inspection in, Consumer<Finding> findings) {
+        List<Team> teams = event.getTeams();
         for (int i = 0; i < teams.size(); i++) {
             for (int j = i + 1; j < teams.size(); j++) {
                 Team a = teams.get(i);
@@ -32,7 +31,7 @@ final class OperatorInTwoTeams extends NamedRule {
                     sharedTime(a, b).ifPresent(time -> findings.accept(Finding.of(this,
                             Words.sentence(Words.list(both.stream().map(Words::name).toList())) + " would be in "
                                     + Words.name(a) + " and in " + Words.name(b) + " at the same time, "
-                                    + words.during(time) + ".", a, b).at(time.start())));
+                                    + in.words().during(time) + ".", a, b).at(time.start())));
                 }
             }
         }

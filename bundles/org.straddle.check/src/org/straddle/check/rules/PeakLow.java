@@ -5,26 +5,24 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
-import org.straddle.outlook.Outlook;
 
 /** The policy names the least peak of a pass. */
-final class PeakLow extends NamedRule {
+final class PeakLow extends ScopedRule<Stay> {
 
     PeakLow() {
-        super("peak-low", Severity.ADVICE, "Passes rise high enough to be worth it");
+        super(Scope.STAY, "peak-low", Severity.ADVICE, "Passes rise high enough to be worth it");
     }
 
     @Override
-    public void check(Outlook outlook, Consumer<Finding> findings) {
-        Words words = new Words(outlook.zone());
-        double leastDeg = outlook.policies().minimumPeakElevationDeg();
-        for (Work work : Itinerary.of(outlook.event()).turns()) {
-            TurnPass.best(outlook, work).filter(pass -> pass.peakElevationDeg() < leastDeg).ifPresent(pass ->
+    public void check(Stay stay, Inspection in, Consumer<Finding> findings) {
+        double leastDeg = in.policies().minimumPeakElevationDeg();
+        for (Work work : stay.turns()) {
+            TurnPass.best(in.outlook(), work).filter(pass -> pass.peakElevationDeg() < leastDeg).ifPresent(pass ->
                     findings.accept(Finding.of(this, Words.sentence(Words.name(work.bird())) + " rises to "
                             + degrees(Math.floor(pass.peakElevationDeg() * 10) / 10) + " over "
-                            + Words.name(work.site()) + ", " + words.during(work.window())
+                            + Words.name(work.site()) + ", " + in.words().during(work.window())
                             + "; this event plans passes of " + degrees(leastDeg) + " or more.",
-                            work.turn()).at(work.window().start())));
+                            work.turn()).at(work.window().start()).mendedBy(RemoveTurns.of(work))));
         }
     }
 

@@ -6,20 +6,20 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.model.Site;
 import org.straddle.model.Survey;
-import org.straddle.outlook.Outlook;
 
 /** The newest survey says until when access is allowed. */
-final class PermissionLapsed extends NamedRule {
+final class PermissionLapsed extends ScopedRule<Site> {
 
     PermissionLapsed() {
-        super("permission-lapsed", Severity.WARNING, "The permission for a used site holds");
+        super(Scope.SITE, "permission-lapsed", Severity.WARNING, "The permission for a used site holds");
     }
 
     @Override
-    public void check(Outlook outlook, Consumer<Finding> findings) {
-        Visit.first(outlook, visit -> until(visit).filter(last -> last.isBefore(visit.day())).isPresent())
-                .forEach(visit -> findings.accept(visit.finding(this, "The permission for " + Words.name(visit.site())
+    public void check(Site site, Inspection in, Consumer<Finding> findings) {
+        Visit.first(site, in, visit -> until(visit).filter(last -> last.isBefore(visit.day())).isPresent())
+                .ifPresent(visit -> findings.accept(visit.finding(this, "The permission for " + Words.name(site)
                         + " ends on " + until(visit).orElseThrow() + ", before the site is used on " + visit.day()
                         + ".")));
     }

@@ -4,20 +4,20 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
-import org.straddle.outlook.Outlook;
+import org.straddle.model.Event;
 
 /** An event without a stop sends nobody anywhere. */
-final class PlanEmpty extends NamedRule {
+final class PlanEmpty extends ScopedRule<Event> {
 
     PlanEmpty() {
-        super("plan-empty", Severity.WARNING, "The plan has stops");
+        super(Scope.STOPS, "plan-empty", Severity.WARNING, "The plan has stops");
     }
 
     @Override
-    public void check(Outlook outlook, Consumer<Finding> findings) {
-        if (Itinerary.stops(outlook.event()).findAny().isEmpty()) {
+    public void check(Event event, Inspection in, Consumer<Finding> findings) {
+        if (Itinerary.stops(event).findAny().isEmpty()) {
             findings.accept(Finding.of(this,
-                    "The plan has no stops yet: place some by hand or let the planner propose them.", outlook.event()));
+                    "The plan has no stops yet: place some by hand or let the planner propose them.", event));
         }
     }
 }

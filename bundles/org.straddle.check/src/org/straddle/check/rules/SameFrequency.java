@@ -7,36 +7,33 @@ import java.util.function.Consumer;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.model.Access;
-import org.straddle.outlook.Outlook;
+import org.straddle.model.Bird;
 
 /** Two teams that share a footprint agreed on nearly the same downlink within a passband. */
-final class SameFrequency extends NamedRule {
+final class SameFrequency extends ScopedRule<Bird> {
 
     /** Room for one voice of some 3 kHz and for tuning; common practice, no source. A rounding error is allowed for. */
     private static final double LEAST_APART_KHZ = 5 + 1e-6;
 
     SameFrequency() {
-        super("same-frequency", Severity.WARNING, "Teams keep apart within a passband");
+        super(Scope.BIRD, "same-frequency", Severity.WARNING, "Teams keep apart within a passband");
     }
 
     @Override
-    public void check(Outlook outlook, Consumer<Finding> findings) {
-        Words words = new Words(outlook.zone());
-        Itinerary.of(outlook.event()).byBird().forEach((bird, turns) -> {
-            if (bird.getAccess() == Access.PASSBAND) {
-                List<Work> agreed = turns.stream().filter(work -> work.turn().getDownlinkMhz() > 0).toList();
-                Overlaps.pairs(agreed, Work::window, (a, b) -> {
-                    double apartKhz = Math.abs(a.turn().getDownlinkMhz() - b.turn().getDownlinkMhz()) * 1000;
-                    if (apartKhz <= LEAST_APART_KHZ) {
-                        SharedTurns.of(outlook, a, b).ifPresent(shared -> findings.accept(Finding.of(this,
-                                Words.sentence(Words.name(a.team())) + " and " + Words.name(b.team()) + " agreed on "
-                                        + mhz(a) + " and " + mhz(b) + " MHz on " + Words.name(bird)
-                                        + ", which are not more than 5 kHz apart, " + words.during(shared) + ".",
-                                a.turn(), b.turn()).at(shared.start())));
-                    }
-                });
-            }
-        });
+    public void check(Bird bird, Inspection in, Consumer<Finding> findings) {
+        if (bird.getAccess() == Access.PASSBAND) {
+            List<Work> agreed = in.itinerary().on(bird).stream().filter(work -> work.turn().getDownlinkMhz() > 0).toList();
+            Overlaps.pairs(agreed, Work::window, (a, b) -> {
+                double apartKhz = Math.abs(a.turn().getDownlinkMhz() - b.turn().getDownlinkMhz()) * 1000;
+                if (apartKhz <= LEAST_APART_KHZ) {
+                    SharedTurns.of(in.outlook(), a, b).ifPresent(shared -> findings.accept(Finding.of(this,
+                            Words.sentence(Words.name(a.team())) + " and " + Words.name(b.team()) + " agreed on "
+                                    + mhz(a) + " and " + mhz(b) + " MHz on " + Words.name(bird)
+                                    + ", which are not more than 5 kHz apart, " + in.words().during(shared) + ".",
+                            a.turn(), b.turn()).at(shared.start())));
+                }
+            });
+        }
     }
 
     private static String mhz(Work work) {

@@ -4,29 +4,27 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
-import org.straddle.outlook.Outlook;
+import org.straddle.model.Site;
 import org.straddle.sky.Window;
 
 /** Two teams would stand on one mark. */
-final class SameSite extends NamedRule {
+final class SameSite extends ScopedRule<Site> {
 
     SameSite() {
-        super("same-site", Severity.BLOCKER, "One team at a site at a time");
+        super(Scope.SITE, "same-site", Severity.BLOCKER, "One team at a site at a time");
     }
 
     @Override
-    public void check(Outlook outlook, Consumer<Finding> findings) {
-        Words words = new Words(outlook.zone());
-        Itinerary.of(outlook.event()).bySite().forEach((site, stays) -> Overlaps.pairs(stays, Stay::window, (a, b) -> {
+    public void check(Site site, Inspection in, Consumer<Finding> findings) {
+        Overlaps.pairs(in.itinerary().at(site), Stay::window, (a, b) -> {
             if (a.team() != b.team()) {
                 Window both = a.window().intersection(b.window()).orElseThrow();
                 Finding finding = Finding.of(this, Words.sentence(Words.name(a.team())) + " and " + Words.name(b.team())
-                        + " are both at " + Words.name(site) + ", " + words.during(both) + ".", a.stop(), b.stop(),
+                        + " are both at " + Words.name(site) + ", " + in.words().during(both) + ".", a.stop(), b.stop(),
                         site)
                         .at(both.start());
-                findings.accept(ShiftStop.arriveLater(b, both.duration(), outlook, words).map(finding::mendedBy)
-                        .orElse(finding));
+                findings.accept(ShiftStop.arriveLater(b, both.duration(), in).map(finding::mendedBy).orElse(finding));
             }
-        }));
+        });
     }
 }

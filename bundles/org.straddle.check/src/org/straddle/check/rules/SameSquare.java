@@ -1,5 +1,6 @@
 package org.straddle.check.rules;
 
+import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.Consumer;
@@ -7,31 +8,30 @@ import java.util.function.Consumer;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.grid.Square;
-import org.straddle.outlook.Outlook;
 import org.straddle.sky.Window;
 
 /** Two teams activate one square at once, which wastes one of them on chasers who work the other. */
-final class SameSquare extends NamedRule {
+final class SameSquare extends ScopedRule<Square> {
 
     SameSquare() {
-        super("same-square", Severity.BLOCKER, "One team in a square at a time");
+        super(Scope.SQUARE, "same-square", Severity.BLOCKER, "One team in a square at a time");
     }
 
     @Override
-    public void check(Outlook outlook, Consumer<Finding> findings) {
-        Words words = new Words(outlook.zone());
-        Overlaps.pairs(Itinerary.of(outlook.event()).stays(), Stay::window, (a, b) -> {
-            if (a.team() == b.team() || a.site() == b.site()) {
-                return;
-            }
-            SortedSet<Square> common = new TreeSet<>(outlook.squares(a.site()));
-            common.retainAll(outlook.squares(b.site()));
-            if (!common.isEmpty()) {
+    public void check(Square square, Inspection in, Consumer<Finding> findings) {
+        List<Stay> stays = in.claims().get(square).stream().flatMap(site -> in.itinerary().at(site).stream())
+                .sorted(Itinerary.BY_TIME).toList();
+        Overlaps.pairs(stays, Stay::window, (a, b) -> {
+            SortedSet<Square> common = new TreeSet<>(in.outlook().squares(a.site()));
+            common.retainAll(in.outlook().squares(b.site()));
+            // Two stops that share several squares are told of once.
+            if (a.team() != b.team() && a.site() != b.site() && common.first().equals(square)) {
                 Window both = a.window().intersection(b.window()).orElseThrow();
-                findings.accept(Finding.of(this, Words.sentence(Words.name(a.team())) + " at "
+                Finding finding = Finding.of(this, Words.sentence(Words.name(a.team())) + " at "
                         + Words.name(a.site()) + " and " + Words.name(b.team()) + " at " + Words.name(b.site())
-                        + " both claim " + Words.list(common) + ", " + words.during(both) + ".",
-                        a.stop(), b.stop()).at(both.start()));
+                        + " both claim " + Words.list(common) + ", " + in.words().during(both) + ".",
+                        a.stop(), b.stop()).at(both.start());
+                findings.accept(ShiftStop.arriveLater(b, both.duration(), in).map(finding::mendedBy).orElse(finding));
             }
         });
     }

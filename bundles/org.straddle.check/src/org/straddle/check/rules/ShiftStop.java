@@ -13,28 +13,27 @@ import org.straddle.check.Mend;
 import org.straddle.model.Event;
 import org.straddle.model.Stop;
 import org.straddle.model.StraddlePackage;
-import org.straddle.outlook.Outlook;
 
 /** Moves the arrival or the departure of a stop. */
 record ShiftStop(String label, String stopId, EAttribute end, Instant to) implements Mend {
 
     /** Leave earlier by some time, if all turns and the take-down still fit. */
-    static Optional<Mend> leaveEarlier(Stay stay, Duration by, Outlook outlook, Words words) {
+    static Optional<Mend> leaveEarlier(Stay stay, Duration by, Inspection in) {
         Instant to = stay.window().end().minus(by);
-        Instant least = stay.turns().stream().map(work -> work.window().end().plus(outlook.policies().takeDown()))
+        Instant least = stay.turns().stream().map(work -> work.window().end().plus(in.policies().takeDown()))
                 .max(Instant::compareTo).orElse(stay.window().start().plusSeconds(1));
         return to.isBefore(least) ? Optional.empty() : Optional.of(new ShiftStop(
-                "Leave " + Words.name(stay.site()) + " earlier, " + words.at(to), stay.stop().getId(),
+                "Leave " + Words.name(stay.site()) + " earlier, " + in.words().at(to), stay.stop().getId(),
                 StraddlePackage.Literals.STOP__DEPARTURE, to));
     }
 
     /** Arrive later by some time, if all turns still come after the set-up. */
-    static Optional<Mend> arriveLater(Stay stay, Duration by, Outlook outlook, Words words) {
+    static Optional<Mend> arriveLater(Stay stay, Duration by, Inspection in) {
         Instant to = stay.window().start().plus(by);
-        Instant most = stay.turns().stream().map(work -> work.window().start().minus(outlook.policies().setUp()))
+        Instant most = stay.turns().stream().map(work -> work.window().start().minus(in.policies().setUp()))
                 .min(Instant::compareTo).orElse(stay.window().end().minusSeconds(1));
         return to.isAfter(most) ? Optional.empty() : Optional.of(new ShiftStop(
-                "Arrive at " + Words.name(stay.site()) + " later, " + words.at(to), stay.stop().getId(),
+                "Arrive at " + Words.name(stay.site()) + " later, " + in.words().at(to), stay.stop().getId(),
                 StraddlePackage.Literals.STOP__ARRIVAL, to));
     }
 

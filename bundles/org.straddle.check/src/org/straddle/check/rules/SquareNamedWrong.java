@@ -7,25 +7,22 @@ import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.grid.Square;
 import org.straddle.model.Site;
-import org.straddle.outlook.Outlook;
 
 /** A name that is no square is left out of all that is computed. */
-final class SquareNamedWrong extends NamedRule {
+final class SquareNamedWrong extends ScopedRule<Site> {
 
     SquareNamedWrong() {
-        super("square-named-wrong", Severity.WARNING, "Squares are named by four characters");
+        super(Scope.SITE, "square-named-wrong", Severity.WARNING, "Squares are named by four characters");
     }
 
     @Override
-    public void check(Outlook outlook, Consumer<Finding> findings) {
-        for (Site site : outlook.event().getSites()) {
-            List<String> wrong = site.getSquares().stream().filter(name -> !isSquare(name))
-                    .map(name -> "\"" + name + "\"").toList();
-            if (!wrong.isEmpty()) {
-                findings.accept(Finding.of(this, Words.sentence(Words.name(site)) + " claims " + Words.list(wrong)
-                        + ", which " + (wrong.size() == 1 ? "is no square" : "are no squares")
-                        + ": write two letters A to R and two digits.", site));
-            }
+    public void check(Site site, Inspection in, Consumer<Finding> findings) {
+        List<String> wrong = site.getSquares().stream().filter(name -> !isSquare(name))
+                .map(name -> "\"" + name + "\"").toList();
+        if (!wrong.isEmpty()) {
+            findings.accept(Finding.of(this, Words.sentence(Words.name(site)) + " claims " + Words.list(wrong)
+                    + ", which " + (wrong.size() == 1 ? "is no square" : "are no squares")
+                    + ": write two letters A to R and two digits.", site));
         }
     }
 

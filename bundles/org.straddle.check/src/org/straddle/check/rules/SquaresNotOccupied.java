@@ -14,24 +14,22 @@ import org.straddle.model.Site;
 import org.straddle.outlook.Outlook;
 
 /** The claim is valid only if it can be argued that the station stands in every square, given the error of the mark. */
-final class SquaresNotOccupied extends NamedRule {
+final class SquaresNotOccupied extends ScopedRule<Site> {
 
     SquaresNotOccupied() {
-        super("squares-not-occupied", Severity.BLOCKER, "A station occupies the squares it claims");
+        super(Scope.SITE, "squares-not-occupied", Severity.BLOCKER, "A station occupies the squares it claims");
     }
 
     @Override
-    public void check(Outlook outlook, Consumer<Finding> findings) {
-        Set<Site> used = Itinerary.of(outlook.event()).usedSites();
-        for (Site site : outlook.event().getSites()) {
-            if (outlook.isPlaced(site) && !outlook.squares(site).isEmpty()) {
-                doubt(outlook, site).ifPresent(doubt -> {
-                    Finding finding = Finding.of(this, Words.sentence(Words.name(site)) + " claims "
-                            + Words.list(outlook.squares(site)) + ", " + doubt, site)
-                            .restingOn(outlook.position(site));
-                    findings.accept(used.contains(site) ? finding : finding.weighing(Severity.WARNING));
-                });
-            }
+    public void check(Site site, Inspection in, Consumer<Finding> findings) {
+        Outlook outlook = in.outlook();
+        if (outlook.isPlaced(site) && !outlook.squares(site).isEmpty()) {
+            doubt(outlook, site).ifPresent(doubt -> {
+                Finding finding = Finding.of(this, Words.sentence(Words.name(site)) + " claims "
+                        + Words.list(outlook.squares(site)) + ", " + doubt, site)
+                        .restingOn(outlook.position(site));
+                findings.accept(in.itinerary().at(site).isEmpty() ? finding.weighing(Severity.WARNING) : finding);
+            });
         }
     }
 

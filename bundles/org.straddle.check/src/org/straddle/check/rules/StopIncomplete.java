@@ -6,33 +6,30 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
-import org.straddle.outlook.Outlook;
+import org.straddle.model.Stop;
 
 /** A stop must say who goes where; other rules pass over one that does not. */
-final class StopIncomplete extends NamedRule {
+final class StopIncomplete extends ScopedRule<Stop> {
 
     StopIncomplete() {
-        super("stop-incomplete", Severity.WARNING, "Every stop has a team and a site");
+        super(Scope.STOP, "stop-incomplete", Severity.WARNING, "Every stop has a team and a site");
     }
 
     @Override
-    public void check(Outlook outlook, Consumer<Finding> findings) {
-        Words words = new Words(outlook.zone());
-        Itinerary.stops(outlook.event()).forEach(stop -> {
-            List<String> missing = new ArrayList<>();
-            if (Itinerary.isMissing(stop.getTeam())) {
-                missing.add("team");
-            }
-            if (Itinerary.isMissing(stop.getSite())) {
-                missing.add("site");
-            }
-            if (!missing.isEmpty()) {
-                Finding finding = Finding.of(this, "A stop " + (Itinerary.isMissing(stop.getSite()) ? ""
-                        : "at " + Words.name(stop.getSite()) + " ") + (Itinerary.isMissing(stop.getTeam()) ? ""
-                        : "of " + Words.name(stop.getTeam()) + " ") + (stop.getArrival() == null ? ""
-                        : "from " + words.at(stop.getArrival()) + " ") + "has no " + Words.list(missing) + ".", stop);
-                findings.accept(stop.getArrival() == null ? finding : finding.at(stop.getArrival()));
-            }
-        });
+    public void check(Stop stop, Inspection in, Consumer<Finding> findings) {
+        List<String> missing = new ArrayList<>();
+        if (Itinerary.isMissing(stop.getTeam())) {
+            missing.add("team");
+        }
+        if (Itinerary.isMissing(stop.getSite())) {
+            missing.add("site");
+        }
+        if (!missing.isEmpty()) {
+            Finding finding = Finding.of(this, "A stop " + (Itinerary.isMissing(stop.getSite()) ? ""
+                    : "at " + Words.name(stop.getSite()) + " ") + (Itinerary.isMissing(stop.getTeam()) ? ""
+                    : "of " + Words.name(stop.getTeam()) + " ") + (stop.getArrival() == null ? ""
+                    : "from " + in.words().at(stop.getArrival()) + " ") + "has no " + Words.list(missing) + ".", stop);
+            findings.accept(stop.getArrival() == null ? finding : finding.at(stop.getArrival()));
+        }
     }
 }

@@ -1,32 +1,43 @@
 package org.straddle.check.rules;
 
+import java.time.Duration;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
+import org.straddle.check.Mend;
 import org.straddle.check.Severity;
-import org.straddle.outlook.Outlook;
 import org.straddle.sky.Window;
 
 /** A team is out only between the start and the end of one of its days. */
-final class StopOutsideDay extends NamedRule {
+final class StopOutsideDay extends ScopedRule<Stay> {
 
     StopOutsideDay() {
-        super("stop-outside-day", Severity.BLOCKER, "Stops lie within the days of their team");
+        super(Scope.STAY, "stop-outside-day", Severity.BLOCKER, "Stops lie within the days of their team");
     }
 
     @Override
-    public void check(Outlook outlook, Consumer<Finding> findings) {
-        Words words = new Words(outlook.zone());
-        for (Stay stay : Itinerary.of(outlook.event()).stays()) {
-            boolean within = stay.team().getDays().stream()
-                    .flatMap(day -> Itinerary.window(day.getFrom(), day.getUntil()).stream())
-                    .anyMatch(day -> day.contains(stay.window()));
-            if (!within) {
-                findings.accept(Finding.of(this, Words.sentence(words.stop(stay)) + ", " + day(stay, words) + ".",
-                        stay.stop())
-                        .at(stay.window().start()));
-            }
+    public void check(Stay stay, Inspection in, Consumer<Finding> findings) {
+        boolean within = stay.team().getDays().stream()
+                .flatMap(day -> Itinerary.window(day.getFrom(), day.getUntil()).stream())
+                .anyMatch(day -> day.contains(stay.window()));
+        if (!within) {
+            Finding finding = Finding.of(this, Words.sentence(in.words().stop(stay)) + ", " + day(stay, in.words()) + ".",
+                    stay.stop()).at(stay.window().start());
+            findings.accept(within(stay, in).map(finding::mendedBy).orElse(finding));
         }
+    }
+
+    /** Cut to the team's day at the one end where it reaches out, if its turns still fit. */
+    private static Optional<Mend> within(Stay stay, Inspection in) {
+        Optional<Window> day = Drives.dayOf(stay).map(d -> new Window(d.getFrom(), d.getUntil()));
+        if (day.isEmpty()) {
+            return Optional.empty();
+        }
+        Duration early = Duration.between(stay.window().start(), day.get().start());
+        Duration late = Duration.between(day.get().end(), stay.window().end());
+        return early.isNegative() || early.isZero() ? ShiftStop.leaveEarlier(stay, late, in)
+                : late.isNegative() || late.isZero() ? ShiftStop.arriveLater(stay, early, in) : Optional.empty();
     }
 
     private static String day(Stay stay, Words words) {

@@ -4,27 +4,26 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
-import org.straddle.outlook.Outlook;
+import org.straddle.model.Stop;
 
 /** A stop without a usable time cannot be planned around. */
-final class StopTimesWrong extends NamedRule {
+final class StopTimesWrong extends ScopedRule<Stop> {
 
     StopTimesWrong() {
-        super("stop-times-wrong", Severity.BLOCKER, "Every stop ends after it begins");
+        super(Scope.STOP, "stop-times-wrong", Severity.BLOCKER, "Every stop ends after it begins");
     }
 
     @Override
-    public void check(Outlook outlook, Consumer<Finding> findings) {
-        Words words = new Words(outlook.zone());
-        Itinerary.stops(outlook.event())
-                .filter(stop -> Itinerary.window(stop.getArrival(), stop.getDeparture()).isEmpty())
-                .forEach(stop -> findings.accept(Finding.of(this, "The stop"
-                        + (Itinerary.isMissing(stop.getTeam()) ? "" : " of " + Words.name(stop.getTeam()))
-                        + (Itinerary.isMissing(stop.getSite()) ? "" : " at " + Words.name(stop.getSite()))
-                        + (stop.getArrival() == null ? " has no arrival"
-                                : stop.getDeparture() == null ? " has no departure"
-                                        : " ends " + words.at(stop.getDeparture()) + ", not after its arrival "
-                                                + words.at(stop.getArrival()))
-                        + ".", stop)));
+    public void check(Stop stop, Inspection in, Consumer<Finding> findings) {
+        if (Itinerary.window(stop.getArrival(), stop.getDeparture()).isEmpty()) {
+            findings.accept(Finding.of(this, "The stop"
+                    + (Itinerary.isMissing(stop.getTeam()) ? "" : " of " + Words.name(stop.getTeam()))
+                    + (Itinerary.isMissing(stop.getSite()) ? "" : " at " + Words.name(stop.getSite()))
+                    + (stop.getArrival() == null ? " has no arrival"
+                            : stop.getDeparture() == null ? " has no departure"
+                                    : " ends " + in.words().at(stop.getDeparture()) + ", not after its arrival "
+                                            + in.words().at(stop.getArrival()))
+                    + ".", stop));
+        }
     }
 }

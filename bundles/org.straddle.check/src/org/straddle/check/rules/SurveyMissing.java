@@ -4,19 +4,19 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
-import org.straddle.outlook.Outlook;
+import org.straddle.model.Site;
 
 /** Nobody has written down what the site is like. */
-final class SurveyMissing extends NamedRule {
+final class SurveyMissing extends ScopedRule<Site> {
 
     SurveyMissing() {
-        super("survey-missing", Severity.WARNING, "Used sites were surveyed");
+        super(Scope.SITE, "survey-missing", Severity.WARNING, "Used sites were surveyed");
     }
 
     @Override
-    public void check(Outlook outlook, Consumer<Finding> findings) {
-        Visit.first(outlook, visit -> visit.notes().survey().isEmpty()).forEach(visit -> findings
-                .accept(visit.finding(this, Words.sentence(Words.name(visit.site())) + " is to be used on "
+    public void check(Site site, Inspection in, Consumer<Finding> findings) {
+        Visit.first(site, in, visit -> visit.notes().survey().isEmpty()).ifPresent(visit -> findings
+                .accept(visit.finding(this, Words.sentence(Words.name(site)) + " is to be used on "
                         + visit.day() + ", but nobody has surveyed it by then.")));
     }
 }

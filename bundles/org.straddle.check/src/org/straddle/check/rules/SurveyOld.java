@@ -5,21 +5,21 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.model.Site;
 import org.straddle.model.Survey;
-import org.straddle.outlook.Outlook;
 
 /** Roads, fences and woods change. */
-final class SurveyOld extends NamedRule {
+final class SurveyOld extends ScopedRule<Site> {
 
     SurveyOld() {
-        super("survey-old", Severity.WARNING, "Surveys of used sites are recent");
+        super(Scope.SITE, "survey-old", Severity.WARNING, "Surveys of used sites are recent");
     }
 
     @Override
-    public void check(Outlook outlook, Consumer<Finding> findings) {
-        int limit = outlook.policies().surveyAgeLimitDays();
-        Visit.first(outlook, visit -> ageDays(visit) > limit).forEach(visit -> findings.accept(visit.finding(this,
-                "The newest survey of " + Words.name(visit.site()) + " will be " + Words.count(ageDays(visit), "day")
+    public void check(Site site, Inspection in, Consumer<Finding> findings) {
+        int limit = in.policies().surveyAgeLimitDays();
+        Visit.first(site, in, visit -> ageDays(visit) > limit).ifPresent(visit -> findings.accept(visit.finding(this,
+                "The newest survey of " + Words.name(site) + " will be " + Words.count(ageDays(visit), "day")
                         + " old when the site is used on " + visit.day() + "; the limit of this event is "
                         + Words.count(limit, "day") + ".")));
     }

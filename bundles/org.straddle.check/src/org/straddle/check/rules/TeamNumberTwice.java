@@ -6,20 +6,20 @@ import java.util.stream.Collectors;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.model.Event;
 import org.straddle.model.Identified;
 import org.straddle.model.Team;
-import org.straddle.outlook.Outlook;
 
 /** The number identifies a team on every sheet. */
-final class TeamNumberTwice extends NamedRule {
+final class TeamNumberTwice extends ScopedRule<Event> {
 
     TeamNumberTwice() {
-        super("team-number-twice", Severity.WARNING, "Every team has a number of its own");
+        super(Scope.TEAMS, "team-number-twice", Severity.WARNING, "Every team has a number of its own");
     }
 
     @Override
-    public void check(Outlook outlook, Consumer<Finding> findings) {
-        outlook.event().getTeams().stream().filter(team -> team.getNumber() > 0)
+    public void check(Event event, Inspection in, Consumer<Finding> findings) {
+        event.getTeams().stream().filter(team -> team.getNumber() > 0)
                 .collect(Collectors.groupingBy(Team::getNumber, TreeMap::new, Collectors.toList()))
                 .forEach((number, teams) -> {
                     if (teams.size() > 1) {

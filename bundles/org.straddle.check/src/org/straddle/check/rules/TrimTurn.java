@@ -9,16 +9,16 @@ import org.straddle.check.Mend;
 import org.straddle.model.Event;
 import org.straddle.model.StraddlePackage;
 import org.straddle.model.Turn;
-import org.straddle.outlook.Outlook;
+import org.straddle.outlook.PolicyFigures;
 import org.straddle.sky.Window;
 
 /** Cuts a turn down to a part of itself. */
 record TrimTurn(String label, String turnId, Window window) implements Mend {
 
     /** To the part of the turn that lies in a window, or out of the plan when too little would be left. */
-    static Mend to(Window part, Work work, String what, Outlook outlook) {
+    static Mend to(Window part, Work work, String what, PolicyFigures policies) {
         return part.intersection(work.window())
-                .filter(left -> left.duration().compareTo(outlook.policies().minimumTurn()) >= 0)
+                .filter(left -> left.duration().compareTo(policies.minimumTurn()) >= 0)
                 .<Mend>map(left -> new TrimTurn("Trim the turn to " + what, work.turn().getId(), left))
                 .orElseGet(() -> RemoveTurns.of(work));
     }

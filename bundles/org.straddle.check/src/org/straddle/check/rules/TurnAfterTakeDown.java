@@ -6,34 +6,31 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
-import org.straddle.outlook.Outlook;
 import org.straddle.sky.Window;
 
 /** The policy says how long a team needs from the last turn until it can leave. */
-final class TurnAfterTakeDown extends NamedRule {
+final class TurnAfterTakeDown extends ScopedRule<Stay> {
 
     private static final Duration DAY = Duration.ofDays(1);
 
     TurnAfterTakeDown() {
-        super("turn-after-take-down", Severity.BLOCKER, "There is time to take the station down");
+        super(Scope.STAY, "turn-after-take-down", Severity.BLOCKER, "There is time to take the station down");
     }
 
     @Override
-    public void check(Outlook outlook, Consumer<Finding> findings) {
-        Words words = new Words(outlook.zone());
-        Duration takeDown = outlook.policies().takeDown();
-        for (Stay stay : Itinerary.of(outlook.event()).stays()) {
-            Instant packing = stay.window().end().minus(takeDown);
-            for (Work work : stay.turns()) {
-                if (work.window().end().isAfter(packing) && !work.window().end().isAfter(stay.window().end())) {
-                    Window rest = new Window(packing.minus(DAY), packing);
-                    findings.accept(Finding.of(this, Words.sentence(Words.name(stay.team())) + " leaves "
-                            + Words.name(stay.site()) + " " + words.at(stay.window().end()) + " and needs "
-                            + Words.length(takeDown) + " to take down, but the turn on " + Words.name(work.bird())
-                            + " ends " + words.at(work.window().end()) + ".", work.turn(), stay.stop())
-                            .at(work.window().end())
-                            .mendedBy(TrimTurn.to(rest, work, "end before the take-down", outlook)));
-                }
+    public void check(Stay stay, Inspection in, Consumer<Finding> findings) {
+        Words words = in.words();
+        Duration takeDown = in.policies().takeDown();
+        Instant packing = stay.window().end().minus(takeDown);
+        for (Work work : stay.turns()) {
+            if (work.window().end().isAfter(packing) && !work.window().end().isAfter(stay.window().end())) {
+                Window rest = new Window(packing.minus(DAY), packing);
+                findings.accept(Finding.of(this, Words.sentence(Words.name(stay.team())) + " leaves "
+                        + Words.name(stay.site()) + " " + words.at(stay.window().end()) + " and needs "
+                        + Words.length(takeDown) + " to take down, but the turn on " + Words.name(work.bird())
+                        + " ends " + words.at(work.window().end()) + ".", work.turn(), stay.stop())
+                        .at(work.window().end())
+                        .mendedBy(TrimTurn.to(rest, work, "end before the take-down", in.policies())));
             }
         }
     }

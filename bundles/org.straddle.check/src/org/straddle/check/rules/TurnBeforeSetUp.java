@@ -6,34 +6,31 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
-import org.straddle.outlook.Outlook;
 import org.straddle.sky.Window;
 
 /** The policy says how long a team needs from arrival until it can work. */
-final class TurnBeforeSetUp extends NamedRule {
+final class TurnBeforeSetUp extends ScopedRule<Stay> {
 
     private static final Duration DAY = Duration.ofDays(1);
 
     TurnBeforeSetUp() {
-        super("turn-before-set-up", Severity.BLOCKER, "The station is up before the first turn");
+        super(Scope.STAY, "turn-before-set-up", Severity.BLOCKER, "The station is up before the first turn");
     }
 
     @Override
-    public void check(Outlook outlook, Consumer<Finding> findings) {
-        Words words = new Words(outlook.zone());
-        Duration setUp = outlook.policies().setUp();
-        for (Stay stay : Itinerary.of(outlook.event()).stays()) {
-            Instant ready = stay.window().start().plus(setUp);
-            for (Work work : stay.turns()) {
-                if (work.window().start().isBefore(ready) && stay.window().contains(work.window().start())) {
-                    Window rest = Window.of(ready, DAY);
-                    findings.accept(Finding.of(this, Words.sentence(Words.name(stay.team())) + " arrives at "
-                            + Words.name(stay.site()) + " " + words.at(stay.window().start()) + " and is ready "
-                            + words.at(ready) + ", after the turn on " + Words.name(work.bird()) + " begins, "
-                            + words.at(work.window().start()) + ".", work.turn(), stay.stop())
-                            .at(work.window().start())
-                            .mendedBy(TrimTurn.to(rest, work, "begin when the station is ready", outlook)));
-                }
+    public void check(Stay stay, Inspection in, Consumer<Finding> findings) {
+        Words words = in.words();
+        Duration setUp = in.policies().setUp();
+        Instant ready = stay.window().start().plus(setUp);
+        for (Work work : stay.turns()) {
+            if (work.window().start().isBefore(ready) && stay.window().contains(work.window().start())) {
+                Window rest = Window.of(ready, DAY);
+                findings.accept(Finding.of(this, Words.sentence(Words.name(stay.team())) + " arrives at "
+                        + Words.name(stay.site()) + " " + words.at(stay.window().start()) + " and is ready "
+                        + words.at(ready) + ", after the turn on " + Words.name(work.bird()) + " begins, "
+                        + words.at(work.window().start()) + ".", work.turn(), stay.stop())
+                        .at(work.window().start())
+                        .mendedBy(TrimTurn.to(rest, work, "begin when the station is ready", in.policies())));
             }
         }
     }

@@ -4,21 +4,20 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
-import org.straddle.outlook.Outlook;
+import org.straddle.model.Stop;
 
 /** A turn must say which bird is worked. */
-final class TurnIncomplete extends NamedRule {
+final class TurnIncomplete extends ScopedRule<Stop> {
 
     TurnIncomplete() {
-        super("turn-incomplete", Severity.WARNING, "Every turn names a bird");
+        super(Scope.STOP, "turn-incomplete", Severity.WARNING, "Every turn names a bird");
     }
 
     @Override
-    public void check(Outlook outlook, Consumer<Finding> findings) {
-        Itinerary.stops(outlook.event()).flatMap(stop -> stop.getTurns().stream())
-                .filter(turn -> Itinerary.isMissing(turn.getBird()))
+    public void check(Stop stop, Inspection in, Consumer<Finding> findings) {
+        stop.getTurns().stream().filter(turn -> Itinerary.isMissing(turn.getBird()))
                 .forEach(turn -> findings.accept(Finding.of(this, "A turn"
-                        + (turn.getStart() == null ? "" : ", " + new Words(outlook.zone()).at(turn.getStart()) + ",")
+                        + (turn.getStart() == null ? "" : ", " + in.words().at(turn.getStart()) + ",")
                         + " names no bird.", turn)));
     }
 }

@@ -5,25 +5,23 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
-import org.straddle.outlook.Outlook;
 
 /** The policy names the least length of a turn. */
-final class TurnShort extends NamedRule {
+final class TurnShort extends ScopedRule<Stay> {
 
     TurnShort() {
-        super("turn-short", Severity.ADVICE, "Turns are long enough to be worth it");
+        super(Scope.STAY, "turn-short", Severity.ADVICE, "Turns are long enough to be worth it");
     }
 
     @Override
-    public void check(Outlook outlook, Consumer<Finding> findings) {
-        Words words = new Words(outlook.zone());
-        Duration least = outlook.policies().minimumTurn();
-        for (Work work : Itinerary.of(outlook.event()).turns()) {
+    public void check(Stay stay, Inspection in, Consumer<Finding> findings) {
+        Duration least = in.policies().minimumTurn();
+        for (Work work : stay.turns()) {
             if (work.window().duration().compareTo(least) < 0) {
-                findings.accept(Finding.of(this, Words.sentence(words.turn(work)) + ", takes "
+                findings.accept(Finding.of(this, Words.sentence(in.words().turn(work)) + ", takes "
                         + Words.length(work.window().duration()) + "; this event plans turns of " + Words.length(least)
                         + " or more.", work.turn())
-                        .at(work.window().start()));
+                        .at(work.window().start()).mendedBy(RemoveTurns.of(work)));
             }
         }
     }

@@ -4,26 +4,24 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
-import org.straddle.outlook.Outlook;
+import org.straddle.model.Stop;
 
 /** A turn without a usable time cannot be worked. */
-final class TurnTimesWrong extends NamedRule {
+final class TurnTimesWrong extends ScopedRule<Stop> {
 
     TurnTimesWrong() {
-        super("turn-times-wrong", Severity.BLOCKER, "Every turn ends after it begins");
+        super(Scope.STOP, "turn-times-wrong", Severity.BLOCKER, "Every turn ends after it begins");
     }
 
     @Override
-    public void check(Outlook outlook, Consumer<Finding> findings) {
-        Words words = new Words(outlook.zone());
-        Itinerary.stops(outlook.event()).flatMap(stop -> stop.getTurns().stream())
-                .filter(turn -> Itinerary.window(turn.getStart(), turn.getEnd()).isEmpty())
+    public void check(Stop stop, Inspection in, Consumer<Finding> findings) {
+        stop.getTurns().stream().filter(turn -> Itinerary.window(turn.getStart(), turn.getEnd()).isEmpty())
                 .forEach(turn -> findings.accept(Finding.of(this, "The turn"
                         + (Itinerary.isMissing(turn.getBird()) ? "" : " on " + Words.name(turn.getBird()))
                         + (turn.getStart() == null ? " has no start"
                                 : turn.getEnd() == null ? " has no end"
-                                        : " ends " + words.at(turn.getEnd()) + ", not after its start "
-                                                + words.at(turn.getStart()))
+                                        : " ends " + in.words().at(turn.getEnd()) + ", not after its start "
+                                                + in.words().at(turn.getStart()))
                         + ".", turn)));
     }
 }

@@ -1,14 +1,13 @@
 package org.straddle.check.rules;
 
 import java.time.LocalDate;
+import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 
 import org.straddle.check.Finding;
 import org.straddle.model.Review;
 import org.straddle.model.Site;
 import org.straddle.model.Survey;
-import org.straddle.outlook.Outlook;
 import org.straddle.safety.SafetyNotes;
 
 /**
@@ -19,18 +18,14 @@ import org.straddle.safety.SafetyNotes;
  */
 record Visit(Site site, Stay stay, LocalDate day, SafetyNotes notes) {
 
-    /** Of every used site the first visit that has something to tell. */
-    static Stream<Visit> first(Outlook outlook, Predicate<Visit> telling) {
-        Words words = new Words(outlook.zone());
-        return Itinerary.of(outlook.event()).bySite().values().stream()
-                .flatMap(stays -> stays.stream().map(stay -> of(stay, outlook, words)).filter(telling).findFirst()
-                        .stream());
+    static Visit of(Stay stay, Inspection in) {
+        LocalDate day = in.words().date(stay.window().start());
+        return new Visit(stay.site(), stay, day, SafetyNotes.of(stay.site(), day, in.event().getPolicies()));
     }
 
-    private static Visit of(Stay stay, Outlook outlook, Words words) {
-        LocalDate day = words.date(stay.window().start());
-        return new Visit(stay.site(), stay, day,
-                SafetyNotes.of(stay.site(), day, outlook.event().getPolicies()));
+    /** The first visit to a site that has something to tell. */
+    static Optional<Visit> first(Site site, Inspection in, Predicate<Visit> telling) {
+        return in.visits(site).stream().filter(telling).findFirst();
     }
 
     Finding finding(NamedRule rule, String sentence) {

@@ -30,10 +30,10 @@ import org.straddle.model.Verdict;
  * of its own and is out for about eleven hours a day. Birds fly circular low orbits; two thirds have a single
  * channel. Policies are the model's defaults.
  */
-final class SyntheticEvent {
+public final class SyntheticEvent {
 
     /** How much of everything. */
-    enum Size {
+    public enum Size {
         SMALL(3, 2, 25, 6, 4, 30), MEDIUM(5, 3, 60, 9, 7, 30), LARGE(10, 4, 150, 14, 11, 30),
         /** As large, in half the space and with few birds: teams are in each other's way. */
         CROWDED(10, 4, 150, 10, 7, 6);
@@ -74,7 +74,7 @@ final class SyntheticEvent {
         random = new Random(seed);
     }
 
-    static Event of(Size size, long seed) {
+    public static Event of(Size size, long seed) {
         SyntheticEvent made = new SyntheticEvent(size, seed);
         made.event.setFirstDay(DAY);
         made.event.setLastDay(DAY.plusDays(size.days - 1));

@@ -1,0 +1,76 @@
+package org.straddle.check.rules;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+import org.straddle.grid.Square;
+import org.straddle.kit.PackingList;
+import org.straddle.model.Event;
+import org.straddle.model.Site;
+import org.straddle.model.Team;
+import org.straddle.outlook.Outlook;
+import org.straddle.outlook.PolicyFigures;
+
+/** One look of all rules at one outlook, with what several of them need worked out once. For one thread. */
+public final class Inspection {
+
+    private final Outlook outlook;
+    private final Itinerary itinerary;
+    private final Words words;
+    private final Map<Team, PackingList> packing = new HashMap<>();
+    private final Map<Site, List<Visit>> visits = new HashMap<>();
+    private SortedMap<Square, List<Site>> claims;
+
+    private Inspection(Outlook outlook) {
+        this.outlook = outlook;
+        this.itinerary = Itinerary.of(outlook.event());
+        this.words = new Words(outlook.zone());
+    }
+
+    public static Inspection of(Outlook outlook) {
+        return new Inspection(outlook);
+    }
+
+    public Outlook outlook() {
+        return outlook;
+    }
+
+    Event event() {
+        return outlook.event();
+    }
+
+    PolicyFigures policies() {
+        return outlook.policies();
+    }
+
+    Itinerary itinerary() {
+        return itinerary;
+    }
+
+    Words words() {
+        return words;
+    }
+
+    PackingList packing(Team team) {
+        return packing.computeIfAbsent(team, PackingList::of);
+    }
+
+    /** The stays at a site with what was known of it on their days. */
+    List<Visit> visits(Site site) {
+        return visits.computeIfAbsent(site, any -> itinerary.at(site).stream().map(stay -> Visit.of(stay, this)).toList());
+    }
+
+    /** Which sites claim which square. */
+    SortedMap<Square, List<Site>> claims() {
+        if (claims == null) {
+            claims = new TreeMap<>();
+            event().getSites().forEach(site -> outlook.squares(site)
+                    .forEach(square -> claims.computeIfAbsent(square, any -> new ArrayList<>()).add(site)));
+        }
+        return claims;
+    }
+}
