@@ -20,7 +20,7 @@ import org.straddle.model.TeamDay;
 final class DrivingLimit extends ScopedRule<Team> {
 
     DrivingLimit() {
-        super(Scope.TEAM, "driving-limit", Severity.WARNING, "A team does not drive too long in a day");
+        super(Scope.TEAM, "driving-limit", Severity.BLOCKER, "A team does not drive too long in a day");
     }
 
     @Override

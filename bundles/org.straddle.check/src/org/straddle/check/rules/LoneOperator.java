@@ -12,7 +12,7 @@ import org.straddle.model.Team;
 final class LoneOperator extends ScopedRule<Team> {
 
     LoneOperator() {
-        super(Scope.TEAM, "lone-operator", Severity.WARNING, "Nobody works alone at a roadside");
+        super(Scope.TEAM, "lone-operator", Severity.BLOCKER, "Nobody works alone at a roadside");
     }
 
     @Override

@@ -16,7 +16,7 @@ final class SameFrequency extends ScopedRule<Bird> {
     private static final double LEAST_APART_KHZ = 5 + 1e-6;
 
     SameFrequency() {
-        super(Scope.BIRD, "same-frequency", Severity.WARNING, "Teams keep apart within a passband");
+        super(Scope.BIRD, "same-frequency", Severity.BLOCKER, "Teams keep apart within a passband");
     }
 
     @Override
