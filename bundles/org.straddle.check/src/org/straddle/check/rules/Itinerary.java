@@ -102,7 +102,7 @@ public final class Itinerary {
     }
 
     /** Empty unless the end is after the start. */
-    static Optional<Window> window(Instant start, Instant end) {
+    public static Optional<Window> window(Instant start, Instant end) {
         return start != null && end != null && start.isBefore(end) ? Optional.of(new Window(start, end))
                 : Optional.empty();
     }

@@ -1,0 +1,32 @@
+package org.straddle.ui.daysheet.legal;
+
+import java.time.Duration;
+
+import org.straddle.model.Team;
+import org.straddle.sky.Window;
+import org.straddle.ui.things.Times;
+
+/** Short words for times and teams: an obstacle is one line. */
+final class Say {
+
+    private Say() {
+    }
+
+    static String team(Team team) {
+        return team.getNumber() > 0 ? "team " + team.getNumber() : "a team without a number";
+    }
+
+    static String during(Window window) {
+        return Times.utcClock(window.start()).replace("Z", "") + "–" + Times.utcClock(window.end());
+    }
+
+    /** Rounded up: what is needed must not sound shorter. */
+    static String need(Duration duration) {
+        return Math.floorDiv(duration.toSeconds() + 59, 60) + " min";
+    }
+
+    /** Rounded down: what there is must not sound longer. */
+    static String have(Duration duration) {
+        return duration.toMinutes() + " min";
+    }
+}
