@@ -7,7 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
@@ -105,6 +107,31 @@ class WrongInputTest {
         Console again = Console.run("import", other, good);
         assertTrue(again.out().contains("1 already known"), again.out());
         assertEquals(Files.readString(good), Files.readString(other.resolve("elements/good.tle")));
+    }
+
+    /** Forty days of invented values in the columns of the IERS finals2000A file; the demo event is among them. */
+    @Test
+    void earthOrientationIsKnownByItsContentAndPassesRestOnIt() throws IOException {
+        Path other = folder.resolve("turning");
+        assertEquals(0, Console.run("demo", other).code());
+        assertTrue(Console.run("passes", other).out().contains("No Earth orientation"));
+        StringBuilder rows = new StringBuilder();
+        for (LocalDate day = LocalDate.of(2027, 6, 1); day.isBefore(LocalDate.of(2027, 7, 11)); day = day.plusDays(1)) {
+            rows.append(String.format(Locale.ROOT, "%2d%2d%2d %d.00 I  0.100000 0.000031  0.300000 0.000025  I 0.0200000"
+                    + " 0.0000042  1.3154 0.0035  I    -0.094    0.119    -0.077    0.029%n", day.getYear() % 100,
+                    day.getMonthValue(), day.getDayOfMonth(), 40_587 + day.toEpochDay()));
+        }
+        Path file = folder.resolve("turning.txt");
+        Files.writeString(file, rows + "27 711 cut off here\n");
+        assertTrue(refused("import", other, file).err().contains("turning.txt"));
+        assertFalse(Files.exists(other.resolve("elements/finals2000a-turning.txt")));
+
+        Files.writeString(file, rows);
+        Console taken = Console.run("import", other, file);
+        assertEquals(0, taken.code(), taken.err());
+        assertTrue(taken.out().contains("2027-06-01 to 2027-07-10"), taken.out());
+        assertEquals(rows.toString(), Files.readString(other.resolve("elements/finals2000a-turning.txt")));
+        assertFalse(Console.run("passes", other).out().contains("No Earth orientation"));
     }
 
     private static TreeMap<String, String> contents() throws IOException {

@@ -7,15 +7,19 @@ import java.util.List;
 
 import org.straddle.exchange.ElementFile;
 import org.straddle.exchange.ElementImport;
+import org.straddle.exchange.OrientationFile;
+import org.straddle.exchange.SkyFiles;
 import org.straddle.sky.ElementSet;
 import org.straddle.store.EventFolder;
+import org.straddle.store.EventFolderException;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** {@code import EVENT FILE…}: takes element sets into the event. */
-@Command(name = "import", description = { "Take element sets from TLE files (two or three lines) or OMM files (KVN, XML, JSON, CSV).",
+/** {@code import EVENT FILE…}: takes element sets and Earth orientation into the event. */
+@Command(name = "import", description = { "Take element sets from TLE files (two or three lines) or OMM files (KVN, XML, JSON, CSV),",
+    "and Earth orientation from finals2000A or eopc04 files of the IERS. What a file is shows in its content.",
     "When anything in a file is wrong, nothing is changed." })
 final class ImportCommand extends EventCommand {
 
@@ -28,8 +32,18 @@ final class ImportCommand extends EventCommand {
     @Override
     int work() throws Exception {
         EventFolder folder = opened.toChange();
-        List<ElementFile> read = ElementImport.read(files, new ConsoleProgress(err()));
-        ElementImport found = ElementImport.into(folder.event(), read, number -> addBirds);
+        SkyFiles read = SkyFiles.read(files, new ConsoleProgress(err()));
+        for (OrientationFile orientation : read.orientation()) {
+            out().println(orientation.keepIn(folder));
+        }
+        if (!read.elements().isEmpty()) {
+            take(read.elements(), folder);
+        }
+        return StraddleCommand.DONE;
+    }
+
+    private void take(List<ElementFile> elements, EventFolder folder) throws EventFolderException {
+        ElementImport found = ElementImport.into(folder.event(), elements, number -> addBirds);
         if (!found.isEmpty()) {
             Edit.execute(domain -> found.command(domain, folder, Instant.now().truncatedTo(ChronoUnit.SECONDS)));
             folder.save();
@@ -39,6 +53,5 @@ final class ImportCommand extends EventCommand {
             out().printf("Left out: %s, catalogue number %d. Add it with --add-birds.%n", set.label(),
                     set.catalogueNumber());
         }
-        return StraddleCommand.DONE;
     }
 }

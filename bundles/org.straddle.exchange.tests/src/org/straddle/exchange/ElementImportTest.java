@@ -72,7 +72,8 @@ class ElementImportTest {
     }
 
     private ElementImport imported(boolean addBirds, Path... files) throws IOException {
-        return ElementImport.into(event, ElementImport.read(List.of(files), new NullProgressMonitor()), number -> addBirds);
+        return ElementImport.into(event, SkyFiles.read(List.of(files), new NullProgressMonitor()).elements(),
+                number -> addBirds);
     }
 
     private void execute(ElementImport result) throws IOException {
@@ -172,6 +173,6 @@ class ElementImportTest {
         NullProgressMonitor monitor = new NullProgressMonitor();
         monitor.setCanceled(true);
         List<Path> files = List.of(file("a.tle", SET_00005));
-        assertThrows(OperationCanceledException.class, () -> ElementImport.read(files, monitor));
+        assertThrows(OperationCanceledException.class, () -> SkyFiles.read(files, monitor));
     }
 }

@@ -1,6 +1,5 @@
 package org.straddle.exchange;
 
-import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -11,8 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.IntPredicate;
 
-import org.eclipse.core.runtime.IProgressMonitor;
-import org.eclipse.core.runtime.SubMonitor;
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.common.command.CompoundCommand;
 import org.eclipse.emf.common.command.UnexecutableCommand;
@@ -67,23 +64,6 @@ public final class ElementImport {
 
     private ElementImport(Event event) {
         this.event = event;
-    }
-
-    /**
-     * Reads all files; long work, without the event, for any thread.
-     *
-     * @throws ReadException on the first file that cannot be taken; then none is
-     */
-    public static List<ElementFile> read(List<Path> paths, IProgressMonitor monitor) throws ReadException {
-        SubMonitor progress = SubMonitor.convert(monitor, "Reading element sets", paths.size());
-        List<ElementFile> files = new ArrayList<>();
-        for (Path path : paths) {
-            progress.checkCanceled();
-            progress.subTask(path.getFileName().toString());
-            files.add(ElementSetReader.read(path));
-            progress.worked(1);
-        }
-        return files;
     }
 
     /**

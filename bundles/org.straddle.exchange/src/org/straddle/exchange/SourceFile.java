@@ -17,7 +17,8 @@ public final class SourceFile {
     /** The public catalogue with all objects is smaller in every format; above it a file is not a set of elements. */
     public static final int LARGEST_BYTES = 64 << 20;
 
-    private static final String RIGHT_FILE = "Choose a text file with element sets: TLE, or OMM as KVN, XML, JSON or CSV.";
+    private static final String RIGHT_FILE = "Choose a text file with element sets (TLE, or OMM as KVN, XML, JSON or CSV),"
+            + " or one of Earth orientation (finals2000A or eopc04).";
 
     private final String name;
     private final byte[] bytes;
@@ -96,7 +97,7 @@ public final class SourceFile {
     }
 
     ReadException unknownFormat() {
-        return refuse(1, "the file holds no element sets in a known format.", RIGHT_FILE);
+        return refuse(1, "the file holds neither element sets in a known format nor Earth orientation.", RIGHT_FILE);
     }
 
     private int lineAt(int position) {

@@ -84,6 +84,8 @@ class EarthOrientationTest {
 
     @Test
     void refusesOtherFiles() throws IOException {
+        assertEquals("finals2000A", EarthOrientation.kind(Files.readAllBytes(copy("finals2000A-2016.txt"))).orElseThrow());
+        assertEquals("eopc04", EarthOrientation.kind(Files.readAllBytes(copy("eopc04-1991.txt"))).orElseThrow());
         for (String content : new String[] {"", "0", "hello\nworld\n", "<xml/>", "\0\1\2\3", "16 2 1 57419.00 I -0.0",
             "1991 6 20 48427 x y z"}) {
             Path file = folder.resolve("other.txt");
@@ -94,7 +96,7 @@ class EarthOrientationTest {
         }
         Path huge = folder.resolve("huge.txt");
         Files.write(huge, new byte[20_000_001]);
-        assertThrows(IOException.class, () -> EarthOrientation.read(huge));
+        assertThrows(EarthOrientationException.class, () -> EarthOrientation.read(huge));
         assertThrows(IOException.class, () -> EarthOrientation.read(folder.resolve("absent.txt")));
     }
 

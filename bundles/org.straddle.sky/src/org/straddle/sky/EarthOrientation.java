@@ -17,6 +17,10 @@ import org.orekit.frames.EOPEntry;
  */
 public final class EarthOrientation {
 
+    /** What the IERS calls its files: the newest observations with a forecast of a year, and the long series. */
+    public static final String FINALS = "finals2000A";
+    public static final String C04 = "eopc04";
+
     private static final EarthOrientation NONE = new EarthOrientation("none", EarthFrames.withoutOrientation(), null);
 
     /** What not knowing the Earth's turning adds to the time of a rise or set at most, seconds: UT1−UTC stays below 0.9 s. */
@@ -44,13 +48,26 @@ public final class EarthOrientation {
      * Reads a file as the IERS publishes it: {@code finals2000A} in columns (daily or all) or
      * {@code eopc04}.
      *
-     * @throws IOException              when the file cannot be read, or is larger than 20 MB
-     * @throws IllegalArgumentException when it is no such file; the message names it and says what to do
+     * @throws IOException               when the file cannot be read
+     * @throws EarthOrientationException when it is no such file, or larger than 20 MB; the message names it and says
+     *                                   what to do
      */
     public static EarthOrientation read(Path file) throws IOException {
-        SortedSet<EOPEntry> entries = EarthOrientationFile.read(file);
-        return new EarthOrientation(String.valueOf(file.getFileName()), EarthFrames.with(entries),
-                new Window(day(entries.first()), day(entries.last())));
+        return of(String.valueOf(file.getFileName()), EarthOrientationFile.read(file));
+    }
+
+    /** The same of a file in memory. @throws EarthOrientationException when it is no such file */
+    public static EarthOrientation read(String name, byte[] bytes) {
+        return of(name, EarthOrientationFile.read(name, bytes));
+    }
+
+    /** {@link #FINALS} or {@link #C04} by what the first rows look like; empty when they look like neither. */
+    public static Optional<String> kind(byte[] bytes) {
+        return EarthOrientationFile.kind(bytes);
+    }
+
+    private static EarthOrientation of(String name, SortedSet<EOPEntry> entries) {
+        return new EarthOrientation(name, EarthFrames.with(entries), new Window(day(entries.first()), day(entries.last())));
     }
 
     private static Instant day(EOPEntry entry) {

@@ -3,12 +3,14 @@ package org.straddle.sky;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Collection;
 import java.util.Comparator;
+import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 import org.orekit.data.LazyLoadedDataContext;
 import org.orekit.errors.OrekitException;
@@ -19,14 +21,35 @@ import org.orekit.frames.ITRFVersionLoader.ITRFVersionConfiguration;
 import org.orekit.frames.ItrfVersionProvider;
 import org.orekit.utils.IERSConventions;
 
-/** Reads the two text files in which the IERS publishes Earth orientation. */
+/** Reads the two text files in which the IERS publishes Earth orientation. What kind it is shows in the rows. */
 final class EarthOrientationFile {
 
+    /** Larger than any of them: all days since 1962 take 3 MB. */
     private static final int MOST_BYTES = 20_000_000;
     /** Interpolation takes four days. */
     private static final int LEAST_ROWS = 4;
+    /** So much of a file is looked at to tell its kind: the headings are some lines long. */
+    private static final int LOOKED_AT = 10_000;
+
+    /** Year, month, day by two digits each, and the modified Julian day with two decimals, in fixed columns. */
+    private static final Pattern FINALS_ROW = Pattern.compile("(?m)^[ \\d]\\d[ \\d]\\d[ \\d]\\d {1,2}\\d{5}\\.\\d\\d [IP ] ");
+    /** Year, month, day, in newer files the hour, and the modified Julian day. */
+    private static final Pattern C04_ROW = Pattern
+            .compile("(?m)^ *(19|20)\\d\\d +\\d{1,2} +\\d{1,2}( +\\d{1,2})? +\\d{5}(\\.\\d\\d)? +-?\\d*\\.\\d+ ");
+
+    /** Columns of a finals row from 0: what follows the date, and UT1−UTC with its error, by IERS readme.finals2000A. */
+    private static final int DATE_END = 15;
+    private static final int TURN_START = 58;
+    private static final int TURN_END = 78;
 
     private EarthOrientationFile() {
+    }
+
+    /** The name of the publication that the first rows look like; empty when they look like neither. */
+    static Optional<String> kind(byte[] bytes) {
+        String start = new String(bytes, 0, Math.min(bytes.length, LOOKED_AT), StandardCharsets.ISO_8859_1);
+        return FINALS_ROW.matcher(start).find() ? Optional.of(EarthOrientation.FINALS)
+                : C04_ROW.matcher(start).find() ? Optional.of(EarthOrientation.C04) : Optional.empty();
     }
 
     static SortedSet<EOPEntry> read(Path file) throws IOException {
@@ -34,41 +57,59 @@ final class EarthOrientationFile {
         try (InputStream in = Files.newInputStream(file)) {
             bytes = in.readNBytes(MOST_BYTES + 1);
         }
+        return read(file.toString(), bytes);
+    }
+
+    static SortedSet<EOPEntry> read(String name, byte[] bytes) {
         if (bytes.length > MOST_BYTES) {
-            throw new IOException(file + " is larger than any Earth orientation file (20 MB)");
+            throw new EarthOrientationException(name, "it is larger than any such file (20 MB)", null);
         }
+        String published = kind(bytes).orElseThrow(
+                () -> new EarthOrientationException(name, "it has no rows of " + EarthOrientation.FINALS + " or "
+                        + EarthOrientation.C04, null));
         SortedSet<EOPEntry> entries = new TreeSet<>(Comparator.comparingInt(EOPEntry::getMjd));
         try {
-            entries.addAll(parse(bytes, file.toString()));
-        } catch (OrekitException | NumberFormatException | IndexOutOfBoundsException e) {
-            throw new IllegalArgumentException(refusal(file, e.getMessage()), e);
+            entries.addAll(published.equals(EarthOrientation.FINALS)
+                    ? parser(true).parse(new ByteArrayInputStream(withValues(name, bytes)), name)
+                    : parser(false).parse(new ByteArrayInputStream(bytes), name));
+        } catch (OrekitException | NumberFormatException | IndexOutOfBoundsException | IOException e) {
+            throw new EarthOrientationException(name, e.getMessage(), e);
         }
         if (entries.size() < LEAST_ROWS) {
-            throw new IllegalArgumentException(refusal(file, "it holds " + entries.size() + " days"));
+            throw new EarthOrientationException(name, "it holds " + entries.size() + " days", null);
         }
         return entries;
     }
 
-    private static Collection<EOPEntry> parse(byte[] bytes, String name) throws IOException {
+    /** Days of the forecast that have no values yet stand in the file by their date alone, and would be read as zeros. */
+    private static byte[] withValues(String name, byte[] bytes) {
+        StringBuilder rows = new StringBuilder();
+        for (String row : new String(bytes, StandardCharsets.ISO_8859_1).lines().toList()) {
+            boolean dateAlone = row.length() >= DATE_END && row.substring(DATE_END).isBlank();
+            if (dateAlone || row.isBlank()) {
+                continue;
+            }
+            if (row.length() > DATE_END && columns(row, TURN_START, TURN_END).isBlank()) {
+                throw new EarthOrientationException(name, "a row has no UT1−UTC: " + row, null);
+            }
+            rows.append(row).append('\n');
+        }
+        return rows.toString().getBytes(StandardCharsets.ISO_8859_1);
+    }
+
+    private static String columns(String row, int from, int to) {
+        return row.substring(Math.min(from, row.length()), Math.min(to, row.length()));
+    }
+
+    private static EopHistoryLoader.Parser parser(boolean finals) {
         LazyLoadedDataContext context = new LazyLoadedDataContext();
         context.getTimeScales().addUTCTAIOffsetsLoader(LeapSeconds::offsets);
         // The realisation of the frame moves a place by centimetres at most: one name serves all.
         ItrfVersionProvider newest = (any, mjd) -> new ITRFVersionConfiguration("", ITRFVersion.ITRF_2020,
                 Integer.MIN_VALUE, Integer.MAX_VALUE);
-        EopHistoryLoader.Parser parser = isFinals(bytes)
+        return finals
                 ? EopHistoryLoader.Parser.newFinalsColumnsParser(IERSConventions.IERS_2010, newest,
                         context.getTimeScales(), true)
                 : EopHistoryLoader.Parser.newEopC04Parser(IERSConventions.IERS_2010, newest, context.getTimeScales());
-        return parser.parse(new ByteArrayInputStream(bytes), name);
-    }
-
-    /** Rows of finals2000A have the modified Julian day in columns 8 to 15 with two decimals. */
-    private static boolean isFinals(byte[] bytes) {
-        return bytes.length > 12 && bytes[12] == '.';
-    }
-
-    private static String refusal(Path file, String reason) {
-        return file + " cannot be read as Earth orientation data: " + reason
-                + ". Take finals2000A.daily, finals2000A.all or eopc04 as the IERS publishes them.";
     }
 }

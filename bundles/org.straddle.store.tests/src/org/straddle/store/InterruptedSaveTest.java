@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -250,6 +251,33 @@ class InterruptedSaveTest {
         save(folder, new DiskSteps());
         try (Stream<Path> inside = Files.list(folder)) {
             assertEquals(1, inside.filter(each -> each.getFileName().toString().startsWith(".")).count(), "the lock file");
+        }
+    }
+
+    /** A file put beside the element sets: there as a whole or not at all, and the event as it was. */
+    @Test
+    void powerFailsAtEveryStepOfPuttingAFile() throws IOException {
+        Map<String, String> with = new TreeMap<>(before);
+        with.put("elements/turning.txt", "newer");
+        for (int step = 1;; step++) {
+            Path path = freshFolder();
+            try (EventFolder folder = EventFolder.open(path, FailingSteps.never())) {
+                folder.putElementsFile("turning.txt", "older".getBytes(StandardCharsets.UTF_8));
+            }
+            Map<String, String> old = FolderContent.of(path);
+            boolean failed = false;
+            try (EventFolder folder = EventFolder.open(path, FailingSteps.powerFailsAt(step, step))) {
+                folder.event().setName("Changed, not saved");
+                folder.putElementsFile("turning.txt", "newer".getBytes(StandardCharsets.UTF_8));
+            } catch (FailingSteps.PowerFailure e) {
+                failed = true;
+            }
+            reopen(path);
+            Map<String, String> found = FolderContent.of(path);
+            assertTrue(found.equals(with) || failed && found.equals(old), "step " + step);
+            if (!failed) {
+                return;
+            }
         }
     }
 }

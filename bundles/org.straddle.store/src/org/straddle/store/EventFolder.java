@@ -175,6 +175,22 @@ public final class EventFolder implements AutoCloseable {
     }
 
     /**
+     * Writes a file that no element set names, such as one of Earth orientation, to the elements folder now, in place
+     * of one of the same name. All of it is there afterwards, or nothing has changed. Undo does not take it back.
+     *
+     * @param suggestedName file name; only its last part is used, in a form fit for every system
+     * @return the name it has got
+     */
+    public String putElementsFile(String suggestedName, byte[] bytes) throws EventFolderException {
+        refuseReadOnly();
+        refuseTooLarge(suggestedName, bytes);
+        String name = KeptName.candidates(suggestedName).iterator().next();
+        recover(journal, path);
+        commit(List.of(new Change.Put(Layout.ELEMENTS + "/" + name, bytes.clone())), known, path, journal);
+        return name;
+    }
+
+    /**
      * Brings in a map. It is written to the layers folder by the next save that finds a layer naming it. A save that
      * finds the layer gone removes the file, and keeps it in memory for an undo.
      *
@@ -219,10 +235,7 @@ public final class EventFolder implements AutoCloseable {
     }
 
     private String stage(String folder, String suggestedName, byte[] bytes) throws EventFolderException {
-        if (bytes.length > DiskFiles.LARGEST) {
-            throw EventFolderException.of("the file is larger than " + (DiskFiles.LARGEST >> 20) + " MB.",
-                    suggestedName, "Bring in a smaller file.");
-        }
+        refuseTooLarge(suggestedName, bytes);
         DiskFiles disk = new DiskFiles(path, journal);
         for (String candidate : KeptName.candidates(suggestedName)) {
             String name = folder + "/" + candidate;
@@ -244,10 +257,7 @@ public final class EventFolder implements AutoCloseable {
      * message says that the save counts and will be finished.
      */
     public void save() throws EventFolderException {
-        if (isReadOnly()) {
-            throw EventFolderException.of("the event was opened only to look at it.", path,
-                    "Save it to another folder, and edit it there.");
-        }
+        refuseReadOnly();
         recover(journal, path);
         Map<String, byte[]> files = written();
         Map<String, byte[]> brought = staged.namedBy(event);
@@ -256,11 +266,25 @@ public final class EventFolder implements AutoCloseable {
         changes.addAll(missing(brought));
         changes.addAll(droppedLayers());
         if (!changes.isEmpty()) {
-            commit(changes, files, path, journal);
+            commit(changes, digests(files), path, journal);
         }
         known = digests(files);
         knownLayers = layerNames(event);
         staged.remove(brought.keySet());
+    }
+
+    private void refuseReadOnly() throws EventFolderException {
+        if (isReadOnly()) {
+            throw EventFolderException.of("the event was opened only to look at it.", path,
+                    "Save it to another folder, and edit it there.");
+        }
+    }
+
+    private static void refuseTooLarge(String name, byte[] bytes) throws EventFolderException {
+        if (bytes.length > DiskFiles.LARGEST) {
+            throw EventFolderException.of("the file is larger than " + (DiskFiles.LARGEST >> 20) + " MB.", name,
+                    "Bring in a smaller file.");
+        }
     }
 
     /** Files of layers that the event no longer has, taken into memory first: the removal may yet be undone. */
@@ -323,7 +347,7 @@ public final class EventFolder implements AutoCloseable {
         SaveJournal targetJournal = new SaveJournal(target, steps);
         try {
             recover(targetJournal, target);
-            commit(List.copyOf(changes.values()), files, target, targetJournal);
+            commit(List.copyOf(changes.values()), digests(files), target, targetJournal);
         } catch (EventFolderException | RuntimeException | Error e) {
             targetLock.close();
             throw e;
@@ -411,7 +435,8 @@ public final class EventFolder implements AutoCloseable {
         return Files.exists(path.resolve(name), LinkOption.NOFOLLOW_LINKS);
     }
 
-    private void commit(List<Change> changes, Map<String, byte[]> files, Path folder, SaveJournal target)
+    /** @param digests of the event's own files once this is done, by name */
+    private void commit(List<Change> changes, Map<String, String> digests, Path folder, SaveJournal target)
             throws EventFolderException {
         try {
             target.record(changes);
@@ -421,7 +446,7 @@ public final class EventFolder implements AutoCloseable {
                             + "then save again, or save to another folder.");
         }
         if (folder.equals(path)) {
-            known = digests(files);
+            known = digests;
         }
         try {
             target.finish();

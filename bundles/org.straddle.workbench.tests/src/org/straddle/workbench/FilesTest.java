@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.straddle.exchange.ElementFile;
 import org.straddle.exchange.ElementImport;
+import org.straddle.exchange.SkyFiles;
 import org.straddle.model.Site;
 import org.straddle.publish.Publication;
 import org.straddle.publish.PublicationSettings;
@@ -54,7 +55,7 @@ class FilesTest {
         Path stranger = WINDOW.beside("stranger.tle");
         Files.write(stranger, List.of("Wren-7 (demo)", renumbered(lines.get(1)), renumbered(lines.get(2))));
         Set<String> files = WINDOW.files().keySet();
-        List<ElementFile> read = ElementImport.read(List.of(stranger), new NullProgressMonitor());
+        List<ElementFile> read = SkyFiles.read(List.of(stranger), new NullProgressMonitor()).elements();
         int birds = WINDOW.ask(() -> WINDOW.session().event().getBirds().size());
 
         WINDOW.ui(() -> {

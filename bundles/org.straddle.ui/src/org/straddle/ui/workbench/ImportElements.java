@@ -13,11 +13,17 @@ import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
 import org.straddle.exchange.ElementFile;
 import org.straddle.exchange.ElementImport;
+import org.straddle.exchange.OrientationFile;
+import org.straddle.exchange.SkyFiles;
 import org.straddle.sky.ElementSet;
+import org.straddle.store.EventFolder;
 import org.straddle.store.EventFolderException;
 import org.straddle.ui.session.EventSession;
 
-/** Reads files of element sets, says what they would change, and takes them over as one step. */
+/**
+ * Reads files of element sets, says what they would change, and takes them over as one step. Files of Earth orientation
+ * among them are copied into the event at once.
+ */
 final class ImportElements {
 
     /** So many unknown birds are named; more would not be read. */
@@ -28,17 +34,37 @@ final class ImportElements {
 
     static void ask(Shell shell) {
         FileDialog dialog = new FileDialog(shell, SWT.OPEN | SWT.MULTI);
-        dialog.setText("Import element sets (TLE or OMM)");
+        dialog.setText("Import element sets (TLE or OMM) or Earth orientation (finals2000A or eopc04)");
         if (dialog.open() == null) {
             return;
         }
         List<Path> paths = Stream.of(dialog.getFileNames()).map(name -> Path.of(dialog.getFilterPath(), name))
                 .toList();
-        List<ElementFile> files = new ArrayList<>();
-        if (FileWork.run(shell, "Reading element sets",
-                () -> files.addAll(ElementImport.read(paths, new NullProgressMonitor())))) {
-            offer(shell, files);
+        List<SkyFiles> read = new ArrayList<>();
+        if (!FileWork.run(shell, "Reading element sets",
+                () -> read.add(SkyFiles.read(paths, new NullProgressMonitor())))) {
+            return;
         }
+        SkyFiles files = read.get(0);
+        if ((files.orientation().isEmpty() || keep(shell, files.orientation())) && !files.elements().isEmpty()) {
+            offer(shell, files.elements());
+        }
+    }
+
+    private static boolean keep(Shell shell, List<OrientationFile> files) {
+        EventSession session = EventSession.current();
+        List<String> done = new ArrayList<>();
+        EventFolder folder = session.folder();
+        boolean kept = FileWork.run(shell, "Keeping Earth orientation", () -> {
+            for (OrientationFile file : files) {
+                done.add(file.keepIn(folder));
+            }
+        });
+        if (!done.isEmpty()) {
+            session.computeNow();
+            MessageDialog.openInformation(shell, "Import Earth orientation", String.join("\n\n", done));
+        }
+        return kept;
     }
 
     private static void offer(Shell shell, List<ElementFile> files) {
