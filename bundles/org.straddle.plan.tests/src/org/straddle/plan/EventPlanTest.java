@@ -119,7 +119,7 @@ class EventPlanTest {
     }
 
     private static List<String> pinned(Event event) {
-        return event.getPlan().getStops().stream().filter(KeptStop::isKept)
+        return event.getPlan().getStops().stream().filter(KeptStop::isPinned)
                 .map(stop -> stop.getId() + stop.getArrival() + stop.getDeparture() + stop.getSite().getId()
                         + stop.getTurns().stream().filter(Turn::isPinned)
                                 .map(turn -> turn.getId() + turn.getStart() + turn.getEnd()).sorted().toList())

@@ -60,6 +60,11 @@ final class PlanRules {
         for (int day = 0; day < problem.days().size(); day++) {
             worth -= problem.drivingPricePerHour() * driving(problem, stays, day) / 3600.0;
         }
+        for (Stay stay : stays) {
+            for (Chance turn : stay.turns()) {
+                worth += problem.promises().worth(stay.day(), turn);
+            }
+        }
         return worth;
     }
 
@@ -98,7 +103,10 @@ final class PlanRules {
             require(turn.site() == stay.site(), "chance of another site: " + stay);
             require(turn.start() >= stay.arrival() + times.setUp(), "no time to set up: " + stay);
             require(turn.end() + times.takeDown() <= stay.departure(), "no time to take down: " + stay);
+            require(problem.banned().allows(stay.day(), turn), "banned: " + turn);
         }
+        require(isFixed(stay) || problem.banned().before(stay.day(), stay.site(), stay.arrival(), stay.departure())
+                != BannedTimes.BANNED, "banned: " + stay);
     }
 
     private void checkPair(Stay a, Stay b) {
@@ -135,7 +143,8 @@ final class PlanRules {
         boolean fixed = true;
         for (Stay stay : lane) {
             if (!(fixed && isFixed(stay))) {
-                require(free + problem.roads().totalSeconds(place, stay.site()) <= stay.arrival(), "late at " + stay);
+                require(isDriven(route, free, stay.arrival(), problem.roads().totalSeconds(place, stay.site())),
+                        "late at " + stay);
             }
             for (Chance turn : turns(stay)) {
                 if (lastTurn != Integer.MIN_VALUE) {
@@ -148,11 +157,19 @@ final class PlanRules {
             fixed = isFixed(stay);
         }
         if (!fixed) {
-            require(free + problem.roads().totalSeconds(place, route.endPlace()) <= route.until(), "home late, day " + day);
+            require(isDriven(route, free, route.until(), problem.roads().totalSeconds(place, route.endPlace())),
+                    "home late, day " + day);
         }
         if (!lane.stream().allMatch(PlanRules::isFixed)) {
             require(driving(problem, stays, day) <= route.drivingLimit(), "drives too long, day " + day);
         }
+    }
+
+    /** Seconds between departure and arrival that no pause takes are enough for the drive. */
+    private static boolean isDriven(PlanDay route, int departure, int arrival, int seconds) {
+        int paused = route.pauses().stream().mapToInt(pause ->
+                Math.max(0, Math.min(arrival, pause.until()) - Math.max(departure, pause.from()))).sum();
+        return departure <= arrival && seconds <= arrival - departure - paused;
     }
 
     private void require(boolean holds, String otherwise) {

@@ -46,6 +46,45 @@ final class RandomProblem {
                 whole.roads(), whole.times(), whole.drivingPricePerHour());
     }
 
+    /** A problem with bans of every kind and with turns promised, some of which no bans leave room for. */
+    static PlanProblem withBansAndPromises(PlanProblem whole, long seed) {
+        Random random = new Random(seed + 1000);
+        List<PlanDay> days = new ArrayList<>();
+        List<BannedTimes.Closed> closed = new ArrayList<>();
+        List<BannedTimes.Silent> silent = new ArrayList<>();
+        List<Promises.Promise> promises = new ArrayList<>();
+        for (int day = 0; day < whole.days().size(); day++) {
+            PlanDay out = whole.days().get(day);
+            List<PlanDay.Pause> pauses = new ArrayList<>();
+            for (int ban = whole.chances().isEmpty() ? 0 : random.nextInt(4); ban > 0; ban--) {
+                Chance hit = whole.chances().get(random.nextInt(whole.chances().size()));
+                int from = hit.start() - random.nextInt(60 * MINUTE);
+                int until = hit.start() + random.nextInt(60 * MINUTE);
+                int site = hit.site();
+                int kind = random.nextInt(4);
+                if (kind == 0 && pauses.isEmpty() && from < until) {
+                    pauses.add(new PlanDay.Pause(from, until));
+                    for (int each = 0; each < whole.siteCount(); each++) {
+                        closed.add(new BannedTimes.Closed(day, each, from, until));
+                    }
+                } else if (kind == 1) {
+                    silent.add(new BannedTimes.Silent(day, site, hit.bird(), from, until));
+                } else {
+                    closed.add(new BannedTimes.Closed(day, site, from, until));
+                }
+            }
+            days.add(new PlanDay(out.team(), out.from(), out.until(), out.startPlace(), out.endPlace(),
+                    out.drivingLimit(), pauses));
+            for (int promise = 0; promise < 3 && !whole.chances().isEmpty(); promise++) {
+                promises.add(new Promises.Promise(day, whole.chances().get(random.nextInt(whole.chances().size())),
+                        0.05 + random.nextDouble() / 2));
+            }
+        }
+        return new PlanProblem(whole.squaresOfSite(), whole.demand(), whole.tiers(), whole.teamsAtOnce(), days,
+                whole.chances(), whole.fixed(), whole.roads(), whole.times(), whole.drivingPricePerHour(),
+                new BannedTimes(closed, silent), new Promises(promises));
+    }
+
     static PlanProblem small(long seed) {
         Random size = new Random(-seed);
         return new RandomProblem(seed, 1 + size.nextInt(4), 1 + size.nextInt(2), 3 + size.nextInt(10),

@@ -1,19 +1,28 @@
 package org.straddle.plan;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.common.command.CompoundCommand;
 import org.eclipse.emf.common.command.IdentityCommand;
 import org.eclipse.emf.common.command.UnexecutableCommand;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.emf.edit.command.AddCommand;
 import org.eclipse.emf.edit.command.RemoveCommand;
 import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.emf.edit.domain.EditingDomain;
+import org.straddle.model.Ban;
 import org.straddle.model.Bird;
 import org.straddle.model.Event;
 import org.straddle.model.Fresh;
@@ -26,8 +35,9 @@ import org.straddle.model.Team;
 import org.straddle.model.Turn;
 
 /**
- * Puts a proposal into the event: the stops and turns that nobody pinned give way to the proposed ones. One
- * command, undone as one; pinned things are not touched.
+ * Puts a proposal into the event: the stops and turns that nobody pinned give way to the proposed ones, and the bans of
+ * its what-ifs go in with it. One command, undone as one; pinned things are not touched. What the proposal keeps or only
+ * changes a little stays the same object, with its notes.
  *
  * <p>A proposal may be minutes old. When a thing that it names is gone, or what is pinned is no longer the
  * same, it does not fit any more and the command cannot be executed: plan again.
@@ -64,49 +74,99 @@ public final class ApplyProposal {
     }
 
     private boolean fits(Proposal proposal) {
+        Optional<Instant> from = proposal.replan().from();
         List<String> planned = proposal.stops().stream().flatMap(stop -> stop.kept().stream())
-                .flatMap(stop -> KeptStop.of(stop).stream()).map(KeptStop::facts).sorted().toList();
-        List<String> present = KeptStop.of(live).stream().map(KeptStop::facts).sorted().toList();
-        return planned.equals(present) && proposal.stops().stream().allMatch(stop ->
+                .flatMap(stop -> KeptStop.of(stop, from).stream()).map(KeptStop::facts).sorted().toList();
+        List<String> present = KeptStop.of(live, from).stream().map(KeptStop::facts).sorted().toList();
+        return planned.equals(present) && proposal.bans().stream().allMatch(this::namesWhatIsThere)
+                && proposal.stops().stream().allMatch(stop ->
                 find(Team.class, stop.team()).isPresent() && find(Site.class, stop.site()).isPresent()
                         && stop.turns().stream().allMatch(turn -> find(Bird.class, turn.bird()).isPresent()));
     }
 
+    private boolean namesWhatIsThere(Ban ban) {
+        return (ban.getTeam() == null || find(Team.class, ban.getTeam()).isPresent())
+                && (ban.getSite() == null || find(Site.class, ban.getSite()).isPresent())
+                && (ban.getBird() == null || find(Bird.class, ban.getBird()).isPresent());
+    }
+
     private Command command(Proposal proposal) {
         CompoundCommand all = new CompoundCommand(LABEL);
-        List<Stop> leaving = stops().stream().filter(stop -> !KeptStop.isKept(stop)).toList();
+        Optional<Instant> from = proposal.replan().from();
+        Set<Stop> continued = proposal.stops().stream().flatMap(stop -> stop.continued().stream())
+                .flatMap(stop -> find(Stop.class, stop).stream()).filter(stop -> !KeptStop.isKept(stop, from))
+                .collect(Collectors.toSet());
+        List<Stop> leaving = stops().stream().filter(stop -> !KeptStop.isKept(stop, from) && !continued.contains(stop))
+                .toList();
         if (!leaving.isEmpty()) {
             all.append(RemoveCommand.create(domain, live.getPlan(), StraddlePackage.Literals.PLAN__STOPS, leaving));
         }
         List<Stop> coming = new ArrayList<>();
         for (PlannedStop planned : proposal.stops()) {
-            Optional<Stop> kept = planned.kept().map(stop -> find(Stop.class, stop).orElseThrow());
-            kept.ifPresentOrElse(stop -> replaceTurns(stop, planned, all), () -> coming.add(newStop(planned)));
+            Optional<Stop> known = planned.kept().map(stop -> find(Stop.class, stop).orElseThrow())
+                    .or(() -> planned.continued().flatMap(stop -> find(Stop.class, stop)).filter(continued::contains));
+            known.ifPresentOrElse(stop -> change(stop, planned, from, all), () -> coming.add(newStop(planned)));
         }
-        if (!coming.isEmpty()) {
-            addStops(coming, all);
-        }
+        add(coming, proposal.bans().stream().map(this::ofLive).toList(), all);
         return all.isEmpty() ? IdentityCommand.INSTANCE : all;
     }
 
-    private void addStops(List<Stop> coming, CompoundCommand all) {
+    private Ban ofLive(Ban planned) {
+        Ban ban = EcoreUtil.copy(planned);
+        ban.setTeam(planned.getTeam() == null ? null : find(Team.class, planned.getTeam()).orElseThrow());
+        ban.setSite(planned.getSite() == null ? null : find(Site.class, planned.getSite()).orElseThrow());
+        ban.setBird(planned.getBird() == null ? null : find(Bird.class, planned.getBird()).orElseThrow());
+        return ban;
+    }
+
+    private void add(List<Stop> stops, List<Ban> bans, CompoundCommand all) {
         if (live.getPlan() == null) {
             Plan plan = Fresh.plan();
-            plan.getStops().addAll(coming);
+            plan.getStops().addAll(stops);
+            plan.getBans().addAll(bans);
             all.append(SetCommand.create(domain, live, StraddlePackage.Literals.EVENT__PLAN, plan));
-        } else {
-            all.append(AddCommand.create(domain, live.getPlan(), StraddlePackage.Literals.PLAN__STOPS, coming));
+            return;
+        }
+        if (!stops.isEmpty()) {
+            all.append(AddCommand.create(domain, live.getPlan(), StraddlePackage.Literals.PLAN__STOPS, stops));
+        }
+        if (!bans.isEmpty()) {
+            all.append(Banning.add(domain, live, bans));
         }
     }
 
-    private void replaceTurns(Stop stop, PlannedStop planned, CompoundCommand all) {
-        List<Turn> leaving = stop.getTurns().stream().filter(turn -> !turn.isPinned()).toList();
-        List<Turn> coming = newTurns(planned);
+    /** A stop that stays in the plan, or whose place the planned one takes: it keeps its identity. */
+    private void change(Stop stop, PlannedStop planned, Optional<Instant> from, CompoundCommand all) {
+        set(stop, StraddlePackage.Literals.STOP__TEAM, find(Team.class, planned.team()).orElseThrow(), all);
+        set(stop, StraddlePackage.Literals.STOP__SITE, find(Site.class, planned.site()).orElseThrow(), all);
+        set(stop, StraddlePackage.Literals.STOP__ARRIVAL, planned.stay().start(), all);
+        set(stop, StraddlePackage.Literals.STOP__DEPARTURE, planned.stay().end(), all);
+        Map<Turn, PlannedTurn> staying = new LinkedHashMap<>();
+        List<Turn> coming = new ArrayList<>();
+        for (PlannedTurn turn : planned.turns()) {
+            Optional<Turn> known = turn.kept().or(turn::continued)
+                    .flatMap(named -> stop.getTurns().stream().filter(t -> t.getId().equals(named.getId())).findFirst());
+            known.ifPresentOrElse(there -> staying.put(there, turn), () -> coming.add(newTurn(turn)));
+        }
+        boolean kept = KeptStop.isKept(stop, from);
+        List<Turn> leaving = stop.getTurns().stream().filter(turn -> !staying.containsKey(turn) && !turn.isPinned()
+                && !(kept && KeptStop.isKept(turn, from) && KeptStop.usable(turn).isEmpty())).toList();
         if (!leaving.isEmpty()) {
             all.append(RemoveCommand.create(domain, stop, StraddlePackage.Literals.STOP__TURNS, leaving));
         }
+        staying.forEach((turn, as) -> {
+            set(turn, StraddlePackage.Literals.TURN__BIRD, find(Bird.class, as.bird()).orElseThrow(), all);
+            set(turn, StraddlePackage.Literals.TURN__START, as.window().start(), all);
+            set(turn, StraddlePackage.Literals.TURN__END, as.window().end(), all);
+        });
         if (!coming.isEmpty()) {
             all.append(AddCommand.create(domain, stop, StraddlePackage.Literals.STOP__TURNS, coming));
+        }
+    }
+
+    private void set(EObject object, EStructuralFeature feature, Object value, CompoundCommand all) {
+        if (!Objects.equals(object.eGet(feature), value)) {
+            all.append(SetCommand.create(domain, object, feature, value));
         }
     }
 
@@ -121,7 +181,7 @@ public final class ApplyProposal {
     }
 
     private List<Turn> newTurns(PlannedStop planned) {
-        return planned.turns().stream().filter(turn -> turn.kept().isEmpty()).map(this::newTurn).toList();
+        return planned.turns().stream().map(this::newTurn).toList();
     }
 
     private Turn newTurn(PlannedTurn planned) {

@@ -18,7 +18,7 @@ final class BoundedPlanner implements Planner {
 
     @Override
     public Proposal propose(Outlook outlook, PlanSettings settings, PlanProgress progress, IProgressMonitor monitor) {
-        EventProblem event = EventProblem.of(outlook);
+        EventProblem event = EventProblem.of(outlook, settings.replan());
         if (!solvers.getAsBoolean()) {
             return NeighbourhoodPlanner.propose(event, settings, progress, monitor, Proposal.Way.SOLVER_MISSING);
         }

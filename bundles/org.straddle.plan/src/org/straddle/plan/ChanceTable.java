@@ -3,6 +3,7 @@ package org.straddle.plan;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 
@@ -19,12 +20,15 @@ final class ChanceTable {
     private final Map<Chance, Integer> indexOf = new HashMap<>();
     private final int[] arrive;
     private final int[] depart;
-    private final int[] rank;
     private final int[] atRank;
     private final int[] firstRank;
     private final int[] endAtRank;
     private final int firstStep;
     private final int[][] departedBy;
+
+    // By day and chance; null for days without bans or promises, which are most.
+    private final int[][] bannedBefore;
+    private final double[][] promised;
 
     ChanceTable(PlanProblem problem) {
         byStart = problem.chances().toArray(Chance[]::new);
@@ -39,11 +43,9 @@ final class ChanceTable {
                 .sorted(Comparator.comparingInt((Integer c) -> byStart[c].site())
                         .thenComparingInt(c -> byStart[c].end()).thenComparingInt(c -> c))
                 .mapToInt(Integer::intValue).toArray();
-        rank = new int[byStart.length];
         endAtRank = new int[byStart.length];
         firstRank = new int[problem.siteCount() + 1];
         for (int r = 0; r < atRank.length; r++) {
-            rank[atRank[r]] = r;
             endAtRank[r] = byStart[atRank[r]].end();
             firstRank[byStart[atRank[r]].site() + 1] = r + 1;
         }
@@ -56,6 +58,36 @@ final class ChanceTable {
         for (int site = 0; site < departedBy.length; site++) {
             departedBy[site] = departures(site, steps);
         }
+        bannedBefore = new int[problem.days().size()][];
+        promised = new double[bannedBefore.length][];
+        for (int day = 0; day < bannedBefore.length; day++) {
+            bannedBefore[day] = bannedBefore(problem, day);
+            promised[day] = promised(problem, day);
+        }
+    }
+
+    private int[] bannedBefore(PlanProblem problem, int day) {
+        if (problem.banned().isEmpty()) {
+            return null;
+        }
+        int[] before = new int[byStart.length];
+        boolean any = false;
+        for (int c = 0; c < before.length; c++) {
+            before[c] = problem.banned().allows(day, byStart[c])
+                    ? problem.banned().before(day, byStart[c].site(), arrive[c], depart[c]) : BannedTimes.BANNED;
+            any |= before[c] != 0;
+        }
+        return any ? before : null;
+    }
+
+    private double[] promised(PlanProblem problem, int day) {
+        List<Chance> chances = problem.promises().of(day);
+        if (chances.isEmpty()) {
+            return null;
+        }
+        double[] worth = new double[byStart.length];
+        chances.forEach(chance -> worth[indexOf.get(chance)] = problem.promises().worth(day, chance));
+        return worth;
     }
 
     private int[] departures(int site, int steps) {
@@ -112,8 +144,24 @@ final class ChanceTable {
         return low;
     }
 
-    int rank(int chance) {
-        return rank[chance];
+    /** How many banned times of its site are over before the shortest stay for a chance, or {@link BannedTimes#BANNED}. */
+    int bannedBefore(int day, int chance) {
+        return bannedBefore[day] == null ? 0 : bannedBefore[day][chance];
+    }
+
+    /** Whether any ban bears on what a day may do. */
+    boolean hasBans(int day) {
+        return bannedBefore[day] != null;
+    }
+
+    /** What working a chance on a day is worth beyond its squares, because it was promised. */
+    double promised(int day, int chance) {
+        return promised[day] == null ? 0 : promised[day][chance];
+    }
+
+    /** The same by chance; null when nothing is promised on that day. */
+    double[] promised(int day) {
+        return promised[day];
     }
 
     int atRank(int rank) {

@@ -4,22 +4,26 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 
 import org.straddle.grid.Presence;
 import org.straddle.grid.Square;
 import org.straddle.model.Access;
-import org.straddle.model.Base;
+import org.straddle.model.Ban;
 import org.straddle.model.Bird;
 import org.straddle.model.Event;
-import org.straddle.model.Identified;
 import org.straddle.model.Site;
+import org.straddle.model.Stop;
 import org.straddle.model.Team;
-import org.straddle.model.TeamDay;
-import org.straddle.outlook.Leg;
+import org.straddle.model.Turn;
+import org.straddle.outlook.Bans;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.PolicyFigures;
 import org.straddle.safety.ReviewState;
@@ -29,7 +33,7 @@ import org.straddle.sky.Window;
 /**
  * An event put as a {@link PlanProblem}, and what its numbers stand for. All judgement of what a team may
  * do lies here, so that ways to plan need not know any of it: which sites may be used, which passes can be
- * worked, what stays fixed.
+ * worked, what stays fixed, what is banned, and what an earlier plan promised.
  */
 final class EventProblem {
 
@@ -43,45 +47,124 @@ final class EventProblem {
     private static final int TEAMS_IN_A_PASSBAND = 2;
 
     private final Outlook outlook;
+    private final Replan replan;
+    private final List<Ban> newBans;
+    private final Bans bans;
     private final ProblemClock clock;
     private final List<Site> sites;
-    private final List<Base> bases;
     private final List<Bird> birds;
     private final List<Team> teams;
     private final List<Square> squares;
     private final List<KeptStop> kept;
+    private final Map<Turn, Promises.Promise> promises = new LinkedHashMap<>();
     private final BitSet usable = new BitSet();
     private final PlanProblem problem;
 
-    private EventProblem(Outlook outlook) {
+    private EventProblem(Outlook outlook, Replan replan) {
         this.outlook = outlook;
+        this.replan = replan;
         Event event = outlook.event();
+        newBans = replan.whatIfs().stream().map(WhatIf::ban).toList();
+        bans = Bans.of(event).and(newBans);
         clock = ProblemClock.from(outlook.span().start());
         sites = List.copyOf(event.getSites());
-        bases = List.copyOf(event.getBases());
         birds = List.copyOf(event.getBirds());
         teams = List.copyOf(event.getTeams());
         squares = List.copyOf(squares(outlook));
-        kept = KeptStop.of(event).stream()
-                .filter(stop -> sites.contains(stop.site()) && teams.contains(stop.team())).toList();
+        kept = KeptStop.of(event, replan.from()).stream()
+                .filter(stop -> sites.contains(stop.site()) && teams.contains(stop.team()))
+                .map(stop -> stop.cutBy(bans, replan.from(), outlook.policies().takeDown())).toList();
         IntStream.range(0, sites.size()).filter(site -> mayBeUsed(sites.get(site))).forEach(usable::set);
         PolicyFigures policies = outlook.policies();
         StationTimes times = new StationTimes(EventChances.clockSeconds(policies.setUp()),
                 EventChances.clockSeconds(policies.takeDown()), EventChances.clockSeconds(policies.turnGap()));
-        List<PlanDay> days = days();
+        Places places = new Places(outlook);
+        List<PlanDay> days = EventDays.of(outlook, bans, clock, places, kept, replan.from());
+        List<Chance> chances = new ArrayList<>(
+                EventChances.of(outlook, bans, clock, times, days, sites, usable, birds));
+        addPromises(days, chances);
         problem = new PlanProblem(
                 sites.stream().map(site -> outlook.squares(site).stream().map(squares::indexOf).toList()).toList(),
                 squares.stream().map(outlook::demand).toList(),
                 new Tiers(repeatWorths(event)),
                 birds.stream().map(bird -> bird.getAccess() == Access.PASSBAND ? TEAMS_IN_A_PASSBAND : 1).toList(),
-                days,
-                EventChances.of(outlook, clock, times, days, sites, usable, birds),
+                days, chances,
                 kept.stream().map(stop -> fixed(stop, days)).toList(),
-                roads(), times, DRIVING_PRICE_PER_HOUR);
+                places.roads(), times, DRIVING_PRICE_PER_HOUR,
+                EventBans.of(bans, clock, teams, sites, birds, days),
+                new Promises(List.copyOf(promises.values())));
     }
 
+    /** A plan from nothing but what is pinned. */
     static EventProblem of(Outlook outlook) {
-        return new EventProblem(outlook);
+        return of(outlook, Replan.NONE);
+    }
+
+    static EventProblem of(Outlook outlook, Replan replan) {
+        return new EventProblem(outlook, replan);
+    }
+
+    /** Turns of the present plan that may be changed become chances of their day, as they are, if they can be worked. */
+    private void addPromises(List<PlanDay> days, List<Chance> chances) {
+        if (replan.keeping() == 0 || outlook.event().getPlan() == null) {
+            return;
+        }
+        Set<Chance> known = new HashSet<>(chances);
+        for (Stop stop : outlook.event().getPlan().getStops()) {
+            int day = KeptStop.of(stop, replan.from()).map(whole -> day(whole.team(), whole.window(), days))
+                    .orElse(FixedStay.NO_DAY);
+            for (Turn turn : stop.getTurns()) {
+                boolean open = day != FixedStay.NO_DAY && !KeptStop.isKept(turn, replan.from());
+                Optional<Chance> chance = open ? asChance(stop.getSite(), turn) : Optional.empty();
+                chance.ifPresent(promised -> {
+                    promises.put(turn, new Promises.Promise(day, promised, replan.keeping()));
+                    if (known.add(promised)) {
+                        chances.add(promised);
+                    }
+                });
+            }
+        }
+    }
+
+    /** The part of a turn that can be worked; empty when that is too short, unless the turn was as short itself. */
+    private Optional<Chance> asChance(Site site, Turn turn) {
+        Optional<Window> planned = KeptStop.usable(turn);
+        int number = sites.indexOf(site);
+        if (planned.isEmpty() || number < 0 || !usable.get(number) || !birds.contains(turn.getBird())) {
+            return Optional.empty();
+        }
+        int least = (int) Math.min(planned.get().duration().toSeconds(),
+                Math.max(1, EventChances.clockSeconds(outlook.policies().minimumTurn())));
+        return outlook.passes(site, turn.getBird()).stream()
+                .flatMap(pass -> EventChances.workable(outlook, bans, pass).stream())
+                .flatMap(part -> part.intersection(planned.get()).stream())
+                .filter(part -> clock.floor(part.end()) - clock.ceiling(part.start()) >= least)
+                .max(Comparator.comparing(Window::duration))
+                .map(part -> new Chance(number, birds.indexOf(turn.getBird()), clock.ceiling(part.start()),
+                        clock.floor(part.end())));
+    }
+
+    /** The turns of the present plan that may be changed and can be kept, with what keeps them. */
+    Map<Turn, Promises.Promise> promises() {
+        return promises;
+    }
+
+    /** Everything that is banned, what-ifs included. */
+    Bans bans() {
+        return bans;
+    }
+
+    /** Those that come with the what-ifs. */
+    List<Ban> newBans() {
+        return newBans;
+    }
+
+    Replan replan() {
+        return replan;
+    }
+
+    Outlook outlook() {
+        return outlook;
     }
 
     PlanProblem problem() {
@@ -163,32 +246,6 @@ final class EventProblem {
         return SafetyNotes.of(site, day, outlook.event().getPolicies()).state() instanceof ReviewState.Refused;
     }
 
-    /** The usable days of all teams; where two of one team overlap, the later one begins later. */
-    private List<PlanDay> days() {
-        List<PlanDay> days = new ArrayList<>();
-        for (Team team : teams) {
-            int free = Integer.MIN_VALUE;
-            List<TeamDay> inOrder = team.getDays().stream()
-                    .filter(day -> day.getFrom() != null && day.getUntil() != null && day.getFrom().isBefore(day.getUntil()))
-                    .sorted(Comparator.comparing(TeamDay::getFrom).thenComparing(TeamDay::getUntil)).toList();
-            for (TeamDay day : inOrder) {
-                int from = Math.max(free, clock.ceiling(day.getFrom()));
-                int until = Math.min(clock.floor(day.getUntil()), clock.floor(outlook.span().end()));
-                if (from < until) {
-                    days.add(new PlanDay(teams.indexOf(team), from, until, place(day.getStart()), place(day.getEnd()),
-                            EventChances.clockSeconds(outlook.policies().drivingLimit())));
-                    free = until;
-                }
-            }
-        }
-        return days;
-    }
-
-    private int place(Base base) {
-        return base != null && bases.contains(base) && outlook.isPlaced(base) ? sites.size() + bases.indexOf(base)
-                : RoadTable.NOWHERE;
-    }
-
     private FixedStay fixed(KeptStop stop, List<PlanDay> days) {
         int site = sites.indexOf(stop.site());
         int arrival = clock.floor(stop.window().start());
@@ -196,35 +253,26 @@ final class EventProblem {
         List<Chance> turns = stop.turns().stream().filter(turn -> birds.contains(turn.turn().getBird()))
                 .map(turn -> fixedTurn(site, birds.indexOf(turn.turn().getBird()), turn.window()))
                 .sorted(Comparator.comparingInt(Chance::start)).toList();
+        return new FixedStay(day(stop.team(), stop.window(), days), site, arrival, departure, turns);
+    }
+
+    /** The day of a team that shares most of a window. */
+    private int day(Team team, Window window, List<PlanDay> days) {
         int best = FixedStay.NO_DAY;
         int longest = 0;
         for (int day = 0; day < days.size(); day++) {
-            int shared = Math.min(departure, days.get(day).until()) - Math.max(arrival, days.get(day).from());
-            if (days.get(day).team() == teams.indexOf(stop.team()) && shared > longest) {
+            int shared = Math.min(clock.ceiling(window.end()), days.get(day).until())
+                    - Math.max(clock.floor(window.start()), days.get(day).from());
+            if (days.get(day).team() == teams.indexOf(team) && shared > longest) {
                 longest = shared;
                 best = day;
             }
         }
-        return new FixedStay(best, site, arrival, departure, turns);
+        return best;
     }
 
     private Chance fixedTurn(int site, int bird, Window window) {
         int start = clock.floor(window.start());
         return new Chance(site, bird, start, Math.max(start + 1, clock.ceiling(window.end())));
-    }
-
-    /** A place without a position is as near as none. */
-    private RoadTable roads() {
-        List<Identified> places = new ArrayList<>(sites);
-        places.addAll(bases);
-        Leg[][] legs = new Leg[places.size()][places.size()];
-        for (int from = 0; from < legs.length; from++) {
-            for (int to = 0; to < legs.length; to++) {
-                legs[from][to] = from == to ? null : outlook.leg(places.get(from), places.get(to)).orElse(null);
-            }
-        }
-        return new RoadTable(legs.length,
-                (from, to) -> legs[from][to] == null ? 0 : EventChances.clockSeconds(legs[from][to].driving()),
-                (from, to) -> legs[from][to] == null ? 0 : EventChances.clockSeconds(legs[from][to].total()));
     }
 }

@@ -77,7 +77,8 @@ final class FixedStayPricing {
         for (int rank = table.firstRank(fixed.site()); rank < table.firstRank(fixed.site() + 1); rank++) {
             int c = table.atRank(rank);
             Chance chance = table.chance(c);
-            if (chance.start() >= ready && chance.end() <= packUp && !moments.isBlocked(c) && fixed.turns().stream()
+            if (chance.start() >= ready && chance.end() <= packUp && !moments.isBlocked(c)
+                    && problem.banned().allows(fixed.day(), chance) && fixed.turns().stream()
                     .allMatch(turn -> chance.end() + gap <= turn.start() || turn.end() + gap <= chance.start())) {
                 chances.add(c);
             }

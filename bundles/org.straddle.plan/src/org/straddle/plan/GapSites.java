@@ -8,7 +8,7 @@ import java.util.Arrays;
  */
 final class GapSites {
 
-    /** No free interval: another stay is in the way. */
+    /** No free interval: another stay or a ban is in the way. */
     static final int NONE = -1;
 
     private final PlanProblem problem;
@@ -21,6 +21,7 @@ final class GapSites {
 
     private Roster roster;
     private Taste taste;
+    private int day;
 
     GapSites(PlanProblem problem, ChanceTable table) {
         this.problem = problem;
@@ -35,14 +36,18 @@ final class GapSites {
     void lookFrom(Gap gap, Roster roster, Taste taste) {
         this.roster = roster;
         this.taste = taste;
+        day = gap.day();
         for (int site = 0; site < open.length; site++) {
-            earliest[site] = gap.freeAt() + problem.moveSeconds(gap.fromPlace(), site);
-            latest[site] = gap.dueAt() - problem.moveSeconds(site, gap.toPlace());
+            earliest[site] = problem.arrival(day, gap.fromPlace(), gap.freeAt(), site);
+            latest[site] = problem.departure(day, site, gap.toPlace(), gap.dueAt());
             open[site] = earliest[site] < latest[site] && table.firstRank(site) < table.firstRank(site + 1);
             if (open[site]) {
                 setPay(site);
                 open[site] = pay[site][0] > 0;
             }
+        }
+        for (Chance promised : problem.promises().of(day)) {
+            open[promised.site()] |= earliest[promised.site()] < latest[promised.site()];
         }
     }
 
@@ -55,7 +60,7 @@ final class GapSites {
         }
     }
 
-    /** Whether the site can be used at all, and pays. */
+    /** Whether the site can be used at all, and pays or is promised. */
     boolean isOpen(int site) {
         return open[site];
     }
@@ -78,12 +83,20 @@ final class GapSites {
                 * problem.tiers().next(roster.worked(square) + workedInGap);
     }
 
+    /** What a chance pays beyond its squares. */
+    double promised(int chance) {
+        return table.promised(day, chance);
+    }
+
     /**
-     * Number of the interval, free of other stays in the site's squares, that holds the shortest stay for this
-     * chance, or {@link #NONE}. Two stays with the same number have no other stay between them.
+     * Number of the interval, free of bans and of other stays in the site's squares, that holds the shortest stay for
+     * this chance, or {@link #NONE}. Two stays with the same number have no ban and no other stay between them.
      */
     int freeInterval(int chance) {
-        int passed = 0;
+        int passed = table.bannedBefore(day, chance);
+        if (passed == BannedTimes.BANNED) {
+            return NONE;
+        }
         for (int square : problem.squaresOfSite().get(table.chance(chance).site())) {
             for (Stay hold : roster.holdsOf(square)) {
                 if (hold.overlaps(table.arrive(chance), table.depart(chance))) {

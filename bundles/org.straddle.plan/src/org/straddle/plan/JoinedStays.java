@@ -46,7 +46,8 @@ final class JoinedStays {
     }
 
     private static boolean isFree(Roster roster, Stay before, Stay after) {
-        return roster.problem().squaresOfSite().get(before.site()).stream()
+        return roster.problem().banned().before(before.day(), before.site(), before.departure(), after.arrival()) != BannedTimes.BANNED
+                && roster.problem().squaresOfSite().get(before.site()).stream()
                 .flatMap(square -> roster.holdsOf(square).stream())
                 .noneMatch(other -> other != before && other != after
                         && other.overlaps(before.departure(), after.arrival()));

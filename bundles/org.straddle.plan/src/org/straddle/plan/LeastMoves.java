@@ -1,7 +1,7 @@
 package org.straddle.plan;
 
 /**
- * Times between departure and arrival that no plan can go below: {@link PlanProblem#moveSeconds} sees to the turn gap
+ * Times between departure and arrival that no plan can go below: {@link PlanProblem#arrival} sees to the turn gap
  * on the careful side, a bound must err on the other.
  */
 final class LeastMoves {
@@ -18,7 +18,9 @@ final class LeastMoves {
         leastGap = Math.max(0, times.turnGap() - times.setUp() - times.takeDown() - ROUNDING);
     }
 
-    int seconds(int from, int to) {
-        return Math.max(problem.roads().totalSeconds(from, to), leastGap);
+    /** The earliest time at which a team can be at a place that leaves another no earlier than this. */
+    int arrival(int day, int from, int departure, int to) {
+        return Math.max(problem.days().get(day).arrival(departure, problem.roads().totalSeconds(from, to)),
+                departure + leastGap);
     }
 }

@@ -11,7 +11,7 @@ public final class NeighbourhoodPlanner implements Planner {
 
     @Override
     public Proposal propose(Outlook outlook, PlanSettings settings, PlanProgress progress, IProgressMonitor monitor) {
-        return propose(EventProblem.of(outlook), settings, progress, monitor, Proposal.Way.SEARCH_ALONE);
+        return propose(EventProblem.of(outlook, settings.replan()), settings, progress, monitor, Proposal.Way.SEARCH_ALONE);
     }
 
     static Proposal propose(EventProblem event, PlanSettings settings, PlanProgress progress, IProgressMonitor monitor,
@@ -22,9 +22,11 @@ public final class NeighbourhoodPlanner implements Planner {
 
     static Proposal proposal(EventProblem event, PlanSettings settings, NeighbourhoodSearch.Found found,
             OptionalDouble upperBound, Proposal.Way way) {
-        JoinedStays.join(found.roster());
-        return new Proposal(ProposedStops.of(event, found.roster()), found.roster().worth(), upperBound,
-                Uncovered.of(event, found.roster()), settings.seed(), found.iterations(), found.elapsed(),
-                found.ending(), way);
+        Roster roster = found.roster();
+        JoinedStays.join(roster);
+        Changes.Told told = Changes.of(event, ProposedStops.of(event, roster));
+        return new Proposal(told.stops(), roster.worth() - roster.promised(), roster.promised(), upperBound,
+                Uncovered.of(event, roster), settings.seed(), found.iterations(), found.elapsed(), found.ending(), way,
+                settings.replan(), event.newBans(), told.changes());
     }
 }

@@ -85,6 +85,23 @@ final class NeighbourhoodSearch {
         ticks = SubMonitor.convert(monitor, TICKS);
         fillDaysInOrder();
         keepAsBest();
+        if (!problem.promises().isEmpty()) {
+            fillAroundPromises();
+        }
+    }
+
+    /** The earlier plan as far as it can be kept, with the gaps filled: the search is never worse than that either. */
+    private void fillAroundPromises() {
+        for (Stay stay : roster.stays()) {
+            roster.clear(stay);
+        }
+        PromisedStays.putBack(roster);
+        fillDaysInOrder();
+        if (worth > bestWorth) {
+            keepAsBest();
+        } else {
+            restoreBest();
+        }
     }
 
     /** Whether neither limit is reached and nobody cancelled. */

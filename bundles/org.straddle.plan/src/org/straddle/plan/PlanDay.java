@@ -1,5 +1,8 @@
 package org.straddle.plan;
 
+import java.util.Comparator;
+import java.util.List;
+
 /**
  * One team out on one day. Times are seconds from the problem's origin, places are indices into the
  * {@link RoadTable}.
@@ -8,6 +11,55 @@ package org.straddle.plan;
  * @param from         leaves the start place no earlier
  * @param until        is at the end place no later
  * @param drivingLimit longest driving without breaks, seconds
+ * @param pauses       times at which the team does not drive, in order, none overlapping another
  */
-record PlanDay(int team, int from, int until, int startPlace, int endPlace, int drivingLimit) {
+record PlanDay(int team, int from, int until, int startPlace, int endPlace, int drivingLimit, List<Pause> pauses) {
+
+    /** Wherever it is then, the team stays there. */
+    record Pause(int from, int until) {
+    }
+
+    PlanDay {
+        pauses = pauses.stream().sorted(Comparator.comparingInt(Pause::from)).toList();
+    }
+
+    /** A day without pauses. */
+    PlanDay(int team, int from, int until, int startPlace, int endPlace, int drivingLimit) {
+        this(team, from, until, startPlace, endPlace, drivingLimit, List.of());
+    }
+
+    /** When a drive of so many seconds is over that begins no earlier than this. */
+    int arrival(int departure, int seconds) {
+        int at = departure;
+        int left = seconds;
+        for (Pause pause : pauses) {
+            if (left > 0 && at < pause.until) {
+                int free = Math.max(0, pause.from - at);
+                if (left <= free) {
+                    return at + left;
+                }
+                left -= free;
+                at = pause.until;
+            }
+        }
+        return at + left;
+    }
+
+    /** When a drive of so many seconds has to begin that is over no later than this. */
+    int departure(int arrival, int seconds) {
+        int at = arrival;
+        int left = seconds;
+        for (int i = pauses.size() - 1; i >= 0; i--) {
+            Pause pause = pauses.get(i);
+            if (left > 0 && at > pause.from) {
+                int free = Math.max(0, at - pause.until);
+                if (left <= free) {
+                    return at - left;
+                }
+                left -= free;
+                at = pause.from;
+            }
+        }
+        return at - left;
+    }
 }

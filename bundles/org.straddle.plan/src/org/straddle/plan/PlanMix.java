@@ -84,10 +84,14 @@ final class PlanMix {
                 }
             }
         }
-        for (Map<Integer, Set<Literal>> ofDay : stops) {
+        for (int day = 0; day < stops.size(); day++) {
+            double[] promised = table.promised(day);
             Map<Integer, BoolVar> turnsOfDay = new LinkedHashMap<>();
-            ofDay.forEach((chance, routes) -> {
+            stops.get(day).forEach((chance, routes) -> {
                 BoolVar turn = model.newBoolVar("");
+                if (promised != null && promised[chance] > 0) {
+                    worth.addTerm(turn, Math.round(SCALE * promised[chance]));
+                }
                 turnsOfDay.put(chance, turn);
                 List<Literal> one = new ArrayList<>(routes);
                 one.add(turn.not());
@@ -105,6 +109,7 @@ final class PlanMix {
             Chance chance = table.chance(c);
             if (chance.start() >= stay.arrival() + problem.times().setUp()
                     && chance.end() + problem.times().takeDown() <= stay.departure() && !moments.isBlocked(c)
+                    && problem.banned().allows(stay.day(), chance)
                     && stay.fixedTurns().stream().allMatch(turn -> chance.end() + gap <= turn.start()
                             || turn.end() + gap <= chance.start())) {
                 within.add(c);

@@ -19,10 +19,12 @@ import java.util.List;
  * @param roads              legs between sites and bases
  * @param times              set-up, take-down and turn gap
  * @param drivingPricePerHour worth that an hour of driving costs
+ * @param banned             times at which days may not use sites or birds
+ * @param promises           turns of an earlier plan that are worth keeping
  */
 record PlanProblem(List<List<Integer>> squaresOfSite, List<Double> demand, Tiers tiers, List<Integer> teamsAtOnce,
         List<PlanDay> days, List<Chance> chances, List<FixedStay> fixed, RoadTable roads, StationTimes times,
-        double drivingPricePerHour) {
+        double drivingPricePerHour, BannedTimes banned, Promises promises) {
 
     PlanProblem {
         squaresOfSite = squaresOfSite.stream().map(List::copyOf).toList();
@@ -31,6 +33,15 @@ record PlanProblem(List<List<Integer>> squaresOfSite, List<Double> demand, Tiers
         days = List.copyOf(days);
         chances = List.copyOf(chances);
         fixed = List.copyOf(fixed);
+        tiers = tiers.withMore(promises.mostInAStop());
+    }
+
+    /** Without bans and promises. */
+    PlanProblem(List<List<Integer>> squaresOfSite, List<Double> demand, Tiers tiers, List<Integer> teamsAtOnce,
+            List<PlanDay> days, List<Chance> chances, List<FixedStay> fixed, RoadTable roads, StationTimes times,
+            double drivingPricePerHour) {
+        this(squaresOfSite, demand, tiers, teamsAtOnce, days, chances, fixed, roads, times, drivingPricePerHour,
+                BannedTimes.NONE, Promises.NONE);
     }
 
     /** Whether nobody is out, nothing can be worked, or nothing is worth anything. */
@@ -46,12 +57,18 @@ record PlanProblem(List<List<Integer>> squaresOfSite, List<Double> demand, Tiers
         return demand.size();
     }
 
-    /**
-     * Least time from departure at one place to arrival at the next: the leg, or more where the turn gap
-     * would not fit between take-down and set-up otherwise.
-     */
-    int moveSeconds(int from, int to) {
-        int gap = times.turnGap() - Math.min(times.setUp(), times.takeDown());
-        return Math.max(roads.totalSeconds(from, to), gap);
+    /** When a team is at a place that leaves another no earlier than this; see {@link #gapSeconds()}. */
+    int arrival(int day, int from, int departure, int to) {
+        return Math.max(days.get(day).arrival(departure, roads.totalSeconds(from, to)), departure + gapSeconds());
+    }
+
+    /** When a team has to leave a place to be at another no later than this. */
+    int departure(int day, int from, int to, int arrival) {
+        return Math.min(days.get(day).departure(arrival, roads.totalSeconds(from, to)), arrival - gapSeconds());
+    }
+
+    /** Least time between two stays: above zero where the turn gap does not fit between take-down and set-up. */
+    private int gapSeconds() {
+        return times.turnGap() - Math.min(times.setUp(), times.takeDown());
     }
 }

@@ -14,8 +14,9 @@ import java.util.OptionalLong;
  * @param time       wall-clock limit, not negative
  * @param seed       of the random choices
  * @param iterations limit, not negative; whichever limit is reached first ends the search
+ * @param replan     how to hold on to the present plan
  */
-public record PlanSettings(Duration time, long seed, OptionalLong iterations) {
+public record PlanSettings(Duration time, long seed, OptionalLong iterations, Replan replan) {
 
     /** Longer than anybody waits, yet it can be added to a clock reading. */
     private static final Duration UNLIMITED = Duration.ofDays(365);
@@ -23,6 +24,7 @@ public record PlanSettings(Duration time, long seed, OptionalLong iterations) {
     /** @throws IllegalArgumentException when a limit is negative */
     public PlanSettings {
         Objects.requireNonNull(iterations, "iterations");
+        Objects.requireNonNull(replan, "replan");
         if (time.isNegative() || iterations.orElse(0) < 0) {
             throw new IllegalArgumentException("The limits of a search cannot be negative: " + time + ", "
                     + iterations);
@@ -33,6 +35,16 @@ public record PlanSettings(Duration time, long seed, OptionalLong iterations) {
     /** Limited by the clock alone. */
     public PlanSettings(Duration time, long seed) {
         this(time, seed, OptionalLong.empty());
+    }
+
+    /** A plan from nothing. */
+    public PlanSettings(Duration time, long seed, OptionalLong iterations) {
+        this(time, seed, iterations, Replan.NONE);
+    }
+
+    /** The same search, holding on to the present plan. */
+    public PlanSettings with(Replan changed) {
+        return new PlanSettings(time, seed, iterations, changed);
     }
 
     /** Limited by work alone, whatever time it takes. */

@@ -9,9 +9,15 @@ import org.straddle.sky.Window;
 /**
  * A turn of a proposal.
  *
- * @param bird        which bird
- * @param window      whole seconds within the pass, unless the turn was kept
- * @param kept        the pinned turn of the event that this one is; empty for a new turn
+ * @param bird      which bird
+ * @param window    whole seconds within the pass, unless the turn was kept
+ * @param gain      what the plan would lose in worth without this turn alone
+ * @param kept      the turn of the event that this one is, when it is pinned or began before the plan does
+ * @param continued the turn of the event that this one takes the place of: same team, site and pass
  */
-public record PlannedTurn(Bird bird, Window window, Optional<Turn> kept) {
+public record PlannedTurn(Bird bird, Window window, double gain, Optional<Turn> kept, Optional<Turn> continued) {
+
+    PlannedTurn continuing(Turn before) {
+        return new PlannedTurn(bird, window, gain, kept, Optional.of(before));
+    }
 }

@@ -4,24 +4,32 @@ import java.time.Duration;
 import java.util.List;
 import java.util.OptionalDouble;
 
+import org.straddle.model.Ban;
+
 /**
  * A whole plan, ready to look at and to apply. It names objects of the snapshot it was made from; their
  * ids lead to the live ones.
  *
  * @param stops      the pinned and the proposed ones, by team day and arrival
  * @param worth      sum over squares of demand times repeat worths, pinned stops included, less a small
- *                   price for driving; no unit, comparable only within one event
- * @param upperBound no plan of this event can be worth more whose turns are what the planner offers: passes as far as
- *                   they can be worked, very long ones in parts; empty when the planner knows none
+ *                   price for driving that is still to be done; no unit, comparable only within one event
+ * @param keeping    what kept turns of the present plan are worth besides, see {@link Replan}; 0 for a plan from nothing
+ * @param upperBound no plan of this event can have more {@link #objective()} whose turns are what the planner offers:
+ *                   passes as far as they can be worked, very long ones in parts, and turns of the present plan as they
+ *                   are; empty when the planner knows none
  * @param uncovered  squares that somebody needs and the plan does not work, most needed first
  * @param seed       of the search
  * @param iterations how many the search made
  * @param elapsed    wall-clock time of the search
  * @param ending     why the search ended
  * @param way        how the plan was made
+ * @param replan     how it was to hold on to the present plan
+ * @param bans       new ones, of the what-ifs, that go in with the plan
+ * @param changes    what it makes of the present plan, in order of time
  */
-public record Proposal(List<PlannedStop> stops, double worth, OptionalDouble upperBound,
-        List<UncoveredSquare> uncovered, long seed, long iterations, Duration elapsed, Ending ending, Way way) {
+public record Proposal(List<PlannedStop> stops, double worth, double keeping, OptionalDouble upperBound,
+        List<UncoveredSquare> uncovered, long seed, long iterations, Duration elapsed, Ending ending, Way way,
+        Replan replan, List<Ban> bans, List<PlanChange> changes) {
 
     /** Why a search ended. */
     public enum Ending {
@@ -53,9 +61,19 @@ public record Proposal(List<PlannedStop> stops, double worth, OptionalDouble upp
         }
     }
 
-    /** What the best plan of all may be worth more than this one at most, as a share of the bound, 0 to 1. */
+    /** What the search makes as large as it can, and what the bound is for. */
+    public double objective() {
+        return worth + keeping;
+    }
+
+    /** How many turns of the present plan it keeps, moves, drops, or how many it adds. */
+    public long changes(PlanChange.Kind kind) {
+        return changes.stream().filter(change -> change.kind() == kind).count();
+    }
+
+    /** What the best plan of all may have more objective than this one at most, as a share of the bound, 0 to 1. */
     public OptionalDouble gap() {
-        return gap(worth, upperBound);
+        return gap(objective(), upperBound);
     }
 
     /** The same for any plan; empty when the bound is missing or not above zero. */
@@ -67,5 +85,7 @@ public record Proposal(List<PlannedStop> stops, double worth, OptionalDouble upp
     public Proposal {
         stops = List.copyOf(stops);
         uncovered = List.copyOf(uncovered);
+        bans = List.copyOf(bans);
+        changes = List.copyOf(changes);
     }
 }

@@ -16,22 +16,26 @@ final class ProposedStops {
     /** By team, in the order of the event, and arrival. */
     static List<PlannedStop> of(EventProblem event, Roster roster) {
         List<Team> teams = event.teams();
-        return roster.stays().stream().map(stay -> stop(event, stay, roster.gain(stay)))
+        return List.copyOf(roster.stays()).stream().map(stay -> stop(event, stay, roster))
                 .sorted(Comparator.comparingInt((PlannedStop stop) -> teams.indexOf(stop.team()))
                         .thenComparing(stop -> stop.stay().start()))
                 .toList();
     }
 
-    private static PlannedStop stop(EventProblem event, Stay stay, double gain) {
+    private static PlannedStop stop(EventProblem event, Stay stay, Roster roster) {
+        double gain = roster.gain(stay);
+        double turnGain = roster.gainOfATurn(stay);
         List<PlannedTurn> turns = new ArrayList<>();
         stay.turns().forEach(turn -> turns.add(new PlannedTurn(event.bird(turn.bird()),
-                event.clock().window(turn.start(), turn.end()), Optional.empty())));
+                event.clock().window(turn.start(), turn.end()), turnGain, Optional.empty(), Optional.empty())));
         Optional<KeptStop> kept = stay.fixed().map(event::kept);
-        kept.ifPresent(k -> k.turns().forEach(t ->
-                turns.add(new PlannedTurn(t.turn().getBird(), t.window(), Optional.of(t.turn())))));
+        kept.ifPresent(k -> k.turns().forEach(t -> turns.add(new PlannedTurn(t.turn().getBird(), t.window(), turnGain,
+                Optional.of(t.turn()), Optional.empty()))));
         turns.sort(Comparator.comparing(turn -> turn.window().start()));
-        return kept.map(k -> new PlannedStop(k.team(), k.site(), k.window(), turns, gain, Optional.of(k.stop())))
+        return kept.map(k -> new PlannedStop(k.team(), k.site(), k.window(), turns, gain, Optional.of(k.stop()),
+                        Optional.empty()))
                 .orElseGet(() -> new PlannedStop(event.teamOf(stay), event.site(stay.site()),
-                        event.clock().window(stay.arrival(), stay.departure()), turns, gain, Optional.empty()));
+                        event.clock().window(stay.arrival(), stay.departure()), turns, gain, Optional.empty(),
+                        Optional.empty()));
     }
 }

@@ -113,9 +113,9 @@ final class Roster {
         return free <= 0;
     }
 
-    /** Squares' worth less the price of driving. */
+    /** What a plan is made for: squares' worth less the price of driving, and what kept promises are worth. */
     double worth() {
-        double worth = 0;
+        double worth = promised();
         for (int square = 0; square < worked.length; square++) {
             worth += problem.demand().get(square) * problem.tiers().upTo(worked[square]);
         }
@@ -125,14 +125,36 @@ final class Roster {
         return worth;
     }
 
-    /** What the squares of a stay would lose without it. */
+    /** The part of the worth that comes from kept promises. */
+    double promised() {
+        double promised = 0;
+        for (int day = 0; day < byDay.size() && !problem.promises().isEmpty(); day++) {
+            promised += route(day).promised(problem);
+        }
+        return promised;
+    }
+
+    /** What the plan would lose in worth without a stay, the driving for it saved; promises do not count. */
     double gain(Stay stay) {
-        double gain = 0;
+        double gain = stay.day() == FixedStay.NO_DAY ? 0
+                : -problem.drivingPricePerHour() * detourSeconds(stay) / 3600;
         for (int square : problem.squaresOfSite().get(stay.site())) {
             gain += problem.demand().get(square) * (problem.tiers().upTo(worked[square])
                     - problem.tiers().upTo(worked[square] - stay.turnCount()));
         }
         return gain;
+    }
+
+    /** What the plan would lose in worth without any one turn of a stay: each works the same squares. */
+    double gainOfATurn(Stay stay) {
+        return stay.turnCount() == 0 ? 0 : problem.squaresOfSite().get(stay.site()).stream()
+                .mapToDouble(square -> problem.demand().get(square) * problem.tiers().next(worked[square] - 1)).sum();
+    }
+
+    private int detourSeconds(Stay stay) {
+        List<Stay> without = new ArrayList<>(byDay.get(stay.day()));
+        without.remove(stay);
+        return drivingSeconds(stay.day()) - new Route(stay.day(), without).drivingSeconds(problem);
     }
 
     /** Driving of one team on one day, without breaks. */

@@ -38,11 +38,18 @@ record Route(int day, List<Stay> stays) {
      */
     boolean canBeDriven(PlanProblem problem) {
         for (Gap gap : Gap.between(problem, day, stays)) {
-            if (!gap.betweenFixed() && gap.freeAt() + problem.moveSeconds(gap.fromPlace(), gap.toPlace()) > gap.dueAt()) {
+            if (!gap.betweenFixed()
+                    && problem.arrival(day, gap.fromPlace(), gap.freeAt(), gap.toPlace()) > gap.dueAt()) {
                 return false;
             }
         }
         return keepsDrivingLimit(problem);
+    }
+
+    /** Worth of the promised turns it works. */
+    double promised(PlanProblem problem) {
+        return problem.promises().isEmpty() ? 0
+                : stays.stream().mapToDouble(problem.promises()::worth).sum();
     }
 
     boolean keepsDrivingLimit(PlanProblem problem) {

@@ -71,7 +71,8 @@ final class RouteMaster implements AutoCloseable {
         if (!known.add(route)) {
             return false;
         }
-        int column = program.addColumn(-problem.drivingPricePerHour() * route.drivingSeconds(problem) / 3600, 1);
+        int column = program.addColumn(route.promised(problem)
+                - problem.drivingPricePerHour() * route.drivingSeconds(problem) / 3600, 1);
         routes.add(route);
         columns.add(column);
         program.set(dayRow[route.day()], column, 1);

@@ -35,14 +35,18 @@ final class RoutePricing {
 
     // By chance.
     private final int[] siteOf;
-    private final int[] interval;
+    private final int[] intervalOfAll;
     private final int[] rankBefore;
     private final int[] touched;
     private final int[] firstLabel;
     private final int[] endLabel;
-    private final double[] cost;
+    private final double[] costForAll;
     private final double[] heldAtArrival;
     private final double[] heldAtDeparture;
+
+    // By chance, of the present day.
+    private int[] interval;
+    private double[] cost;
 
     // By site.
     private final double[][] pay;
@@ -81,12 +85,12 @@ final class RoutePricing {
         sites = problem.siteCount();
         int chances = table.size();
         siteOf = new int[chances];
-        interval = new int[chances];
+        intervalOfAll = new int[chances];
         rankBefore = new int[chances];
         touched = new int[chances];
         firstLabel = new int[chances];
         endLabel = new int[chances];
-        cost = new double[chances];
+        costForAll = new double[chances];
         heldAtArrival = new double[chances];
         heldAtDeparture = new double[chances];
         pay = new double[sites][tiers];
@@ -100,7 +104,7 @@ final class RoutePricing {
         staying = IntStream.range(0, sites).mapToObj(site -> fronts(tiers)).toArray(LabelFront[][]::new);
         for (int c = 0; c < chances; c++) {
             siteOf[c] = table.chance(c).site();
-            interval[c] = moments.isBlocked(c) ? NONE : freeInterval(c);
+            intervalOfAll[c] = moments.isBlocked(c) ? NONE : freeInterval(c);
             rankBefore[c] = table.rankEndedBy(siteOf[c], table.chance(c).start() - problem.times().turnGap());
         }
     }
@@ -144,7 +148,7 @@ final class RoutePricing {
         }
         List<HoldPrices> holdPrices = HoldPrices.bySite(problem, prices, holds);
         for (int c = 0; c < siteOf.length; c++) {
-            cost[c] = prices.ofChance(moments, c);
+            costForAll[c] = prices.ofChance(moments, c);
             heldAtArrival[c] = holdPrices.get(siteOf[c]).until(table.arrive(c));
             heldAtDeparture[c] = holdPrices.get(siteOf[c]).until(table.depart(c));
         }
@@ -153,6 +157,8 @@ final class RoutePricing {
     Best best(int day) {
         secondPrice = problem.drivingPricePerHour() / 3600 + prices.driving()[day];
         drivingLimit = problem.days().get(day).drivingLimit();
+        interval = interval(day);
+        cost = cost(day);
         remember(memories.get(day));
         List<Stay> fixed = fixedStays.stream().filter(stay -> stay.day() == day).toList();
         List<Stay> chosen = new ArrayList<>();
@@ -178,6 +184,32 @@ final class RoutePricing {
         int forgiven = idleRoute.drivingSeconds(problem) - idleRoute.limitedDrivingSeconds(problem);
         idleValue += forgiven * prices.driving()[day];
         return idleValue >= bestValue ? new Best(idleRoute, idleValue) : new Best(new Route(day, chosen), bestValue);
+    }
+
+    /** Bans part the time at a site as fixed holds do, but for one day only. */
+    private int[] interval(int day) {
+        if (!table.hasBans(day)) {
+            return intervalOfAll;
+        }
+        int[] ofDay = new int[intervalOfAll.length];
+        for (int c = 0; c < ofDay.length; c++) {
+            int banned = table.bannedBefore(day, c);
+            ofDay[c] = intervalOfAll[c] == NONE || banned == BannedTimes.BANNED ? NONE : intervalOfAll[c] + banned;
+        }
+        return ofDay;
+    }
+
+    /** Of a turn, less what it is worth to a day that promised it. */
+    private double[] cost(int day) {
+        double[] promised = table.promised(day);
+        if (promised == null) {
+            return costForAll;
+        }
+        double[] ofDay = costForAll.clone();
+        for (int c = 0; c < ofDay.length; c++) {
+            ofDay[c] -= promised[c];
+        }
+        return ofDay;
     }
 
     private void remember(Memory memory) {
@@ -248,7 +280,7 @@ final class RoutePricing {
                 front.clear();
             }
             if (wanted[site]) {
-                queueUp(site, gap.freeAt() + moves.seconds(gap.fromPlace(), site),
+                queueUp(site, moves.arrival(gap.day(), gap.fromPlace(), gap.freeAt(), site),
                         -secondPrice * problem.roads().drivingSeconds(gap.fromPlace(), site), 0,
                         driven(0, gap.fromPlace(), site), NONE);
             }
@@ -274,8 +306,8 @@ final class RoutePricing {
 
     private boolean canBeWorked(int c) {
         return interval[c] != NONE
-                && table.arrive(c) >= gap.freeAt() + moves.seconds(gap.fromPlace(), siteOf[c])
-                && table.depart(c) + moves.seconds(siteOf[c], gap.toPlace()) <= gap.dueAt();
+                && table.arrive(c) >= moves.arrival(gap.day(), gap.fromPlace(), gap.freeAt(), siteOf[c])
+                && moves.arrival(gap.day(), siteOf[c], table.depart(c), gap.toPlace()) <= gap.dueAt();
     }
 
     /** The chance is the first of a stop. */
@@ -360,7 +392,7 @@ final class RoutePricing {
         }
         for (int to = 0; to < sites; to++) {
             if (wanted[to]) {
-                queueUp(to, second + moves.seconds(site, to),
+                queueUp(to, moves.arrival(gap.day(), site, second, to),
                         value - secondPrice * problem.roads().drivingSeconds(site, to), remembered,
                         driven(labels.driven(label), site, to), label);
             }

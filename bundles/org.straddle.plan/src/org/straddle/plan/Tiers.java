@@ -1,5 +1,8 @@
 package org.straddle.plan;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -26,7 +29,15 @@ final class Tiers {
         }
     }
 
-    /** How many passes from one square are worth anything at most. */
+    /** The same with so many passes more that are worth nothing but may be worked for another reason. */
+    Tiers withMore(int passes) {
+        List<Double> shares = new ArrayList<>();
+        Arrays.stream(share).forEach(shares::add);
+        shares.addAll(Collections.nCopies(passes, 0.0));
+        return passes == 0 ? this : new Tiers(shares);
+    }
+
+    /** How many passes from one square are worth anything, or are worked for a promise, at most. */
     int count() {
         return share.length;
     }

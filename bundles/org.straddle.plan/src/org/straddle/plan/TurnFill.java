@@ -1,12 +1,13 @@
 package org.straddle.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
  * Works as many more passes as pay in a stop whose times are fixed. With falling repeat worths every pass
  * from the same site pays alike, so the most passes are the best: take whichever ends first, again and
- * again, which is known to give the most (interval scheduling).
+ * again, which is known to give the most (interval scheduling). What was promised comes first.
  */
 final class TurnFill {
 
@@ -26,15 +27,19 @@ final class TurnFill {
         List<Chance> turns = new ArrayList<>();
         int from = table.rankEndedBy(fixed.site(), ready);
         int to = table.rankEndedBy(fixed.site(), packUp);
-        int freeFrom = ready;
-        for (int rank = from; rank < to && pays(roster, fixed.site(), turns.size()); rank++) {
-            Chance chance = table.chance(table.atRank(rank));
-            if (chance.start() >= freeFrom && keepsGap(chance, fixed.turns()) && !roster.birdIsTaken(chance)) {
-                turns.add(chance);
-                freeFrom = chance.end() + problem.times().turnGap();
+        for (boolean promised : new boolean[] { true, false }) {
+            for (int rank = from; rank < to; rank++) {
+                Chance chance = table.chance(table.atRank(rank));
+                boolean pays = promised ? table.promised(stay.day(), table.atRank(rank)) > 0
+                        : pays(roster, fixed.site(), turns.size());
+                if (pays && chance.start() >= ready && problem.banned().allows(stay.day(), chance)
+                        && keepsGap(chance, fixed.turns()) && keepsGap(chance, turns) && !roster.birdIsTaken(chance)) {
+                    turns.add(chance);
+                }
             }
         }
         if (!turns.isEmpty()) {
+            turns.sort(Comparator.comparingInt(Chance::start));
             roster.remove(stay);
             roster.add(Stay.of(fixed, turns));
         }
@@ -45,9 +50,9 @@ final class TurnFill {
                 && problem.tiers().next(roster.worked(square) + more) > 0);
     }
 
-    private boolean keepsGap(Chance chance, List<Chance> fixedTurns) {
+    private boolean keepsGap(Chance chance, List<Chance> others) {
         int gap = problem.times().turnGap();
-        return fixedTurns.stream()
+        return others.stream()
                 .allMatch(turn -> chance.end() + gap <= turn.start() || turn.end() + gap <= chance.start());
     }
 }

@@ -65,8 +65,8 @@ final class Uncovered {
         RoadTable roads = problem.roads();
         int driving = fixedOnly.drivingSeconds(gap.day()) - roads.drivingSeconds(gap.fromPlace(), gap.toPlace())
                 + roads.drivingSeconds(gap.fromPlace(), site) + roads.drivingSeconds(site, gap.toPlace());
-        return gap.freeAt() + problem.moveSeconds(gap.fromPlace(), site) <= problem.times().arrivalFor(chance.start())
-                && problem.times().departureAfter(chance.end()) + problem.moveSeconds(site, gap.toPlace()) <= gap.dueAt()
+        return problem.arrival(gap.day(), gap.fromPlace(), gap.freeAt(), site) <= problem.times().arrivalFor(chance.start())
+                && problem.arrival(gap.day(), site, problem.times().departureAfter(chance.end()), gap.toPlace()) <= gap.dueAt()
                 && driving <= problem.days().get(gap.day()).drivingLimit();
     }
 }

@@ -1,0 +1,47 @@
+package org.straddle.plan;
+
+import java.time.Instant;
+import java.util.Objects;
+import java.util.Optional;
+
+import org.straddle.model.Turn;
+
+/**
+ * What a proposal makes of a turn of the present plan, or that it adds one. Turns that are pinned, or began before the
+ * instant from which the plan is made, cannot change and are not listed unless a ban cuts them short.
+ *
+ * @param before   the turn of the present plan; empty when it is added
+ * @param after    the turn of the proposal; empty when it is dropped
+ * @param at       when the turn begins, before or else after
+ * @param sentence the whole of it, for the user
+ */
+public record PlanChange(Kind kind, Optional<Turn> before, Optional<PlannedTurn> after, Instant at, String sentence) {
+
+    /** From the mildest to the hardest for those who rely on the plan. */
+    public enum Kind {
+        /** Same team, site, bird and time. */
+        KEPT("kept"),
+        /** New in the plan. */
+        ADDED("added"),
+        /** Some chasers still get the bird from the square, but by another team, from another site, or at another time. */
+        MOVED("moved"),
+        /** No longer worked. */
+        DROPPED("dropped");
+
+        private final String word;
+
+        Kind(String word) {
+            this.word = word;
+        }
+
+        /** For the user. */
+        public String word() {
+            return word;
+        }
+    }
+
+    public PlanChange {
+        Objects.requireNonNull(kind, "kind");
+        Objects.requireNonNull(sentence, "sentence");
+    }
+}

@@ -1,0 +1,60 @@
+package org.straddle.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/**
+ * Turns that a day is expected to work, because a plan said so, and what each is worth beyond its squares. That makes
+ * a new plan change no more than it gains by: its objective is worth plus what kept promises are worth.
+ */
+final class Promises {
+
+    static final Promises NONE = new Promises(List.of());
+
+    /** @param worth of working exactly this chance on this day, not negative */
+    record Promise(int day, Chance chance, double worth) {
+    }
+
+    private final List<Promise> all;
+    private final Map<Integer, Map<Chance, Double>> byDay = new HashMap<>();
+
+    Promises(List<Promise> promises) {
+        all = List.copyOf(promises);
+        promises.forEach(promise -> byDay.computeIfAbsent(promise.day, day -> new HashMap<>())
+                .merge(promise.chance, promise.worth, Double::sum));
+    }
+
+    boolean isEmpty() {
+        return all.isEmpty();
+    }
+
+    /** No stop keeps more promises than this. */
+    int mostInAStop() {
+        return (int) byDay.values().stream().flatMap(ofDay -> ofDay.keySet().stream()
+                .collect(Collectors.groupingBy(Chance::site, Collectors.counting())).values().stream())
+                .mapToLong(Long::longValue).max().orElse(0);
+    }
+
+    /** The chances promised on a day, by start. */
+    List<Chance> of(int day) {
+        List<Chance> chances = new ArrayList<>(byDay.getOrDefault(day, Map.of()).keySet());
+        chances.sort(Comparator.comparingInt(Chance::start).thenComparingInt(Chance::end)
+                .thenComparingInt(Chance::site).thenComparingInt(Chance::bird));
+        return chances;
+    }
+
+    double worth(int day, Chance turn) {
+        Map<Chance, Double> ofDay = byDay.get(day);
+        return ofDay == null ? 0 : ofDay.getOrDefault(turn, 0.0);
+    }
+
+    /** Of all turns of a stay. */
+    double worth(Stay stay) {
+        Map<Chance, Double> ofDay = byDay.get(stay.day());
+        return ofDay == null ? 0 : stay.turns().stream().mapToDouble(turn -> ofDay.getOrDefault(turn, 0.0)).sum();
+    }
+}
