@@ -38,8 +38,13 @@ public final class Drives {
     }
 
     static List<Drive> of(Team team, Outlook outlook, Itinerary itinerary) {
+        return of(team, outlook, itinerary.of(team));
+    }
+
+    /** Those that a team would have with some stays of its own, planned or only thought of, by time. */
+    public static List<Drive> of(Team team, Outlook outlook, List<Stay> stays) {
         Drives found = new Drives(team, outlook);
-        found.between(itinerary.of(team));
+        found.between(stays);
         return found.drives;
     }
 

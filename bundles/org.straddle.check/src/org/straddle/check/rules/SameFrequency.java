@@ -12,9 +12,6 @@ import org.straddle.model.Bird;
 /** Two teams that share a footprint agreed on nearly the same downlink within a passband. */
 final class SameFrequency extends ScopedRule<Bird> {
 
-    /** Room for one voice of some 3 kHz and for tuning; common practice, no source. A rounding error is allowed for. */
-    private static final double LEAST_APART_KHZ = 5 + 1e-6;
-
     SameFrequency() {
         super(Scope.BIRD, "same-frequency", Severity.BLOCKER, "Teams keep apart within a passband");
     }
@@ -24,8 +21,7 @@ final class SameFrequency extends ScopedRule<Bird> {
         if (bird.getAccess() == Access.PASSBAND) {
             List<Work> agreed = in.itinerary().on(bird).stream().filter(work -> work.turn().getDownlinkMhz() > 0).toList();
             Overlaps.pairs(agreed, Work::window, (a, b) -> {
-                double apartKhz = Math.abs(a.turn().getDownlinkMhz() - b.turn().getDownlinkMhz()) * 1000;
-                if (apartKhz <= LEAST_APART_KHZ) {
+                if (SharedTurns.agreedOnSame(a, b)) {
                     SharedTurns.of(in.outlook(), a, b).ifPresent(shared -> findings.accept(Finding.of(this,
                             Words.sentence(Words.name(a.team())) + " and " + Words.name(b.team()) + " agreed on "
                                     + mhz(a) + " and " + mhz(b) + " MHz on " + Words.name(bird)

@@ -8,6 +8,9 @@ import org.straddle.sky.Window;
 /** When two turns of different teams on one bird meet: both at work and the bird above 0° at both sites. */
 public final class SharedTurns {
 
+    /** Room for one voice of some 3 kHz and for tuning; common practice, no source. A rounding error is allowed for. */
+    private static final double LEAST_APART_KHZ = 5 + 1e-6;
+
     private SharedTurns() {
     }
 
@@ -18,5 +21,11 @@ public final class SharedTurns {
         }
         return a.window().intersection(b.window()).flatMap(
                 both -> outlook.sharedFootprint(a.bird(), both, a.site(), b.site()).stream().findFirst());
+    }
+
+    /** Whether both have agreed on a downlink, and these are too near to each other to be told apart. */
+    public static boolean agreedOnSame(Work a, Work b) {
+        return a.turn().getDownlinkMhz() > 0 && b.turn().getDownlinkMhz() > 0
+                && Math.abs(a.turn().getDownlinkMhz() - b.turn().getDownlinkMhz()) * 1000 <= LEAST_APART_KHZ;
     }
 }

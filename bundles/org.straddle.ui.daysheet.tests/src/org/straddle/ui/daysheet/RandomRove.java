@@ -45,6 +45,7 @@ public final class RandomRove {
         random = new Random(seed);
         event.setZone("Atlantic/Reykjavik");
         event.getPolicies().setBreakAfterMinutes(40);
+        event.getPolicies().setDrivingLimitMinutes(200);
         bases();
         sites();
         birds();
@@ -163,6 +164,7 @@ public final class RandomRove {
                 turn.setStart(pass.pass().aos().plus(minutes(random.nextInt(3) == 0 ? 6 : 1)));
                 turn.setEnd(turn.getStart().plus(Duration.ofMinutes(2)).plus(minutes(8)));
                 turn.setPinned(random.nextInt(10) == 0);
+                turn.setDownlinkMhz(random.nextInt(2) == 0 ? 0 : 435.1 + random.nextInt(3) / 1000.0);
                 stop.getTurns().add(turn);
             }
         }

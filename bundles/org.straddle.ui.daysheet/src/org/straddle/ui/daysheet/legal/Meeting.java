@@ -31,4 +31,13 @@ final class Meeting {
                 : SharedTurns.of(outlook, work, other).map(shared -> new Obstacle("one-channel", Say.team(other.team())
                         + " uses the one channel of " + ThingText.of(work.bird()) + ", " + Say.during(shared)));
     }
+
+    /** Two teams on one passband need frequencies of their own. */
+    static Optional<Obstacle> frequency(Outlook outlook, Work work, Work other) {
+        return work.bird() != other.bird() || work.bird().getAccess() != Access.PASSBAND
+                || !SharedTurns.agreedOnSame(work, other) ? Optional.empty()
+                : SharedTurns.of(outlook, work, other).map(shared -> new Obstacle("same-frequency",
+                        Say.team(other.team()) + " is on the same frequency of " + ThingText.of(work.bird()) + ", "
+                                + Say.during(shared)));
+    }
 }

@@ -174,22 +174,42 @@ final class StopTrial {
     private void drives(Stay stay, List<Obstacle> obstacles) {
         List<Stay> lane = new ArrayList<>(others(stay.team()).toList());
         lane.add(stay);
-        tellDrives(lane, obstacles);
+        List<Drive> drives = drives(stay.team(), lane);
+        tellTooLong(drives, obstacles);
+        tellLimit(stay, drives, obstacles);
         Team before = stop.getTeam();
         if (before != null && before != stay.team()) {
-            tellDrives(others(before).toList(), obstacles);
+            tellTooLong(drives(before, others(before).toList()), obstacles);
         }
     }
 
+    private List<Drive> drives(Team team, List<Stay> lane) {
+        return Drives.of(team, outlook,
+                lane.stream().sorted((a, b) -> Window.IN_TIME_ORDER.compare(a.window(), b.window())).toList());
+    }
+
     /** Also of drives past the gap that the stop left: with fewer stops there may be a longer way. */
-    private void tellDrives(List<Stay> lane, List<Obstacle> obstacles) {
-        List<Stay> ordered = lane.stream().sorted((a, b) -> Window.IN_TIME_ORDER.compare(a.window(), b.window())).toList();
-        for (Drive drive : Drives.of(outlook, new Itinerary(ordered))) {
+    private void tellTooLong(List<Drive> drives, List<Obstacle> obstacles) {
+        for (Drive drive : drives) {
             if (isTooLong(drive) && (ends(drive).contains(stop.getId()) || !tooLongNow.contains(ends(drive)))) {
                 obstacles.add(new Obstacle("leg-too-long", "leg from " + drive.from() + " to " + drive.to() + " needs "
                         + Say.need(drive.leg().total()) + ", gap is " + Say.have(drive.time())));
             }
         }
+    }
+
+    /** On the day of the stop. */
+    private void tellLimit(Stay stay, List<Drive> drives, List<Obstacle> obstacles) {
+        Duration limit = outlook.policies().drivingLimit();
+        drives.stream().filter(drive -> ends(drive).contains(stop.getId())).flatMap(drive -> drive.day().stream())
+                .distinct().forEach(day -> {
+                    Duration driving = drives.stream().filter(drive -> drive.day().filter(day::equals).isPresent())
+                            .map(drive -> drive.leg().driving()).reduce(Duration.ZERO, Duration::plus);
+                    if (driving.compareTo(limit) > 0) {
+                        obstacles.add(new Obstacle("driving-limit", Say.team(stay.team()) + " would drive "
+                                + Say.need(driving) + " that day; the limit is " + Say.have(limit)));
+                    }
+                });
     }
 
     private static boolean isTooLong(Drive drive) {
@@ -220,6 +240,7 @@ final class StopTrial {
                 Meeting.gap(outlook, work, other).ifPresent(obstacles::add);
                 if (stop.getTeam() == null || other.team() == stop.getTeam()) {
                     Meeting.channel(outlook, work, other).ifPresent(obstacles::add);
+                    Meeting.frequency(outlook, work, other).ifPresent(obstacles::add);
                 }
             }
             bans.onTurn(stay.team(), site, work.bird(), work.window()).stream().filter(ban -> ban.getBird() != null)

@@ -58,6 +58,7 @@ final class TurnTrial {
         for (Work other : others) {
             Meeting.gap(outlook, work, other).ifPresent(obstacles::add);
             Meeting.channel(outlook, work, other).ifPresent(obstacles::add);
+            Meeting.frequency(outlook, work, other).ifPresent(obstacles::add);
         }
         for (Ban ban : bans.onTurn(stay.team(), stay.site(), bird, window)) {
             obstacles.add(StopTrial.banned(ban));
