@@ -126,7 +126,7 @@ final class GeoJsonMap {
                     features();
                 }
                 case "properties" -> members.properties = properties();
-                case "crs" -> referenceSystem();
+                case "crs" -> GeoJsonReference.requireDegrees(parser, source);
                 default -> parser.skipChildren();
             }
         }
@@ -183,26 +183,6 @@ final class GeoJsonMap {
             }
         }
         return telling;
-    }
-
-    /** The 2008 specification allowed others; RFC 7946 section 4 knows WGS-84 alone. */
-    private void referenceSystem() throws IOException {
-        int line = line();
-        String name = "";
-        int depth = 0;
-        for (JsonToken token = parser.currentToken(); token != null; token = parser.nextToken()) {
-            depth += token.isStructStart() ? 1 : token.isStructEnd() ? -1 : 0;
-            if (token == JsonToken.VALUE_STRING && "name".equals(parser.currentName())) {
-                name = parser.getText();
-            }
-            if (depth == 0) {
-                break;
-            }
-        }
-        if (!name.isEmpty() && !name.matches("(?i).*(CRS:?84|[:/]4326)")) {
-            throw source.refuse(line, "the coordinates are in " + (name.length() > 60 ? name.substring(0, 60) + "…" : name) + ".",
-                    "Save the file in WGS-84 degrees, as RFC 7946 wants it.");
-        }
     }
 
     /** An array of coordinates whose opening bracket is the current token. */

@@ -1,12 +1,14 @@
 package org.straddle.exchange;
 
+import java.util.Optional;
+
 import org.straddle.grid.GeoPosition;
 import org.straddle.grid.Geodesic;
 import org.straddle.grid.MapFeature;
 
 /**
- * Whether a map seems to have latitude and longitude in the wrong order though both are in range, judged by a place
- * that it should be near.
+ * Whether a file seems to have latitude and longitude in the wrong order, though both may be in range, judged by a
+ * place that it should be near.
  */
 public final class SwapHint {
 
@@ -24,5 +26,38 @@ public final class SwapHint {
             return false;
         }
         return Geodesic.distanceM(new GeoPosition(position.longitudeDeg(), position.latitudeDeg()), near) < FAR_M;
+    }
+
+    /**
+     * True when swapping would bring positions into range that are out of it and lose none, or would bring nine of
+     * ten near the place while nine of ten are far from it.
+     */
+    static boolean seemsSwapped(SourceTable table, SiteMapping mapping, Optional<GeoPosition> near) {
+        Count written = Count.of(table, mapping, CoordinateOrder.OF_THE_FORMAT, near);
+        Count swapped = Count.of(table, mapping, CoordinateOrder.SWAPPED, near);
+        if (written.refused != swapped.refused) {
+            return written.refused > swapped.refused && swapped.refused * 10 <= written.refused;
+        }
+        return near.isPresent() && swapped.placed > 0 && written.near * 10 <= written.placed && swapped.near * 10 >= swapped.placed * 9;
+    }
+
+    /** @param refused lines out of range that fit the other way round */
+    private record Count(int placed, int near, int refused) {
+
+        static Count of(SourceTable table, SiteMapping mapping, CoordinateOrder order, Optional<GeoPosition> place) {
+            int placed = 0;
+            int near = 0;
+            int refused = 0;
+            for (SourceTable.Row row : table.rows()) {
+                try {
+                    Optional<GeoPosition> position = SiteValues.read(table, row, mapping, order).position().map(read -> read.position());
+                    placed += position.isPresent() ? 1 : 0;
+                    near += position.isPresent() && place.isPresent() && Geodesic.distanceM(position.get(), place.get()) < FAR_M ? 1 : 0;
+                } catch (SiteValues.Refusal e) {
+                    refused += e.fitsSwapped() ? 1 : 0;
+                }
+            }
+            return new Count(placed, near, refused);
+        }
     }
 }

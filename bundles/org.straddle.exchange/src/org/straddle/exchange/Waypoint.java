@@ -1,7 +1,11 @@
 package org.straddle.exchange;
 
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 import org.straddle.grid.Candidate;
@@ -13,22 +17,45 @@ import org.straddle.model.Site;
 /**
  * A named place to take along in a receiver or to show on a map.
  *
+ * @param altitudeM   if it is known
  * @param description one line, may be empty
  * @param type        what it is, in a word or two; may be empty
+ * @param more        strings, numbers and lists of strings by name, for formats that carry properties of one's own
  */
-public record Waypoint(GeoPosition position, String name, String description, String type) {
+public record Waypoint(GeoPosition position, OptionalDouble altitudeM, String name, String description, String type,
+        Map<String, Object> more) {
 
     public Waypoint {
         Objects.requireNonNull(position, "position");
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(description, "description");
         Objects.requireNonNull(type, "type");
+        more = new LinkedHashMap<>(more);
     }
 
-    /** @throws IllegalArgumentException if the site is nowhere on Earth */
+    public Waypoint(GeoPosition position, String name, String description, String type) {
+        this(position, OptionalDouble.empty(), name, description, type, Map.of());
+    }
+
+    /** @throws IllegalArgumentException naming the site if it is nowhere on Earth */
     public static Waypoint of(Site site) {
-        return new Waypoint(new GeoPosition(site.getLatitudeDeg(), site.getLongitudeDeg()),
-                Objects.toString(site.getName(), ""), String.join(" ", site.getSquares()), "site");
+        String name = Objects.toString(site.getName(), "");
+        GeoPosition position;
+        try {
+            position = new GeoPosition(site.getLatitudeDeg(), site.getLongitudeDeg());
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException("Site " + name + " has no position on Earth: " + e.getMessage() + " Correct it first.", e);
+        }
+        String kind = site.getKind() == null ? "" : site.getKind().getLiteral();
+        Map<String, Object> more = new LinkedHashMap<>();
+        more.put("id", Objects.toString(site.getId(), ""));
+        more.put("kind", kind);
+        more.put("squares", List.copyOf(site.getSquares()));
+        if (Double.isFinite(site.getMarkErrorM())) {
+            more.put("markErrorM", site.getMarkErrorM());
+        }
+        return new Waypoint(position, Double.isFinite(site.getAltitudeM()) ? OptionalDouble.of(site.getAltitudeM()) : OptionalDouble.empty(),
+                name, String.join(" ", site.getSquares()), kind, more);
     }
 
     public static Waypoint of(RankedCandidate ranked) {

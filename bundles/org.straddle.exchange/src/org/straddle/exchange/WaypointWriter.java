@@ -5,7 +5,9 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
@@ -19,13 +21,14 @@ public final class WaypointWriter {
     private WaypointWriter() {
     }
 
-    /** GPX 1.1. Its schema fixes the order: name, description, type. */
+    /** GPX 1.1. Its schema fixes the order: height, name, description, type. */
     public static String gpx(List<Waypoint> waypoints) {
         StringBuilder xml = new StringBuilder("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
                 + "<gpx version=\"1.1\" creator=\"Straddle\" xmlns=\"http://www.topografix.com/GPX/1/1\">\n");
         for (Waypoint waypoint : waypoints) {
             xml.append("  <wpt lat=\"").append(degrees(waypoint.position().latitudeDeg())).append("\" lon=\"")
                     .append(longitude(waypoint)).append("\">\n");
+            waypoint.altitudeM().ifPresent(altitudeM -> element(xml, "ele", plain(altitudeM)));
             element(xml, "name", waypoint.name());
             element(xml, "desc", waypoint.description());
             element(xml, "type", waypoint.type());
@@ -62,12 +65,20 @@ public final class WaypointWriter {
                 json.writeArrayFieldStart("coordinates");
                 json.writeNumber(longitude(waypoint));
                 json.writeNumber(degrees(waypoint.position().latitudeDeg()));
+                if (waypoint.altitudeM().isPresent()) {
+                    json.writeNumber(plain(waypoint.altitudeM().getAsDouble()));
+                }
                 json.writeEndArray();
                 json.writeEndObject();
                 json.writeObjectFieldStart("properties");
                 json.writeStringField("name", waypoint.name());
-                json.writeStringField("description", waypoint.description());
-                json.writeStringField("type", waypoint.type());
+                if (waypoint.more().isEmpty()) {
+                    json.writeStringField("description", waypoint.description());
+                    json.writeStringField("type", waypoint.type());
+                }
+                for (Map.Entry<String, Object> property : waypoint.more().entrySet()) {
+                    property(json, property.getKey(), property.getValue());
+                }
                 json.writeEndObject();
                 json.writeEndObject();
             }
@@ -77,6 +88,25 @@ public final class WaypointWriter {
             throw new UncheckedIOException(e);
         }
         return text + "\n";
+    }
+
+    private static void property(JsonGenerator json, String name, Object value) throws IOException {
+        if (value instanceof Double number) {
+            json.writeFieldName(name);
+            json.writeNumber(plain(number));
+        } else if (value instanceof Collection<?> list) {
+            json.writeArrayFieldStart(name);
+            for (Object each : list) {
+                json.writeString(each.toString());
+            }
+            json.writeEndArray();
+        } else {
+            json.writeStringField(name, value.toString());
+        }
+    }
+
+    private static String plain(double value) {
+        return new BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString();
     }
 
     private static String degrees(double degrees) {
