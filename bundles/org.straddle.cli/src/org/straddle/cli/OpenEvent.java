@@ -42,6 +42,11 @@ final class OpenEvent implements AutoCloseable {
         return folder.event();
     }
 
+    /** Its folder, once {@link #event()} or {@link #toChange()} was called. */
+    EventFolder folder() {
+        return folder;
+    }
+
     @Override
     public void close() {
         if (folder != null) {

@@ -94,7 +94,7 @@ class ElementImportTest {
     void oneStepForwardAndBack() throws IOException {
         Path week = file("Week.TLE", "A\r\n" + SET_00005 + SET_23581);
         ElementImport result = imported(false, week);
-        assertEquals("1 element set for 1 bird; 0 already known; 1 of birds that the event does not have.", result.summary());
+        assertEquals("1 element set for 1 bird. 1 element set belongs to a bird that the event does not have.", result.summary());
         assertEquals(23581, result.unmatched().get(0).catalogueNumber());
         assertTrue(bird.getElementSets().isEmpty());
         execute(result);
@@ -149,7 +149,7 @@ class ElementImportTest {
     @Test
     void unknownBirdsAreAddedOnDemand() throws IOException {
         ElementImport result = imported(true, file("a.omm", KVN_23581 + KVN_23581.replace("064T", "065T")));
-        assertEquals("2 element sets for 1 bird (1 new); 0 already known; 0 of birds that the event does not have.", result.summary());
+        assertEquals("2 element sets for 1 bird (1 new).", result.summary());
         execute(result);
         Bird added = event.getBirds().get(1);
         assertEquals("23581 23581 " + BirdState.UNKNOWN + " 2",

@@ -154,15 +154,27 @@ public final class ElementImport {
         return additions.isEmpty();
     }
 
-    /** One sentence for the user. */
+    /** What would change and what is left out, in plain sentences for the user. */
     public String summary() {
-        long fresh = byBird.values().stream().filter(each -> each.get(0).newBird()).count();
-        long conflicts = known.stream().filter(each -> !each.same()).count();
-        return count(additions.size(), "element set") + " for " + count(byBird.size(), "bird")
-                + (fresh > 0 ? " (" + fresh + " new)" : "") + "; " + known.size() + " already known"
-                + (conflicts > 0 ? ", of which " + conflicts + " with another orbit at the same epoch (the stored one stays)"
-                        : "")
-                + "; " + unmatched.size() + " of birds that the event does not have.";
+        StringBuilder told = new StringBuilder();
+        if (isEmpty()) {
+            told.append("Nothing to import: no element set is new for a bird of the event.");
+        } else {
+            long fresh = byBird.values().stream().filter(each -> each.get(0).newBird()).count();
+            told.append(count(additions.size(), "element set")).append(" for ").append(count(byBird.size(), "bird"))
+                    .append(fresh > 0 ? " (" + fresh + " new)." : ".");
+        }
+        if (!known.isEmpty()) {
+            long conflicts = known.stream().filter(each -> !each.same()).count();
+            told.append(' ').append(known.size()).append(known.size() == 1 ? " is" : " are").append(" already known")
+                    .append(conflicts > 0 ? ", " + conflicts + " of them with another orbit at the same epoch (the stored one stays)." : ".");
+        }
+        if (!unmatched.isEmpty()) {
+            told.append(' ').append(count(unmatched.size(), "element set"))
+                    .append(unmatched.size() == 1 ? " belongs to a bird that the event does not have."
+                            : " belong to birds that the event does not have.");
+        }
+        return told.toString();
     }
 
     private static String count(int number, String what) {

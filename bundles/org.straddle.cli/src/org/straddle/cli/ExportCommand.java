@@ -1,0 +1,115 @@
+package org.straddle.cli;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.List;
+import java.util.Locale;
+
+import org.straddle.exchange.LayerSource;
+import org.straddle.exchange.MapFile;
+import org.straddle.exchange.MapWriter;
+import org.straddle.exchange.SiteWriter;
+import org.straddle.exchange.TeamRoute;
+import org.straddle.exchange.Waypoint;
+import org.straddle.exchange.WaypointWriter;
+import org.straddle.model.Event;
+import org.straddle.model.Team;
+import org.straddle.store.EventFolder;
+
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** {@code export EVENT}: sites, a team's way or a layer as a file for other programs. */
+@Command(name = "export", description = {
+    "Write the sites of the event as CSV, GPX waypoints or GeoJSON points; the way of a team as a GPX route;",
+    "or a layer as GPX tracks or GeoJSON. What import reads back is unchanged." })
+final class ExportCommand extends EventCommand {
+
+    @Option(names = "--format", paramLabel = "FORMAT",
+            description = "${COMPLETION-CANDIDATES} (default: as the ending of --out says, else CSV for sites and GPX otherwise).")
+    private SiteWriter.Format format;
+
+    @Option(names = "--out", paramLabel = "FILE", description = "A new file (default: print it).")
+    private Path out;
+
+    @ArgGroup(exclusive = true)
+    private What what = new What();
+
+    private static final class What {
+
+        @Option(names = "--team", paramLabel = "TEAM", description = "The way of a team, by name or number.")
+        private String team;
+
+        @Option(names = "--layer", paramLabel = "LAYER", description = "A layer, by its title or file.")
+        private String layer;
+    }
+
+    @Override
+    int work() throws Exception {
+        Event event = opened.event();
+        String text = what.team != null ? route(event) : what.layer != null ? layer(opened.folder()) : sites(event);
+        if (out == null) {
+            out().print(text);
+        } else {
+            Files.writeString(out, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+        }
+        return StraddleCommand.DONE;
+    }
+
+    private SiteWriter.Format format(SiteWriter.Format otherwise) {
+        if (format != null || out == null) {
+            return format == null ? otherwise : format;
+        }
+        String name = out.toString().toLowerCase(Locale.ROOT);
+        for (SiteWriter.Format each : SiteWriter.Format.values()) {
+            if (name.endsWith(each.extension())) {
+                return each;
+            }
+        }
+        throw new WrongInput("--out " + out + " does not tell the format.\nGive it an ending .csv, .gpx or .geojson, or give --format.");
+    }
+
+    private String sites(Event event) {
+        if (event.getSites().isEmpty()) {
+            throw new WrongInput("The event has no sites to export.\nBring some in with import, or find places with lines.");
+        }
+        try {
+            return SiteWriter.write(event.getSites(), format(SiteWriter.Format.CSV));
+        } catch (IllegalArgumentException e) {
+            throw new WrongInput(e.getMessage());
+        }
+    }
+
+    private String route(Event event) {
+        List<Team> teams = event.getTeams();
+        Team team = teams.stream().filter(each -> what.team.equals(String.valueOf(each.getNumber()))).findFirst()
+                .orElseGet(() -> OpenEvent.named(what.team, teams, Team::getName, "team"));
+        if (format(SiteWriter.Format.GPX) != SiteWriter.Format.GPX) {
+            throw new WrongInput("The way of a team goes out as GPX alone.\nGive --format gpx, or leave it out.");
+        }
+        try {
+            List<Waypoint> way = TeamRoute.of(event, team);
+            if (way.isEmpty()) {
+                throw new WrongInput("The plan has no stops for team " + team.getNumber() + ".\nMake a plan first.");
+            }
+            return WaypointWriter.gpxRoute(team.getNumber() + " " + team.getName(), way);
+        } catch (IllegalArgumentException e) {
+            throw new WrongInput(e.getMessage());
+        }
+    }
+
+    private String layer(EventFolder folder) throws Exception {
+        List<LayerSource> layers = LayerSource.of(folder);
+        LayerSource source = layers.stream().filter(each -> each.file().name().equals(what.layer)).findFirst()
+                .orElseGet(() -> OpenEvent.named(what.layer, layers, LayerSource::title, "layer"));
+        MapFile map = source.read(new ConsoleProgress(err()));
+        return switch (format(SiteWriter.Format.GPX)) {
+            case GPX -> MapWriter.gpx(map.features());
+            case GEOJSON -> MapWriter.geoJson(map.features());
+            case CSV -> throw new WrongInput("A layer goes out as GPX or GeoJSON.\nGive --format gpx or --format geojson.");
+        };
+    }
+}

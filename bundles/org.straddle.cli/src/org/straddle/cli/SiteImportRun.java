@@ -1,0 +1,131 @@
+package org.straddle.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+import org.straddle.exchange.CoordinateOrder;
+import org.straddle.exchange.SiteChange;
+import org.straddle.exchange.SiteField;
+import org.straddle.exchange.SiteImport;
+import org.straddle.exchange.SiteKey;
+import org.straddle.exchange.SiteMapping;
+import org.straddle.exchange.SourceTable;
+import org.straddle.store.EventFolder;
+
+import picocli.CommandLine.Option;
+
+/** The part of {@link ImportCommand} that brings in sites: prints what changes, line by line, and does it. */
+final class SiteImportRun {
+
+    private static final String PASSED_OVER = "none";
+
+    @Option(names = "--map", paramLabel = "COLUMN=FIELD",
+            description = { "What a column says: name, position (in any form, or a locator), latitude, longitude, altitude, error, kind,",
+                "squares, id, or none to pass it over (default: guessed from names and content, and printed)." })
+    private Map<String, String> map = Map.of();
+
+    @Option(names = "--match", paramLabel = "name|id|METRES",
+            description = "How to know the sites that the event has: by name, by id, or by a position so near (default: id, else name).")
+    private String match;
+
+    @Option(names = "--partial", description = "Leave out lines that are refused, and take the others.")
+    private boolean partial;
+
+    private Rows rows;
+
+    /** @param swap null when the user says nothing of it */
+    int run(EventFolder folder, List<Path> files, Boolean swap, boolean dryRun, Rows printed, PrintWriter out, PrintWriter err)
+            throws Exception {
+        rows = printed;
+        for (Path file : files) {
+            run(folder, file, swap, out, err);
+        }
+        if (!dryRun) {
+            folder.save();
+        } else if (rows.forPeople()) {
+            out.println("Nothing was changed.");
+        }
+        return StraddleCommand.DONE;
+    }
+
+    private void run(EventFolder folder, Path file, Boolean swap, PrintWriter out, PrintWriter err) throws Exception {
+        SourceTable table = SourceTable.read(file, new ConsoleProgress(err));
+        table.remarks().forEach(remark -> err.println(table.name() + ": " + remark));
+        SiteMapping mapping = mapping(table);
+        SiteImport found = found(folder, table, mapping, Boolean.TRUE.equals(swap) ? CoordinateOrder.SWAPPED : CoordinateOrder.OF_THE_FORMAT);
+        if (rows.forPeople()) {
+            out.println("Columns: " + told(table, mapping));
+        }
+        rows.print(preview(found), out);
+        if (rows.forPeople()) {
+            out.println(found.summary());
+        }
+        if (swap == null && found.swapOffered()) {
+            throw new WrongInput(table.name() + ": latitude and longitude seem to have changed places; nothing was changed."
+                    + "\nGive --swap to read them so, or --no-swap to take them as they are.");
+        }
+        if (!found.refused().isEmpty() && !partial) {
+            SiteChange.Refused first = found.refused().get(0);
+            throw new WrongInput(table.name() + ", line " + first.line() + ": " + first.reason() + "; nothing was changed."
+                    + "\nCorrect the file, or give --partial to leave out the " + found.refused().size()
+                    + (found.refused().size() == 1 ? " line that is refused." : " lines that are refused."));
+        }
+        Edit.execute(found::command);
+    }
+
+    private SiteImport found(EventFolder folder, SourceTable table, SiteMapping mapping, CoordinateOrder order) {
+        try {
+            return SiteImport.of(folder.event(), table, mapping, order, match == null ? mapping.usualKey() : SiteKey.parse(match));
+        } catch (IllegalArgumentException e) {
+            throw new WrongInput(table.name() + ": " + e.getMessage() + "\nUse --map COLUMN=FIELD and --match; the columns are: "
+                    + String.join(", ", table.columns()));
+        }
+    }
+
+    private SiteMapping mapping(SourceTable table) {
+        SiteMapping mapping = SiteMapping.guess(table);
+        for (Map.Entry<String, String> each : map.entrySet()) {
+            String column = table.columns().stream().filter(name -> name.equalsIgnoreCase(each.getKey().strip())).findFirst()
+                    .orElseThrow(() -> new WrongInput(table.name() + " has no column " + each.getKey() + ".\nThe columns are: "
+                            + String.join(", ", table.columns())));
+            try {
+                mapping = mapping.with(column, each.getValue().equalsIgnoreCase(PASSED_OVER) ? null : SiteField.parse(each.getValue()));
+            } catch (IllegalArgumentException e) {
+                throw new WrongInput("--map " + each.getKey() + "=" + each.getValue() + ": " + e.getMessage());
+            }
+        }
+        return mapping;
+    }
+
+    private static String told(SourceTable table, SiteMapping mapping) {
+        Map<Boolean, List<String>> parted = table.columns().stream().collect(Collectors.partitioningBy(
+                column -> mapping.field(column).isPresent()));
+        String used = parted.get(true).stream().map(column -> column + " → " + mapping.field(column).orElseThrow().word())
+                .collect(Collectors.joining(", "));
+        return used + (parted.get(false).isEmpty() ? "" : "; passed over: " + String.join(", ", parted.get(false)));
+    }
+
+    private static Table preview(SiteImport found) {
+        Table table = new Table(Table.column("line", "Line"), Table.column("change", "Change"), Table.column("site", "Site"),
+                Table.column("field", "Field"), Table.column("was", "Was"), Table.column("now", "Will be"));
+        for (SiteChange change : found.changes()) {
+            if (change instanceof SiteChange.New added) {
+                details(table, change.line(), "new", added.name(), added.details());
+            } else if (change instanceof SiteChange.Changed changed) {
+                details(table, change.line(), "changed", changed.name(), changed.details());
+            } else if (change instanceof SiteChange.Unchanged) {
+                table.row(change.line(), "unchanged", change.name(), null, null, null);
+            } else if (change instanceof SiteChange.Refused refused) {
+                table.row(change.line(), "refused", change.name(), null, null, refused.reason());
+            }
+        }
+        return table;
+    }
+
+    private static void details(Table table, int line, String change, String site, List<SiteChange.Detail> details) {
+        details.forEach(detail -> table.row(line, change, site, detail.field().word(), detail.was(), detail.now()));
+    }
+}

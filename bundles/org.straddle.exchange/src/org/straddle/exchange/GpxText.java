@@ -1,0 +1,85 @@
+package org.straddle.exchange;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+import org.straddle.grid.GeoPosition;
+
+/** GPX 1.1 as it grows. The schema fixes the order of what is in it: waypoints, routes, tracks. */
+final class GpxText {
+
+    /** One centimetre; presence is argued in metres. */
+    private static final int DECIMALS = 7;
+
+    private final StringBuilder xml = new StringBuilder("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
+            + "<gpx version=\"1.1\" creator=\"Straddle\" xmlns=\"http://www.topografix.com/GPX/1/1\">\n");
+    private String indent = "  ";
+
+    /** A point with what it says of itself, in the order of the schema: height, name, description, type. */
+    void waypoint(String tag, Waypoint waypoint) {
+        xml.append(indent).append('<').append(tag).append(attributes(waypoint.position())).append(">\n");
+        indent += "  ";
+        waypoint.altitudeM().ifPresent(altitudeM -> element("ele", plain(altitudeM)));
+        element("name", waypoint.name());
+        element("desc", waypoint.description());
+        element("type", waypoint.type());
+        indent = indent.substring(2);
+        end(tag);
+    }
+
+    void point(String tag, GeoPosition position) {
+        xml.append(indent).append('<').append(tag).append(attributes(position)).append("/>\n");
+    }
+
+    void begin(String tag) {
+        xml.append(indent).append('<').append(tag).append(">\n");
+        indent += "  ";
+    }
+
+    /** Ends what {@link #begin} began. */
+    void finish(String tag) {
+        indent = indent.substring(2);
+        end(tag);
+    }
+
+    private void end(String tag) {
+        xml.append(indent).append("</").append(tag).append(">\n");
+    }
+
+    /** Nothing for an empty value. */
+    void element(String name, String value) {
+        if (!value.isEmpty()) {
+            xml.append(indent).append('<').append(name).append('>').append(escaped(value)).append("</").append(name).append(">\n");
+        }
+    }
+
+    /** The whole; call it once. */
+    String text() {
+        return xml.append("</gpx>\n").toString();
+    }
+
+    private static String attributes(GeoPosition position) {
+        return " lat=\"" + degrees(position.latitudeDeg()) + "\" lon=\"" + longitude(position) + "\"";
+    }
+
+    static String degrees(double degrees) {
+        return new BigDecimal(degrees).setScale(DECIMALS, RoundingMode.HALF_EVEN).toPlainString();
+    }
+
+    /** The schema ends below 180, to which a longitude may round up. */
+    static String longitude(GeoPosition position) {
+        String degrees = degrees(position.longitudeDeg());
+        return degrees.startsWith("180") ? "-" + degrees : degrees;
+    }
+
+    /** All digits, no exponent. */
+    static String plain(double value) {
+        return new BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString();
+    }
+
+    /** What XML 1.0 section 2.2 has no characters for becomes a blank. */
+    private static String escaped(String text) {
+        return text.replaceAll("[^\\t\\n\\r\\x20-\\uD7FF\\uE000-\\uFFFD\\x{10000}-\\x{10FFFF}]", " ").replace("&", "&amp;")
+                .replace("<", "&lt;").replace(">", "&gt;");
+    }
+}

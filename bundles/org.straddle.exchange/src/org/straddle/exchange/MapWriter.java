@@ -1,0 +1,121 @@
+package org.straddle.exchange;
+
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.OptionalDouble;
+
+import org.straddle.grid.MapFeature;
+import org.straddle.grid.Trace;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+
+/** Writes what {@link MapReader} reads, as text in UTF-8. */
+public final class MapWriter {
+
+    private MapWriter() {
+    }
+
+    /**
+     * GPX 1.1: points as waypoints, lines as tracks with a segment for each part. GPX knows no areas: their rings
+     * become tracks.
+     */
+    public static String gpx(List<MapFeature> features) {
+        GpxText gpx = new GpxText();
+        for (MapFeature feature : features) {
+            if (feature.shape() == MapFeature.Shape.POINTS) {
+                feature.parts().forEach(part -> part.positions().forEach(position -> gpx.waypoint("wpt",
+                        new Waypoint(position, OptionalDouble.empty(), feature.name(), "", role(feature), java.util.Map.of()))));
+            }
+        }
+        for (MapFeature feature : features) {
+            if (feature.shape() != MapFeature.Shape.POINTS) {
+                gpx.begin("trk");
+                gpx.element("name", feature.name());
+                gpx.element("type", role(feature));
+                for (Trace part : feature.parts()) {
+                    gpx.begin("trkseg");
+                    part.positions().forEach(position -> gpx.point("trkpt", position));
+                    gpx.finish("trkseg");
+                }
+                gpx.finish("trk");
+            }
+        }
+        return gpx.text();
+    }
+
+    private static String role(MapFeature feature) {
+        return feature.role().map(Object::toString).orElse("");
+    }
+
+    /**
+     * A FeatureCollection of RFC 7946. Rings of an area go out as polygons of their own when there are several: which
+     * of them are holes is not known here.
+     */
+    public static String geoJson(List<MapFeature> features) {
+        StringWriter text = new StringWriter();
+        try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
+            json.writeStartObject();
+            json.writeStringField("type", "FeatureCollection");
+            json.writeArrayFieldStart("features");
+            for (MapFeature feature : features) {
+                json.writeRaw("\n");
+                json.writeStartObject();
+                json.writeStringField("type", "Feature");
+                json.writeObjectFieldStart("properties");
+                json.writeStringField("name", feature.name());
+                if (feature.role().isPresent()) {
+                    json.writeStringField("role", role(feature));
+                }
+                json.writeEndObject();
+                json.writeFieldName("geometry");
+                geometry(json, feature);
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+            json.writeEndObject();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return text + "\n";
+    }
+
+    private static void geometry(JsonGenerator json, MapFeature feature) throws IOException {
+        String type = switch (feature.shape()) {
+            case POINTS -> "MultiPoint";
+            case LINES -> "MultiLineString";
+            case AREA -> "MultiPolygon";
+        };
+        json.writeStartObject();
+        json.writeStringField("type", type);
+        json.writeArrayFieldStart("coordinates");
+        for (Trace part : feature.parts()) {
+            if (feature.shape() == MapFeature.Shape.POINTS) {
+                positions(json, part);
+                continue;
+            }
+            json.writeStartArray();
+            if (feature.shape() == MapFeature.Shape.AREA) {
+                json.writeStartArray();
+                positions(json, part);
+                json.writeEndArray();
+            } else {
+                positions(json, part);
+            }
+            json.writeEndArray();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private static void positions(JsonGenerator json, Trace part) throws IOException {
+        for (int i = 0; i < part.size(); i++) {
+            json.writeStartArray();
+            json.writeNumber(GpxText.degrees(part.longitudeDeg(i)));
+            json.writeNumber(GpxText.degrees(part.latitudeDeg(i)));
+            json.writeEndArray();
+        }
+    }
+}
