@@ -80,6 +80,13 @@ record RuleCase(String rule, LocalDate day, String wrong, String right) {
                 of("elements-too-old", "Tern -elementSets +elementSets catalogueNumber=1 epoch=15d12:00 meanMotionRevPerDay=14",
                         "Tern -elementSets +elementSets catalogueNumber=1 epoch=14d00:00 meanMotionRevPerDay=14"),
                 of("elements-of-another-bird", "Tern catalogueNumber=77", "Tern -catalogueNumber"),
+                // a pass near the epoch; and the same bird eight hours from it
+                of("earth-orientation-missing", "A: S1 06:00-22:00 [Auk pass3+0/+0]",
+                        "A: S1 06:00-22:00 [Auk pass3+0/+0] / earth 2031-06-01/2031-07-01"),
+                of("earth-orientation-missing", "A: S1 06:00-22:00 [Auk pass3+0/+0]",
+                        "A: S1 06:00-22:00 [Auk pass9+0/+0]"),
+                of("earth-orientation-stale", "earth 2031-05-01/2031-06-21", "earth 2031-05-01/2031-06-22"),
+                of("earth-orientation-stale", "earth 2031-06-22/2031-07-22", ""),
                 of("catalogue-number-twice", "Tern catalogueNumber=2", "Tern catalogueNumber=77"),
                 of("bird-not-working", "Tern state=not_working / A: S1 10:00-11:00 [Tern 10:20-10:30]",
                         "Tern state=not_working / A: S1 10:00-11:00 [Skua 10:20-10:30]"),

@@ -29,10 +29,10 @@ class RulesTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("cases")
     void findsWhatIsWrongAndOnlyThat(RuleCase example) {
-        List<Finding> wrong = findings(example.rule(), Sketch.of(example.day(), example.wrong()));
+        List<Finding> wrong = findings(example.rule(), Sketch.outlook(example.day(), example.wrong()));
         assertFalse(wrong.isEmpty(), "must find: " + example.wrong());
         wrong.forEach(RulesTest::assertWellFormed);
-        assertEquals(List.of(), sentences(findings(example.rule(), Sketch.of(example.day(), example.right()))),
+        assertEquals(List.of(), sentences(findings(example.rule(), Sketch.outlook(example.day(), example.right()))),
                 "must not find: " + example.right());
     }
 
@@ -59,10 +59,10 @@ class RulesTest {
         assertEquals(List.of(), sentences(Checks.standard().run(Outlook.of(event, null), null)));
     }
 
-    private static List<Finding> findings(String rule, Event event) {
+    private static List<Finding> findings(String rule, Outlook outlook) {
         Rule found = RULES.stream().filter(r -> r.id().equals(rule)).findFirst().orElse(null);
         assertNotNull(found, "no rule " + rule);
-        return new Checks(List.of(found)).run(Outlook.of(event, null), null);
+        return new Checks(List.of(found)).run(outlook, null);
     }
 
     private static List<String> sentences(List<Finding> findings) {

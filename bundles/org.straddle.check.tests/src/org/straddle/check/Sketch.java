@@ -1,12 +1,15 @@
 package org.straddle.check;
 
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -27,6 +30,8 @@ import org.straddle.model.StraddlePackage;
 import org.straddle.model.Team;
 import org.straddle.model.Turn;
 import org.straddle.outlook.Outlook;
+import org.straddle.sky.EarthOrientation;
+import org.straddle.sky.PassSearch;
 import org.straddle.sky.Window;
 
 /**
@@ -39,6 +44,7 @@ import org.straddle.sky.Window;
  * Tern +reports kind=heard                add a contained thing
  * +teams C number=3                       add a thing to the event
  * policies setUpMinutes=0                 and of the event and its policies
+ * earth 2031-06-01/2031-06-20             invented Earth orientation data for these days, for an outlook
  * </pre>
  *
  * Times are UTC on the sketch's day; {@code 1d06:00} is a day later. {@code pass2+0/+60} is the second
@@ -72,6 +78,7 @@ final class Sketch {
     private final Event event = Fresh.event("Sketch");
     private final Map<String, Identified> named = new HashMap<>();
     private final List<String> lanes = new ArrayList<>();
+    private Optional<EarthOrientation> orientation = Optional.empty();
 
     private Sketch(LocalDate day) {
         this.day = day;
@@ -82,6 +89,17 @@ final class Sketch {
     }
 
     static Event of(LocalDate day, String lines) {
+        return drawn(day, lines).event;
+    }
+
+    /** The event seen through what the lines say of the Earth. */
+    static Outlook outlook(LocalDate day, String lines) {
+        Sketch sketch = drawn(day, lines);
+        return sketch.orientation.map(known -> Outlook.of(sketch.event, new PassSearch(known), null))
+                .orElseGet(() -> Outlook.of(sketch.event, null));
+    }
+
+    private static Sketch drawn(LocalDate day, String lines) {
         Sketch sketch = new Sketch(day);
         WORLD.lines().forEach(sketch::line);
         sketch.inventBirds();
@@ -89,7 +107,17 @@ final class Sketch {
         sketch.papersInOrder();
         lines.lines().map(String::strip).filter(line -> !line.isEmpty()).forEach(sketch::line);
         sketch.drawLanes();
-        return sketch.event;
+        return sketch;
+    }
+
+    /** Rows of finals2000A in their columns, with the same values every day. */
+    private static EarthOrientation turning(String[] days) {
+        StringBuilder rows = new StringBuilder();
+        LocalDate.parse(days[0]).datesUntil(LocalDate.parse(days[1]).plusDays(1))
+                .forEach(date -> rows.append(String.format(Locale.ROOT, "%2d%2d%2d %d.00 I  0.100000 0.000031  0.300000"
+                        + " 0.000025  I 0.0200000 0.0000042%n", date.getYear() % 100, date.getMonthValue(),
+                        date.getDayOfMonth(), 40_587 + date.toEpochDay())));
+        return EarthOrientation.read("finals2000A.invented", rows.toString().getBytes(StandardCharsets.US_ASCII));
     }
 
     private void inventBirds() {
@@ -138,6 +166,10 @@ final class Sketch {
             return;
         }
         String[] words = line.strip().split("\\s+");
+        if (words[0].equals("earth")) {
+            orientation = Optional.of(turning(words[1].split("/")));
+            return;
+        }
         EObject target = words[0].startsWith("+") ? event : thing(words[0]);
         for (int i = words[0].startsWith("+") ? 0 : 1; i < words.length; i++) {
             String word = words[i];

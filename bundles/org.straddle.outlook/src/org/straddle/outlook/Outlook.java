@@ -33,6 +33,7 @@ import org.straddle.model.Identified;
 import org.straddle.model.Region;
 import org.straddle.model.Site;
 import org.straddle.sky.Area;
+import org.straddle.sky.EarthOrientation;
 import org.straddle.sky.ElementSet;
 import org.straddle.sky.ElementSetException;
 import org.straddle.sky.Ephemeris;
@@ -260,6 +261,11 @@ public final class Outlook {
     /** How far the real pass may be from the computed one. */
     public PassError error(Pass pass) {
         return PassError.of(pass, ErrorGrowth.USUAL, search.orientation());
+    }
+
+    /** What is known of the Earth's turning; passes rest on it. */
+    public EarthOrientation orientation() {
+        return search.orientation();
     }
 
     /**

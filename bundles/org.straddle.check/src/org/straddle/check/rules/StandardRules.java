@@ -49,6 +49,8 @@ public final class StandardRules {
                         Trouble.Kind.ELEMENTS_UNUSABLE),
                 new ElementsTooOld(),
                 new ElementsOfAnotherBird(),
+                new EarthOrientationMissing(),
+                new EarthOrientationStale(),
                 new CatalogueNumberTwice(),
                 new BirdNotWorking(),
                 new BirdIntermittent(),
