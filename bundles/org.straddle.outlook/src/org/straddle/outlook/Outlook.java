@@ -197,8 +197,14 @@ public final class Outlook {
      * argued at all, because the site has no position or the squares do not meet at it.
      */
     public Optional<Presence> presence(Site site) {
+        return argument(site).map(PresenceArgument::presence);
+    }
+
+    /** The same with what would lift it; empty in the same cases. */
+    public Optional<PresenceArgument> argument(Site site) {
         return isPlaced(site) && site.getMarkErrorM() >= 0 && Double.isFinite(site.getMarkErrorM())
-                ? ClaimedPresence.of(position(site), squares(site), site.getMarkErrorM(), policies.stationSpanM())
+                ? ClaimedSpread.of(position(site), squares(site), policies.stationSpanM())
+                        .map(spread -> new PresenceArgument(spread, site.getMarkErrorM(), policies.leastPresence()))
                 : Optional.empty();
     }
 

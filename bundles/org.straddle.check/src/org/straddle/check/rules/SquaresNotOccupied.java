@@ -7,11 +7,11 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
-import org.straddle.grid.Presence;
 import org.straddle.grid.Square;
 import org.straddle.grid.Squares;
 import org.straddle.model.Site;
 import org.straddle.outlook.Outlook;
+import org.straddle.outlook.PresenceArgument;
 
 /** The claim is valid only if it can be argued that the station stands in every square, given the error of the mark. */
 final class SquaresNotOccupied extends ScopedRule<Site> {
@@ -42,24 +42,19 @@ final class SquaresNotOccupied extends ScopedRule<Site> {
         if (claimed.size() > 1 && !Squares.meet(claimed)) {
             return Optional.of("which do not meet: a station can claim two squares on a line or four on a corner.");
         }
-        Optional<Presence> presence = outlook.presence(site);
-        if (presence.isEmpty()) {
+        Optional<PresenceArgument> argument = outlook.argument(site);
+        if (argument.isEmpty()) {
             return Optional.of("but its mark is not " + (claimed.size() == 1 ? "in that square" : "where they meet")
                     + ".");
         }
-        double least = outlook.policies().leastPresence();
-        return presence.map(Presence::least).filter(p -> p < least).map(p -> "but a station of "
+        return argument.filter(made -> !made.suffices()).map(made -> "but a station of "
                 + metres(outlook.policies().stationSpanM()) + " on a mark good to " + metres(errorM)
                 + " occupies " + (claimed.size() == 1 ? "it" : "all of them") + " with a probability of "
-                + percent(p) + " only; this event asks for " + percent(least) + ".");
+                + PresenceArgument.percent(made.presence().least()) + " only; this event asks for "
+                + PresenceArgument.percent(made.level()) + ". " + made.whatLifts());
     }
 
     private static String metres(double length) {
         return String.format(Locale.ENGLISH, "%.0f m", length);
-    }
-
-    /** Rounded down, so that a chance just short of the limit does not print as the limit. */
-    private static String percent(double probability) {
-        return String.format(Locale.ENGLISH, "%.1f %%", Math.floor(probability * 1000 + 1e-6) / 10);
     }
 }
