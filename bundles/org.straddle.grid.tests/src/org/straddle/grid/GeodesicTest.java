@@ -89,4 +89,13 @@ class GeodesicTest {
         assertThrows(IllegalArgumentException.class,
                 () -> Geodesic.destination(at(0, 0), 0, Double.POSITIVE_INFINITY));
     }
+
+    @Test
+    void aRayGoesWhereTheDestinationIs() {
+        GeoPosition start = new GeoPosition(64, 179.9);
+        GeodesicRay ray = GeodesicRay.from(start, 77);
+        for (double metres : new double[] {0, 1, 5000, 1_000_000}) {
+            assertEquals(0, Geodesic.distanceM(Geodesic.destination(start, 77, metres), ray.pointAt(metres)), 1e-6);
+        }
+    }
 }

@@ -1,0 +1,157 @@
+package org.straddle.terrain;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Pattern;
+
+import org.geotools.api.referencing.FactoryException;
+import org.geotools.api.referencing.crs.CoordinateReferenceSystem;
+import org.geotools.referencing.CRS;
+import org.geotools.referencing.crs.DefaultEngineeringCRS;
+
+/**
+ * What must hold before an ArcGrid text file is given to the reader, which takes missing numbers for zeros and knows
+ * no limits.
+ */
+final class ArcGridText {
+
+    private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d{1,15}\\.?\\d{0,30}|\\.\\d{1,30})([eE][+-]?\\d{1,3})?");
+    private static final String AGAIN = "Fetch it again from its source.";
+    /** What the format takes for a void when the header does not say. */
+    private static final double USUAL_VOID = -9999;
+    private static final int LONGEST_WORD = 64;
+    private static final int LARGEST_PRJ = 1 << 16;
+    private static final String RIGHT_PRJ = "Correct the .prj file, or take it away and say that the raster is EPSG:4326 if it is.";
+
+    private final Path file;
+    private final BufferedReader in;
+    private long words;
+    private int line = 1;
+
+    private ArcGridText(Path file, BufferedReader in) {
+        this.file = file;
+        this.in = in;
+    }
+
+    /**
+     * @return the number that marks a void
+     * @throws TerrainException when the header is wrong, the raster too large, or numbers are missing or none
+     */
+    static double check(Path file) throws TerrainException {
+        // Latin letters for every byte: the words of the format are ASCII, and anything else is told as it is.
+        try (BufferedReader in = Files.newBufferedReader(file, StandardCharsets.ISO_8859_1)) {
+            return new ArcGridText(file, in).check();
+        } catch (TerrainException e) {
+            throw e;
+        } catch (IOException e) {
+            throw RasterFormat.unreadable(file, e);
+        }
+    }
+
+    /**
+     * What the .prj file beside it says; a plane that lies nowhere when there is none. The reader would look for the
+     * file itself, but then asks for a library that is not there.
+     */
+    static CoordinateReferenceSystem system(Path file) throws TerrainException {
+        String name = file.getFileName().toString();
+        int dot = name.lastIndexOf('.');
+        String stem = dot < 0 ? name : name.substring(0, dot);
+        for (String extension : new String[] {".prj", ".PRJ"}) {
+            Path beside = file.resolveSibling(stem + extension);
+            if (Files.isRegularFile(beside)) {
+                return read(beside);
+            }
+        }
+        return DefaultEngineeringCRS.GENERIC_2D;
+    }
+
+    private static CoordinateReferenceSystem read(Path beside) throws TerrainException {
+        try {
+            if (Files.size(beside) > LARGEST_PRJ) {
+                throw new TerrainException(beside, "this is too large for a coordinate reference system.", RIGHT_PRJ);
+            }
+            return CRS.parseWKT(new String(Files.readAllBytes(beside), StandardCharsets.UTF_8));
+        } catch (FactoryException | RuntimeException e) {
+            throw new TerrainException(beside, "this is no coordinate reference system in well-known text ("
+                    + e.getMessage() + ").", RIGHT_PRJ, e);
+        } catch (TerrainException e) {
+            throw e;
+        } catch (IOException e) {
+            throw RasterFormat.unreadable(beside, e);
+        }
+    }
+
+    private double check() throws IOException {
+        Map<String, Double> header = new HashMap<>();
+        String word = next();
+        while (word != null && Character.isLetter(word.charAt(0)) && !word.equalsIgnoreCase("nan")) {
+            header.put(word.toLowerCase(Locale.ROOT), number(next()));
+            word = next();
+        }
+        double columns = needed(header, "ncols");
+        double rows = needed(header, "nrows");
+        double cell = needed(header, "cellsize");
+        if (!(columns >= 2 && rows >= 2 && columns == Math.rint(columns) && rows == Math.rint(rows) && cell > 0)) {
+            throw new TerrainException(file, "its header has " + columns + " columns, " + rows + " rows and cells of "
+                    + cell + ", which cannot be.", AGAIN);
+        }
+        if (columns * rows > ElevationRaster.MOST_TEXT_CELLS) {
+            throw new TerrainException(file, "it has more than " + ElevationRaster.MOST_TEXT_CELLS / 1_000_000
+                    + " million cells, too many for text.", "Convert it to GeoTIFF, or cut it to the region.");
+        }
+        for (words = 0; word != null; words++) {
+            if (!word.equalsIgnoreCase("nan")) {
+                number(word);
+            }
+            word = next();
+        }
+        if (words != (long) (columns * rows)) {
+            throw new TerrainException(file, "it should hold " + (long) (columns * rows) + " heights, but has " + words
+                    + ".", AGAIN);
+        }
+        return header.getOrDefault("nodata_value", USUAL_VOID);
+    }
+
+    private double needed(Map<String, Double> header, String name) throws TerrainException {
+        Double value = header.get(name);
+        if (value == null) {
+            throw new TerrainException(file, "its header has no " + name + ".", AGAIN);
+        }
+        return value;
+    }
+
+    private double number(String word) throws TerrainException {
+        if (word == null || !NUMBER.matcher(word).matches()) {
+            throw new TerrainException(file, "line " + line + ": \"" + word + "\" is not a number.", AGAIN);
+        }
+        return Double.parseDouble(word);
+    }
+
+    /** The next word; null at the end. */
+    private String next() throws IOException {
+        int c = in.read();
+        while (c >= 0 && c <= ' ') {
+            line += c == '\n' ? 1 : 0;
+            c = in.read();
+        }
+        if (c < 0) {
+            return null;
+        }
+        StringBuilder word = new StringBuilder();
+        while (c > ' ') {
+            if (word.length() > LONGEST_WORD) {
+                throw new TerrainException(file, "line " + line + ": this is not a text file of numbers.", AGAIN);
+            }
+            word.append((char) c);
+            c = in.read();
+        }
+        line += c == '\n' ? 1 : 0;
+        return word.toString();
+    }
+}

@@ -1,0 +1,60 @@
+package org.straddle.terrain;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+
+/** The formats of elevation rasters that can be read, known by their content. */
+enum RasterFormat {
+
+    GEOTIFF, ARC_GRID;
+
+    private static final String RIGHT_FILE =
+            "Choose an elevation raster: a GeoTIFF with one band of heights, or an ArcGrid text file (.asc).";
+
+    /** @throws TerrainException when the file is not there, empty, or neither */
+    static RasterFormat of(Path file) throws TerrainException {
+        if (!Files.isRegularFile(file)) {
+            throw new TerrainException(file, Files.exists(file) ? "this is not a plain file." : "there is no such file.",
+                    RIGHT_FILE);
+        }
+        byte[] start;
+        try (InputStream in = Files.newInputStream(file)) {
+            start = in.readNBytes(64);
+        } catch (IOException e) {
+            throw unreadable(file, e);
+        }
+        if (start.length == 0) {
+            throw new TerrainException(file, "the file is empty.", RIGHT_FILE);
+        }
+        if (isTiff(start)) {
+            return GEOTIFF;
+        }
+        String text = new String(start, StandardCharsets.ISO_8859_1).stripLeading().toLowerCase(Locale.ROOT);
+        if (text.startsWith("ncols") || text.startsWith("nrows")) {
+            return ARC_GRID;
+        }
+        throw new TerrainException(file, "this is neither a GeoTIFF nor an ArcGrid text file.", RIGHT_FILE);
+    }
+
+    /** TIFF 6.0, section 2: a byte order and 42; 43 in files above 4 GB. */
+    private static boolean isTiff(byte[] start) {
+        if (start.length < 4 || start[0] != start[1] || start[0] != 'I' && start[0] != 'M') {
+            return false;
+        }
+        short version = ByteBuffer.wrap(start, 2, 2)
+                .order(start[0] == 'I' ? ByteOrder.LITTLE_ENDIAN : ByteOrder.BIG_ENDIAN).getShort();
+        return version == 42 || version == 43;
+    }
+
+    static TerrainException unreadable(Path file, Exception cause) {
+        return new TerrainException(file, "the file cannot be read: it is truncated or damaged ("
+                + (cause.getMessage() == null ? cause.getClass().getSimpleName() : cause.getMessage()) + ").",
+                "Fetch it again from its source, or convert it to a plain GeoTIFF with one band.", cause);
+    }
+}

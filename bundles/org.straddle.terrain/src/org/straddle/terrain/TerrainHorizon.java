@@ -1,0 +1,171 @@
+package org.straddle.terrain;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.OperationCanceledException;
+import org.eclipse.core.runtime.SubMonitor;
+import org.geotools.gce.geotiff.GeoTiffReader;
+import org.straddle.grid.GeoPosition;
+import org.straddle.grid.GeodesicRay;
+import org.straddle.sky.Horizon;
+
+/**
+ * What the ground around a mark hides, computed from elevation rasters.
+ *
+ * <p>In every direction a ray walks outwards along the geodesic, half the side of a cell at a step or less, and
+ * keeps the highest elevation at which it meets the ground, by the curvature of the ellipsoid in that direction and
+ * the bending of light in air ({@link BentRay}). It starts one cell away: nearer ground is not resolved. Trees and
+ * houses are there only if the raster has them. Where the rasters have no height the ground is not known, and the
+ * mask can only be too low: the share of such places is told.
+ *
+ * @param mask with few points, nowhere lower than the skyline
+ * @param skylineDeg elevations as computed, from north over east in steps of {@link #STEP_DEG}
+ * @param groundM height of the ground at the mark, by the rasters
+ * @param unknownShare share of the way looked along that has no height, 0 to 1
+ * @param remarks what one should know about the rasters
+ * @param origin how the mask was found, for the survey
+ */
+public record TerrainHorizon(Horizon mask, List<Double> skylineDeg, double groundM, double unknownShare,
+        List<String> remarks, String origin) {
+
+    /** Directions are this far apart: 440 m at 50 km. */
+    public static final double STEP_DEG = 0.5;
+
+    /** It logs traces of what it also throws, and what is thrown is told here. Held, or its level would be lost. */
+    private static final List<Logger> LIBRARY = List.of(Logger.getLogger("org.geotools"), Logger.getLogger("javax.media.jai"));
+
+    private static final int DIRECTIONS = (int) (360 / STEP_DEG);
+
+    /** Semi-major axis in metres and flattening of WGS 84 (NIMA TR8350.2). */
+    private static final double AXIS_M = 6_378_137;
+    private static final double FLATTENING = 1 / 298.257223563;
+
+    public TerrainHorizon {
+        skylineDeg = List.copyOf(skylineDeg);
+        remarks = List.copyOf(remarks);
+    }
+
+    /**
+     * @param files GeoTIFF or ArcGrid, one or more
+     * @param monitor may be null
+     * @throws TerrainException when a file cannot be used, or none has a height at the mark; nothing was changed
+     * @throws OperationCanceledException soon after the monitor was cancelled
+     */
+    public static TerrainHorizon compute(List<Path> files, HorizonRequest request, IProgressMonitor monitor)
+            throws TerrainException {
+        return compute(files, request, ElevationRaster.MOST_KEPT, monitor);
+    }
+
+    static TerrainHorizon compute(List<Path> files, HorizonRequest request, int mostKept, IProgressMonitor monitor)
+            throws TerrainException {
+        Thread thread = Thread.currentThread();
+        ClassLoader before = thread.getContextClassLoader();
+        // The library looks its own parts up by the loader of the thread, which in OSGi knows nothing of it.
+        thread.setContextClassLoader(GeoTiffReader.class.getClassLoader());
+        LIBRARY.forEach(logger -> logger.setLevel(Level.OFF));
+        List<ElevationRaster> rasters = new ArrayList<>();
+        try {
+            if (files.isEmpty()) {
+                throw new TerrainException(null, "No elevation raster was chosen.", "Choose one or more files.");
+            }
+            SubMonitor progress = SubMonitor.convert(monitor, "Computing the horizon", 100);
+            for (Path file : files) {
+                rasters.add(ElevationRaster.open(file, request.takeForWgs84()));
+            }
+            Terrain terrain = Terrain.around(request.mark(), request.farthestM(), rasters, mostKept, progress.split(60));
+            return look(terrain, rasters, request, progress.split(40));
+        } finally {
+            rasters.forEach(ElevationRaster::close);
+            thread.setContextClassLoader(before);
+        }
+    }
+
+    private static TerrainHorizon look(Terrain terrain, List<ElevationRaster> rasters, HorizonRequest request,
+            IProgressMonitor monitor) throws TerrainException {
+        double groundM = terrain.heightM(request.mark());
+        if (Double.isNaN(groundM)) {
+            throw new TerrainException(null, "The rasters (" + Terrain.names(rasters) + ") have no height at the mark, "
+                    + request.mark() + ".", "Add the tile that the mark lies in.");
+        }
+        double eyeM = groundM + request.antennaM();
+        SubMonitor progress = SubMonitor.convert(monitor, "Looking around", DIRECTIONS);
+        List<Double> skyline = new ArrayList<>();
+        double lookedM = 0;
+        double unknownM = 0;
+        for (int direction = 0; direction < DIRECTIONS; direction++) {
+            if (progress.isCanceled()) {
+                throw new OperationCanceledException();
+            }
+            double azimuthDeg = direction * STEP_DEG;
+            BentRay ray = new BentRay(curvatureM(request.mark().latitudeDeg(), azimuthDeg), request.refraction());
+            GeodesicRay way = GeodesicRay.from(request.mark(), azimuthDeg);
+            double highest = -90;
+            double distanceM = terrain.finestM();
+            while (distanceM <= request.farthestM()) {
+                double heightM = terrain.heightM(way.pointAt(distanceM));
+                double stepM = terrain.stepM(distanceM);
+                lookedM += stepM;
+                if (Double.isNaN(heightM)) {
+                    unknownM += stepM;
+                } else {
+                    highest = Math.max(highest, ray.elevationDeg(eyeM, distanceM, heightM));
+                }
+                distanceM += stepM;
+            }
+            skyline.add(highest);
+            progress.worked(1);
+        }
+        return result(terrain, rasters, request, groundM, skyline, lookedM == 0 ? 1 : unknownM / lookedM);
+    }
+
+    private static TerrainHorizon result(Terrain terrain, List<ElevationRaster> rasters, HorizonRequest request,
+            double groundM, List<Double> skyline, double unknownShare) {
+        List<String> remarks = new ArrayList<>();
+        if (unknownShare > 0) {
+            remarks.add(String.format(Locale.ENGLISH, "%.1f %% of the way looked along has no height, beyond the rasters or in"
+                    + " their voids: there the mask can only be too low.", Math.max(0.1, 100 * unknownShare)));
+        }
+        long blind = skyline.stream().filter(elevation -> elevation == -90).count();
+        if (blind > 0) {
+            remarks.add(blind + " of " + DIRECTIONS + " directions have no height at all; the mask says 0° there.");
+        }
+        if (terrain.pooling() > 1) {
+            remarks.add("The rasters are finer than what fits into memory: away from the mark the highest of "
+                    + terrain.pooling() + " × " + terrain.pooling() + " cells stands for all of them.");
+        }
+        remarks.add("Heights are taken for metres. Trees and houses count only where the raster has them.");
+        double[] known = skyline.stream().mapToDouble(elevation -> elevation == -90 ? 0 : elevation).toArray();
+        String origin = String.format(Locale.ENGLISH, "Computed from %s (%s, cells of about %s m) out to %.0f km: antenna"
+                + " %s m above ground at %.0f m, curvature of the Earth, refraction k = %s; every %s°, raised by at most %s°.",
+                Terrain.names(rasters), systems(rasters), figure(terrain.finestM()), request.farthestM() / 1000,
+                figure(request.antennaM()), groundM, figure(request.refraction()), figure(STEP_DEG),
+                figure(2 * HorizonReduction.TOLERANCE_DEG));
+        return new TerrainHorizon(HorizonReduction.of(known), skyline, groundM, unknownShare, remarks, origin);
+    }
+
+    private static String systems(List<ElevationRaster> rasters) {
+        return String.join(", ", rasters.stream().map(ElevationRaster::systemName).distinct().toList());
+    }
+
+    private static String figure(double value) {
+        String two = String.format(Locale.ENGLISH, value >= 10 ? "%.0f" : "%.2f", value);
+        return two.contains(".") ? two.replaceAll("\\.?0+$", "") : two;
+    }
+
+    /** Radius of curvature of the ellipsoid in a direction, metres: Euler's formula. */
+    static double curvatureM(double latitudeDeg, double azimuthDeg) {
+        double squared = FLATTENING * (2 - FLATTENING);
+        double sine = Math.sin(Math.toRadians(latitudeDeg));
+        double w = 1 - squared * sine * sine;
+        double meridian = AXIS_M * (1 - squared) / Math.pow(w, 1.5);
+        double normal = AXIS_M / Math.sqrt(w);
+        double cosine = Math.cos(Math.toRadians(azimuthDeg));
+        return 1 / (cosine * cosine / meridian + (1 - cosine * cosine) / normal);
+    }
+}
