@@ -88,6 +88,11 @@ final class MapSource {
         return name;
     }
 
+    /** In bytes. */
+    long size() {
+        return size;
+    }
+
     ReadException refuse(int line, String what, String whatToDo) {
         return new ReadException(name, line, what, whatToDo);
     }
