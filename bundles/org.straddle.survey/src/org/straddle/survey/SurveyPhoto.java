@@ -1,0 +1,215 @@
+package org.straddle.survey;
+
+import java.io.BufferedInputStream;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Date;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.common.command.CompoundCommand;
+import org.eclipse.emf.edit.command.AddCommand;
+import org.eclipse.emf.edit.domain.EditingDomain;
+import org.straddle.exchange.ReadException;
+import org.straddle.grid.GeoPosition;
+import org.straddle.grid.Geodesic;
+import org.straddle.model.Photo;
+import org.straddle.model.StraddleFactory;
+import org.straddle.model.StraddlePackage.Literals;
+import org.straddle.model.Survey;
+import org.straddle.store.EventFolder;
+import org.straddle.store.EventFolderException;
+
+import com.drew.imaging.FileType;
+import com.drew.imaging.FileTypeDetector;
+import com.drew.imaging.ImageMetadataReader;
+import com.drew.imaging.ImageProcessingException;
+import com.drew.lang.GeoLocation;
+import com.drew.lang.Rational;
+import com.drew.metadata.Metadata;
+import com.drew.metadata.exif.ExifSubIFDDirectory;
+import com.drew.metadata.exif.GpsDirectory;
+
+/**
+ * A picture of a site with what it says of itself (Exif 2.32, CIPA DC-008): when, where, and in which direction.
+ *
+ * <p>Exif's own time is local and mostly says no zone: then the time of the positioning is used, which is UTC, or none.
+ * A direction by a magnetic compass is not kept, since how far that is from true north depends on place and year.
+ *
+ * @param name of the file it came from
+ * @param extension for the copy that is kept, with its dot
+ * @param remarks what was left out, in sentences
+ */
+public record SurveyPhoto(String name, byte[] bytes, String extension, Optional<Instant> takenAt, Optional<GeoPosition> position,
+        OptionalDouble bearingDeg, List<String> remarks) {
+
+    /** Telephones make pictures of 5 to 15 MB. */
+    private static final int LARGEST_BYTES = 40 << 20;
+    private static final String RIGHT_FILE = "Choose a picture: JPEG, PNG, WebP or HEIF.";
+    private static final String AGAIN = "Copy it again from the camera.";
+    private static final DateTimeFormatter EXIF_TIME = DateTimeFormatter.ofPattern("uuuu:MM:dd HH:mm:ss", Locale.ROOT);
+
+    /** @throws ReadException when it cannot be read, is no picture, truncated, or too large */
+    public static SurveyPhoto read(Path path) throws ReadException {
+        String name = path.getFileName() == null ? path.toString() : path.getFileName().toString();
+        if (!Files.isRegularFile(path)) {
+            throw new ReadException(name, 0, Files.exists(path) ? "this is not a plain file." : "there is no such file.", RIGHT_FILE);
+        }
+        try (InputStream in = Files.newInputStream(path)) {
+            byte[] bytes = Files.size(path) > LARGEST_BYTES ? null : in.readNBytes(LARGEST_BYTES + 1);
+            if (bytes == null || bytes.length > LARGEST_BYTES) {
+                throw new ReadException(name, 0, "the file is larger than " + (LARGEST_BYTES >> 20) + " MB.",
+                        "Save the picture smaller.");
+            }
+            return of(name, bytes);
+        } catch (ReadException e) {
+            throw e;
+        } catch (IOException e) {
+            throw new ReadException(name, 0, "the file cannot be read (" + e.getMessage() + ").",
+                    "Check the disk and your permission to read, then try again.");
+        }
+    }
+
+    /** As {@link #read}, for bytes that are at hand. */
+    public static SurveyPhoto of(String name, byte[] bytes) throws ReadException {
+        try {
+            FileType type = FileTypeDetector.detectFileType(new BufferedInputStream(new ByteArrayInputStream(bytes)));
+            String extension = switch (type) {
+                case Jpeg -> ".jpg";
+                case Png -> ".png";
+                case WebP -> ".webp";
+                case Heif -> ".heic";
+                default -> throw new ReadException(name, 0, bytes.length == 0 ? "the file is empty." : "this is not a picture.", RIGHT_FILE);
+            };
+            if (type == FileType.Jpeg && !PictureEnd.ofJpeg(bytes) || type == FileType.Png && !PictureEnd.ofPng(bytes)) {
+                throw new ReadException(name, 0, "the picture is truncated.", AGAIN);
+            }
+            return described(name, bytes, extension, ImageMetadataReader.readMetadata(new ByteArrayInputStream(bytes), bytes.length, type));
+        } catch (ReadException e) {
+            throw e;
+        } catch (ImageProcessingException | IOException | RuntimeException e) {
+            throw new ReadException(name, 0, "the picture is damaged (" + e.getMessage() + ").", AGAIN);
+        }
+    }
+
+    private static SurveyPhoto described(String name, byte[] bytes, String extension, Metadata metadata) {
+        List<String> remarks = new ArrayList<>();
+        GpsDirectory gps = metadata.getFirstDirectoryOfType(GpsDirectory.class);
+        return new SurveyPhoto(name, bytes, extension, time(metadata, gps, remarks), position(gps, remarks),
+                bearing(gps, remarks), List.copyOf(remarks));
+    }
+
+    private static Optional<Instant> time(Metadata metadata, GpsDirectory gps, List<String> remarks) {
+        Date positioned = gps == null ? null : gps.getGpsDate();
+        if (positioned != null) {
+            return Optional.of(positioned.toInstant());
+        }
+        ExifSubIFDDirectory exif = metadata.getFirstDirectoryOfType(ExifSubIFDDirectory.class);
+        String written = exif == null ? null : exif.getString(ExifSubIFDDirectory.TAG_DATETIME_ORIGINAL);
+        if (written == null) {
+            return Optional.empty();
+        }
+        String zone = exif.getString(ExifSubIFDDirectory.TAG_TIME_ZONE_ORIGINAL);
+        if (zone == null || zone.isBlank()) {
+            remarks.add("It says the local time " + written.strip() + " without a zone; no time is kept.");
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(LocalDateTime.parse(written.strip(), EXIF_TIME).toInstant(ZoneOffset.of(zone.strip())));
+        } catch (DateTimeException e) {
+            remarks.add("Its time " + written.strip() + " " + zone.strip() + " cannot be understood.");
+            return Optional.empty();
+        }
+    }
+
+    private static Optional<GeoPosition> position(GpsDirectory gps, List<String> remarks) {
+        GeoLocation location = gps == null ? null : gps.getGeoLocation();
+        // Some cameras write 0, 0 while they have no fix.
+        if (location == null || location.isZero()) {
+            return Optional.empty();
+        }
+        String datum = gps.getString(GpsDirectory.TAG_MAP_DATUM);
+        if (datum != null && !datum.isBlank() && !datum.replaceAll("[^\\p{Alnum}]", "").equalsIgnoreCase("WGS84")) {
+            remarks.add("Its position is on the datum " + datum.strip() + ", not WGS 84; it is not kept.");
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(new GeoPosition(location.getLatitude(), location.getLongitude()));
+        } catch (IllegalArgumentException e) {
+            remarks.add("Its position is nowhere on Earth; it is not kept.");
+            return Optional.empty();
+        }
+    }
+
+    private static OptionalDouble bearing(GpsDirectory gps, List<String> remarks) {
+        Rational direction = gps == null ? null : gps.getRational(GpsDirectory.TAG_IMG_DIRECTION);
+        if (direction == null || direction.getDenominator() == 0 || !(direction.doubleValue() >= 0 && direction.doubleValue() <= 360)) {
+            return OptionalDouble.empty();
+        }
+        String reference = gps.getString(GpsDirectory.TAG_IMG_DIRECTION_REF);
+        if (reference != null && reference.strip().equalsIgnoreCase("T")) {
+            return OptionalDouble.of(direction.doubleValue() % 360);
+        }
+        remarks.add(String.format(Locale.ENGLISH, "It was taken towards %.0f° by a %s; true north is another direction, so no bearing"
+                + " is kept. Enter the true one by hand.", direction.doubleValue(),
+                reference != null && reference.strip().equalsIgnoreCase("M") ? "magnetic compass" : "compass that it does not name"));
+        return OptionalDouble.empty();
+    }
+
+    /**
+     * Adds pictures to a visit, as one step for undo. The event's folder keeps the bytes, named by their hash, with the
+     * next save that finds them named; a picture that the visit has already is not added again.
+     */
+    public static Command command(EditingDomain domain, EventFolder folder, Survey visit, List<SurveyPhoto> pictures)
+            throws EventFolderException {
+        CompoundCommand command = new CompoundCommand("Add " + (pictures.size() == 1 ? "photo" : "photos"));
+        List<String> present = new ArrayList<>(visit.getPhotos().stream().map(Photo::getFile).toList());
+        for (SurveyPhoto picture : pictures) {
+            String kept = folder.addPhoto("photo" + picture.extension, picture.bytes);
+            if (!present.contains(kept)) {
+                present.add(kept);
+                command.append(AddCommand.create(domain, visit, Literals.SURVEY__PHOTOS, picture.photo(kept)));
+            }
+        }
+        return command;
+    }
+
+    private Photo photo(String kept) {
+        Photo photo = StraddleFactory.eINSTANCE.createPhoto();
+        photo.setFile(kept);
+        photo.setCaption(name);
+        photo.setTakenAt(takenAt.orElse(null));
+        position.ifPresent(place -> {
+            photo.setLatitudeDeg(place.latitudeDeg());
+            photo.setLongitudeDeg(place.longitudeDeg());
+        });
+        bearingDeg.ifPresent(photo::setBearingDeg);
+        return photo;
+    }
+
+    /** Where a photo was taken as seen from a mark: "34 m from the mark, looking 210°"; empty when it does not say. */
+    public static String where(Photo photo, GeoPosition mark) {
+        List<String> parts = new ArrayList<>();
+        if (photo.getLatitudeDeg() != null && photo.getLongitudeDeg() != null && mark != null
+                && Math.abs(photo.getLatitudeDeg()) <= 90 && Math.abs(photo.getLongitudeDeg()) <= 180) {
+            double metres = Geodesic.distanceM(mark, new GeoPosition(photo.getLatitudeDeg(), photo.getLongitudeDeg()));
+            parts.add(metres < 10_000 ? Math.round(metres) + " m from the mark" : Math.round(metres / 1000) + " km from the mark");
+        }
+        if (photo.getBearingDeg() != null) {
+            parts.add("looking " + Math.round(photo.getBearingDeg()) % 360 + "°");
+        }
+        return String.join(", ", parts);
+    }
+}

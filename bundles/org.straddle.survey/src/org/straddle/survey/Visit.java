@@ -1,0 +1,125 @@
+package org.straddle.survey;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.common.command.CompoundCommand;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.eclipse.emf.edit.command.AddCommand;
+import org.eclipse.emf.edit.command.SetCommand;
+import org.eclipse.emf.edit.domain.EditingDomain;
+import org.straddle.model.Fresh;
+import org.straddle.model.HorizonPoint;
+import org.straddle.model.Mark;
+import org.straddle.model.Site;
+import org.straddle.model.StraddleFactory;
+import org.straddle.model.StraddlePackage.Literals;
+import org.straddle.model.Survey;
+import org.straddle.sky.Horizon;
+
+/**
+ * Visits are history: a new one is added beside the old ones and starts from what the newest knew. What was seen that
+ * day is then taken over for the site, each as one step for undo.
+ */
+public final class Visit {
+
+    private Visit() {
+    }
+
+    /** Newest first; those without a date stand where they were added. */
+    public static List<Survey> newestFirst(Site site) {
+        List<Survey> visits = new ArrayList<>(site.getSurveys());
+        Collections.reverse(visits);
+        visits.sort(Comparator.comparing(Survey::getDate, Comparator.nullsFirst(Comparator.<LocalDate>naturalOrder().reversed())));
+        return visits;
+    }
+
+    /**
+     * A survey for a new visit. What lasts is taken over from the newest one, to be confirmed on the spot: access, who
+     * allowed it, road, parking, surface, telephone, hazards and lines overhead. What must be seen again is left empty:
+     * the mark, the horizon, photos and notes.
+     *
+     * @param surveyor may be null
+     */
+    public static Survey next(Site site, LocalDate day, String surveyor) {
+        Survey visit = Fresh.survey();
+        newestFirst(site).stream().findFirst().ifPresent(before -> {
+            for (EStructuralFeature lasting : List.of(Literals.SURVEY__ACCESS, Literals.SURVEY__ALLOWED_BY, Literals.SURVEY__ACCESS_UNTIL,
+                    Literals.SURVEY__ROAD_SPEED_KMH, Literals.SURVEY__PARKING, Literals.SURVEY__SURFACE,
+                    Literals.SURVEY__PHONE_COVERAGE)) {
+                visit.eSet(lasting, before.eGet(lasting));
+            }
+            visit.getHazards().addAll(EcoreUtil.copyAll(before.getHazards()));
+            visit.getOverheadLines().addAll(EcoreUtil.copyAll(before.getOverheadLines()));
+        });
+        visit.setDate(day);
+        visit.setSurveyor(surveyor);
+        return visit;
+    }
+
+    public static Command add(EditingDomain domain, Site site, Survey visit) {
+        return named("Add visit", AddCommand.create(domain, site, Literals.SITE__SURVEYS, visit));
+    }
+
+    /** Position, height and error of the site become those of the visit's mark, which it must have. */
+    public static Command useMark(EditingDomain domain, Site site, Survey visit) {
+        Mark mark = visit.getMark();
+        return named("Use the mark of the visit",
+                set(domain, site, Literals.SITE__LATITUDE_DEG, mark.getLatitudeDeg()),
+                set(domain, site, Literals.SITE__LONGITUDE_DEG, mark.getLongitudeDeg()),
+                set(domain, site, Literals.SITE__ALTITUDE_M, mark.getAltitudeM()),
+                set(domain, site, Literals.SITE__MARK_ERROR_M, mark.getErrorM()));
+    }
+
+    /** Whether {@link #useMark} would change nothing, or there is no mark. */
+    public static boolean markInUse(Site site, Survey visit) {
+        Mark mark = visit.getMark();
+        return mark == null || mark.getLatitudeDeg() == site.getLatitudeDeg() && mark.getLongitudeDeg() == site.getLongitudeDeg()
+                && mark.getErrorM() == site.getMarkErrorM() && mark.getAltitudeM() == site.getAltitudeM();
+    }
+
+    /** The mask of the site becomes a copy of the visit's. */
+    public static Command useHorizon(EditingDomain domain, Site site, Survey visit) {
+        return named("Use the horizon of the visit",
+                set(domain, site, Literals.SITE__HORIZON, List.copyOf(EcoreUtil.copyAll(visit.getHorizon()))));
+    }
+
+    /** Whether {@link #useHorizon} would change nothing, or the visit has no mask. */
+    public static boolean horizonInUse(Site site, Survey visit) {
+        return visit.getHorizon().isEmpty() || EcoreUtil.equals(visit.getHorizon(), site.getHorizon());
+    }
+
+    /** A mask in the place of the visit's own, with how it was found. */
+    public static Command setHorizon(EditingDomain domain, Survey visit, Horizon mask, String origin) {
+        return named("Change horizon", set(domain, visit, Literals.SURVEY__HORIZON, points(mask)),
+                set(domain, visit, Literals.SURVEY__HORIZON_ORIGIN, origin));
+    }
+
+    public static Command setMark(EditingDomain domain, Survey visit, Mark mark) {
+        return named("Change mark", set(domain, visit, Literals.SURVEY__MARK, mark));
+    }
+
+    /** A mask as points of the model. */
+    public static List<HorizonPoint> points(Horizon mask) {
+        return mask.points().stream().map(point -> {
+            HorizonPoint written = StraddleFactory.eINSTANCE.createHorizonPoint();
+            written.setAzimuthDeg(point.azimuthDeg());
+            written.setElevationDeg(point.elevationDeg());
+            return written;
+        }).toList();
+    }
+
+    private static Command set(EditingDomain domain, EObject owner, EStructuralFeature feature, Object value) {
+        return SetCommand.create(domain, owner, feature, value == null ? SetCommand.UNSET_VALUE : value);
+    }
+
+    private static Command named(String label, Command... steps) {
+        return new CompoundCommand(label, new ArrayList<>(List.of(steps)));
+    }
+}
