@@ -8,6 +8,7 @@ import java.nio.file.NoSuchFileException;
 import org.eclipse.core.runtime.OperationCanceledException;
 import org.straddle.exchange.ReadException;
 import org.straddle.store.EventFolderException;
+import org.straddle.terrain.TerrainException;
 
 /** What is said of a failure: one or two lines with what, where, and what to do. */
 final class Complaint {
@@ -17,7 +18,7 @@ final class Complaint {
 
     static String of(Throwable failure) {
         if (failure instanceof EventFolderException || failure instanceof ReadException
-                || failure instanceof WrongInput) {
+                || failure instanceof WrongInput || failure instanceof TerrainException) {
             return failure.getMessage();
         }
         if (failure instanceof OperationCanceledException) {

@@ -14,7 +14,8 @@ import picocli.CommandLine.Spec;
 @Command(name = "straddle", version = "Straddle 0.1.0", mixinStandardHelpOptions = true, sortOptions = false,
         description = "Plans a group satellite rove: who goes where, when, and works which passes.",
         subcommands = { DemoCommand.class, ImportCommand.class, PassesCommand.class, ReachCommand.class, PlanCommand.class,
-            CheckCommand.class, PackCommand.class, ReviewCommand.class, PublishCommand.class, LinesCommand.class, ExportCommand.class },
+            CheckCommand.class, PackCommand.class, ReviewCommand.class, PublishCommand.class, LinesCommand.class, ExportCommand.class,
+            HorizonCommand.class },
         footerHeading = "%nExit codes:%n",
         footer = { "  0  done", "  1  done, but blockers were found", "  2  wrong input or usage" })
 final class StraddleCommand implements Runnable {

@@ -16,6 +16,7 @@ import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.emf.edit.domain.EditingDomain;
 import org.straddle.model.Fresh;
 import org.straddle.model.HorizonPoint;
+import org.straddle.model.Identified;
 import org.straddle.model.Mark;
 import org.straddle.model.Site;
 import org.straddle.model.StraddleFactory;
@@ -86,8 +87,11 @@ public final class Visit {
 
     /** The mask of the site becomes a copy of the visit's. */
     public static Command useHorizon(EditingDomain domain, Site site, Survey visit) {
+        String from = visit.getDate() == null ? "From a visit without a date." : "From the visit on " + visit.getDate() + ".";
+        String origin = visit.getHorizonOrigin() == null ? from : from + " " + visit.getHorizonOrigin();
         return named("Use the horizon of the visit",
-                set(domain, site, Literals.SITE__HORIZON, List.copyOf(EcoreUtil.copyAll(visit.getHorizon()))));
+                set(domain, site, Literals.SITE__HORIZON, List.copyOf(EcoreUtil.copyAll(visit.getHorizon()))),
+                set(domain, site, Literals.SITE__HORIZON_ORIGIN, origin));
     }
 
     /** Whether {@link #useHorizon} would change nothing, or the visit has no mask. */
@@ -95,10 +99,12 @@ public final class Visit {
         return visit.getHorizon().isEmpty() || EcoreUtil.equals(visit.getHorizon(), site.getHorizon());
     }
 
-    /** A mask in the place of the visit's own, with how it was found. */
-    public static Command setHorizon(EditingDomain domain, Survey visit, Horizon mask, String origin) {
-        return named("Change horizon", set(domain, visit, Literals.SURVEY__HORIZON, points(mask)),
-                set(domain, visit, Literals.SURVEY__HORIZON_ORIGIN, origin));
+    /** Another mask, with how it was found, for a visit or for the site itself. */
+    public static Command setHorizon(EditingDomain domain, Identified owner, Horizon mask, String origin) {
+        boolean ofSite = owner instanceof Site;
+        return named("Change horizon",
+                set(domain, owner, ofSite ? Literals.SITE__HORIZON : Literals.SURVEY__HORIZON, points(mask)),
+                set(domain, owner, ofSite ? Literals.SITE__HORIZON_ORIGIN : Literals.SURVEY__HORIZON_ORIGIN, origin));
     }
 
     public static Command setMark(EditingDomain domain, Survey visit, Mark mark) {
