@@ -61,7 +61,7 @@ final class PlanCommand extends EventCommand {
                     proposal.upperBound().getAsDouble(), 100 * gap));
             out().println(proposal.way().sentence());
             proposal.uncovered().forEach(square -> out().printf("Not worked: %s, wanted by %.0f %%. %s%n",
-                    square.square().name(), 100 * square.demand(), square.reason().sentence()));
+                    square.square().name(), 100 * square.demand(), square.why()));
         }
         return StraddleCommand.DONE;
     }

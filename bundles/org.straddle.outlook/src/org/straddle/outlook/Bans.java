@@ -29,6 +29,9 @@ import org.straddle.sky.Window;
  */
 public final class Bans {
 
+    /** No bans at all. */
+    public static final Bans NONE = new Bans(List.of());
+
     private final List<Ban> bans;
 
     private Bans(Collection<Ban> bans) {

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.straddle.check.Checks;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.model.Ban;
 import org.straddle.model.BirdState;
 import org.straddle.model.Event;
 import org.straddle.model.Fresh;
@@ -203,6 +204,28 @@ class EventPlanTest {
         Event event = small(5);
         event.getBirds().forEach(bird -> bird.setState(BirdState.NOT_WORKING));
         assertEquals(Set.of(Reason.NO_SITE, Reason.NO_PASS), reasons(proposal(event, 1)));
+    }
+
+    @Test
+    void whatStandsInTheWayIsToldPrecisely() {
+        Event event = small(5);
+        assertTrue(whys(event).contains("No site claims this square."));
+        Ban ban = Fresh.ban();
+        ban.setReason("No permission.");
+        ban.setFrom(event.getTeams().get(0).getDays().get(0).getFrom().minusSeconds(1));
+        event.getPlan().getBans().add(ban);
+        assertEquals(Set.of(Reason.NO_SITE, Reason.BANNED), reasons(proposal(event, 1)));
+        assertTrue(whys(event).contains("Only No permission stands in the way."));
+        event.getPlan().getBans().clear();
+        event.getPolicies().setMinimumPeakElevationDeg(89);
+        assertTrue(whys(event).stream().anyMatch(why -> why.contains("89° is the least")), () -> whys(event).toString());
+        event.getPolicies().setMinimumPeakElevationDeg(10);
+        event.getPolicies().setRoadSpeedKmh(1);
+        assertTrue(whys(event).stream().anyMatch(why -> why.startsWith("Out of reach")), () -> whys(event).toString());
+    }
+
+    private static Set<String> whys(Event event) {
+        return proposal(event, 1).uncovered().stream().map(UncoveredSquare::why).collect(Collectors.toSet());
     }
 
     @Test

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -26,6 +27,7 @@ import org.straddle.model.Turn;
 import org.straddle.outlook.Bans;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.PolicyFigures;
+import org.straddle.outlook.SitePass;
 import org.straddle.safety.ReviewState;
 import org.straddle.safety.SafetyNotes;
 import org.straddle.sky.Window;
@@ -60,12 +62,12 @@ final class EventProblem {
     private final BitSet usable = new BitSet();
     private final PlanProblem problem;
 
-    private EventProblem(Outlook outlook, Replan replan) {
+    private EventProblem(Outlook outlook, Replan replan, List<Ban> newBans, Bans bans) {
         this.outlook = outlook;
         this.replan = replan;
+        this.newBans = newBans;
+        this.bans = bans;
         Event event = outlook.event();
-        newBans = replan.whatIfs().stream().map(WhatIf::ban).toList();
-        bans = Bans.of(event).and(newBans);
         clock = ProblemClock.from(outlook.span().start());
         sites = List.copyOf(event.getSites());
         birds = List.copyOf(event.getBirds());
@@ -101,7 +103,13 @@ final class EventProblem {
     }
 
     static EventProblem of(Outlook outlook, Replan replan) {
-        return new EventProblem(outlook, replan);
+        List<Ban> newBans = replan.whatIfs().stream().map(WhatIf::ban).toList();
+        return new EventProblem(outlook, replan, newBans, Bans.of(outlook.event()).and(newBans));
+    }
+
+    /** The same if nothing were banned. */
+    EventProblem withoutBans() {
+        return new EventProblem(outlook, replan, List.of(), Bans.NONE);
     }
 
     /** Turns of the present plan that may be changed become chances of their day, as they are, if they can be worked. */
@@ -202,6 +210,22 @@ final class EventProblem {
                 .filter(site -> problem.squaresOfSite().get(site).contains(square)).boxed().toList();
     }
 
+    /** Sites that claim a square, whether they may be used or not. */
+    List<Site> sites(int square) {
+        return sites.stream().filter(site -> outlook.squares(site).contains(squares.get(square))).toList();
+    }
+
+    /** Whether a pass may be worked by some team's day, as far as time goes. */
+    boolean isOut(SitePass pass) {
+        return problem.days().stream().anyMatch(day -> clock.window(day.from(), day.until()).overlaps(pass.pass().window()));
+    }
+
+    /** Whether a ban, in its period, keeps some team from a site or from a bird there. */
+    boolean forbidsSomethingAt(Ban ban, Site site) {
+        return teams.stream().anyMatch(team -> Bans.forbidsStop(ban, team, site)
+                || birds.stream().anyMatch(bird -> Bans.forbidsTurn(ban, team, site, bird)));
+    }
+
     /** The stop that a fixed stay of the problem stands for. */
     KeptStop kept(FixedStay fixed) {
         for (int i = 0; i < kept.size(); i++) {
@@ -236,10 +260,25 @@ final class EventProblem {
 
     /** Whether the presence in all claimed squares can be argued and no review refuses the site. */
     private boolean mayBeUsed(Site site) {
-        Optional<Presence> presence = outlook.isPlaced(site) ? outlook.presence(site) : Optional.empty();
-        return presence.isPresent() && presence.get().least() >= outlook.policies().leastPresence()
-                && !isRefused(site, outlook.span().start().atZone(outlook.zone()).toLocalDate())
-                && !isRefused(site, outlook.span().end().atZone(outlook.zone()).toLocalDate());
+        return whyUnused(site).isEmpty();
+    }
+
+    /** What keeps teams from a site, after its name in a sentence; empty when it may be used. */
+    String whyUnused(Site site) {
+        if (!outlook.isPlaced(site)) {
+            return "has no position";
+        }
+        Optional<Presence> presence = outlook.presence(site);
+        if (presence.isEmpty()) {
+            return "does not lie where the squares that it claims meet";
+        }
+        if (presence.get().least() < outlook.policies().leastPresence()) {
+            return String.format(Locale.ROOT, "is in all its squares with a probability of %.0f %% only",
+                    Math.floor(100 * presence.get().least()));
+        }
+        return isRefused(site, outlook.span().start().atZone(outlook.zone()).toLocalDate())
+                || isRefused(site, outlook.span().end().atZone(outlook.zone()).toLocalDate())
+                        ? "was refused by a safety review" : "";
     }
 
     private boolean isRefused(Site site, LocalDate day) {

@@ -1,5 +1,6 @@
 package org.straddle.plan;
 
+import java.util.List;
 import java.util.OptionalDouble;
 
 import org.eclipse.core.runtime.IProgressMonitor;
@@ -23,10 +24,11 @@ public final class NeighbourhoodPlanner implements Planner {
     static Proposal proposal(EventProblem event, PlanSettings settings, NeighbourhoodSearch.Found found,
             OptionalDouble upperBound, Proposal.Way way) {
         Roster roster = found.roster();
+        List<UncoveredSquare> uncovered = Uncovered.of(event, roster);
         JoinedStays.join(roster);
         Changes.Told told = Changes.of(event, ProposedStops.of(event, roster));
         return new Proposal(told.stops(), roster.worth() - roster.promised(), roster.promised(), upperBound,
-                Uncovered.of(event, roster), settings.seed(), found.iterations(), found.elapsed(), found.ending(), way,
+                uncovered, settings.seed(), found.iterations(), found.elapsed(), found.ending(), way,
                 settings.replan(), event.newBans(), told.changes());
     }
 }

@@ -1,32 +1,42 @@
 package org.straddle.plan;
 
+import java.util.OptionalDouble;
+
 import org.straddle.grid.Square;
 
 /**
  * A square that chasers need and that the plan does not work.
  *
  * @param demand share of chasers that still need it, 0 to 1
- * @param reason the first thing that stands in the way
+ * @param reason what kind of thing stands in the way, the hardest first
+ * @param why    what it is in this case, a sentence or two
+ * @param cost   what the plan would lose in all if it worked the square, in the best way that was found to do so; empty
+ *               when no way is known
  */
-public record UncoveredSquare(Square square, double demand, Reason reason) {
+public record UncoveredSquare(Square square, double demand, Reason reason, String why, OptionalDouble cost) {
 
     /** What stands in the way, from the hardest to the softest. */
     public enum Reason {
-        NO_SITE("No site that may be used claims this square."),
-        NO_PASS("No workable pass long and high enough crosses its sites on a day when a team is out."),
-        NO_TIME("No team could drive there, work a pass and be back in time, even with nothing else to do "
-                + "but its pinned stops."),
-        CONTESTED("A team could go there, but the plan gives its time, the square or the bird to other work.");
+        /** No site that may be used claims this square. */
+        NO_SITE("no site"),
+        /** No workable pass long and high enough crosses its sites while a team is out. */
+        NO_PASS("no pass"),
+        /** Only bans stand in the way. */
+        BANNED("banned"),
+        /** No team could drive there, work a pass and be back in time, even with nothing to do but its fixed stops. */
+        NO_TIME("out of reach"),
+        /** A team could go there, but the plan gives its time, the square or the bird to other work. */
+        CONTESTED("gives way");
 
-        private final String sentence;
+        private final String word;
 
-        Reason(String sentence) {
-            this.sentence = sentence;
+        Reason(String word) {
+            this.word = word;
         }
 
-        /** For the user. */
-        public String sentence() {
-            return sentence;
+        /** For the user, in a word or two. */
+        public String word() {
+            return word;
         }
     }
 }
