@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.function.Function;
 
 import org.straddle.model.Event;
+import org.straddle.model.Team;
 import org.straddle.outlook.EarthSearch;
 import org.straddle.outlook.Outlook;
 import org.straddle.store.EventFolder;
@@ -67,6 +68,20 @@ final class OpenEvent implements AutoCloseable {
         } catch (IOException failure) {
             throw new WrongInput(failure.getMessage());
         }
+    }
+
+    /**
+     * The team that a user named, by its number or as {@link #named} does.
+     *
+     * @throws WrongInput when none or several match
+     */
+    static Team team(String wanted, Event event) {
+        for (Team each : event.getTeams()) {
+            if (wanted.equals(String.valueOf(each.getNumber()))) {
+                return each;
+            }
+        }
+        return named(wanted, event.getTeams(), Team::getName, "team");
     }
 
     /**

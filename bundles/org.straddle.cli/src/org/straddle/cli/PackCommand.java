@@ -24,7 +24,7 @@ final class PackCommand extends EventCommand {
     int work() throws Exception {
         List<Team> teams = opened.event().getTeams();
         if (team != null) {
-            teams = List.of(chosen(teams));
+            teams = List.of(OpenEvent.team(team, opened.event()));
         }
         if (rows.forPeople()) {
             for (Team each : teams) {
@@ -41,15 +41,6 @@ final class PackCommand extends EventCommand {
             rows.print(table(teams), out());
         }
         return StraddleCommand.DONE;
-    }
-
-    private Team chosen(List<Team> teams) {
-        for (Team each : teams) {
-            if (team.equals(String.valueOf(each.getNumber()))) {
-                return each;
-            }
-        }
-        return OpenEvent.named(team, teams, Team::getName, "team");
     }
 
     private static Table table(List<Team> teams) {

@@ -1,24 +1,27 @@
 package org.straddle.cli;
 
 import java.time.Duration;
+import java.util.Arrays;
+import java.util.stream.Collectors;
 
 import org.straddle.model.Event;
 import org.straddle.model.Snapshot;
 import org.straddle.outlook.Outlook;
 import org.straddle.plan.ApplyProposal;
+import org.straddle.plan.PlanChange;
 import org.straddle.plan.PlanProgress;
 import org.straddle.plan.PlanSettings;
-import org.straddle.plan.PlannedStop;
 import org.straddle.plan.Planner;
 import org.straddle.plan.Proposal;
 
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code plan EVENT}: proposes stops and turns for all teams and writes them into the event. */
 @Command(name = "plan", description = { "Fill all teams' days with stops and turns, without collisions.",
-    "What is pinned stays; the rest of the plan is replaced." })
+    "What is pinned stays; the rest of the plan is replaced, or changed as little as pays." })
 final class PlanCommand extends EventCommand {
 
     @Mixin
@@ -38,32 +41,64 @@ final class PlanCommand extends EventCommand {
     @Option(names = "--dry-run", description = "Print the proposal; change nothing.")
     private boolean dryRun;
 
+    @Option(names = "--list", paramLabel = "WHAT", defaultValue = "stops",
+            description = "What to print as rows: ${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
+    private ProposalRows list;
+
+    @ArgGroup(exclusive = false, heading = "%nWhat is fixed:%n")
+    private FixedOptions fixed = new FixedOptions();
+
+    @ArgGroup(exclusive = false, heading = "%nHolding on to the present plan:%n")
+    private WhatIfOptions whatIf = new WhatIfOptions();
+
     @Override
     int work() throws Exception {
         if (!(seconds >= 0) || seconds > Duration.ofDays(7).toSeconds()) {
             throw new WrongInput("--seconds " + seconds + " is out of range.\nGive a number from 0 to 604800.");
         }
         Event event = dryRun ? opened.event() : opened.toChange().event();
-        Outlook outlook = opened.outlook(Snapshot.of(event), err());
+        Edit.execute(domain -> fixed.in(domain, event));
+        Event snapshot = Snapshot.of(event);
+        PlanSettings settings = settings().with(whatIf.of(snapshot));
+        Outlook outlook = opened.outlook(snapshot, err());
         outlook.troubles().forEach(trouble -> err().println(trouble.sentence()));
-        Proposal proposal = Planner.standard().propose(outlook, settings(), new Told(), new ConsoleProgress(err()));
+        Proposal proposal = Planner.standard().propose(outlook, settings, new Told(), new ConsoleProgress(err()));
         if (!dryRun) {
             Edit.execute(domain -> ApplyProposal.command(domain, event, proposal));
             opened.toChange().save();
         }
-        rows.print(table(proposal), out());
+        rows.print(list.of(proposal), out());
         if (rows.forPeople()) {
-            out().printf("%d stops with %d turns, worth %.3f; seed %d, %d rounds, %.1f s%n", proposal.stops().size(),
-                    proposal.stops().stream().mapToInt(stop -> stop.turns().size()).sum(), proposal.worth(),
-                    proposal.seed(), proposal.iterations(), proposal.elapsed().toMillis() / 1000.0);
-            proposal.gap().ifPresent(gap -> out().printf(
-                    "No plan can be worth more than %.3f: this one is within %.1f %% of the best possible.%n",
-                    proposal.upperBound().getAsDouble(), 100 * gap));
-            out().println(proposal.way().sentence());
+            sayWhatItIs(proposal);
+        }
+        return StraddleCommand.DONE;
+    }
+
+    private void sayWhatItIs(Proposal proposal) {
+        out().printf("%d stops with %d turns, worth %.3f; seed %d, %d rounds, %.1f s%n", proposal.stops().size(),
+                proposal.stops().stream().mapToInt(stop -> stop.turns().size()).sum(), proposal.worth(),
+                proposal.seed(), proposal.iterations(), proposal.elapsed().toMillis() / 1000.0);
+        if (proposal.keeping() > 0) {
+            out().printf("With %.3f for what it keeps of the plan before: %.3f in all, which is what the bound is for.%n",
+                    proposal.keeping(), proposal.objective());
+        }
+        proposal.gap().ifPresent(gap -> out().printf(
+                "No plan can be worth more than %.3f: this one is within %.1f %% of the best possible.%n",
+                proposal.upperBound().getAsDouble(), 100 * gap));
+        out().println(proposal.way().sentence());
+        proposal.bans().forEach(ban -> out().println("New ban: " + ban.getReason() + "."));
+        if (whatIf.given()) {
+            out().println(Arrays.stream(PlanChange.Kind.values())
+                    .map(kind -> proposal.changes(kind) + " " + kind.word()).collect(Collectors.joining(", ")) + ".");
+            if (list != ProposalRows.changes) {
+                proposal.changes().stream().filter(change -> change.kind() != PlanChange.Kind.KEPT)
+                        .forEach(change -> out().println(change.sentence()));
+            }
+        }
+        if (list != ProposalRows.uncovered) {
             proposal.uncovered().forEach(square -> out().printf("Not worked: %s, wanted by %.0f %%. %s%n",
                     square.square().name(), 100 * square.demand(), square.why()));
         }
-        return StraddleCommand.DONE;
     }
 
     /** How the search gets on: at most a line a second, since the first rounds improve the plan many times. */
@@ -92,19 +127,5 @@ final class PlanCommand extends EventCommand {
     private PlanSettings settings() {
         return rounds == null ? new PlanSettings(Duration.ofMillis(Math.round(seconds * 1000)), seed)
                 : PlanSettings.ofIterations(rounds, seed);
-    }
-
-    private static Table table(Proposal proposal) {
-        Table table = new Table(Table.column("team", "Team"), Table.column("site", "Site"),
-                Table.column("squares", "Squares"), Table.column("arrival", "Arrival (UTC)"),
-                Table.column("departure", "Departure (UTC)"), Table.column("turns", "Turns"),
-                Table.column("birds", "Birds"), Table.column("gain", "Adds"));
-        for (PlannedStop stop : proposal.stops()) {
-            table.row(stop.team().getNumber(), stop.site().getName(), java.util.List.copyOf(stop.site().getSquares()),
-                    stop.stay().start(), stop.stay().end(), stop.turns().size(),
-                    String.join(", ", stop.turns().stream().map(turn -> turn.bird().getName()).toList()),
-                    Math.round(stop.gain() * 1000) / 1000.0);
-        }
-        return table;
     }
 }

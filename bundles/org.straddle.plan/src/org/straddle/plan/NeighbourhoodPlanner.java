@@ -26,6 +26,7 @@ public final class NeighbourhoodPlanner implements Planner {
         Roster roster = found.roster();
         List<UncoveredSquare> uncovered = Uncovered.of(event, roster);
         JoinedStays.join(roster);
+        KeptTimes.restore(event, roster);
         Changes.Told told = Changes.of(event, ProposedStops.of(event, roster));
         return new Proposal(told.stops(), roster.worth() - roster.promised(), roster.promised(), upperBound,
                 uncovered, settings.seed(), found.iterations(), found.elapsed(), found.ending(), way,

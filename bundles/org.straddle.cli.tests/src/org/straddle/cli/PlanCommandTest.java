@@ -1,0 +1,141 @@
+package org.straddle.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.MethodOrderer.OrderAnnotation;
+import org.junit.jupiter.api.Order;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestMethodOrder;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.straddle.model.Event;
+import org.straddle.model.Stop;
+import org.straddle.store.EventFolder;
+import org.straddle.store.EventFolderException;
+
+/** Pins, bans and what-ifs of the command line on the demo event, in the order of a rove that goes wrong. */
+@TestMethodOrder(OrderAnnotation.class)
+class PlanCommandTest {
+
+    @TempDir
+    static Path folder;
+
+    private static Path path;
+
+    @BeforeAll
+    static void plan() {
+        path = folder.resolve("demo");
+        assertEquals(0, Console.run("demo", path).code());
+        done("plan", path, "--rounds", 60);
+    }
+
+    private static Console done(Object... arguments) {
+        Console run = Console.run(arguments);
+        assertEquals(0, run.code(), run.err());
+        return run;
+    }
+
+    private interface Reader<T> {
+        T of(Event event);
+    }
+
+    private static <T> T read(Reader<T> reader) {
+        try (EventFolder open = EventFolder.openReadOnly(path)) {
+            return reader.of(open.event());
+        } catch (EventFolderException failure) {
+            throw new AssertionError(failure);
+        }
+    }
+
+    private static List<String> stopsOf(int team) {
+        return read(event -> event.getPlan().getStops().stream().filter(stop -> stop.getTeam().getNumber() == team)
+                .map(stop -> stop.getId() + stop.getArrival() + stop.getDeparture() + stop.getTurns().stream()
+                        .map(turn -> turn.getStart().toString()).sorted().toList()).sorted().toList());
+    }
+
+    private static List<String> turnsOf(int team) {
+        return read(event -> event.getPlan().getStops().stream().filter(stop -> stop.getTeam().getNumber() == team)
+                .flatMap(stop -> stop.getTurns().stream())
+                .map(turn -> turn.getId() + turn.getStart() + turn.getEnd()).sorted().toList());
+    }
+
+    private static Instant arrival(int team, int number) {
+        return read(event -> event.getPlan().getStops().stream().filter(stop -> stop.getTeam().getNumber() == team)
+                .map(Stop::getArrival).sorted().toList().get(number));
+    }
+
+    @ParameterizedTest
+    @Order(1)
+    @CsvSource({ "--out,9", "--out,2@noon", "--out,2@2031-06-21T12:00Z/2031-06-21T10:00Z", "--closed,Nowhere", "--dead,Nobody",
+        "--late,2", "--pin,Nowhere", "--ban,nonsense", "--ban,colour=red", "--ban,reason=why", "--ban,square=ZZZZ",
+        "--replan-from,today", "--keep,-1" })
+    void whatCannotBeMeantChangesNothing(String option, String value) throws IOException {
+        String before = Files.readString(path.resolve("plan.xmi"));
+        Console run = Console.run("plan", path, "--rounds", 1, option, value);
+        assertEquals(2, run.code(), run.out());
+        assertTrue(run.err().lines().count() <= 2 && run.err().contains(option.substring(2, 5)) || run.err().contains(value), run.err());
+        assertFalse(run.err().contains("Exception"), run.err());
+        assertEquals(before, Files.readString(path.resolve("plan.xmi")));
+    }
+
+    @Test
+    @Order(2)
+    void whatIsPinnedStays() {
+        List<String> before = stopsOf(1);
+        assertFalse(before.isEmpty());
+        done("plan", path, "--rounds", 40, "--seed", 9, "--pin", 1);
+        assertEquals(before, stopsOf(1));
+        boolean pinned = read(event -> event.getPlan().getStops().stream().filter(stop -> stop.getTeam().getNumber() == 1)
+                .allMatch(Stop::isPinned));
+        assertTrue(pinned);
+        done("plan", path, "--rounds", 40, "--unpin", 1, "--keep", 50);
+        assertEquals(before, stopsOf(1), "let go, but it was dear to change");
+    }
+
+    @Test
+    @Order(3)
+    void aBreakdownChangesTheRestOfThatTeamsDayOnly() {
+        Instant from = arrival(2, 1).plusSeconds(600);
+        List<String> others = turnsOf(3);
+        Console run = done("plan", path, "--rounds", 60, "--keep", 50, "--replan-from", from, "--out",
+                "2@" + from + "/" + from.plusSeconds(4 * 3600), "--list", "changes", "--format", "csv");
+        assertTrue(run.out().contains("dropped,") && run.out().contains("Team 2 is out"), run.out());
+        assertTrue(turnsOf(3).containsAll(others), () -> "another team's turns stay: " + run.out());
+        assertEquals(List.of("Team 2 is out"), read(event -> event.getPlan().getBans().stream().map(ban -> ban.getReason()).toList()));
+        assertTrue(done("check", path).out().contains("0 blockers"));
+    }
+
+    @Test
+    @Order(4)
+    void whatIfsAreTriedWithoutChangingAnything() throws IOException {
+        String before = Files.readString(path.resolve("plan.xmi"));
+        String site = read(event -> event.getPlan().getStops().get(0).getSite().getName());
+        String bird = read(event -> event.getPlan().getStops().get(0).getTurns().get(0).getBird().getName());
+        Console run = done("plan", path, "--rounds", 30, "--dry-run", "--closed", site, "--dead", bird, "--late",
+                "3@" + arrival(3, 0).plusSeconds(7200));
+        assertTrue(run.out().contains("is closed") && run.out().contains("is silent") && run.out().contains("starts late"), run.out());
+        assertTrue(run.out().contains("kept, "), run.out());
+        assertEquals(before, Files.readString(path.resolve("plan.xmi")));
+    }
+
+    @Test
+    @Order(5)
+    void bansStayInTheEventUntilTheyAreLifted() {
+        done("plan", path, "--rounds", 20, "--lift-bans", "--ban", "team=1,reason=no driver, no car");
+        assertEquals(List.of("no driver, no car"), read(event -> event.getPlan().getBans().stream().map(ban -> ban.getReason()).toList()));
+        assertEquals(List.of(), stopsOf(1));
+        assertTrue(done("plan", path, "--rounds", 20, "--list", "uncovered", "--format", "json").out().contains("\"why\""));
+        done("plan", path, "--rounds", 20, "--lift-bans");
+        assertFalse(stopsOf(1).isEmpty());
+    }
+}

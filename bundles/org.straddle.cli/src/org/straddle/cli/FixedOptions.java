@@ -1,0 +1,121 @@
+package org.straddle.cli;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.common.command.CompoundCommand;
+import org.eclipse.emf.common.command.IdentityCommand;
+import org.eclipse.emf.edit.domain.EditingDomain;
+import org.straddle.grid.Square;
+import org.straddle.model.Ban;
+import org.straddle.model.Bird;
+import org.straddle.model.Event;
+import org.straddle.model.Fresh;
+import org.straddle.model.Site;
+import org.straddle.model.Stop;
+import org.straddle.plan.Banning;
+import org.straddle.plan.Pinning;
+
+import picocli.CommandLine.Option;
+
+/** What the coordinator decides before a plan is searched: pins and bans, which stay in the event. */
+final class FixedOptions {
+
+    @Option(names = "--pin", paramLabel = "TEAM|SITE|STOP-ID", split = ",",
+            description = "Pin all stops of a team or at a site, or one stop, with their turns; pins stay in the event.")
+    private List<String> pinned = new ArrayList<>();
+
+    @Option(names = "--unpin", paramLabel = "TEAM|SITE|STOP-ID", split = ",", description = "Let them go again.")
+    private List<String> unpinned = new ArrayList<>();
+
+    @Option(names = "--ban", paramLabel = "FIELD=VALUE,…", description = {
+        "Ban what matches all fields given, of team, site, bird, square, from, until, and reason, such as",
+        "team=2,site=Harbour,until=2031-06-21T12:00Z. Bans stay in the event." })
+    private List<String> banned = new ArrayList<>();
+
+    @Option(names = "--lift-bans", description = "Take all bans out of the event first.")
+    private boolean lift;
+
+    /** @throws WrongInput when something named is not there */
+    Command in(EditingDomain domain, Event event) {
+        CompoundCommand all = new CompoundCommand();
+        if (lift && event.getPlan() != null) {
+            all.append(Banning.remove(domain, event, List.copyOf(event.getPlan().getBans())));
+        }
+        for (String name : unpinned) {
+            all.append(Pinning.unpinWhole(domain, stops("--unpin", name, event)));
+        }
+        for (String name : pinned) {
+            all.append(Pinning.pinWhole(domain, stops("--pin", name, event)));
+        }
+        if (!banned.isEmpty()) {
+            all.append(Banning.add(domain, event, banned.stream().map(given -> ban(given, event)).toList()));
+        }
+        return all.isEmpty() ? IdentityCommand.INSTANCE : all;
+    }
+
+    private static List<Stop> stops(String option, String name, Event event) {
+        List<Stop> all = event.getPlan() == null ? List.of() : event.getPlan().getStops();
+        Optional<Stop> one = all.stream().filter(stop -> name.equals(stop.getId())).findFirst();
+        if (one.isPresent()) {
+            return List.of(one.get());
+        }
+        boolean team = event.getTeams().stream().anyMatch(each -> name.equals(String.valueOf(each.getNumber()))
+                || name.equalsIgnoreCase(each.getName()));
+        Object wanted = team ? OpenEvent.team(name, event)
+                : OpenEvent.named(name, event.getSites(), Site::getName, "team, stop or site");
+        List<Stop> stops = all.stream().filter(stop -> stop.getTeam() == wanted || stop.getSite() == wanted).toList();
+        if (stops.isEmpty()) {
+            throw new WrongInput(option + " " + name + ": no stop is planned for it.\nPlan first, or name another.");
+        }
+        return stops;
+    }
+
+    private static Ban ban(String given, Event event) {
+        Ban ban = Fresh.ban();
+        Map<String, String> fields = new LinkedHashMap<>();
+        for (String field : given.split(",(?=\\s*[a-z]+=)")) {
+            int equals = field.indexOf('=');
+            if (equals < 0 || field.substring(equals + 1).isBlank()) {
+                throw new WrongInput("--ban " + given + ": '" + field + "' is no field.\n"
+                        + "Give fields such as team=2,from=2031-06-21T10:30Z,reason=breakdown");
+            }
+            fields.put(field.substring(0, equals).strip(), field.substring(equals + 1).strip());
+        }
+        fields.forEach((field, value) -> set(ban, field, value, event));
+        if (ban.getFrom() != null && ban.getUntil() != null && !ban.getFrom().isBefore(ban.getUntil())) {
+            throw new WrongInput("--ban " + given + " ends before it begins.\nGive a later 'until'.");
+        }
+        if (fields.keySet().equals(Set.of("reason"))) {
+            throw new WrongInput("--ban " + given + " says why, but not what.\nGive a team, site, bird, square or period.");
+        }
+        return ban;
+    }
+
+    private static void set(Ban ban, String field, String value, Event event) {
+        switch (field) {
+            case "team" -> ban.setTeam(OpenEvent.team(value, event));
+            case "site" -> ban.setSite(OpenEvent.named(value, event.getSites(), Site::getName, "site"));
+            case "bird" -> ban.setBird(OpenEvent.named(value, event.getBirds(), Bird::getName, "bird"));
+            case "square" -> ban.setSquare(square(value));
+            case "from" -> ban.setFrom(Moments.instant("--ban from", value));
+            case "until" -> ban.setUntil(Moments.instant("--ban until", value));
+            case "reason" -> ban.setReason(value);
+            default -> throw new WrongInput("--ban: '" + field + "' is no field of a ban.\n"
+                    + "There are: team, site, bird, square, from, until, reason");
+        }
+    }
+
+    private static String square(String value) {
+        try {
+            return Square.parse(value).name();
+        } catch (IllegalArgumentException e) {
+            throw new WrongInput("--ban: '" + value + "' is no square.\nGive four characters, such as HP94.");
+        }
+    }
+}
