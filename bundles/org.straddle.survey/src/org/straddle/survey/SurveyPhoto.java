@@ -36,9 +36,11 @@ import com.drew.imaging.FileType;
 import com.drew.imaging.FileTypeDetector;
 import com.drew.imaging.ImageMetadataReader;
 import com.drew.imaging.ImageProcessingException;
+import com.drew.imaging.jpeg.JpegMetadataReader;
 import com.drew.lang.GeoLocation;
 import com.drew.lang.Rational;
 import com.drew.metadata.Metadata;
+import com.drew.metadata.exif.ExifReader;
 import com.drew.metadata.exif.ExifSubIFDDirectory;
 import com.drew.metadata.exif.GpsDirectory;
 
@@ -96,11 +98,24 @@ public record SurveyPhoto(String name, byte[] bytes, String extension, Optional<
             if (type == FileType.Jpeg && !PictureEnd.ofJpeg(bytes) || type == FileType.Png && !PictureEnd.ofPng(bytes)) {
                 throw new ReadException(name, 0, "the picture is truncated.", AGAIN);
             }
-            return described(name, bytes, extension, ImageMetadataReader.readMetadata(new ByteArrayInputStream(bytes), bytes.length, type));
+            return described(name, bytes, extension, metadata(bytes, type));
         } catch (ReadException e) {
             throw e;
         } catch (ImageProcessingException | IOException | RuntimeException e) {
             throw new ReadException(name, 0, "the picture is damaged (" + e.getMessage() + ").", AGAIN);
+        }
+    }
+
+    private static Metadata metadata(byte[] bytes, FileType type) throws ImageProcessingException, IOException {
+        if (type == FileType.Jpeg) {
+            // Exif alone: what else a picture holds is of no use here.
+            return JpegMetadataReader.readMetadata(new ByteArrayInputStream(bytes), List.of(new ExifReader()));
+        }
+        try {
+            return ImageMetadataReader.readMetadata(new ByteArrayInputStream(bytes), bytes.length, type);
+        } catch (LinkageError e) {
+            // The library asks another one for data in XMP, of which a part is not for others in OSGi.
+            return new Metadata();
         }
     }
 

@@ -100,7 +100,6 @@ final class ElevationRaster implements Closeable {
             } else {
                 GeoTiffReader tiff = new GeoTiffReader(file.toFile());
                 reader = tiff;
-                requireHeights(file, reader);
                 noData = tiff.getMetadata().hasNoData() ? tiff.getMetadata().getNoData() : Double.NaN;
             }
             return new ElevationRaster(file, format, reader, noData, takeForWgs84);
@@ -111,14 +110,6 @@ final class ElevationRaster implements Closeable {
             // A hostile header makes the library ask for more memory than there is.
             dispose(reader);
             throw damaged(file, e);
-        }
-    }
-
-    private static void requireHeights(Path file, AbstractGridCoverage2DReader reader) throws IOException {
-        int bands = reader.getImageLayout().getSampleModel(null).getNumBands();
-        if (bands != 1) {
-            throw new TerrainException(file, "it has " + bands + " bands, like a picture; heights have one.",
-                    "Choose a raster of heights.");
         }
     }
 
@@ -254,7 +245,13 @@ final class ElevationRaster implements Closeable {
             if (coverage == null) {
                 throw new TerrainException(file, "its reader found nothing in it.", "Convert it to a plain GeoTIFF.");
             }
-            return coverage.getRenderedImage();
+            RenderedImage image = coverage.getRenderedImage();
+            int bands = image.getSampleModel().getNumBands();
+            if (bands != 1) {
+                throw new TerrainException(file, "it has " + bands + " bands, like a picture; heights have one.",
+                        "Choose a raster of heights.");
+            }
+            return image;
         } catch (TerrainException e) {
             throw e;
         } catch (IOException | RuntimeException | OutOfMemoryError e) {
