@@ -136,6 +136,10 @@ class LinesCommandTest {
         refused("--weight road=x", "lines", roads, "--weight", "road=x");
         refused("--top 0", "lines", roads, "--top", 0);
         refused("--out", "lines", roads, "--out", "x.kml");
+        refused("less than a square", "lines", roads, "--in", "HP94bc");
+        assertEquals(1, rows(Console.run("lines", roads, "--in", "hp94", "--format", "csv")).size());
+        assertEquals(2, rows(Console.run("lines", roads, "--in", "HP", "--format", "csv")).size());
+        assertEquals(0, rows(Console.run("lines", roads, "--in", "JO22,JO23", "--format", "csv")).size());
         refused("no roads", "lines", file("post.gpx", "<gpx><wpt lat='1' lon='2'/></gpx>"));
     }
 

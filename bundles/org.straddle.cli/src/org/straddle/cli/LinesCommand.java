@@ -18,26 +18,25 @@ import java.util.function.ToDoubleFunction;
 
 import org.straddle.exchange.CoordinateOrder;
 import org.straddle.exchange.CoordinateOutOfRange;
+import org.straddle.exchange.EventPlace;
 import org.straddle.exchange.LayerSource;
 import org.straddle.exchange.MapFile;
 import org.straddle.exchange.MapLayers;
 import org.straddle.exchange.MapReader;
 import org.straddle.exchange.ReadException;
+import org.straddle.exchange.ScoutRegion;
+import org.straddle.exchange.Scouting;
 import org.straddle.exchange.SwapHint;
 import org.straddle.exchange.Waypoint;
 import org.straddle.exchange.WaypointWriter;
 import org.straddle.grid.Candidate;
-import org.straddle.grid.CandidateRanking;
 import org.straddle.grid.GeoPosition;
-import org.straddle.grid.LineScout;
-import org.straddle.grid.MapFeature;
 import org.straddle.grid.MapRole;
 import org.straddle.grid.Nearness;
 import org.straddle.grid.RankedCandidate;
 import org.straddle.grid.ScoutReach;
 import org.straddle.grid.Square;
 import org.straddle.grid.Surroundings;
-import org.straddle.grid.Trace;
 import org.straddle.model.Event;
 import org.straddle.outlook.Demands;
 import org.straddle.store.EventFolder;
@@ -87,6 +86,10 @@ final class LinesCommand implements Callable<Integer> {
             description = "Points for a thing of this role right at the place (below 0: near is bad), and its reach in metres.")
     private Map<String, String> weights = Map.of();
 
+    @Option(names = "--in", paramLabel = "SQUARES", defaultValue = "",
+            description = "Only places of these squares or fields, such as HP94,IP04 or HP (default: everywhere).")
+    private String in;
+
     @Option(names = "--top", paramLabel = "N", description = "Only the first N places.")
     private Integer top;
 
@@ -124,21 +127,17 @@ final class LinesCommand implements Callable<Integer> {
         }
         tellRemarks();
         ScoutReach reach = reach();
-        List<MapFeature> roads = layers.roads();
-        if (roads.isEmpty()) {
-            throw new WrongInput("There are no roads in what was given.\nGive files with roads or tracks, or put them into the"
-                    + " event's folder layers as roads.geojson or *.gpx.");
+        if (layers.roads().isEmpty()) {
+            throw new WrongInput("There are no roads in what was given.\nGive files with roads or tracks, or bring them into the event"
+                    + " with: import EVENT FILE --layer road");
         }
-        List<Surroundings> around = layers.around().entrySet().stream().map(layer -> Surroundings.of(layer.getKey(),
-                weighed.getOrDefault(layer.getKey(), Surroundings.usual(layer.getKey())), layer.getValue())).toList();
-        List<Candidate> found = LineScout.candidates(roads, reach, new ConsoleProgress(err()));
-        List<RankedCandidate> ranked = CandidateRanking.rank(found, reach, demand, around, new ConsoleProgress(err()));
+        Scouting found = Scouting.of(layers, new Scouting.Question(reach, region(), weighed), demand, new ConsoleProgress(err()));
+        List<RankedCandidate> ranked = found.places();
         List<RankedCandidate> shown = top == null ? ranked : ranked.subList(0, Math.min(top, ranked.size()));
-        rows.print(table(shown, around), out());
+        rows.print(table(shown, found.around()), out());
         if (rows.forPeople()) {
             out().printf(Locale.ROOT, "%d places on %.0f km of roads; station %s m long, corners within %s m%n", ranked.size(),
-                    roads.stream().flatMap(road -> road.parts().stream()).mapToDouble(Trace::roughLengthKm).sum(),
-                    plain(reach.spanM()), plain(reach.cornerDistanceM()));
+                    found.roadsKm(), plain(reach.spanM()), plain(reach.cornerDistanceM()));
             out().println("Points come from maps alone: look for power lines, traffic and permission on the spot before you set up.");
         }
         if (out != null) {
@@ -152,7 +151,7 @@ final class LinesCommand implements Callable<Integer> {
     private void readEvent(Path path) throws IOException {
         try (EventFolder folder = EventFolder.openReadOnly(path)) {
             Event event = folder.event();
-            Optional<GeoPosition> place = somewhere(event);
+            Optional<GeoPosition> place = EventPlace.of(event);
             if (spanM == null && event.getPolicies() != null) {
                 spanM = event.getPolicies().getStationSpanM();
             }
@@ -166,11 +165,6 @@ final class LinesCommand implements Callable<Integer> {
             }
             demand = Demands.of(event)::of;
         }
-    }
-
-    private static Optional<GeoPosition> somewhere(Event event) {
-        return event.getSites().stream().filter(site -> Math.abs(site.getLatitudeDeg()) <= 90 && Math.abs(site.getLongitudeDeg()) <= 180)
-                .findFirst().map(site -> new GeoPosition(site.getLatitudeDeg(), site.getLongitudeDeg()));
     }
 
     private MapFile read(Path path) throws ReadException {
@@ -197,6 +191,14 @@ final class LinesCommand implements Callable<Integer> {
             return new ScoutReach(spanM == null ? USUAL_SPAN_M : spanM, cornerDistanceM);
         } catch (IllegalArgumentException e) {
             throw new WrongInput(e.getMessage() + "\nGive another --span or --corner-distance.");
+        }
+    }
+
+    private ScoutRegion region() {
+        try {
+            return ScoutRegion.parse(in);
+        } catch (IllegalArgumentException e) {
+            throw new WrongInput("--in " + in + ": " + e.getMessage());
         }
     }
 
@@ -234,13 +236,13 @@ final class LinesCommand implements Callable<Integer> {
         }
     }
 
-    private static Table table(List<RankedCandidate> ranked, List<Surroundings> around) {
+    private static Table table(List<RankedCandidate> ranked, List<MapRole> around) {
         List<Table.Column> columns = new ArrayList<>(List.of(Table.column("points", "Points"), Table.column("demand", "Demand"),
                 Table.column("kind", "Kind"), Table.column("boundary", "Line or corner"), Table.column("squares", "Squares"),
                 Table.column("latitudeDeg", "Latitude"), Table.column("longitudeDeg", "Longitude"), Table.column("road", "Road"),
                 Table.column("bearingDeg", "bearing°"), Table.column("angleDeg", "angle°"), Table.column("bandM", "band m"),
                 Table.column("distanceM", "off m")));
-        around.forEach(layer -> columns.add(Table.column(camel(layer.role()) + "M", layer.role() + " m")));
+        around.forEach(role -> columns.add(Table.column(camel(role) + "M", role + " m")));
         Table table = new Table(columns.toArray(Table.Column[]::new));
         for (RankedCandidate each : ranked) {
             Candidate candidate = each.candidate();
@@ -257,7 +259,7 @@ final class LinesCommand implements Callable<Integer> {
             row.add(rounded(candidate.angleDeg(), 10));
             row.add(rounded(candidate.bandM(), 10));
             row.add(rounded(candidate.distanceM(), 10));
-            around.forEach(layer -> row.add(each.near(layer.role()).map(Nearness::distanceM).map(m -> rounded(m, 1)).orElse(null)));
+            around.forEach(role -> row.add(each.near(role).map(Nearness::distanceM).map(m -> rounded(m, 1)).orElse(null)));
             table.row(row.toArray());
         }
         return table;

@@ -234,7 +234,8 @@ public final class SiteImport {
 
     private static void number(List<SiteChange.Detail> details, SiteField field, EStructuralFeature feature, Site site, Double value) {
         if (value != null && (site == null || (double) site.eGet(feature) != value)) {
-            details.add(new SiteChange.Detail(field, site == null ? "" : plain((double) site.eGet(feature)), plain(value), Map.of(feature, value)));
+            details.add(new SiteChange.Detail(field, site == null ? "" : plain((double) site.eGet(feature)) + " m", plain(value) + " m",
+                    Map.of(feature, value)));
         }
     }
 

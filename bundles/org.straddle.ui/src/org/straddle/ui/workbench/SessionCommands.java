@@ -12,6 +12,7 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.commands.ICommandService;
 import org.eclipse.ui.handlers.IHandlerService;
+import org.straddle.ui.importing.ImportSites;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.SessionListener;
@@ -44,6 +45,9 @@ final class SessionCommands implements SessionListener {
             }
         });
         commands.add("org.straddle.ui.importElements", open, ImportElements::ask);
+        commands.add("org.straddle.ui.importSites", open, ImportSites::ask);
+        commands.add("org.straddle.ui.exportSites", open, ExportSites::ask);
+        commands.add("org.straddle.ui.addLayer", open, AddLayer::ask);
         commands.add("org.straddle.ui.propose", open, ProposePlan::ask);
         commands.add("org.straddle.ui.check", open, shell -> session.computeNow());
         commands.add("org.straddle.ui.publish", open, PublishEvent::ask);

@@ -1,0 +1,44 @@
+package org.straddle.ui.scout;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+
+import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.FileDialog;
+import org.eclipse.swt.widgets.Shell;
+import org.straddle.exchange.Waypoint;
+import org.straddle.exchange.WaypointWriter;
+import org.straddle.ui.places.ShownPlace;
+import org.straddle.ui.workbench.FileWork;
+
+/** Writes the list of places as waypoints for a receiver or a map. */
+final class PlaceFile {
+
+    private PlaceFile() {
+    }
+
+    static void ask(Shell shell, List<ShownPlace> places) {
+        if (places.isEmpty()) {
+            MessageDialog.openInformation(shell, "Write the list", "There are no places in the list.\n\nFind some first.");
+            return;
+        }
+        FileDialog dialog = new FileDialog(shell, SWT.SAVE);
+        dialog.setText("Write the list");
+        dialog.setFilterExtensions(new String[] {"*.gpx", "*.geojson"});
+        dialog.setFilterNames(new String[] {"GPX waypoints", "GeoJSON points"});
+        dialog.setFileName("places.gpx");
+        dialog.setOverwrite(true);
+        String chosen = dialog.open();
+        if (chosen == null) {
+            return;
+        }
+        List<Waypoint> waypoints = places.stream().map(place -> Waypoint.of(place.candidate())).toList();
+        boolean geoJson = chosen.toLowerCase(Locale.ROOT).endsWith(".geojson");
+        FileWork.run(shell, "Writing " + Path.of(chosen).getFileName(), () -> Files.writeString(Path.of(chosen),
+                geoJson ? WaypointWriter.geoJson(waypoints) : WaypointWriter.gpx(waypoints), StandardCharsets.UTF_8));
+    }
+}

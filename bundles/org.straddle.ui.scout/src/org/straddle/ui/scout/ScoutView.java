@@ -1,0 +1,319 @@
+package org.straddle.ui.scout;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.jface.action.IMenuManager;
+import org.eclipse.jface.action.IToolBarManager;
+import org.eclipse.jface.action.MenuManager;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.dnd.Transfer;
+import org.eclipse.swt.events.KeyListener;
+import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Display;
+import org.straddle.exchange.LayerSource;
+import org.straddle.exchange.ScoutRegion;
+import org.straddle.exchange.ScoutedSite;
+import org.straddle.exchange.Scouting;
+import org.straddle.grid.PositionText;
+import org.straddle.model.Policies;
+import org.straddle.model.Site;
+import org.straddle.model.StraddlePackage.Literals;
+import org.straddle.outlook.Demands;
+import org.straddle.ui.parts.Act;
+import org.straddle.ui.parts.EmptyOr;
+import org.straddle.ui.parts.SessionView;
+import org.straddle.ui.places.PlaceBoard;
+import org.straddle.ui.places.PlaceListener;
+import org.straddle.ui.places.ShownPlace;
+import org.straddle.ui.session.Edit;
+import org.straddle.ui.session.EventSession;
+import org.straddle.ui.workbench.AddLayer;
+
+/**
+ * Places where the roads of the event cross lines between squares or pass corners, best first. What is listed is also
+ * on the board of places, where a map finds it.
+ */
+public final class ScoutView extends SessionView<ScoutPanel> implements PlaceListener {
+
+    public static final String ID = "org.straddle.ui.scout.places";
+
+    private static final String CAUTION = "Places come from maps alone: look for power lines, traffic and permission on the spot before you set up.";
+    private static final String NO_ROADS = "No roads yet.";
+    private static final String ADD_ROADS = "Bring in roads or tracks with File, Add a map layer (GPX tracks and routes, GeoJSON lines), and give"
+            + " them the role “roads to scout”. Power lines, buildings, railways, quarries and other roads come in the same way and count for"
+            + " the rank.";
+
+    private final PlaceBoard board = PlaceBoard.current();
+    private ScoutJob job;
+    private List<LayerSource> scouted = List.of();
+    private String told = "";
+
+    public ScoutView() {
+        super("Places along roads appear here when an event with roads is open.");
+    }
+
+    @Override
+    protected ScoutPanel content(Composite parent) {
+        ScoutPanel panel = new ScoutPanel(parent);
+        panel.places(new EmptyOr<>(panel.body(), NO_ROADS, ADD_ROADS, body -> new PlaceTable(body, place -> board.choose(place.orElse(null)),
+                board::seek)));
+        return panel;
+    }
+
+    @Override
+    protected void equip(ScoutPanel panel) {
+        board.addListener(this);
+        panel.find().addSelectionListener(SelectionListener.widgetSelectedAdapter(click -> findOrStop()));
+        panel.region().addListener(SWT.DefaultSelection, enter -> findOrStop());
+        panel.region().addModifyListener(typing -> judgeRegion());
+        PlaceTable table = panel.places().content();
+        MenuManager menu = new MenuManager();
+        menu.setRemoveAllWhenShown(true);
+        menu.addMenuListener(this::fill);
+        table.control().setMenu(menu.createContextMenu(table.control()));
+        table.control().addKeyListener(KeyListener.keyPressedAdapter(key -> {
+            if (key.keyCode == SWT.INSERT) {
+                makeSites();
+            } else if (key.stateMask == SWT.MOD1 && key.keyCode == 'c') {
+                copyPositions();
+            }
+        }));
+        IToolBarManager tools = getViewSite().getActionBars().getToolBarManager();
+        tools.add(new Act("Make a site of the chosen place", "add", this::makeSites));
+        tools.add(new Act("Add a map layer…", "import", () -> {
+            if (session().isOpen()) {
+                AddLayer.ask(getSite().getShell());
+            }
+        }));
+        tools.add(new Act("Write the list…", "export", () -> PlaceFile.ask(getSite().getShell(), table.rows())));
+    }
+
+    private void fill(IMenuManager menu) {
+        if (pages().content().places().content().chosen().isEmpty()) {
+            return;
+        }
+        menu.add(new Act("&Make a site of it\tInsert", "add", this::makeSites));
+        menu.add(new Act("&Show on the map\tEnter", "open", () -> board.chosen().ifPresent(board::seek)));
+        menu.add(new Act("&Copy the position\tCtrl+C", "link", this::copyPositions));
+    }
+
+    @Override
+    public void setFocus() {
+        if (session().isOpen()) {
+            ScoutPanel panel = pages().content();
+            (panel.places().content().rows().isEmpty() ? panel.find() : panel.places().content().control()).setFocus();
+        } else {
+            super.setFocus();
+        }
+    }
+
+    @Override
+    public void opened(EventSession opened) {
+        Policies policies = opened.event().getPolicies();
+        if (policies != null && policies.getStationSpanM() > 0) {
+            pages().content().span(policies.getStationSpanM());
+        }
+        forget();
+        pages().showContent(true);
+    }
+
+    @Override
+    public void closed(EventSession closed) {
+        forget();
+        super.closed(closed);
+    }
+
+    @Override
+    public void edited(EventSession edited) {
+        if (job != null) {
+            return;
+        }
+        if (board.places().isEmpty()) {
+            sayWhatToDo();
+        } else {
+            pages().content().tell(layers().equals(scouted) ? told : "Layers were changed: find again.  " + told);
+        }
+    }
+
+    /** What was found before does not belong to the event that is open now. */
+    private void forget() {
+        stop();
+        board.clear();
+        scouted = List.of();
+        pages().content().tell("");
+        pages().content().note("");
+        pages().content().places().content().show(List.of(), List.of());
+        if (session().isOpen()) {
+            sayWhatToDo();
+        }
+    }
+
+    private void sayWhatToDo() {
+        List<LayerSource> layers = layers();
+        if (layers.isEmpty()) {
+            pages().content().places().say(NO_ROADS, ADD_ROADS);
+        } else {
+            pages().content().places().say("Roads are waiting.", "Find places looks through " + (layers.size() == 1 ? "the layer "
+                    : "the layers ") + layers.stream().map(layer -> layer.title() + " (" + layer.role().label() + ")").collect(Collectors.joining(", "))
+                    + ".");
+        }
+    }
+
+    private List<LayerSource> layers() {
+        try {
+            return LayerSource.of(session().folder());
+        } catch (IOException e) {
+            return List.of();
+        }
+    }
+
+    private void judgeRegion() {
+        try {
+            pages().content().wantedRegion();
+            pages().content().tell(told);
+            pages().content().find().setEnabled(true);
+        } catch (IllegalArgumentException e) {
+            pages().content().tell(e.getMessage());
+            pages().content().find().setEnabled(job != null);
+        }
+    }
+
+    private void findOrStop() {
+        if (job != null) {
+            stop();
+            return;
+        }
+        if (!session().isOpen() || !pages().content().find().isEnabled()) {
+            return;
+        }
+        ScoutPanel panel = pages().content();
+        List<LayerSource> layers = layers();
+        if (layers.isEmpty()) {
+            panel.places().say(NO_ROADS, ADD_ROADS);
+            return;
+        }
+        ScoutRegion region = panel.wantedRegion();
+        Display display = getSite().getShell().getDisplay();
+        ScoutJob[] own = new ScoutJob[1];
+        own[0] = new ScoutJob(layers, new Scouting.Question(panel.reach(), region, Map.of()), Demands.of(session().event()),
+                ending -> display.asyncExec(() -> ended(own[0], ending)));
+        job = own[0];
+        panel.find().setText("&Stop");
+        panel.find().requestLayout();
+        panel.tell("Looking…");
+        job.schedule();
+    }
+
+    private void stop() {
+        if (job != null) {
+            job.cancel();
+            job = null;
+            atRest("Stopped.");
+        }
+    }
+
+    private void atRest(String words) {
+        told = words;
+        pages().content().find().setText("&Find places");
+        pages().content().find().requestLayout();
+        pages().content().tell(words);
+    }
+
+    private void ended(ScoutJob from, ScoutJob.Ending ending) {
+        if (from != job || pages().content().find().isDisposed()) {
+            return;
+        }
+        job = null;
+        if (ending instanceof ScoutJob.Found found) {
+            show(found);
+        } else if (ending instanceof ScoutJob.Failed failed) {
+            atRest("");
+            board.clear();
+            pages().content().places().say("A layer cannot be read.", failed.sentence());
+        } else {
+            atRest("Stopped.");
+        }
+    }
+
+    private void show(ScoutJob.Found found) {
+        Scouting scouting = found.scouting();
+        scouted = found.layers();
+        List<ShownPlace> places = new ArrayList<>();
+        for (int i = 0; i < scouting.places().size(); i++) {
+            places.add(new ShownPlace(i + 1, scouting.places().get(i)));
+        }
+        String remarks = scouting.remarks().isEmpty() ? "" : "  " + scouting.remarks().size() + (scouting.remarks().size() == 1 ? " remark: "
+                : " remarks; the first: ") + scouting.remarks().get(0);
+        atRest(String.format(Locale.ROOT, "%,d %s on %,.0f km of roads, found in %.1f s", places.size(), places.size() == 1 ? "place" : "places",
+                scouting.roadsKm(), found.seconds()));
+        pages().content().note(CAUTION + remarks);
+        EmptyOr<PlaceTable> list = pages().content().places();
+        if (scouting.roads() == 0) {
+            list.say("None of the layers holds roads to scout.", "Give a layer the role “roads to scout”, or add one. " + ADD_ROADS);
+        } else if (places.isEmpty()) {
+            list.say("No places found.", "None of the roads crosses a line between squares or passes a corner so near. Allow corners farther away,"
+                    + " leave “Only in” empty, or add more roads.");
+        } else {
+            list.content().show(places, scouting.around());
+            list.showContent(true);
+        }
+        board.show(places);
+    }
+
+    @Override
+    public void placeChosen(Optional<ShownPlace> place) {
+        place.ifPresent(pages().content().places().content()::choose);
+    }
+
+    private void makeSites() {
+        List<ShownPlace> chosen = pages().content().places().content().chosen();
+        if (chosen.isEmpty() || !session().isOpen()) {
+            return;
+        }
+        List<Site> taken = new ArrayList<>(session().event().getSites());
+        List<Command> commands = new ArrayList<>();
+        List<Site> made = new ArrayList<>();
+        for (ShownPlace place : chosen) {
+            Site site = ScoutedSite.of(place.candidate().candidate(), taken);
+            taken.add(site);
+            made.add(site);
+            commands.add(Edit.add(session().editingDomain(), session().event(), Literals.EVENT__SITES, site, "site"));
+        }
+        if (session().execute(Edit.together(made.size() == 1 ? "Make site " + made.get(0).getName() : "Make " + made.size() + " sites", commands))
+                && made.size() == 1) {
+            session().reveal(made.get(0));
+        }
+    }
+
+    private void copyPositions() {
+        String text = pages().content().places().content().chosen().stream()
+                .map(place -> PositionText.write(place.candidate().candidate().position(), PositionText.Form.DEGREES))
+                .collect(Collectors.joining("\n"));
+        if (!text.isEmpty()) {
+            Clipboard clipboard = new Clipboard(getSite().getShell().getDisplay());
+            clipboard.setContents(new Object[] {text}, new Transfer[] {TextTransfer.getInstance()});
+            clipboard.dispose();
+        }
+    }
+
+    @Override
+    public void dispose() {
+        if (job != null) {
+            job.cancel();
+            job = null;
+        }
+        board.removeListener(this);
+        board.clear();
+        super.dispose();
+    }
+}

@@ -1,0 +1,33 @@
+package org.straddle.ui.importing;
+
+import java.nio.file.Path;
+
+import org.eclipse.jface.wizard.WizardDialog;
+import org.eclipse.swt.widgets.Shell;
+import org.straddle.ui.session.EventSession;
+
+/** Asks for a file of sites, what its columns mean and whether what follows is right, and takes it over as one step. */
+public final class ImportSites {
+
+    private ImportSites() {
+    }
+
+    public static void ask(Shell shell) {
+        ask(shell, null);
+    }
+
+    /** @param file to begin with; may be null */
+    public static void ask(Shell shell, Path file) {
+        EventSession session = EventSession.current();
+        session.commitPendingEdits();
+        WizardDialog dialog = new WizardDialog(shell, new SiteWizard(session, file));
+        dialog.setPageSize(900, 440);
+        // The file is read on the way to the next page; one that cannot be read goes no further.
+        dialog.addPageChangingListener(change -> {
+            if (change.getCurrentPage() instanceof SiteFilePage page && change.getTargetPage() instanceof SiteMappingPage) {
+                change.doit = page.read();
+            }
+        });
+        dialog.open();
+    }
+}

@@ -1,0 +1,106 @@
+package org.straddle.ui.importing;
+
+import java.util.Optional;
+
+import org.straddle.exchange.CoordinateOrder;
+import org.straddle.exchange.SiteImport;
+import org.straddle.exchange.SiteKey;
+import org.straddle.exchange.SiteMapping;
+import org.straddle.exchange.SourceTable;
+import org.straddle.model.Event;
+
+/** What the user has chosen so far on the way to importing sites, and what would come of it; knows no window. */
+public final class SiteDraft {
+
+    private static final double USUAL_WITHIN_M = 25;
+
+    private final Event event;
+    private SourceTable table;
+    private SiteMapping mapping;
+    private SiteKey key;
+    private CoordinateOrder order = CoordinateOrder.OF_THE_FORMAT;
+    private boolean leaveOutRefused;
+    private SiteImport preview;
+
+    public SiteDraft(Event event) {
+        this.event = event;
+    }
+
+    /** Takes another file, with the usual meaning of its columns. */
+    public void take(SourceTable read) {
+        table = read;
+        mapping = SiteMapping.guess(read);
+        key = mapping.usualKey();
+        order = CoordinateOrder.OF_THE_FORMAT;
+        changed();
+    }
+
+    private void changed() {
+        leaveOutRefused = false;
+        preview = null;
+    }
+
+    public Optional<SourceTable> table() {
+        return Optional.ofNullable(table);
+    }
+
+    public SiteMapping mapping() {
+        return mapping;
+    }
+
+    public void map(SiteMapping chosen) {
+        mapping = chosen;
+        changed();
+    }
+
+    public SiteKey key() {
+        return key;
+    }
+
+    public void know(SiteKey chosen) {
+        key = chosen;
+        changed();
+    }
+
+    public double withinM() {
+        return key != null && key.kind() == SiteKey.Kind.POSITION ? key.withinM() : USUAL_WITHIN_M;
+    }
+
+    public CoordinateOrder order() {
+        return order;
+    }
+
+    public void order(CoordinateOrder chosen) {
+        order = chosen;
+        changed();
+    }
+
+    public boolean leavesOutRefused() {
+        return leaveOutRefused;
+    }
+
+    public void leaveOutRefused(boolean chosen) {
+        leaveOutRefused = chosen;
+    }
+
+    /** Why there is no preview, a sentence; empty when there is one. */
+    public Optional<String> problem() {
+        return table == null ? Optional.of("No file was read yet.") : mapping.problem(key);
+    }
+
+    /** What would change; empty while there is a {@link #problem}. */
+    public Optional<SiteImport> preview() {
+        if (problem().isPresent()) {
+            return Optional.empty();
+        }
+        if (preview == null) {
+            preview = SiteImport.of(event, table, mapping, order, key);
+        }
+        return Optional.of(preview);
+    }
+
+    /** Whether the import may be done as it stands. */
+    public boolean isReady() {
+        return preview().filter(found -> !found.isEmpty() && (found.refused().isEmpty() || leaveOutRefused)).isPresent();
+    }
+}

@@ -1,0 +1,112 @@
+package org.straddle.ui.importing;
+
+import java.lang.reflect.InvocationTargetException;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+
+import org.eclipse.core.runtime.OperationCanceledException;
+import org.eclipse.jface.dialogs.IMessageProvider;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.wizard.WizardPage;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.FileDialog;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+import org.straddle.exchange.ReadException;
+import org.straddle.exchange.SourceTable;
+
+/** The first step: a file, which is read when the user goes on. */
+final class SiteFilePage extends WizardPage {
+
+    private final SiteDraft draft;
+    private final Path first;
+    private Text path;
+    private String read = "";
+
+    SiteFilePage(SiteDraft draft, Path first) {
+        super("file");
+        this.draft = draft;
+        this.first = first;
+        setTitle("Which file?");
+        setDescription("A CSV file with a heading for each column, GPX waypoints, or GeoJSON points. Nothing changes before the last step.");
+        setPageComplete(false);
+    }
+
+    @Override
+    public void createControl(Composite parent) {
+        Composite body = new Composite(parent, SWT.NONE);
+        body.setLayout(GridLayoutFactory.fillDefaults().numColumns(3).margins(12, 12).spacing(10, 8).create());
+        new Label(body, SWT.NONE).setText("&File:");
+        path = new Text(body, SWT.BORDER);
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(path);
+        path.addModifyListener(change -> typed());
+        Button browse = new Button(body, SWT.PUSH);
+        browse.setText("&Browse…");
+        browse.addListener(SWT.Selection, click -> browse());
+        Label help = new Label(body, SWT.WRAP);
+        help.setText("In a table one line is one site. Positions may stand in two columns for latitude and longitude, or in one: as decimal"
+                + " degrees, degrees and minutes, degrees, minutes and seconds, or as a locator of 4 to 10 characters. Tracks and routes are"
+                + " roads: bring them in with File, Add a map layer.");
+        GridDataFactory.fillDefaults().grab(true, false).span(3, 1).hint(500, SWT.DEFAULT).applyTo(help);
+        setControl(body);
+        if (first != null) {
+            path.setText(first.toString());
+        }
+    }
+
+    private void browse() {
+        FileDialog dialog = new FileDialog(getShell(), SWT.OPEN);
+        dialog.setText("Import sites");
+        dialog.setFilterExtensions(new String[] {"*.csv;*.CSV;*.txt;*.tsv;*.gpx;*.GPX;*.geojson;*.json", "*"});
+        dialog.setFilterNames(new String[] {"CSV, GPX, GeoJSON", "All files"});
+        String chosen = dialog.open();
+        if (chosen != null) {
+            path.setText(chosen);
+        }
+    }
+
+    private void typed() {
+        read = "";
+        setErrorMessage(null);
+        setMessage(null);
+        setPageComplete(!path.getText().isBlank());
+    }
+
+    /** Reads the file, with progress, while the window waits; true if it could be read. */
+    boolean read() {
+        String wanted = path.getText().strip();
+        if (wanted.equals(read)) {
+            return true;
+        }
+        try {
+            Path file = Path.of(wanted);
+            SourceTable[] table = new SourceTable[1];
+            getContainer().run(true, true, monitor -> {
+                try {
+                    table[0] = SourceTable.read(file, monitor);
+                } catch (ReadException e) {
+                    throw new InvocationTargetException(e);
+                } catch (OperationCanceledException e) {
+                    throw new InterruptedException();
+                }
+            });
+            draft.take(table[0]);
+            read = wanted;
+            setErrorMessage(null);
+            if (!table[0].remarks().isEmpty()) {
+                setMessage(String.join(" ", table[0].remarks()), IMessageProvider.INFORMATION);
+            }
+            return true;
+        } catch (InvocationTargetException e) {
+            setErrorMessage(e.getCause().getMessage());
+        } catch (InvalidPathException e) {
+            setErrorMessage("\"" + wanted + "\" is no name of a file.");
+        } catch (InterruptedException e) {
+            setErrorMessage("Reading was cancelled. Nothing was changed.");
+        }
+        return false;
+    }
+}
