@@ -14,6 +14,7 @@ import org.eclipse.ui.contexts.IContextService;
 import org.eclipse.ui.part.ViewPart;
 import org.straddle.check.Finding;
 import org.straddle.model.Identified;
+import org.straddle.model.Snapshot;
 import org.straddle.ui.parts.EmptyOr;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.EventSession;
@@ -33,6 +34,9 @@ public final class DaySheetView extends ViewPart implements SessionListener {
     private EmptyOr<SheetCanvas> pages;
     private SheetCanvas sheet;
     private SheetReader reader;
+    private Computed last;
+    /** What {@link PlanPrint} says of the plan on the sheet. */
+    private int shown;
 
     @Override
     public void createPartControl(Composite parent) {
@@ -42,7 +46,10 @@ public final class DaySheetView extends ViewPart implements SessionListener {
         sheet = pages.content();
         getSite().setSelectionProvider(selection);
         getSite().getService(IContextService.class).activateContext(SheetActions.CONTEXT);
+        PlanEdits edits = new PlanEdits(session, sheet);
+        sheet.onDrop(edits::run);
         new SheetActions(getViewSite(), sheet);
+        new EditActions(getViewSite(), sheet, new SelectedEdits(sheet, edits));
         getSite().getPage().addPostSelectionListener(follow);
         session.addListener(this);
         if (session.isOpen()) {
@@ -78,6 +85,7 @@ public final class DaySheetView extends ViewPart implements SessionListener {
     @Override
     public void closed(EventSession closed) {
         reader.forget();
+        last = null;
         sheet.clear();
         selection.clear();
         pages.say("No event is open.", "Open an event folder, make a new event, or look at the demo event.");
@@ -89,6 +97,7 @@ public final class DaySheetView extends ViewPart implements SessionListener {
         if (!session.computing() && session.computed().isEmpty()) {
             pages.say("Nothing has been computed.", "The computation was stopped or failed. Check now starts it anew.");
         }
+        readAhead();
         note();
     }
 
@@ -102,14 +111,33 @@ public final class DaySheetView extends ViewPart implements SessionListener {
 
     @Override
     public void computed(EventSession from, Computed computed) {
-        reader.read(computed);
+        last = computed;
+        if (PlanPrint.of(computed.snapshot()) == PlanPrint.of(session.event())) {
+            reader.read(computed);
+        } else {
+            readAhead();
+        }
+    }
+
+    /** Shows a changed plan without waiting for the checks. */
+    private void readAhead() {
+        if (!session.isOpen() || last == null || sheet.sheet().isEmpty()) {
+            return;
+        }
+        int now = PlanPrint.of(session.event());
+        if (now != shown) {
+            shown = now;
+            sheet.behind();
+            reader.readAhead(Snapshot.of(session.event()), last, session.folder().elementsFolder());
+        }
     }
 
     private void show(Reading reading) {
         if (sheet.control().isDisposed() || !session.isOpen()
-                || session.computed().filter(newest -> newest == reading.computed()).isEmpty()) {
+                || !reading.ahead() && session.computed().filter(newest -> newest == reading.computed()).isEmpty()) {
             return;
         }
+        shown = PlanPrint.of(reading.computed().snapshot());
         if (reading.sheet().isPresent()) {
             pages.showContent(true);
             sheet.show(reading);

@@ -87,8 +87,16 @@ final class SheetAccess {
         accessible.setFocus(selectedChild());
     }
 
+    /** Something was said on the sheet. */
+    void said(String words) {
+        if (!words.isEmpty()) {
+            accessible.sendEvent(ACC.EVENT_DESCRIPTION_CHANGED, new Object[] {"", words});
+        }
+    }
+
     private String description() {
-        return sheet.selected().flatMap(item -> sheet.wording().map(wording -> "Selected: " + wording.of(item)))
+        String said = sheet.said().isEmpty() ? "" : sheet.said() + " ";
+        return said + sheet.selected().flatMap(item -> sheet.wording().map(wording -> "Selected: " + wording.of(item)))
                 .orElseGet(() -> sheet.sheet().map(shown -> shown.lanes().size() + " teams, " + items().size()
                         + " stops and turns. Tab goes from one to the next, Enter opens it.").orElse("Empty"));
     }

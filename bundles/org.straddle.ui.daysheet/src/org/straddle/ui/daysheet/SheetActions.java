@@ -64,15 +64,8 @@ final class SheetActions {
     }
 
     private IAction legend() {
-        IAction legend = new Action("&Legend", IAction.AS_CHECK_BOX) {
-            @Override
-            public void run() {
-                sheet.legend(isChecked());
-            }
-        };
-        legend.setChecked(true);
-        legend.setToolTipText("Show what the drawings mean");
-        return registered("legend", legend);
+        return action("legend", "&Legend: more, none, fitting", "Show what the drawings mean: in full, not at all, or as"
+                + " much as fits", () -> sheet.legend(sheet.legend().next()));
     }
 
     private IAction moving(String name, String text, String tip, Consumer<Sight> motion) {

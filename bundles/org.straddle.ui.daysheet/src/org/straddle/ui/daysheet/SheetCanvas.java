@@ -1,5 +1,7 @@
 package org.straddle.ui.daysheet;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -11,19 +13,34 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.straddle.model.Identified;
+import org.straddle.model.Stop;
+import org.straddle.model.Turn;
+import org.straddle.outlook.Outlook;
+import org.straddle.sky.Window;
 import org.straddle.ui.daysheet.layout.Box;
 import org.straddle.ui.daysheet.layout.DaySheetLayout;
+import org.straddle.ui.daysheet.layout.LegendSize;
+import org.straddle.ui.daysheet.layout.Overlay;
+import org.straddle.ui.daysheet.layout.OverlayLayout;
 import org.straddle.ui.daysheet.layout.SheetPart;
 import org.straddle.ui.daysheet.layout.Viewport;
+import org.straddle.ui.daysheet.legal.Carried;
+import org.straddle.ui.daysheet.legal.Grip;
+import org.straddle.ui.daysheet.legal.Landing;
 import org.straddle.ui.daysheet.paint.Highlight;
 import org.straddle.ui.daysheet.paint.SheetFonts;
 import org.straddle.ui.daysheet.paint.SheetPainter;
 import org.straddle.ui.daysheet.sheet.DaySheet;
 import org.straddle.ui.daysheet.sheet.SheetDay;
 import org.straddle.ui.daysheet.sheet.SheetItem;
+import org.straddle.ui.session.Computed;
+import org.straddle.ui.things.ThingText;
 
 /** The sheet on the screen. Whatever changes only drops the layout; the next paint makes it anew. */
 final class SheetCanvas {
+
+    /** Keys that are held down must not pile up edits that come long after. */
+    private static final int MOST_WAITING = 20;
 
     private final Canvas canvas;
     private final SheetFonts fonts;
@@ -38,7 +55,13 @@ final class SheetCanvas {
     private Set<String> highlighted = Set.of();
     private SheetItem selected;
     private String note = "";
-    private boolean legend = true;
+    private String message = "";
+    private boolean trouble;
+    private LegendSize legend = LegendSize.FITTING;
+    private SheetDrag drag;
+    private boolean behind;
+    private final Deque<Runnable> waiting = new ArrayDeque<>();
+    private Consumer<Landing> dropped = landing -> { };
 
     /**
      * @param chosen told of the stop, turn or team that the user chose, an object of the snapshot; null for nothing
@@ -74,16 +97,28 @@ final class SheetCanvas {
 
     /** Shows another reading, which has a sheet; what was selected stays selected if it is still there. */
     void show(Reading newer) {
+        letFall();
+        Optional<Window> before = selected().map(SheetItem::window);
         reading = newer;
         DaySheet sheet = newer.sheet().orElseThrow();
         resized();
         sight.show(sheet);
-        selected = selected().flatMap(item -> sheet.item(item.id())).orElse(null);
+        selected = highlighted.stream().flatMap(id -> sheet.item(id).stream()).findFirst().orElse(null);
         changed();
+        selected().filter(item -> before.filter(item.window()::equals).isEmpty()).ifPresent(this::bring);
         access.changed();
+        behind = false;
+        // One at a time: each may change the plan, and the next waits for the reading after it.
+        while (!behind && !waiting.isEmpty()) {
+            waiting.poll().run();
+        }
     }
 
     void clear() {
+        letFall();
+        behind = false;
+        waiting.clear();
+        message = "";
         reading = null;
         selected = null;
         sight.clear();
@@ -96,9 +131,113 @@ final class SheetCanvas {
         canvas.redraw();
     }
 
-    void legend(boolean shown) {
-        legend = shown;
+    void legend(LegendSize size) {
+        legend = size;
         changed();
+    }
+
+    LegendSize legend() {
+        return legend;
+    }
+
+    /** Tells something at the foot of the lanes, and to screen readers. */
+    void say(String words, boolean isTrouble) {
+        message = words;
+        trouble = isTrouble;
+        canvas.redraw();
+        access.said(words);
+    }
+
+    String said() {
+        return message;
+    }
+
+    /** The plan has been changed and a newer reading is on its way. */
+    void behind() {
+        behind = true;
+    }
+
+    boolean isBehind() {
+        return behind;
+    }
+
+    /** Does something with the sheet as the plan is now: at once, or when the reading that is on its way is there. */
+    void whenUpToDate(Runnable deed) {
+        if (!behind) {
+            deed.run();
+        } else if (waiting.size() < MOST_WAITING) {
+            waiting.add(deed);
+        }
+    }
+
+    /** @param hears of where things are put down */
+    void onDrop(Consumer<Landing> hears) {
+        dropped = hears;
+    }
+
+    /** Lifts a stop or turn, or takes one end of it; false if it cannot be lifted. */
+    boolean lift(SheetItem item, Grip grip, int x) {
+        if (behind || reading == null) {
+            return false;
+        }
+        Optional<Carried> carried = carried(item, grip);
+        if (item.thing() instanceof Stop stop ? stop.isPinned() : ((Turn) item.thing()).isPinned()) {
+            say(ThingText.of(item.thing()) + " is pinned. Let it go first.", true);
+        } else if (carried.isEmpty()) {
+            say(ThingText.of(item.thing()) + " lacks a team, a site, a bird or a time. Open it and complete it first.", true);
+        } else {
+            message = "";
+            drag = new SheetDrag(this, item, carried.get(), sight.scale().at(x - gutter()));
+            return true;
+        }
+        return false;
+    }
+
+    Optional<Carried> carried(SheetItem item, Grip grip) {
+        Outlook outlook = reading.computed().outlook();
+        return item.thing() instanceof Stop stop ? Carried.stop(outlook, stop, grip)
+                : Carried.turn(outlook, (Turn) item.thing(), grip);
+    }
+
+    /** The outlook that the sheet was read from. */
+    Optional<Outlook> outlook() {
+        return Optional.ofNullable(reading).map(Reading::computed).map(Computed::outlook);
+    }
+
+    boolean isDragging() {
+        return drag != null;
+    }
+
+    void drag(int x, int y, boolean free) {
+        layout().ifPresent(laid -> drag.move(laid, x, y, free));
+        canvas.redraw();
+    }
+
+    /** Something about a drag has changed. */
+    void dragged(SheetDrag changed) {
+        if (changed == drag && !canvas.isDisposed()) {
+            canvas.redraw();
+        }
+    }
+
+    Optional<SheetDrag> dragged() {
+        return Optional.ofNullable(drag);
+    }
+
+    void drop() {
+        Optional<Landing> landing = drag.landing();
+        letFall();
+        landing.ifPresent(dropped);
+    }
+
+    /** Ends dragging without a change. */
+    void letFall() {
+        if (drag != null) {
+            drag.end();
+            drag = null;
+            canvas.setCursor(null);
+            canvas.redraw();
+        }
     }
 
     Optional<DaySheet> sheet() {
@@ -115,11 +254,23 @@ final class SheetCanvas {
 
     /** The user chooses a stop or a turn. */
     void choose(SheetItem item) {
-        selected = item;
-        highlighted = Set.of(item.id());
+        point(item);
         bring(item);
+    }
+
+    /** The user chooses what is under the hand: the sight stays as it is. */
+    void point(SheetItem item) {
+        selected = item;
+        message = "";
+        highlighted = Set.of(item.id());
+        canvas.redraw();
         chosen.accept(item.thing());
         access.selected();
+    }
+
+    /** Chooses a stop or turn that a reading to come will hold. */
+    void chooseLater(String id) {
+        highlighted = Set.of(id);
     }
 
     void choose(Identified team) {
@@ -191,7 +342,7 @@ final class SheetCanvas {
     }
 
     void paint(GC gc, DaySheetLayout laid) {
-        painter.paint(gc, laid, Highlight.NONE, "");
+        painter.paint(gc, laid, Highlight.NONE, Overlay.NONE, "");
     }
 
     private DaySheetLayout layout(int width, int height, int top) {
@@ -220,11 +371,15 @@ final class SheetCanvas {
 
     private void paint(GC gc) {
         Highlight highlight = new Highlight(highlighted, canvas.isFocusControl());
-        layout().ifPresentOrElse(laid -> painter.paint(gc, laid, highlight, note), () -> {
+        layout().ifPresentOrElse(laid -> painter.paint(gc, laid, highlight, overlay(laid), note), () -> {
             Rectangle all = canvas.getClientArea();
             gc.setBackground(canvas.getBackground());
             gc.fillRectangle(all);
         });
+    }
+
+    Overlay overlay(DaySheetLayout laid) {
+        return OverlayLayout.of(laid, dragged().map(SheetDrag::carry), drag == null ? message : "", trouble, fonts);
     }
 
     private Point size() {

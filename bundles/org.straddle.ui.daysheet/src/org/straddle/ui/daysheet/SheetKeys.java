@@ -59,8 +59,18 @@ final class SheetKeys {
             case SWT.HOME -> move(sheet.sight()::toStart);
             case SWT.END -> move(sheet.sight()::toEnd);
             case SWT.CR, SWT.KEYPAD_CR -> sheet.selected().ifPresent(item -> sheet.open(item.thing()));
-            case SWT.ESC -> sheet.chooseNothing();
+            case SWT.ESC -> escape();
             default -> type(event.character, shown);
+        }
+    }
+
+    private void escape() {
+        if (sheet.isDragging()) {
+            sheet.letFall();
+            sheet.say("Put back where it was.", false);
+        } else {
+            sheet.say("", false);
+            sheet.chooseNothing();
         }
     }
 

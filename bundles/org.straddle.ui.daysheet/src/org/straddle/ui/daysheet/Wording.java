@@ -85,7 +85,8 @@ final class Wording {
         lines.add(counted(placed.turns().size(), "turn") + (stop.isPinned() ? ", pinned" : ""));
         tell(lines, placed.findings());
         if (site != null) {
-            List<Finding> ofSite = findings.stream().filter(finding -> finding.objects().contains(site))
+            List<Finding> ofSite = findings.stream().filter(finding -> finding.objects().stream()
+                            .anyMatch(object -> object.getId().equals(site.getId())))
                     .filter(finding -> finding.objects().stream().noneMatch(Stop.class::isInstance)).toList();
             tell(lines, ofSite.stream().filter(finding -> !placed.findings().contains(finding)).toList());
         }

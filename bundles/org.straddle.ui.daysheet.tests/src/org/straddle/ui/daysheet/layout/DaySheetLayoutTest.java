@@ -61,7 +61,7 @@ class DaySheetLayoutTest {
     private static DaySheetLayout layout(DaySheet sheet, Window shown, int width, int height) {
         TimeScale scale = TimeScale.fit(shown, width - DaySheetLayout.gutter(width)).within(sheet.range(),
                 width - DaySheetLayout.gutter(width));
-        return DaySheetLayout.of(sheet, new Viewport(width, height, scale, 0, true), SEVEN_BY_FIFTEEN);
+        return DaySheetLayout.of(sheet, new Viewport(width, height, scale, 0, LegendSize.FULL), SEVEN_BY_FIFTEEN);
     }
 
     private static Stream<Label> labels(LaneBox lane) {
@@ -112,7 +112,7 @@ class DaySheetLayoutTest {
         rove.stop(1, "A", 64, -21, "10-12");
         // 1210 pixels less a gutter of 210: a pixel is a minute from 08:00.
         DaySheetLayout layout = DaySheetLayout.of(rove.sheet(),
-                new Viewport(1210, 400, new TimeScale(Rove.at("08"), 60), 0, true), SEVEN_BY_FIFTEEN);
+                new Viewport(1210, 400, new TimeScale(Rove.at("08"), 60), 0, LegendSize.FULL), SEVEN_BY_FIFTEEN);
         Box bar = layout.lanes().get(0).stops().get(0).box();
         assertEquals(210 + 120, bar.x());
         assertEquals(120, bar.width());
@@ -123,7 +123,7 @@ class DaySheetLayoutTest {
         Rove rove = new Rove("UTC").team(1, "08-20");
         rove.stop(1, "Redshank Mark", 64, -21, "10-16");
         DaySheetLayout layout = DaySheetLayout.of(rove.sheet(),
-                new Viewport(1210, 400, new TimeScale(Rove.at("12"), 20), 0, true), SEVEN_BY_FIFTEEN);
+                new Viewport(1210, 400, new TimeScale(Rove.at("12"), 20), 0, LegendSize.FULL), SEVEN_BY_FIFTEEN);
         StopBox stop = layout.lanes().get(0).stops().get(0);
         assertTrue(stop.box().x() < layout.body().x());
         assertTrue(stop.title().orElseThrow().box().x() >= layout.body().x());
@@ -151,7 +151,7 @@ class DaySheetLayoutTest {
     void hoursStandOnBothClocks() {
         Rove rove = new Rove("Asia/Kolkata").team(1, "08-20");
         Axis axis = DaySheetLayout.of(rove.sheet(),
-                new Viewport(1210, 400, new TimeScale(Rove.at("08"), 60), 0, true), SEVEN_BY_FIFTEEN).axis();
+                new Viewport(1210, 400, new TimeScale(Rove.at("08"), 60), 0, LegendSize.FULL), SEVEN_BY_FIFTEEN).axis();
         Label nine = axis.utc().stream().filter(label -> label.text().equals("09:00")).findFirst().orElseThrow();
         assertEquals(210 + 60, nine.box().middleX());
         // India keeps UTC+5:30 (IANA tz database): 15:00 there is 09:30 UTC.

@@ -52,10 +52,7 @@ public record DaySheetLayout(DaySheet sheet, Viewport view, Axis axis, Box body,
         if (axis.box().contains(x, y)) {
             return axis.days().stream().filter(day -> day.box().contains(x, y)).map(SheetPart.class::cast).findFirst();
         }
-        if (y < body.y() || y >= body.bottom()) {
-            return Optional.empty();
-        }
-        Optional<LaneBox> lane = lanes.stream().filter(l -> y >= l.strip().y() && y < l.strip().bottom()).findFirst();
+        Optional<LaneBox> lane = lane(y);
         return x < body.x() ? lane.map(SheetPart.class::cast)
                 : lane.flatMap(l -> parts(l).filter(part -> isAt(part, x, y)).findFirst());
     }
@@ -67,6 +64,12 @@ public record DaySheetLayout(DaySheet sheet, Viewport view, Axis axis, Box body,
                 .filter(part -> part instanceof StopBox stop && stop.stop().id().equals(id)
                         || part instanceof TurnBox turn && turn.turn().id().equals(id))
                 .findFirst();
+    }
+
+    /** The lane at a height between axis and legend. */
+    public Optional<LaneBox> lane(int y) {
+        return y < body.y() || y >= body.bottom() ? Optional.empty()
+                : lanes.stream().filter(lane -> y >= lane.strip().y() && y < lane.strip().bottom()).findFirst();
     }
 
     private static Stream<SheetPart> parts(LaneBox lane) {

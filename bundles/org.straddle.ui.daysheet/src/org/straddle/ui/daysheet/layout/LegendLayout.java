@@ -13,13 +13,16 @@ import org.straddle.ui.daysheet.sheet.DaySheet;
 import org.straddle.ui.daysheet.sheet.Light;
 import org.straddle.ui.things.ThingText;
 
-/** Sets the legend in lines from left to right, as many as it needs, down to the bottom of the canvas. */
+/** Sets the legend in lines from left to right, down to the bottom of the canvas. */
 final class LegendLayout {
 
     private static final int PAD = 7;
     private static final int BETWEEN = 16;
     private static final int SAMPLE_WIDTH = 22;
     private static final int GLYPH = 13;
+    /** A higher legend takes too much of the lanes' room: then one line has to do. */
+    private static final int MOST_PART = 6;
+    private static final String MORE = "Legend ▸ click or Ctrl+L";
 
     private final TextMeasure measure;
     private final int lineHeight;
@@ -35,19 +38,38 @@ final class LegendLayout {
     }
 
     static Legend of(DaySheet sheet, TextMeasure measure, Viewport view) {
-        Map<String, Swatch> words = words(sheet);
-        if (!view.legend()) {
+        if (view.legend() == LegendSize.NONE) {
             return new Legend(new Box(0, view.height(), view.width(), 0), List.of());
         }
+        Map<String, Swatch> words = words(sheet);
         LegendLayout dry = new LegendLayout(measure, view.width());
         words.forEach(dry::add);
-        // The lanes matter more: a legend that would take more than a third of the canvas is cut at the bottom.
-        int height = Math.min(dry.y + dry.lineHeight + PAD, view.height() / 3);
+        int whole = dry.y + dry.lineHeight + PAD;
+        int line = dry.lineHeight + PAD;
+        // The lanes matter more: even a legend that is asked for in full is cut at a third of the canvas.
+        boolean fits = whole <= Math.max(line, view.height() / MOST_PART);
+        return view.legend() == LegendSize.FULL || fits ? set(words, measure, view, Math.min(whole, view.height() / 3))
+                : set(hardest(words), measure, view, Math.min(line, view.height() / 3));
+    }
+
+    private static Legend set(Map<String, Swatch> words, TextMeasure measure, Viewport view, int height) {
         LegendLayout set = new LegendLayout(measure, view.width());
         set.y = view.height() - height + PAD / 2 + 1;
         words.forEach(set::add);
         return new Legend(Box.between(0, view.width(), view.height() - height, height),
                 set.entries.stream().filter(entry -> entry.words().box().bottom() <= view.height()).toList());
+    }
+
+    /** For one line: how to get the rest, what is missing, then the birds, which nobody can guess. */
+    private static Map<String, Swatch> hardest(Map<String, Swatch> words) {
+        Map<String, Swatch> line = new LinkedHashMap<>();
+        line.put(MORE, new Swatch.None());
+        words.entrySet().stream().filter(entry -> entry.getValue() instanceof Swatch.None && !entry.getKey().contains("dark"))
+                .forEach(entry -> line.put(entry.getKey(), entry.getValue()));
+        words.entrySet().stream().filter(entry -> entry.getValue() instanceof Swatch.OfBird)
+                .forEach(entry -> line.put(entry.getKey(), entry.getValue()));
+        words.forEach(line::putIfAbsent);
+        return line;
     }
 
     private void add(String text, Swatch swatch) {
@@ -88,6 +110,7 @@ final class LegendLayout {
         words.put("line site", new Swatch.OfSite(SiteKind.LINE));
         words.put("corner site", new Swatch.OfSite(SiteKind.CORNER));
         words.put("pinned", new Swatch.OfPin());
+        words.put("legal place while dragging", new Swatch.OfLegal());
         for (Severity severity : Severity.values()) {
             words.put(severity.label(), new Swatch.OfSeverity(severity));
         }

@@ -29,6 +29,9 @@ public sealed interface Swatch {
     record OfPin() implements Swatch {
     }
 
+    record OfLegal() implements Swatch {
+    }
+
     /** A remark without a drawing. */
     record None() implements Swatch {
     }

@@ -14,13 +14,16 @@ final class LegendPainter {
     private final LanePainter lanes;
     private final StopPainter stops;
     private final LegPainter legs;
+    private final OverlayPainter over;
 
-    LegendPainter(Pen pen, Glyphs glyphs, LanePainter lanes, StopPainter stops, LegPainter legs) {
+    LegendPainter(Pen pen, Glyphs glyphs, LanePainter lanes, StopPainter stops, LegPainter legs,
+            OverlayPainter over) {
         this.pen = pen;
         this.glyphs = glyphs;
         this.lanes = lanes;
         this.stops = stops;
         this.legs = legs;
+        this.over = over;
     }
 
     void paint(Legend legend) {
@@ -49,6 +52,8 @@ final class LegendPainter {
             lanes.span(box, TeamMark.of(0));
         } else if (swatch instanceof Swatch.OfPin) {
             glyphs.pin(box);
+        } else if (swatch instanceof Swatch.OfLegal) {
+            over.lit(box);
         }
     }
 }

@@ -17,6 +17,8 @@ final class Palette {
     static final Color LINE = rgb(0xC3CCD4);
     static final Color GRID = rgb(0xDDE3E8);
     static final Color TROUBLE = rgb(0xD55E00);
+    /** Bluish green. */
+    static final Color LEGAL = rgb(0x009E73);
     static final Color CHOSEN = rgb(0x000000);
     static final Color GLOW = rgb(0xF0E442);
     static final Color DAY = rgb(0xFFFDF5);

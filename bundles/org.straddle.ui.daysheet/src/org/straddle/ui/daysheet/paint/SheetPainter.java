@@ -8,6 +8,7 @@ import org.straddle.ui.daysheet.layout.DaySheetLayout;
 import org.straddle.ui.daysheet.layout.Face;
 import org.straddle.ui.daysheet.layout.Label;
 import org.straddle.ui.daysheet.layout.LaneBox;
+import org.straddle.ui.daysheet.layout.Overlay;
 
 /** Draws a laid-out sheet. */
 public final class SheetPainter {
@@ -21,15 +22,17 @@ public final class SheetPainter {
     }
 
     /**
-     * @param note a word in the corner, such as that the sheet is being computed; may be empty
+     * @param overlay what is carried over the sheet, and what there is to say
+     * @param note    a word in the corner, such as that the sheet is being computed; may be empty
      */
-    public void paint(GC gc, DaySheetLayout layout, Highlight highlight, String note) {
+    public void paint(GC gc, DaySheetLayout layout, Highlight highlight, Overlay overlay, String note) {
         Pen pen = new Pen(gc, fonts);
         Glyphs glyphs = new Glyphs(pen);
         LanePainter lanes = new LanePainter(pen, glyphs, highlight);
         StopPainter stops = new StopPainter(pen, glyphs, highlight);
         LegPainter legs = new LegPainter(pen);
         AxisPainter axis = new AxisPainter(pen);
+        OverlayPainter over = new OverlayPainter(pen, glyphs);
         pen.fill(new Box(0, 0, layout.view().width(), layout.view().height()), Palette.PAPER);
         Box body = layout.body();
         List<LaneBox> shown = layout.lanes().stream().filter(lane -> lane.strip().y() < body.bottom()
@@ -44,6 +47,9 @@ public final class SheetPainter {
                 lane.stops().forEach(stop -> stops.paint(stop, lane.lane().mark()));
                 lanes.edge(lane);
             });
+            over.lit(overlay);
+            overlay.ghost().ifPresent(over::ghost);
+            overlay.message().ifPresent(over::message);
         });
         pen.within(Box.between(0, body.x(), body.y(), body.height()), () -> shown.forEach(lane -> {
             lanes.head(lane);
@@ -55,7 +61,7 @@ public final class SheetPainter {
             banner(pen, body, "No stops yet. Plan… fills the days.");
         }
         if (layout.legend().box().height() > 0) {
-            new LegendPainter(pen, glyphs, lanes, stops, legs).paint(layout.legend());
+            new LegendPainter(pen, glyphs, lanes, stops, legs, over).paint(layout.legend());
         }
     }
 

@@ -23,7 +23,11 @@ import org.straddle.sky.Window;
 public record DaySheet(Event event, ZoneId zone, Window range, Window busy, List<SheetDay> days, List<Lane> lanes,
         Map<Bird, BirdMark> birds, int untimed) {
 
-    /** Empty when no team has a day and nothing is planned, so that there is no time to show. */
+    /**
+     * Findings are matched to things by id, so they may be of an earlier snapshot.
+     *
+     * @return empty when no team has a day and nothing is planned, so that there is no time to show
+     */
     public static Optional<DaySheet> of(Outlook outlook, List<Finding> findings, LightMemory light) {
         return new SheetReading(outlook, findings, light).read();
     }

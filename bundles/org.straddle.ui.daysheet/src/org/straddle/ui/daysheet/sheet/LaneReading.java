@@ -9,11 +9,12 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-import org.eclipse.emf.ecore.EObject;
 import org.straddle.check.Finding;
+import org.straddle.check.FindingsByThing;
 import org.straddle.grid.GeoPosition;
 import org.straddle.model.Base;
 import org.straddle.model.Bird;
+import org.straddle.model.Identified;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.model.Team;
@@ -28,13 +29,13 @@ import org.straddle.sky.Window;
 final class LaneReading {
 
     private final Outlook outlook;
-    private final List<Finding> findings;
+    private final FindingsByThing findings;
     private final LightMemory memory;
     private final Map<Bird, BirdMark> birds;
     private final List<SheetDay> days;
     private int untimedTurns;
 
-    LaneReading(Outlook outlook, List<Finding> findings, LightMemory memory, Map<Bird, BirdMark> birds,
+    LaneReading(Outlook outlook, FindingsByThing findings, LightMemory memory, Map<Bird, BirdMark> birds,
             List<SheetDay> days) {
         this.outlook = outlook;
         this.findings = findings;
@@ -103,8 +104,8 @@ final class LaneReading {
                         .filter(pass -> pass.window().overlaps(window));
     }
 
-    private List<Finding> about(EObject thing) {
-        return findings.stream().filter(finding -> finding.objects().contains(thing)).toList();
+    private List<Finding> about(Identified thing) {
+        return findings.about(thing.getId());
     }
 
     private List<Finding> aboutTeamOnly(Team team) {

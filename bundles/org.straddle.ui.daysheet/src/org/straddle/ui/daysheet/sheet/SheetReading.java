@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 import org.straddle.check.Finding;
+import org.straddle.check.FindingsByThing;
 import org.straddle.model.Bird;
 import org.straddle.model.Event;
 import org.straddle.model.Stop;
@@ -27,7 +28,7 @@ final class SheetReading {
 
     private final Outlook outlook;
     private final Event event;
-    private final List<Finding> findings;
+    private final FindingsByThing findings;
     private final LightMemory light;
     private final Map<Bird, BirdMark> birds;
     private int untimed;
@@ -35,7 +36,7 @@ final class SheetReading {
     SheetReading(Outlook outlook, List<Finding> findings, LightMemory light) {
         this.outlook = outlook;
         this.event = outlook.event();
-        this.findings = findings;
+        this.findings = FindingsByThing.of(findings);
         this.light = light;
         this.birds = BirdMark.all(event.getBirds());
     }

@@ -1,0 +1,88 @@
+package org.straddle.ui.daysheet;
+
+import java.util.Optional;
+
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.window.Window;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
+import org.straddle.model.Stop;
+import org.straddle.model.Turn;
+import org.straddle.ui.daysheet.edit.Forbid;
+import org.straddle.ui.daysheet.sheet.SheetItem;
+import org.straddle.ui.parts.QuestionDialog;
+import org.straddle.ui.things.ThingText;
+import org.straddle.ui.things.Times;
+
+/** Asks what of a stop or turn is banned, when, and why. */
+final class BanDialog extends QuestionDialog {
+
+    private final SheetItem item;
+    private final Stop stop;
+    private final Optional<Turn> turn;
+    private boolean ofTeam;
+    private boolean ofSite;
+    private boolean ofBird;
+    private boolean thenOnly = true;
+    private boolean remove = true;
+    private String reason = "";
+
+    BanDialog(Shell parent, SheetItem item) {
+        super(parent, "Ban", "No plan will do what matches all that is ticked. The findings tell where the present plan"
+                + " does.", "&Ban", 1);
+        this.item = item;
+        this.turn = item.thing() instanceof Turn chosen ? Optional.of(chosen) : Optional.empty();
+        this.stop = turn.map(chosen -> (Stop) chosen.eContainer()).orElseGet(() -> (Stop) item.thing());
+        this.ofTeam = stop.getTeam() != null;
+        this.ofSite = turn.isEmpty() && stop.getSite() != null;
+        this.ofBird = turn.isPresent();
+    }
+
+    Optional<Forbid> ask() {
+        return open() != Window.OK ? Optional.empty() : Optional.of(new Forbid(item.id(), ofTeam, ofSite, ofBird,
+                thenOnly ? Optional.of(item.window()) : Optional.empty(), reason.strip(), remove));
+    }
+
+    @Override
+    protected void fields(Composite body) {
+        if (stop.getTeam() != null) {
+            tick(body, "&Team " + ThingText.of(stop.getTeam()), ofTeam, ticked -> ofTeam = ticked);
+        }
+        if (stop.getSite() != null) {
+            tick(body, "&Site " + ThingText.of(stop.getSite()), ofSite, ticked -> ofSite = ticked);
+        }
+        turn.map(Turn::getBird).ifPresent(bird -> tick(body, "B&ird " + ThingText.of(bird), ofBird,
+                ticked -> ofBird = ticked));
+        tick(body, "&Only " + Times.utcDay(item.window().start()) + " " + Times.utcClock(item.window().start()) + "–"
+                + Times.utcClock(item.window().end()), thenOnly, ticked -> thenOnly = ticked);
+        tick(body, "Take it &out of the plan", remove, ticked -> remove = ticked);
+        new Label(body, SWT.NONE).setText("&Why:");
+        Text why = new Text(body, SWT.BORDER);
+        why.setMessage("a breakdown, a closed road, a silent bird");
+        why.addModifyListener(event -> reason = why.getText());
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(why);
+    }
+
+    @Override
+    protected boolean complete() {
+        return ofTeam || ofSite || ofBird || thenOnly;
+    }
+
+    private interface Ticked {
+        void is(boolean ticked);
+    }
+
+    private void tick(Composite body, String words, boolean at, Ticked ticked) {
+        Button box = new Button(body, SWT.CHECK);
+        box.setText(words);
+        box.setSelection(at);
+        box.addListener(SWT.Selection, event -> {
+            ticked.is(box.getSelection());
+            answered();
+        });
+    }
+}

@@ -1,0 +1,129 @@
+package org.straddle.ui.daysheet;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.jface.action.Action;
+import org.eclipse.jface.action.IAction;
+import org.eclipse.jface.action.IMenuManager;
+import org.eclipse.jface.action.MenuManager;
+import org.eclipse.jface.action.Separator;
+import org.eclipse.jface.commands.ActionHandler;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.ui.IViewSite;
+import org.eclipse.ui.actions.ActionFactory;
+import org.eclipse.ui.handlers.IHandlerService;
+import org.straddle.ui.daysheet.legal.Grip;
+
+/** Keys, menu of the view and menu on the sheet for everything that changes the plan. */
+final class EditActions {
+
+    private static final Duration MINUTE = Duration.ofMinutes(1);
+    private static final Duration FIVE = Duration.ofMinutes(5);
+
+    private final SheetCanvas sheet;
+    private final SelectedEdits edits;
+    private final IHandlerService handlers;
+    private final List<List<IAction>> groups = new ArrayList<>();
+    private Optional<Instant> pointed = Optional.empty();
+
+    EditActions(IViewSite site, SheetCanvas sheet, SelectedEdits edits) {
+        this.sheet = sheet;
+        this.edits = edits;
+        this.handlers = site.getService(IHandlerService.class);
+        groups.add(List.of(
+                action("earlier", "Move &earlier by a minute", () -> edits.move(MINUTE.negated())),
+                action("later", "Move &later by a minute", () -> edits.move(MINUTE)),
+                action("muchEarlier", "Move earlier by five minutes", () -> edits.move(FIVE.negated())),
+                action("muchLater", "Move later by five minutes", () -> edits.move(FIVE)),
+                action("previousPlace", "To the legal place &before", () -> edits.toLegal(false)),
+                action("nextPlace", "To the &next legal place", () -> edits.toLegal(true))));
+        groups.add(List.of(
+                action("startEarlier", "Start earlier", () -> edits.stretch(Grip.START, MINUTE.negated())),
+                action("startLater", "Start later", () -> edits.stretch(Grip.START, MINUTE)),
+                action("endEarlier", "End earlier", () -> edits.stretch(Grip.END, MINUTE.negated())),
+                action("endLater", "End later", () -> edits.stretch(Grip.END, MINUTE)),
+                action("split", "&Split", () -> edits.split(pointed))));
+        groups.add(List.of(
+                action("previousTeam", "Hand over to the team abo&ve", () -> edits.handOver(-1)),
+                action("nextTeam", "&Hand over to the team below", () -> edits.handOver(1))));
+        groups.add(List.of(
+                action("pin", "&Pin, or let go", edits::pin),
+                action("ban", "B&an…", () -> edits.ban(site.getShell()))));
+        IAction delete = new Deed("&Delete", edits::delete);
+        delete.setActionDefinitionId("org.eclipse.ui.edit.delete");
+        site.getActionBars().setGlobalActionHandler(ActionFactory.DELETE.getId(), delete);
+        groups.add(List.of(
+                action("addTurn", "Add a &turn…", () -> edits.addTurn(site.getShell())),
+                delete));
+        fill(site.getActionBars().getMenuManager());
+        onSheet();
+    }
+
+    /** Forgets where the mouse was: what a key does has no place. */
+    private void onSheet() {
+        Canvas canvas = sheet.control();
+        MenuManager menu = new MenuManager();
+        fill(menu);
+        canvas.setMenu(menu.createContextMenu(canvas));
+        canvas.addListener(SWT.MenuDetect, this::detected);
+        canvas.addListener(SWT.KeyDown, event -> pointed = Optional.empty());
+        canvas.addListener(SWT.MouseDown, event -> {
+            if (event.button == 3) {
+                sheet.at(event.x, event.y).flatMap(SheetMouse::item).ifPresent(sheet::point);
+            }
+        });
+    }
+
+    private void detected(Event event) {
+        Canvas canvas = sheet.control();
+        if (event.detail == SWT.MENU_MOUSE) {
+            int x = canvas.toControl(event.x, event.y).x - sheet.gutter();
+            pointed = sheet.sheet().map(shown -> Instant.ofEpochSecond(
+                    Math.floorDiv(sheet.sight().scale().at(x).getEpochSecond() + 30, 60) * 60));
+        } else {
+            pointed = Optional.empty();
+            sheet.selected().flatMap(sheet::place).ifPresent(box -> {
+                Point at = canvas.toDisplay(box.x() + Math.min(8, box.width()), box.bottom());
+                event.x = at.x;
+                event.y = at.y;
+            });
+        }
+    }
+
+    private void fill(IMenuManager menu) {
+        for (List<IAction> group : groups) {
+            menu.add(new Separator());
+            group.forEach(menu::add);
+        }
+    }
+
+    private IAction action(String name, String text, Runnable run) {
+        IAction action = new Deed(text, run);
+        action.setActionDefinitionId("org.straddle.ui.daysheet." + name);
+        handlers.activateHandler(action.getActionDefinitionId(), new ActionHandler(action));
+        return action;
+    }
+
+    private static final class Deed extends Action {
+
+        private final Runnable run;
+
+        Deed(String text, Runnable run) {
+            super(text);
+            this.run = run;
+            setToolTipText(text.replace("&", ""));
+        }
+
+        @Override
+        public void run() {
+            run.run();
+        }
+    }
+}

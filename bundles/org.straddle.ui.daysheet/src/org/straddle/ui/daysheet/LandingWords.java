@@ -1,0 +1,50 @@
+package org.straddle.ui.daysheet;
+
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+import org.straddle.sky.Window;
+import org.straddle.ui.daysheet.legal.Landing;
+import org.straddle.ui.daysheet.legal.Obstacle;
+import org.straddle.ui.things.Times;
+
+/** What is said of a place while something is carried over it, and after it was put there. */
+final class LandingWords {
+
+    private static final int MOST_OBSTACLES = 3;
+    private static final int MOST_NOTES = 2;
+
+    private LandingWords() {
+    }
+
+    /** Lines, the time first. */
+    static List<String> lines(Landing landing, ZoneId zone) {
+        List<String> lines = new ArrayList<>();
+        Window window = landing.window();
+        lines.add(Times.utcClock(window.start()).replace("Z", "") + "–" + Times.utcClock(window.end()) + " · "
+                + window.duration().toMinutes() + " min · local " + Times.local(window.start(), zone));
+        List<String> obstacles = obstacles(landing);
+        obstacles.stream().limit(MOST_OBSTACLES).forEach(lines::add);
+        more(lines, obstacles.size() - MOST_OBSTACLES);
+        landing.notes().stream().limit(MOST_NOTES).forEach(lines::add);
+        more(lines, landing.notes().size() - MOST_NOTES);
+        return lines;
+    }
+
+    /** One line; empty when nothing is wrong and nothing else happens. */
+    static String line(Landing landing) {
+        return String.join("; ", Stream.concat(obstacles(landing).stream(), landing.notes().stream()).toList());
+    }
+
+    private static List<String> obstacles(Landing landing) {
+        return landing.obstacles().stream().map(Obstacle::sentence).distinct().toList();
+    }
+
+    private static void more(List<String> lines, int count) {
+        if (count > 0) {
+            lines.add("and " + count + " more");
+        }
+    }
+}

@@ -1,0 +1,41 @@
+package org.straddle.ui.daysheet;
+
+import java.util.List;
+import java.util.function.Consumer;
+
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.OperationCanceledException;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.jobs.Job;
+import org.straddle.ui.daysheet.legal.Carried;
+import org.straddle.ui.daysheet.legal.LegalPlace;
+
+/** Finds the legal places of what is carried while it is already in the hand. */
+final class LegalSearch extends Job {
+
+    private final Carried carried;
+    private final Consumer<List<LegalPlace>> found;
+
+    /** @param found called on the job's thread, unless the search is cancelled */
+    LegalSearch(Carried carried, Consumer<List<LegalPlace>> found) {
+        super("Legal places");
+        this.carried = carried;
+        this.found = found;
+        setSystem(true);
+        setPriority(INTERACTIVE);
+    }
+
+    @Override
+    protected IStatus run(IProgressMonitor monitor) {
+        try {
+            List<LegalPlace> places = carried.everywhere(monitor);
+            if (!monitor.isCanceled()) {
+                found.accept(places);
+            }
+            return Status.OK_STATUS;
+        } catch (OperationCanceledException cancelled) {
+            return Status.CANCEL_STATUS;
+        }
+    }
+}

@@ -1,0 +1,57 @@
+package org.straddle.ui.daysheet;
+
+import org.straddle.ui.daysheet.edit.RefusedEdit;
+import org.straddle.ui.daysheet.edit.SheetEdit;
+import org.straddle.ui.daysheet.legal.Landing;
+import org.straddle.ui.session.EventSession;
+import org.eclipse.emf.common.command.Command;
+
+/** Runs edits on the event of the window, each as one step, and tells on the sheet what came of them. */
+final class PlanEdits {
+
+    private final EventSession session;
+    private final SheetCanvas sheet;
+
+    PlanEdits(EventSession session, SheetCanvas sheet) {
+        this.session = session;
+        this.sheet = sheet;
+    }
+
+    /** False if it was refused. */
+    boolean run(SheetEdit edit) {
+        if (!session.isOpen()) {
+            return false;
+        }
+        session.commitPendingEdits();
+        try {
+            Command command = edit.command(session.editingDomain(), session.event());
+            String label = command.getLabel();
+            if (session.execute(command)) {
+                sheet.say(label + ".", false);
+                return true;
+            }
+            sheet.say(label + " cannot be done as things stand. Check now, then try again.", true);
+        } catch (RefusedEdit refusal) {
+            sheet.say(refusal.getMessage(), true);
+        }
+        return false;
+    }
+
+    /** Puts something down, and says what is wrong with its place. */
+    boolean run(Landing landing) {
+        if (landing.edit().isEmpty()) {
+            sheet.say("Nothing was changed: " + LandingWords.line(landing) + ".", true);
+            return false;
+        }
+        boolean done = run(landing.edit().get());
+        String words = LandingWords.line(landing);
+        if (done && !words.isEmpty()) {
+            sheet.say(sentence(words), !landing.isLegal());
+        }
+        return done;
+    }
+
+    private static String sentence(String words) {
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
+    }
+}

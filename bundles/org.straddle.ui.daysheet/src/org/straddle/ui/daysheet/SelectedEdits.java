@@ -1,0 +1,194 @@
+package org.straddle.ui.daysheet;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+
+import org.eclipse.swt.widgets.Shell;
+import org.straddle.model.Identified;
+import org.straddle.model.Stop;
+import org.straddle.model.Team;
+import org.straddle.model.Turn;
+import org.straddle.outlook.Outlook;
+import org.straddle.sky.Window;
+import org.straddle.ui.daysheet.edit.AddTurn;
+import org.straddle.ui.daysheet.edit.Pin;
+import org.straddle.ui.daysheet.edit.Remove;
+import org.straddle.ui.daysheet.edit.SplitStop;
+import org.straddle.ui.daysheet.edit.SplitTurn;
+import org.straddle.ui.daysheet.legal.Carried;
+import org.straddle.ui.daysheet.legal.Grip;
+import org.straddle.ui.daysheet.legal.Landing;
+import org.straddle.ui.daysheet.legal.LegalPlace;
+import org.straddle.ui.daysheet.legal.Openings;
+import org.straddle.ui.daysheet.sheet.PlacedStop;
+import org.straddle.ui.daysheet.sheet.SheetItem;
+import org.straddle.ui.things.ThingText;
+
+/** What keys and menus do to the stop or turn that is selected. */
+final class SelectedEdits {
+
+    private final SheetCanvas sheet;
+    private final PlanEdits edits;
+
+    SelectedEdits(SheetCanvas sheet, PlanEdits edits) {
+        this.sheet = sheet;
+        this.edits = edits;
+    }
+
+    void move(Duration by) {
+        carried(Grip.WHOLE, (item, carried) -> edits.run(carried.land(team(item), item.window().start().plus(by))));
+    }
+
+    void stretch(Grip end, Duration by) {
+        carried(end, (item, carried) -> edits.run(carried.land(team(item),
+                (end == Grip.START ? item.window().start() : item.window().end()).plus(by))));
+    }
+
+    /** To the nearest legal place after the present one, or before it. */
+    void toLegal(boolean later) {
+        carried(Grip.WHOLE, (item, carried) -> {
+            Instant now = item.window().start();
+            List<LegalPlace> places = carried.places(team(item));
+            Stream<Instant> starts = places.stream().map(LegalPlace::range)
+                    .flatMap(range -> Stream.of(range.first(), range.last()));
+            Optional<Instant> next = starts.filter(start -> later ? start.isAfter(now) : start.isBefore(now))
+                    .min(Comparator.comparing((Instant start) -> Duration.between(start, now).abs()));
+            next.ifPresentOrElse(start -> edits.run(carried.land(team(item), start, places, Duration.ofSeconds(1))),
+                    () -> sheet.say("Team " + ThingText.of(team(item)) + " has no legal place for it "
+                            + (later ? "after" : "before") + " this one. Move or shorten what stands in its way, or hand"
+                            + " it over.", true));
+        });
+    }
+
+    /** At an instant within it, else at its middle or as near to that as no turn is cut. */
+    void split(Optional<Instant> at) {
+        selected(item -> {
+            Instant wanted = at.filter(item.window()::contains).orElse(middle(item.window()));
+            edits.run(item instanceof PlacedStop stop ? new SplitStop(item.id(), at.isPresent() ? wanted
+                    : between(stop, wanted)) : new SplitTurn(item.id(), wanted));
+        });
+    }
+
+    /** To the next team that could take it, or to the one before. */
+    void handOver(int step) {
+        carried(Grip.WHOLE, (item, carried) -> {
+            List<Team> teams = others(item, step);
+            if (item.thing() instanceof Stop) {
+                teams.stream().findFirst().ifPresentOrElse(
+                        team -> edits.run(carried.land(team, item.window().start())),
+                        () -> sheet.say("There is no other team. Make one in the explorer first.", true));
+                return;
+            }
+            Optional<Landing> landing = teams.stream().flatMap(team -> then(item, carried, team).stream()).findFirst();
+            landing.ifPresentOrElse(edits::run, () -> sheet.say("No other team has a stop at which "
+                    + ThingText.of(((Turn) item.thing()).getBird()) + " can be worked then. Add or stretch a stop of one"
+                    + " first.", true));
+        });
+    }
+
+    void pin() {
+        selected(item -> edits.run(new Pin(item.id(), !isPinned(item.thing()))));
+    }
+
+    void ban(Shell shell) {
+        selected(item -> new BanDialog(shell, item).ask().ifPresent(edits::run));
+    }
+
+    void delete() {
+        selected(item -> edits.run(new Remove(item.id())));
+    }
+
+    /** From a list of the passes that can be worked in the stop that is selected, or in that of the turn. */
+    void addTurn(Shell shell) {
+        selected(item -> {
+            Outlook outlook = sheet.outlook().orElseThrow();
+            Stop stop = item.thing() instanceof Stop chosen ? chosen : (Stop) item.thing().eContainer();
+            List<Openings.Opening> openings = Openings.of(outlook, stop);
+            if (openings.isEmpty()) {
+                sheet.say("No pass can be worked during the stop of " + ThingText.of(stop)
+                        + " besides those that are. Stretch it, or move it.", true);
+                return;
+            }
+            new OpeningDialog(shell, outlook, stop, openings).ask().ifPresent(opening -> {
+                AddTurn add = AddTurn.of(stop.getId(), opening.pass().bird().getId(), opening.window());
+                sheet.chooseLater(add.turnId());
+                edits.run(add);
+            });
+        });
+    }
+
+    /** A deed that needs to know where the thing may go. */
+    private interface Deed {
+        void to(SheetItem item, Carried carried);
+    }
+
+    private void carried(Grip grip, Deed deed) {
+        selected(item -> {
+            if (team(item) == null) {
+                sheet.say(ThingText.of(item.thing()) + " has no team. Open it and choose one first.", true);
+                return;
+            }
+            sheet.carried(item, grip).ifPresentOrElse(carried -> deed.to(item, carried), () -> sheet.say(
+                    ThingText.of(item.thing()) + " lacks a site, a bird or a time. Open it and complete it first.", true));
+        });
+    }
+
+    private void selected(Consumer<SheetItem> deed) {
+        sheet.whenUpToDate(() -> sheet.selected().ifPresentOrElse(deed,
+                () -> sheet.say("Nothing is selected. Choose a stop or a turn: Tab goes from one to the next.", true)));
+    }
+
+    private static Team team(SheetItem item) {
+        return (item.thing() instanceof Stop stop ? stop : (Stop) item.thing().eContainer()).getTeam();
+    }
+
+    private List<Team> others(SheetItem item, int step) {
+        List<Team> all = new ArrayList<>(sheet.outlook().orElseThrow().event().getTeams());
+        all.sort(Comparator.comparingInt(Team::getNumber));
+        int own = all.indexOf(team(item));
+        List<Team> others = new ArrayList<>();
+        for (int i = 1; i < all.size(); i++) {
+            others.add(all.get(Math.floorMod(own + i * step, all.size())));
+        }
+        return others;
+    }
+
+    /** In a legal place of the team that shares time with it, as near to its own time as that can be. */
+    private static Optional<Landing> then(SheetItem item, Carried carried, Team team) {
+        List<LegalPlace> places = carried.places(team);
+        return places.stream().filter(place -> place.window().overlaps(item.window()))
+                .max(Comparator.comparing((LegalPlace place) -> place.window().intersection(item.window()).orElseThrow()
+                        .duration()))
+                .map(place -> carried.land(team, held(place, item.window().start()), places, Duration.ofSeconds(1)));
+    }
+
+    private static Instant held(LegalPlace place, Instant start) {
+        return start.isBefore(place.range().first()) ? place.range().first()
+                : start.isAfter(place.range().last()) ? place.range().last() : start;
+    }
+
+    private static Instant between(PlacedStop stop, Instant wanted) {
+        Stream<Instant> ends = stop.turns().stream().flatMap(turn -> Stream.of(turn.window().start(),
+                turn.window().end()));
+        return Stream.concat(Stream.of(wanted), ends)
+                .filter(at -> stop.window().start().isBefore(at) && at.isBefore(stop.window().end()))
+                .filter(at -> stop.turns().stream().noneMatch(turn -> turn.window().start().isBefore(at)
+                        && at.isBefore(turn.window().end())))
+                .min(Comparator.comparing((Instant at) -> Duration.between(at, wanted).abs())).orElse(wanted);
+    }
+
+    private static Instant middle(Window window) {
+        Instant middle = window.start().plus(window.duration().dividedBy(2));
+        return middle.minusNanos(middle.getNano());
+    }
+
+    private static boolean isPinned(Identified thing) {
+        return thing instanceof Stop stop ? stop.isPinned() : ((Turn) thing).isPinned();
+    }
+}
