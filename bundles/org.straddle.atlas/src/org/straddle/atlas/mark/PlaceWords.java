@@ -1,0 +1,73 @@
+package org.straddle.atlas.mark;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+import org.straddle.grid.GeoPosition;
+import org.straddle.grid.Geodesic;
+import org.straddle.grid.GridCorner;
+import org.straddle.grid.GridLine;
+import org.straddle.grid.Locator;
+import org.straddle.grid.NearBoundary;
+import org.straddle.grid.NearbyBoundaries;
+import org.straddle.grid.PositionText;
+
+/** A place in words: coordinates, locator, and how far the lines around it are and in which direction. */
+public final class PlaceWords {
+
+    private static final double SEARCHED_M = 130_000;
+    private static final String[] DIRECTIONS = {"north", "north-east", "east", "south-east", "south", "south-west", "west",
+        "north-west"};
+
+    private PlaceWords() {
+    }
+
+    /** One line: decimal degrees and the locator of ten characters. */
+    public static String line(GeoPosition place) {
+        return PositionText.write(place, PositionText.Form.DEGREES) + "   " + Locator.of(place, 10);
+    }
+
+    /** Decimal degrees; degrees, minutes, seconds; the locator; the nearest meridian, parallel and corner. */
+    public static List<String> lines(GeoPosition place) {
+        List<String> lines = new ArrayList<>();
+        lines.add(PositionText.write(place, PositionText.Form.DEGREES));
+        lines.add(PositionText.write(place, PositionText.Form.SECONDS));
+        lines.add(Locator.of(place, 10).text());
+        nearest(place).forEach(near -> lines.add(words(place, near)));
+        return lines;
+    }
+
+    /** The nearest meridian, parallel and corner, as far as there are any, nearest first. */
+    public static List<NearBoundary> nearest(GeoPosition place) {
+        List<NearBoundary> all = NearbyBoundaries.of(place, SEARCHED_M);
+        List<NearBoundary> kept = new ArrayList<>();
+        first(all, near -> near.boundary() instanceof GridLine line && line.isMeridian()).ifPresent(kept::add);
+        first(all, near -> near.boundary() instanceof GridLine line && !line.isMeridian()).ifPresent(kept::add);
+        first(all, near -> near.boundary() instanceof GridCorner).ifPresent(kept::add);
+        kept.sort((a, b) -> Double.compare(a.distanceM(), b.distanceM()));
+        return kept;
+    }
+
+    /** {@code 20°W  12.4 m west}. */
+    public static String words(GeoPosition place, NearBoundary near) {
+        return near.boundary() + "  " + (near.distanceM() < 0.05 ? "here"
+                : distance(near.distanceM()) + " " + direction(Geodesic.initialBearingDeg(place, near.foot())));
+    }
+
+    /** Metres with a decimal up to a kilometre, then kilometres. */
+    public static String distance(double metres) {
+        return metres < 1000 ? String.format(Locale.ROOT, "%.1f m", metres)
+                : String.format(Locale.ROOT, metres < 10_000 ? "%.2f km" : "%.1f km", metres / 1000);
+    }
+
+    private static String direction(double bearingDeg) {
+        return DIRECTIONS[(int) Math.round(bearingDeg / 45) % 8];
+    }
+
+    private static Optional<NearBoundary> first(List<NearBoundary> all, Predicate<NearBoundary> wanted) {
+        return all.stream().filter(wanted).findFirst();
+    }
+}

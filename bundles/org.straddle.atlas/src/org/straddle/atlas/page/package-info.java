@@ -1,0 +1,2 @@
+/** A map as a page of a PDF document. */
+package org.straddle.atlas.page;

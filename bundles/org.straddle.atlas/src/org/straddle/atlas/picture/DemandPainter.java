@@ -1,0 +1,67 @@
+package org.straddle.atlas.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.locationtech.jts.geom.Envelope;
+import org.straddle.atlas.ink.Face;
+import org.straddle.atlas.ink.Frame;
+import org.straddle.atlas.ink.Lettering;
+import org.straddle.atlas.ink.Mark;
+import org.straddle.atlas.ink.Stroke;
+import org.straddle.atlas.ink.Words;
+import org.straddle.atlas.scene.DemandSpot;
+
+/** Demand as a number and a hatch: twice the demand, twice the lines. */
+final class DemandPainter {
+
+    /** Between the lines of a square that everybody needs, pixels along a level. */
+    private static final double DENSEST_PX = 6;
+    private static final double LEAST_SHARE = 0.12;
+    private static final Stroke LINE = Stroke.solid(Palette.DEMAND, 0.9);
+
+    private DemandPainter() {
+    }
+
+    static List<Mark> hatches(Tracing tracing, List<DemandSpot> spots) {
+        List<Mark> marks = new ArrayList<>();
+        List<float[]> lines = new ArrayList<>();
+        Envelope box = tracing.sight().box();
+        // The hatch is fixed to the ground, so that it does not crawl when the map is moved.
+        double phase = tracing.sight().pxX(0) - tracing.sight().pxY(0);
+        for (DemandSpot spot : spots) {
+            if (spot.outline().box().intersects(box)) {
+                lines.addAll(Hatching.falling(tracing.rings(spot.outline().parts()), pitch(spot.share()), phase));
+            }
+        }
+        Pieces.lines(lines, LINE, marks);
+        return marks;
+    }
+
+    static double pitch(double share) {
+        return DENSEST_PX / Math.max(LEAST_SHARE, share);
+    }
+
+    /** The numbers, where there is room for them. */
+    static List<Mark> numbers(Tracing tracing, List<DemandSpot> spots, Crowd crowd, Lettering lettering) {
+        List<Mark> marks = new ArrayList<>();
+        Frame frame = tracing.sight().frame();
+        for (DemandSpot spot : spots) {
+            double x = tracing.sight().pxX(spot.middle());
+            double y = tracing.sight().pxY(spot.middle());
+            String words = number(spot.share());
+            double halfWidth = lettering.width(words, Face.STRONG) / 2;
+            double halfHeight = lettering.height(Face.STRONG) / 2;
+            double room = spot.outline().box().getWidth() / tracing.sight().metresPerPx();
+            if (frame.contains(x, y) && room > 2 * halfWidth + 6
+                    && crowd.claim(new Frame(x - halfWidth, y - halfHeight, x + halfWidth, y + halfHeight))) {
+                marks.add(new Words(words, (float) x, (float) y, Face.STRONG, Palette.DEMAND_WORDS, Palette.PAPER));
+            }
+        }
+        return marks;
+    }
+
+    static String number(double share) {
+        return Math.round(100 * share) + " %";
+    }
+}

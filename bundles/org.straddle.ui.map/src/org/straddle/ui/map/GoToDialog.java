@@ -1,0 +1,34 @@
+package org.straddle.ui.map;
+
+import java.util.Optional;
+
+import org.eclipse.jface.dialogs.InputDialog;
+import org.eclipse.jface.window.Window;
+import org.eclipse.swt.widgets.Shell;
+import org.straddle.grid.GeoPosition;
+import org.straddle.grid.PositionText;
+
+/** Asks for a position in any common form, or a locator. */
+final class GoToDialog {
+
+    private GoToDialog() {
+    }
+
+    /** Empty when the user gave up. */
+    static Optional<GeoPosition> ask(Shell shell, String title, String first) {
+        InputDialog dialog = new InputDialog(shell, title,
+                "Latitude and longitude, or a locator: 64.1466, -21.9426 or 64°08.8'N 21°56.6'W or HP94bc.", first,
+                GoToDialog::objection);
+        return dialog.open() == Window.OK ? Optional.of(PositionText.read(dialog.getValue()).position()) : Optional.empty();
+    }
+
+    private static String objection(String text) {
+        try {
+            PositionText.read(text);
+            return null;
+        } catch (IllegalArgumentException unreadable) {
+            // An empty message forbids OK and says nothing yet.
+            return text.isBlank() ? "" : unreadable.getMessage();
+        }
+    }
+}

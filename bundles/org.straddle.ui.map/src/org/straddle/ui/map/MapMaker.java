@@ -1,0 +1,206 @@
+package org.straddle.ui.map;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.swt.widgets.Display;
+import org.straddle.atlas.layer.BaseMap;
+import org.straddle.atlas.layer.LaidBaseMap;
+import org.straddle.atlas.picture.MapContents;
+import org.straddle.atlas.plane.Plane;
+import org.straddle.atlas.plane.Projector;
+import org.straddle.atlas.scene.EventCentre;
+import org.straddle.atlas.scene.EventScene;
+import org.straddle.atlas.scene.ReachShape;
+import org.straddle.grid.GeoPosition;
+import org.straddle.outlook.SitePass;
+import org.straddle.ui.session.Computed;
+import org.straddle.ui.workbench.Problem;
+
+/**
+ * Brings together what is on the map, part by part as it is loaded or computed in the background: nothing waits for
+ * anything else, and the map shows what is there. UI thread only.
+ */
+final class MapMaker {
+
+    private static BaseMap baseMap;
+
+    private final Runnable changed;
+    private final LayerFiles files = new LayerFiles();
+    private final Newest<LaidBaseMap> baseMapWork;
+    private final Newest<LayerFiles.Answer> layerWork;
+    private final Newest<EventScene> sceneWork;
+    private final Newest<ReachShape> reachWork;
+    private MapContents contents;
+    private Computed computed;
+    private Path layersFolder;
+    private GeoPosition wishedCentre;
+    private SitePass pass;
+    private Map<String, String> refused = new TreeMap<>();
+
+    /** @param changed told after {@link #contents()} has changed */
+    MapMaker(Display display, Runnable changed) {
+        this.changed = changed;
+        baseMapWork = new Newest<>("Base map", display, false);
+        layerWork = new Newest<>("Map layers", display, true);
+        sceneWork = new Newest<>("Map", display, false);
+        reachWork = new Newest<>("Reach on the map", display, false);
+    }
+
+    /** Empty while no event is shown. */
+    Optional<MapContents> contents() {
+        return Optional.ofNullable(contents);
+    }
+
+    Optional<Computed> computed() {
+        return Optional.ofNullable(computed);
+    }
+
+    /** Files of layers that cannot be shown, with the reason and what to do. */
+    Map<String, String> refused() {
+        return refused;
+    }
+
+    boolean isLoading() {
+        return baseMapWork.isRunning() || layerWork.isRunning() || sceneWork.isRunning();
+    }
+
+    /** What is being loaded, for the corner of the map; empty for nothing. */
+    String loading() {
+        return layerWork.isRunning() ? "Loading layers…" : baseMapWork.isRunning() ? "Loading the base map…"
+                : sceneWork.isRunning() ? "Drawing…" : "";
+    }
+
+    void show(Computed newest, Path folder) {
+        computed = newest;
+        boolean otherFolder = !folder.equals(layersFolder);
+        layersFolder = folder;
+        Plane plane = plane(newest);
+        if (contents == null || !contents.projector().plane().equals(plane)) {
+            lay(plane);
+        } else if (otherFolder) {
+            readLayers();
+        }
+        readScene();
+        if (pass != null) {
+            choose(Optional.of(pass));
+        }
+    }
+
+    /** Reads layers again whose files have changed. */
+    void readLayers() {
+        if (contents == null || layersFolder == null) {
+            return;
+        }
+        Projector projector = contents.projector();
+        Path folder = layersFolder;
+        layerWork.run(monitor -> files.read(folder, projector, monitor), answer -> {
+            refused = new TreeMap<>(answer.refused());
+            contents = contents.with(answer.layers());
+            changed.run();
+        }, this::failed);
+        changed.run();
+    }
+
+    /** Shows whom a pass reaches, or nobody's reach. */
+    void choose(Optional<SitePass> chosen) {
+        pass = chosen.orElse(null);
+        if (contents == null || computed == null || pass == null) {
+            reachWork.stop();
+            if (contents != null) {
+                contents = contents.with(Optional.empty());
+                changed.run();
+            }
+            return;
+        }
+        Computed from = computed;
+        Plane plane = contents.projector().plane();
+        Optional<SitePass> known = Passes.same(from.outlook(), pass);
+        if (known.isEmpty()) {
+            choose(Optional.empty());
+            return;
+        }
+        reachWork.run(monitor -> ReachShape.of(from.outlook(), known.get(), plane, monitor), reach -> {
+            contents = contents.with(Optional.of(reach));
+            changed.run();
+        }, this::failed);
+    }
+
+    Optional<SitePass> pass() {
+        return Optional.ofNullable(pass);
+    }
+
+    /** Centres the plane on a place instead of the event; empty goes back to the event. */
+    void centre(Optional<GeoPosition> wished) {
+        wishedCentre = wished.orElse(null);
+        if (computed != null) {
+            show(computed, layersFolder);
+        }
+    }
+
+    void forget() {
+        baseMapWork.stop();
+        layerWork.stop();
+        sceneWork.stop();
+        reachWork.stop();
+        contents = null;
+        computed = null;
+        layersFolder = null;
+        wishedCentre = null;
+        pass = null;
+        refused = new TreeMap<>();
+    }
+
+    private Plane plane(Computed newest) {
+        GeoPosition centre = wishedCentre != null ? wishedCentre
+                : EventCentre.of(newest.outlook()).orElse(new GeoPosition(0, 0));
+        if (contents != null && wishedCentre == null && near(contents.projector().plane(), centre)) {
+            return contents.projector().plane();
+        }
+        return Plane.about(centre);
+    }
+
+    /** A plane stays while the event's middle wanders a little: nothing would be seen of a better one. */
+    private static boolean near(Plane plane, GeoPosition centre) {
+        double[] at = new double[2];
+        plane.put(centre.latitudeDeg(), centre.longitudeDeg(), at, 0);
+        return Math.hypot(at[0], at[1]) < 0.02 * plane.rimM();
+    }
+
+    private void lay(Plane plane) {
+        Projector projector = new Projector(plane);
+        contents = MapContents.empty(projector);
+        baseMapWork.run(monitor -> LaidBaseMap.of(baseMap(monitor), projector), laid -> {
+            contents = contents.with(laid);
+            changed.run();
+        }, this::failed);
+        readLayers();
+    }
+
+    private void readScene() {
+        Computed from = computed;
+        MapContents onto = contents;
+        sceneWork.run(monitor -> EventScene.of(from.outlook(), onto.projector(), onto.grid(), Looks.of(from), monitor),
+                scene -> {
+                    contents = contents.with(scene);
+                    changed.run();
+                }, this::failed);
+    }
+
+    private static synchronized BaseMap baseMap(IProgressMonitor monitor) throws IOException {
+        if (baseMap == null) {
+            baseMap = BaseMap.load(monitor);
+        }
+        return baseMap;
+    }
+
+    private void failed(String work, Throwable failure) {
+        refused.put(work, work + " could not be shown: " + failure.getMessage());
+        Problem.log(work + " could not be shown on the map.", failure);
+        changed.run();
+    }
+}

@@ -1,0 +1,45 @@
+package org.straddle.ui.map;
+
+import org.eclipse.core.runtime.ListenerList;
+import org.eclipse.jface.viewers.ISelection;
+import org.eclipse.jface.viewers.ISelectionChangedListener;
+import org.eclipse.jface.viewers.ISelectionProvider;
+import org.eclipse.jface.viewers.SelectionChangedEvent;
+import org.eclipse.jface.viewers.StructuredSelection;
+import org.straddle.model.Identified;
+
+/** What is selected on the map, as live objects of the model. */
+final class MapSelection implements ISelectionProvider {
+
+    private final ListenerList<ISelectionChangedListener> listeners = new ListenerList<>();
+    private ISelection selection = StructuredSelection.EMPTY;
+
+    void select(Identified thing) {
+        setSelection(new StructuredSelection(thing));
+    }
+
+    void clear() {
+        setSelection(StructuredSelection.EMPTY);
+    }
+
+    @Override
+    public ISelection getSelection() {
+        return selection;
+    }
+
+    @Override
+    public void setSelection(ISelection chosen) {
+        selection = chosen;
+        listeners.forEach(listener -> listener.selectionChanged(new SelectionChangedEvent(this, chosen)));
+    }
+
+    @Override
+    public void addSelectionChangedListener(ISelectionChangedListener listener) {
+        listeners.add(listener);
+    }
+
+    @Override
+    public void removeSelectionChangedListener(ISelectionChangedListener listener) {
+        listeners.remove(listener);
+    }
+}

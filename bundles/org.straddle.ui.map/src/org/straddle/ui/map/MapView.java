@@ -1,0 +1,202 @@
+package org.straddle.ui.map;
+
+import java.util.Optional;
+
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.jface.viewers.ISelection;
+import org.eclipse.jface.viewers.IStructuredSelection;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.ISelectionListener;
+import org.eclipse.ui.IWorkbenchPart;
+import org.eclipse.ui.contexts.IContextService;
+import org.straddle.atlas.scene.SiteSpot;
+import org.straddle.check.Finding;
+import org.straddle.grid.GeoPosition;
+import org.straddle.grid.PositionText;
+import org.straddle.model.Review;
+import org.straddle.model.Site;
+import org.straddle.model.Stop;
+import org.straddle.model.Survey;
+import org.straddle.model.Turn;
+import org.straddle.ui.parts.SessionView;
+import org.straddle.ui.session.Computed;
+import org.straddle.ui.session.EventSession;
+
+/** Where everything is: squares and their demand, sites, drives, the user's layers, and the reach of a pass. */
+public final class MapView extends SessionView<MapBoard> implements MapActions.Deeds {
+
+    public static final String ID = "org.straddle.ui.map.view";
+
+    private final MapSelection selection = new MapSelection();
+    private final ISelectionListener follow = this::follow;
+    private MapBoard board;
+    private MapCanvas map;
+    private MapMaker maker;
+    private MapHands hands;
+    private MapAccess access;
+
+    public MapView() {
+        super("Open an event folder, make a new event, or look at the demo event.");
+    }
+
+    @Override
+    protected MapBoard content(Composite parent) {
+        board = new MapBoard(parent);
+        return board;
+    }
+
+    @Override
+    protected void equip(MapBoard content) {
+        map = board.map();
+        maker = new MapMaker(board.control().getDisplay(), this::made);
+        hands = new MapHands(map, this::chosen, site -> session().live(site.id()).ifPresent(session()::reveal), this::putDown);
+        access = new MapAccess(map);
+        new MapMouse(hands, board::pointed);
+        new MapKeys(hands, this::goTo);
+        new MapActions(getViewSite(), hands, board, this);
+        getSite().setSelectionProvider(selection);
+        getSite().getService(IContextService.class).activateContext(MapActions.CONTEXT);
+        getSite().getPage().addPostSelectionListener(follow);
+    }
+
+    @Override
+    public void setFocus() {
+        if (map.contents().isPresent()) {
+            map.control().setFocus();
+        } else {
+            pages().setFocus();
+        }
+    }
+
+    @Override
+    public void dispose() {
+        maker.forget();
+        getSite().getPage().removePostSelectionListener(follow);
+        super.dispose();
+    }
+
+    @Override
+    public void opened(EventSession opened) {
+        maker.forget();
+        map.clear();
+        pages().say("Computing…", "The map comes with the first results of the event.");
+    }
+
+    @Override
+    public void closed(EventSession closed) {
+        maker.forget();
+        map.clear();
+        selection.clear();
+        super.closed(closed);
+    }
+
+    @Override
+    public void edited(EventSession edited) {
+        if (!edited.computing() && edited.computed().isEmpty()) {
+            pages().say("Nothing has been computed.", "The computation was stopped or failed. Check now starts it anew.");
+        }
+        // A save writes layers that were brought in.
+        if (!edited.dirty()) {
+            maker.readLayers();
+        }
+    }
+
+    @Override
+    public void computed(EventSession from, Computed computed) {
+        maker.show(computed, from.folder().layersFolder());
+    }
+
+    private void made() {
+        if (map.control().isDisposed() || !session().isOpen()) {
+            return;
+        }
+        maker.contents().ifPresent(contents -> {
+            pages().showContent(true);
+            map.show(contents);
+            board.layers().show(contents, maker.refused());
+            boolean empty = contents.scene().sites().isEmpty() && !maker.isLoading();
+            map.note(!maker.loading().isEmpty() ? maker.loading()
+                    : empty ? "No site has a position yet. Move the map to the place, then press N to put a new site there."
+                            : contents.reach().map(reach -> MapFiles.reachWords(reach.pass())).orElse(""));
+        });
+    }
+
+    private void chosen(Optional<SiteSpot> site) {
+        site.flatMap(one -> session().live(one.id())).ifPresentOrElse(selection::select, selection::clear);
+        access.selected();
+    }
+
+    private void putDown(Placing placing) {
+        if (placing.siteId().isEmpty()) {
+            Site site = SiteCommands.fresh(session().event(), placing.at());
+            if (session().execute(SiteCommands.add(session().editingDomain(), session().event(), site))) {
+                map.select(site.getId());
+                session().reveal(site);
+            }
+        } else if (placing.isMoved()) {
+            session().live(placing.siteId().get()).filter(Site.class::isInstance).map(Site.class::cast)
+                    .ifPresent(site -> session().execute(SiteCommands.move(session().editingDomain(), session().event(), site,
+                            placing.at())));
+        }
+    }
+
+    private void follow(IWorkbenchPart part, ISelection chosen) {
+        if (part == this || map.control().isDisposed() || !(chosen instanceof IStructuredSelection things)
+                || maker.computed().isEmpty()) {
+            return;
+        }
+        Object first = things.getFirstElement();
+        Passes.meant(first, maker.computed().get().outlook()).ifPresent(pass -> maker.choose(Optional.of(pass)));
+        site(first).flatMap(site -> map.sites().stream().filter(spot -> spot.id().equals(site.getId())).findFirst())
+                .ifPresent(spot -> {
+                    map.select(spot.id());
+                    map.reveal(spot.at());
+                    access.selected();
+                });
+    }
+
+    /** The site that something belongs to; a finding stands for the first of its things that has one. */
+    private static Optional<Site> site(Object chosen) {
+        if (chosen instanceof Finding finding) {
+            return finding.objects().stream().flatMap(thing -> site(thing).stream()).findFirst();
+        }
+        if (chosen instanceof Stop stop) {
+            return Optional.ofNullable(stop.getSite());
+        }
+        // Surveys and reviews lie in their site, turns in their stop.
+        return chosen instanceof Site site ? Optional.of(site)
+                : chosen instanceof Survey || chosen instanceof Review || chosen instanceof Turn
+                        ? site(((EObject) chosen).eContainer()) : Optional.empty();
+    }
+
+    // What needs more than the map.
+
+    @Override
+    public void goTo() {
+        String first = map.placing().map(placing -> PositionText.write(placing.at(), PositionText.Form.DEGREES)).orElse("");
+        GoToDialog.ask(getSite().getShell(), map.placing().isPresent() ? "Where the site is" : "Go to", first).ifPresent(at -> {
+            if (map.placing().isPresent()) {
+                hands.placeAt(at);
+            } else {
+                map.goTo(at);
+            }
+        });
+    }
+
+    @Override
+    public void recentre() {
+        Optional<GeoPosition> middle = map.placeAt(map.sight().width() / 2.0, map.sight().height() / 2.0);
+        maker.centre(middle);
+        made();
+    }
+
+    @Override
+    public void picture() {
+        MapFiles.picture(getSite().getShell(), map);
+    }
+
+    @Override
+    public void page() {
+        maker.computed().ifPresent(computed -> MapFiles.page(getSite().getShell(), map, computed.outlook()));
+    }
+}
