@@ -14,10 +14,10 @@ import org.junit.jupiter.api.Test;
 class ImportOrderTest {
 
     private static final List<String> ORDER = List.of("grid", "sky", "terrain", "model", "model.edit", "store", "outlook",
-            "exchange", "survey", "kit", "safety", "check", "plan", "publish", "demo", "cli", "ui");
+            "exchange", "atlas", "survey", "kit", "safety", "check", "plan", "publish", "demo", "cli", "ui");
 
     /** View suites know the shell and the core, never each other. */
-    private static final List<String> SUITES = List.of("ui.daysheet", "ui.kit", "ui.safety", "ui.scout", "ui.sky");
+    private static final List<String> SUITES = List.of("ui.daysheet", "ui.kit", "ui.map", "ui.safety", "ui.scout", "ui.sky");
 
     private static final Pattern WINDOW_TOOLKIT = Pattern.compile(
             "org\\.eclipse\\.(swt|jface|ui)\\b.*|org\\.eclipse\\.e4\\.ui\\b.*|org\\.eclipse\\.nebula\\b.*|org\\.straddle\\.ui\\b.*");

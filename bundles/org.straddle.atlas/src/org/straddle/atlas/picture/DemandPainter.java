@@ -45,20 +45,31 @@ final class DemandPainter {
     /** The numbers, where there is room for them. */
     static List<Mark> numbers(Tracing tracing, List<DemandSpot> spots, Crowd crowd, Lettering lettering) {
         List<Mark> marks = new ArrayList<>();
-        Frame frame = tracing.sight().frame();
         for (DemandSpot spot : spots) {
-            double x = tracing.sight().pxX(spot.middle());
-            double y = tracing.sight().pxY(spot.middle());
-            String words = number(spot.share());
-            double halfWidth = lettering.width(words, Face.STRONG) / 2;
-            double halfHeight = lettering.height(Face.STRONG) / 2;
-            double room = spot.outline().box().getWidth() / tracing.sight().metresPerPx();
-            if (frame.contains(x, y) && room > 2 * halfWidth + 6
-                    && crowd.claim(new Frame(x - halfWidth, y - halfHeight, x + halfWidth, y + halfHeight))) {
-                marks.add(new Words(words, (float) x, (float) y, Face.STRONG, Palette.DEMAND_WORDS, Palette.PAPER));
-            }
+            number(tracing.sight(), spot, crowd, lettering, marks);
         }
         return marks;
+    }
+
+    /** In the middle of the square, or a little above or below it. */
+    private static void number(Sight sight, DemandSpot spot, Crowd crowd, Lettering lettering, List<Mark> into) {
+        String words = number(spot.share());
+        double halfWidth = lettering.width(words, Face.STRONG) / 2;
+        double halfHeight = lettering.height(Face.STRONG) / 2;
+        double room = spot.outline().box().getWidth() / sight.metresPerPx();
+        double height = spot.outline().box().getHeight() / sight.metresPerPx();
+        if (room < 2 * halfWidth + 6) {
+            return;
+        }
+        for (double part : new double[] {0, 0.15, -0.15}) {
+            double x = sight.pxX(spot.middle());
+            double y = sight.pxY(spot.middle()) + part * height;
+            if (sight.frame().contains(x, y)
+                    && crowd.claim(new Frame(x - halfWidth, y - halfHeight, x + halfWidth, y + halfHeight))) {
+                into.add(new Words(words, (float) x, (float) y, Face.STRONG, Palette.DEMAND_WORDS, Palette.PAPER));
+                return;
+            }
+        }
     }
 
     static String number(double share) {

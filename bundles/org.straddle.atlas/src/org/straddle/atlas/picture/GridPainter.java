@@ -26,6 +26,10 @@ final class GridPainter {
     private static final double INSET_PX = 16;
     /** The name of a cell this high is moved into sight when its place is out of it. */
     private static final double LARGE_PX = 200;
+    /** Where a name may stand, from the middle of its cell, as parts of the cell's width and height. */
+    private static final double[][] MIDDLE = {{0, 0}};
+    private static final double[][] PARTS_OF_SQUARE = {{0, -0.32}, {0, 0.32}, {-0.25, -0.32}, {0.25, -0.32}, {-0.25, 0.32},
+        {0.25, 0.32}, {0, 0}};
 
     private final Tracing tracing;
     private final LaidGrid grid;
@@ -73,7 +77,7 @@ final class GridPainter {
     /** Names, coarse ones first: where squares have theirs, fields need none. */
     List<Mark> names(Crowd crowd, Lettering lettering) {
         List<Mark> marks = new ArrayList<>();
-        if (squares() && degreePx >= 24) {
+        if (squares() && degreePx >= 30) {
             names(GridLevel.SQUARE, degreePx > 260 ? Face.LARGE : Face.PLAIN, Palette.FIELD, crowd, lettering, marks);
         }
         if (shown.shows(Part.FIELDS) && degreePx < 60) {
@@ -100,24 +104,26 @@ final class GridPainter {
         }
     }
 
+    /** A square's name stands above its middle, which a number of demand has, or where else in it there is room. */
     private void name(GridLevel level, LaidGrid.Cell cell, Face face, int rgb, double width, double height, Crowd crowd,
             List<Mark> into) {
         Sight sight = tracing.sight();
+        double cellWidth = cell.box().getWidth() / sight.metresPerPx();
         double cellHeight = cell.box().getHeight() / sight.metresPerPx();
-        double x = sight.pxX(cell.middle());
-        // A number of demand has the middle of a square; its name stands above.
-        double y = sight.pxY(cell.middle()) - (level == GridLevel.SQUARE ? Math.min(0.32 * cellHeight, 60) : 0);
-        Frame window = sight.frame().grown(-INSET_PX);
-        boolean large = cellHeight > LARGE_PX;
-        if (large && !window.contains(x, y)) {
-            x = Math.max(window.left() + width / 2, Math.min(window.right() - width / 2, x));
-            y = Math.max(window.top() + height / 2, Math.min(window.bottom() - height / 2, y));
-        }
-        if (!isIn(cell, x, y)) {
-            return;
-        }
-        if (crowd.claim(new Frame(x - width / 2 - 2, y - height / 2, x + width / 2 + 2, y + height / 2))) {
-            into.add(new Words(cell.locator(), (float) x, (float) y, face, rgb, level == GridLevel.SQUARE ? Palette.PAPER : -1));
+        for (double[] part : level == GridLevel.SQUARE ? PARTS_OF_SQUARE : MIDDLE) {
+            double x = sight.pxX(cell.middle()) + part[0] * cellWidth;
+            double y = sight.pxY(cell.middle()) + part[1] * cellHeight;
+            Frame window = sight.frame().grown(-INSET_PX);
+            if (cellHeight > LARGE_PX && !window.contains(x, y)) {
+                x = Math.max(window.left() + width / 2, Math.min(window.right() - width / 2, x));
+                y = Math.max(window.top() + height / 2, Math.min(window.bottom() - height / 2, y));
+            }
+            if (isIn(cell, x, y)
+                    && crowd.claim(new Frame(x - width / 2 - 2, y - height / 2, x + width / 2 + 2, y + height / 2))) {
+                into.add(new Words(cell.locator(), (float) x, (float) y, face, rgb,
+                        level == GridLevel.SQUARE ? Palette.PAPER : -1));
+                return;
+            }
         }
     }
 

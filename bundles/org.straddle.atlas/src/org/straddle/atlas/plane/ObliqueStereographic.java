@@ -9,8 +9,8 @@ import org.straddle.grid.PositionText;
  * centre, and that sphere on the plane.
  *
  * <p>The fitting sphere counts longitudes a little faster than the spheroid (by 0.3 % at the equator, nothing at a
- * pole), so the plane has a seam opposite to the centre's meridian, beyond the pole: there a map would be some
- * kilometres off at worst, thousands of kilometres from the event. Not for centres at a pole.
+ * pole), so the plane has a seam opposite to the centre's meridian, beyond the pole: some 50 km wide at worst, at the
+ * rim, a quarter of the Earth from the event. Not for centres at a pole.
  *
  * @param spheroid the shape of the Earth
  * @param centre natural origin
