@@ -100,6 +100,13 @@ class NotationTest {
         Positions notation = new Positions();
         assertEquals("64.146600, -21.942600", notation.print(notation.parse("64°08.796'N 21°56.556'W")));
         assertTrue(notation.told(notation.parse("HP94")).contains("square HP94"));
+        // 1.5° into HP94 is 18 times 5′ (s), 0.5° is 12 times 2.5′ (m), and nothing is left over (00aa).
+        for (String typed : List.of("64.5 -20.5", "64°30'N 20°30'W", "64 30 0 N, 20 30 0 W", "N64.5 W20.5")) {
+            String told = notation.told(typed, notation.parse(typed));
+            assertTrue(told.endsWith(": 64.500000° N, 20.500000° W, square HP94\n64° 30′ 00.00″ N, 20° 30′ 00.00″ W; locator HP94sm00aa"), told);
+        }
+        assertTrue(notation.told("64°30'N 20°30'W", notation.parse("64°30'N 20°30'W")).startsWith("degrees and minutes: "));
+        assertTrue(notation.told("HP94sm", notation.parse("HP94sm")).startsWith("centre of locator HP94sm: "));
     }
 
     @Test

@@ -14,6 +14,11 @@ public interface Notation<T> {
         return "";
     }
 
+    /** The same for somebody who wrote it so; the text has been read to the value. */
+    default String told(String text, T value) {
+        return told(value);
+    }
+
     /** Whether the field keeps a line for {@link #told}. */
     default boolean tells() {
         return false;

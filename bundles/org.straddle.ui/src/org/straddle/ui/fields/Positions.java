@@ -3,6 +3,7 @@ package org.straddle.ui.fields;
 import java.util.Locale;
 
 import org.straddle.grid.GeoPosition;
+import org.straddle.grid.Locator;
 import org.straddle.grid.PositionText;
 
 /** A position in any form that people write; how it was understood is told back. */
@@ -20,7 +21,19 @@ public final class Positions implements Notation<GeoPosition> {
 
     @Override
     public String told(GeoPosition value) {
-        return value == null ? "" : PositionText.read(print(value)).interpretation();
+        return value == null ? "" : told(print(value), value);
+    }
+
+    /** What the text was taken for, then the place in the other forms, so that a slip shows in whichever one knows. */
+    @Override
+    public String told(String text, GeoPosition value) {
+        String understood;
+        try {
+            understood = PositionText.read(text).interpretation();
+        } catch (IllegalArgumentException unread) {
+            understood = PositionText.read(print(value)).interpretation();
+        }
+        return understood + "\n" + PositionText.write(value, PositionText.Form.SECONDS) + "; locator " + Locator.of(value, 10);
     }
 
     @Override

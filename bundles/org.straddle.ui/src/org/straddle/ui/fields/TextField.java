@@ -148,13 +148,17 @@ public final class TextField<T> implements Field {
     }
 
     private void tell(T value) {
-        tell(value == null ? "" : notation.told(value));
+        tell(value == null ? "" : text.getText().isBlank() ? notation.told(value) : notation.told(text.getText(), value));
     }
 
     private void tell(String words) {
         if (told != null && !told.getText().equals(words)) {
+            boolean otherHeight = words.lines().count() > told.getText().lines().count();
             told.setText(words);
             told.setToolTipText(words);
+            if (otherHeight) {
+                told.requestLayout();
+            }
         }
     }
 
