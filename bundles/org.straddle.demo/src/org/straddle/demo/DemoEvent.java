@@ -3,6 +3,7 @@ package org.straddle.demo;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeSet;
 
 import org.straddle.model.Demand;
@@ -39,13 +40,14 @@ public final class DemoEvent {
         DemoSites.addTo(event);
         demands(event);
         DemoRegions.addTo(event);
+        DemoLayers.addTo(event);
         DemoBirds.addTo(event);
         DemoDraft.addTo(event);
         return event;
     }
 
     /**
-     * Makes an event folder of it, with the files of element sets that it was "imported" from.
+     * Makes an event folder of it, with the files of element sets that it was "imported" from, and of its layers.
      *
      * @param folder does not exist yet, or is empty
      */
@@ -53,6 +55,9 @@ public final class DemoEvent {
         try (EventFolder written = EventFolder.create(folder, create())) {
             for (String file : DemoBirds.ELEMENT_FILES) {
                 written.addElementsFile(file, DemoBirds.bytes(file));
+            }
+            for (Map.Entry<String, byte[]> layer : DemoLayers.files(written.event()).entrySet()) {
+                written.addLayer(layer.getKey(), layer.getValue());
             }
             written.save();
         }

@@ -34,7 +34,7 @@ public record LayerRole(String word) {
     }
 
     /** Of a layer that may hold anything; what is no role counts as none. */
-    static LayerRole stored(String word) {
+    public static LayerRole stored(String word) {
         try {
             return new LayerRole(word);
         } catch (IllegalArgumentException e) {

@@ -1,11 +1,15 @@
 package org.straddle.ui.editors;
 
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EStructuralFeature;
+import org.straddle.exchange.LayerRole;
 import org.straddle.model.Demand;
 import org.straddle.model.Event;
 import org.straddle.model.Fresh;
+import org.straddle.model.Layer;
 import org.straddle.model.Region;
 import org.straddle.model.StraddleFactory;
 import org.straddle.model.StraddlePackage.Literals;
@@ -18,6 +22,7 @@ import org.straddle.ui.fields.Slot;
 import org.straddle.ui.fields.SquareNames;
 import org.straddle.ui.fields.Words;
 import org.straddle.ui.fields.ZoneNames;
+import org.straddle.ui.workbench.AddLayer;
 
 /** The event's name and days, its demand, its announcement, and the figures that the coordinator chose. */
 public final class EventEditor extends ThingEditor<Event> {
@@ -46,6 +51,17 @@ public final class EventEditor extends ThingEditor<Event> {
                 .column("Chasers, %", 90, Literals.REGION__SHARE_PERCENT, Numbers.between(0, 100))
                 .column("Squares", 150, Literals.REGION__SQUARES, new SquareNames())
                 .column("Outline (WKT, longitude latitude)", 260, Literals.REGION__OUTLINE, Words.any());
+
+        form.wide("Map layers", "Roads to scout, and what lies around them: power lines, buildings, railways, quarries, other roads. The line"
+                + " scout looks through them; a map draws those that are visible, the last on top.");
+        form.<Layer>table(event, Literals.EVENT__LAYERS, "layer", 4)
+                .column("Title", 200, Literals.LAYER__TITLE, Words.any())
+                .options("All of it is", 200, Literals.LAYER__ROLE, () -> roles(event), EventEditor::role)
+                .check("Visible", 70, Literals.LAYER__VISIBLE)
+                .check("Latitude and longitude swapped", 220, Literals.LAYER__SWAPPED)
+                .column("File in the folder layers", 220, Layer::getFile);
+        form.button("Add a map layer…", "Read roads, power lines or other things from GPX or GeoJSON files",
+                () -> AddLayer.ask(getSite().getShell()));
 
         form.section("Announcement", "Words for chasers that stand at the head of what is published.");
         form.lines("Text", 7, event, Literals.EVENT__ANNOUNCEMENT_TEXT);
@@ -80,6 +96,16 @@ public final class EventEditor extends ThingEditor<Event> {
         form.text("Reviews", "days", Numbers.whole(0, 10_000),
                 policy(event, Literals.POLICIES__REVIEW_VALIDITY_DAYS));
         figure(form, event, "Element sets", "days", 0, 365, Literals.POLICIES__ELEMENT_SET_AGE_LIMIT_DAYS);
+    }
+
+    /** The usual roles, and those of one's own that the event has already. */
+    private static List<String> roles(Event event) {
+        return Stream.concat(LayerRole.USUAL.stream().map(LayerRole::word),
+                event.getLayers().stream().map(Layer::getRole).filter(Objects::nonNull)).distinct().toList();
+    }
+
+    private static String role(String word) {
+        return LayerRole.stored(word).label();
     }
 
     private void figure(FieldForm form, Event event, String name, String unit, double least, double most,
