@@ -58,7 +58,7 @@ class BoundTest {
     @Test
     void noPlanWithPinnedStopsIsAboveTheBound() {
         int pinned = 0;
-        for (long seed = 0; seed < 100; seed++) {
+        for (long seed = 0; seed < 60; seed++) {
             PlanProblem problem = RandomProblem.tinyWithFixed(seed);
             List<Stay> plan = EveryPlan.best(problem);
             double best = PlanRules.worth(problem, plan);
@@ -70,12 +70,12 @@ class BoundTest {
             }
             pinned += plan.isEmpty() ? 0 : problem.fixed().size();
         }
-        assertTrue(pinned > 20, "only " + pinned + " pinned stops in all: nothing was tried");
+        assertTrue(pinned > 10, "only " + pinned + " pinned stops in all: nothing was tried");
     }
 
     @Test
     void anyPricesGiveABound() {
-        for (long seed = 0; seed < 100; seed++) {
+        for (long seed = 0; seed < 50; seed++) {
             PlanProblem problem = RandomProblem.tiny(seed);
             double best = PlanRules.worth(problem, EveryPlan.best(problem));
             ChanceTable table = new ChanceTable(problem);
@@ -107,7 +107,7 @@ class BoundTest {
     @Test
     void plansAreTheBestThereIsAndKeepEveryRule() {
         int proven = 0;
-        for (long seed = 0; seed < 60; seed++) {
+        for (long seed = 0; seed < 40; seed++) {
             PlanProblem problem = RandomProblem.tiny(seed);
             double best = PlanRules.worth(problem, EveryPlan.best(problem));
             BoundedSearch.Found found = search(problem, 1000, seed);
@@ -115,7 +115,7 @@ class BoundTest {
             assertTrue(found.upperBound().getAsDouble() >= best - EQUAL, "seed " + seed);
             proven += found.plan().ending() == Proposal.Ending.PROVEN ? 1 : 0;
         }
-        assertTrue(proven > 30, "only " + proven + " of 60 are proven");
+        assertTrue(proven > 20, "only " + proven + " of 40 are proven");
     }
 
     @Test
@@ -133,7 +133,7 @@ class BoundTest {
     @Test
     void mixedPlansKeepEveryRule() {
         int better = 0;
-        for (long seed = 0; seed < 60; seed++) {
+        for (long seed = 0; seed < 40; seed++) {
             PlanProblem problem = RandomProblem.small(seed);
             ChanceTable table = new ChanceTable(problem);
             Roster greedy = NeighbourhoodSearch.search(problem, PlanSettings.ofIterations(0, seed),
@@ -158,7 +158,7 @@ class BoundTest {
             assertTrue(mixed.worth() >= greedy.worth() - 1e-4, "seed " + seed);
             better += mixed.worth() > greedy.worth() + EQUAL ? 1 : 0;
         }
-        assertTrue(better > 10, "a mix was better only " + better + " times of 60");
+        assertTrue(better > 6, "a mix was better only " + better + " times of 40");
     }
 
     @Test

@@ -97,7 +97,7 @@ class ReplanTest {
 
     @Test
     void withoutAReasonNothingChanges() {
-        for (long seed = 0; seed < 6; seed++) {
+        for (long seed = 0; seed < 4; seed++) {
             Event event = planned(seed);
             Set<String> before = described(event.getPlan().getStops());
             Proposal again = propose(event, keeping(), 120);
@@ -116,7 +116,7 @@ class ReplanTest {
     /** Every team's whole plan but one's stays when keeping is dear. */
     @Test
     void whatABreakdownDoesNotTouchStays() {
-        for (long seed = 0; seed < 6; seed++) {
+        for (long seed = 0; seed < 4; seed++) {
             Event event = planned(seed);
             Team broken = event.getTeams().get(0);
             Instant from = broken.getDays().get(0).getFrom().plus(Duration.ofHours(3));
@@ -143,7 +143,7 @@ class ReplanTest {
     @Test
     void closedSitesDeadBirdsAndLateStartsAreKept() {
         int dropped = 0;
-        for (long seed = 0; seed < 6; seed++) {
+        for (long seed = 0; seed < 4; seed++) {
             Event event = planned(seed);
             if (event.getPlan().getStops().isEmpty()) {
                 continue;
@@ -168,13 +168,13 @@ class ReplanTest {
             assertTrue(reasons.stream().anyMatch(sentence -> sentence.contains("is closed")), reasons::toString);
             assertEquals(3, event.getPlan().getBans().size());
         }
-        assertTrue(dropped > 6, "only " + dropped + " turns dropped: nothing was tried");
+        assertTrue(dropped > 4, "only " + dropped + " turns dropped: nothing was tried");
     }
 
     @Test
     void whatBeganBeforeTheInstantStays() {
         int open = 0;
-        for (long seed = 0; seed < 8; seed++) {
+        for (long seed = 0; seed < 6; seed++) {
             Event event = planned(seed);
             Team broken = event.getTeams().get(0);
             Instant now = broken.getDays().get(0).getFrom().plus(Duration.ofMinutes(200 + 10 * seed));
