@@ -54,6 +54,11 @@ public final class Banning {
         return all;
     }
 
+    /** What a ban forbids, and why, in a line. */
+    public static String words(Ban ban) {
+        return Words.whole(ban);
+    }
+
     /**
      * The bans that name a thing. They have to go together with it: a ban that loses what it names forbids more than
      * before.

@@ -42,9 +42,24 @@ final class Words {
     /** Why a ban is there, or what it forbids when nobody said why. */
     static String of(Ban ban) {
         if (ban.getReason() != null && !ban.getReason().isBlank()) {
-            return ban.getReason().strip().replaceFirst("\\.$", "");
+            return reason(ban);
         }
-        StringBuilder words = new StringBuilder("a ban");
+        return "a ban" + named(ban);
+    }
+
+    /** What a ban forbids, and why. */
+    static String whole(Ban ban) {
+        boolean reason = ban.getReason() != null && !ban.getReason().isBlank();
+        String forbidden = ("Ban" + named(ban)).replace("Ban on t", "T").replace("Ban on ", "");
+        return forbidden + (reason ? ": " + reason(ban) : "");
+    }
+
+    private static String reason(Ban ban) {
+        return ban.getReason().strip().replaceFirst("\\.$", "");
+    }
+
+    private static String named(Ban ban) {
+        StringBuilder words = new StringBuilder();
         if (ban.getTeam() != null) {
             words.append(" on ").append(of(ban.getTeam()));
         }

@@ -9,6 +9,10 @@ import java.util.List;
 import java.util.stream.Stream;
 
 import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Spinner;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
@@ -20,6 +24,8 @@ class LongWorkTest {
 
     @RegisterExtension
     static final DemoWindow WINDOW = new DemoWindow();
+
+    private static final String PLANNING = "org.straddle.ui.planning";
 
     @Test
     void aCancelledComputationLeavesTheLastResultsAndAnotherCanBeStarted() {
@@ -43,13 +49,40 @@ class LongWorkTest {
         List<Stop> draft = WINDOW.ask(() -> List.copyOf(WINDOW.session().event().getPlan().getStops()));
         WINDOW.ui(() -> DemoWindow.shown("org.straddle.ui.findings"));
         WINDOW.command("org.straddle.ui.propose");
-        WINDOW.answer("Search for a plan", dialog -> RunningWorkbench.below(dialog, Spinner.class).get(0)
-                .setSelection(1));
-        WINDOW.answer("Plan");
+        WINDOW.until("the planning view is there", () -> DemoWindow.page().findView(PLANNING) != null);
+        WINDOW.ui(() -> RunningWorkbench.below(DemoWindow.content(PLANNING), Spinner.class).get(0).setSelection(1));
+        press("Search");
+        WINDOW.until("a plan is offered", () -> button("Put it in").isEnabled());
+        assertEquals(draft, WINDOW.ask(() -> List.copyOf(WINDOW.session().event().getPlan().getStops())), "not yet in");
+        press("Put it in");
         assertNotEquals(draft, WINDOW.ask(() -> List.copyOf(WINDOW.session().event().getPlan().getStops())));
         WINDOW.ui(() -> WINDOW.session().undo());
         assertEquals(draft, WINDOW.ask(() -> List.copyOf(WINDOW.session().event().getPlan().getStops())));
         assertFalse(WINDOW.ask(() -> WINDOW.session().canUndo()), "one step");
+    }
+
+    /** A search without an end in sight hands over its best plan when it is stopped. */
+    @Test
+    void aStoppedSearchOffersTheBestSoFar() {
+        WINDOW.command("org.straddle.ui.propose");
+        WINDOW.until("the planning view is there", () -> DemoWindow.page().findView(PLANNING) != null);
+        WINDOW.ui(() -> RunningWorkbench.below(DemoWindow.content(PLANNING), Spinner.class).get(0).setSelection(3600));
+        press("Search");
+        WINDOW.until("there is a plan", () -> RunningWorkbench.below(DemoWindow.content(PLANNING), Label.class).stream()
+                .anyMatch(label -> label.getText().startsWith("Worth")));
+        press("Stop");
+        WINDOW.until("it is offered", () -> button("Put it in").isEnabled());
+        press("Throw away");
+        assertFalse(WINDOW.ask(() -> WINDOW.session().canUndo()), "nothing was changed");
+    }
+
+    private static Button button(String text) {
+        return RunningWorkbench.below(DemoWindow.content(PLANNING), Button.class).stream()
+                .filter(button -> button.getText().replace("&", "").equals(text)).findFirst().orElseThrow();
+    }
+
+    private static void press(String text) {
+        WINDOW.ui(() -> button(text).notifyListeners(SWT.Selection, new Event()));
     }
 
     private static Stream<Job> jobs(String name) {

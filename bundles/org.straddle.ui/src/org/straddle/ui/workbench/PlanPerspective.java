@@ -7,6 +7,7 @@ import org.eclipse.ui.PlatformUI;
 import org.straddle.ui.explorer.ExplorerView;
 import org.straddle.ui.findings.FindingsView;
 import org.straddle.ui.passes.PassesView;
+import org.straddle.ui.planning.PlanningView;
 
 /**
  * Explorer left, day sheet over the editors in the middle, what the checks say below. Suites that are not installed
@@ -31,6 +32,7 @@ public final class PlanPerspective implements IPerspectiveFactory {
         IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.68f, editors);
         below.addView(FindingsView.ID);
         below.addView(PassesView.ID);
+        below.addView(PlanningView.ID);
         whenInstalled(below, PACKING);
         whenInstalled(below, SAFETY_NOTES);
         below.addPlaceholder(PROGRESS);

@@ -10,9 +10,12 @@ import org.eclipse.e4.core.services.events.IEventBroker;
 import org.eclipse.e4.ui.workbench.UIEvents;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IWorkbenchWindow;
+import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.commands.ICommandService;
 import org.eclipse.ui.handlers.IHandlerService;
 import org.straddle.ui.importing.ImportSites;
+import org.straddle.ui.planning.PlanningView;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.SessionListener;
@@ -48,7 +51,7 @@ final class SessionCommands implements SessionListener {
         commands.add("org.straddle.ui.importSites", open, ImportSites::ask);
         commands.add("org.straddle.ui.exportSites", open, ExportSites::ask);
         commands.add("org.straddle.ui.addLayer", open, AddLayer::ask);
-        commands.add("org.straddle.ui.propose", open, ProposePlan::ask);
+        commands.add("org.straddle.ui.propose", open, SessionCommands::showPlanning);
         commands.add("org.straddle.ui.check", open, shell -> session.computeNow());
         commands.add("org.straddle.ui.publish", open, PublishEvent::ask);
         commands.add("org.eclipse.ui.help.aboutAction", always, AboutDialog::show);
@@ -60,6 +63,16 @@ final class SessionCommands implements SessionListener {
 
     private static String label(String verb, String what) {
         return what.isEmpty() ? verb : verb + " " + Character.toLowerCase(what.charAt(0)) + what.substring(1);
+    }
+
+    /** Where plans are searched for, judged and put in. */
+    private static void showPlanning(Shell shell) {
+        try {
+            PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage().showView(PlanningView.ID);
+        } catch (PartInitException failure) {
+            Problem.show(shell, "The planning view could not be shown. Restart Straddle; if it happens again, look into"
+                    + " the log.", failure);
+        }
     }
 
     private void add(String command, BooleanSupplier possible, Consumer<Shell> action) {

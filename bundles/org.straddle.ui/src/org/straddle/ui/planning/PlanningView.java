@@ -1,0 +1,142 @@
+package org.straddle.ui.planning;
+
+import java.util.Optional;
+
+import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.swt.widgets.Composite;
+import org.straddle.model.Event;
+import org.straddle.model.Snapshot;
+import org.straddle.plan.ApplyProposal;
+import org.straddle.plan.Proposal;
+import org.straddle.ui.parts.SessionView;
+import org.straddle.ui.session.EventSession;
+
+/**
+ * Searches for plans while the work goes on: how good the best one is and how far from the best there can be, what it
+ * changes and why, and the button that puts it in as one step.
+ */
+public final class PlanningView extends SessionView<PlanningBoard> implements SearchRun.Told {
+
+    public static final String ID = "org.straddle.ui.planning";
+
+    private Optional<SearchRun> running = Optional.empty();
+    private Optional<Proposal> offered = Optional.empty();
+
+    public PlanningView() {
+        super("A plan for all teams is searched here when an event is open.");
+    }
+
+    @Override
+    protected PlanningBoard content(Composite parent) {
+        return new PlanningBoard(parent, new PlanningBoard.Deeds(this::search, this::stop, this::apply, this::discard));
+    }
+
+    @Override
+    protected void equip(PlanningBoard content) {
+        // its buttons are all there is
+    }
+
+    @Override
+    public void setFocus() {
+        if (session().isOpen()) {
+            pages().content().setFocus();
+        } else {
+            super.setFocus();
+        }
+    }
+
+    @Override
+    public void opened(EventSession opened) {
+        forget("Nothing searched yet.");
+        pages().content().questions().forgetCases();
+        pages().content().fixed().show();
+        pages().showContent(true);
+    }
+
+    @Override
+    public void closed(EventSession closed) {
+        forget("Nothing searched yet.");
+        super.closed(closed);
+    }
+
+    @Override
+    public void edited(EventSession edited) {
+        pages().content().fixed().show();
+    }
+
+    @Override
+    public void dispose() {
+        stop();
+        super.dispose();
+    }
+
+    private void search() {
+        PlanningBoard board = pages().content();
+        session().commitPendingEdits();
+        if (!board.questions().check()) {
+            return;
+        }
+        offered = Optional.empty();
+        Event snapshot = Snapshot.of(session().event());
+        SearchRun run = new SearchRun(getSite().getShell().getDisplay(), snapshot, session().folder().elementsFolder(),
+                board.questions().settings(snapshot), this);
+        running = Optional.of(run);
+        board.running();
+        run.schedule();
+    }
+
+    private void stop() {
+        running.ifPresent(SearchRun::cancel);
+    }
+
+    private void forget(String words) {
+        stop();
+        running = Optional.empty();
+        offered = Optional.empty();
+        pages().content().idle(words);
+    }
+
+    private void discard() {
+        forget("Thrown away. The event is as it was.");
+    }
+
+    private void apply() {
+        offered.ifPresent(proposal -> {
+            if (session().execute(ApplyProposal.command(session().editingDomain(), session().event(), proposal))) {
+                forget("Put in. Undo takes it back in one step.");
+                pages().content().questions().forgetCases();
+            } else {
+                MessageDialog.openError(getSite().getShell(), "Plan", "The plan does not fit any more: teams, sites, birds"
+                        + " or pinned stops were changed while it was searched.\n\nSearch again.");
+            }
+        });
+    }
+
+    private boolean isAwaited(SearchRun run) {
+        return running.isPresent() && running.get() == run && session().isOpen()
+                && session().event().getId().equals(run.eventId());
+    }
+
+    @Override
+    public void stands(SearchRun run, SearchRun.Stand stand) {
+        if (isAwaited(run)) {
+            pages().content().stands(stand);
+        }
+    }
+
+    @Override
+    public void found(SearchRun run, Proposal proposal) {
+        if (isAwaited(run)) {
+            running = Optional.empty();
+            offered = Optional.of(proposal);
+            pages().content().found(proposal);
+        }
+    }
+
+    @Override
+    public void failed(SearchRun run, String sentence) {
+        if (isAwaited(run)) {
+            forget(sentence);
+        }
+    }
+}

@@ -1,0 +1,158 @@
+package org.straddle.ui.planning;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Spinner;
+import org.eclipse.swt.widgets.Text;
+import org.straddle.model.Event;
+import org.straddle.plan.PlanSettings;
+import org.straddle.plan.Replan;
+import org.straddle.plan.WhatIf;
+import org.straddle.ui.fields.Instants;
+import org.straddle.ui.session.EventSession;
+
+/** What to search for: how long, from which seed, how to hold on to the present plan, and what may happen. */
+final class SearchPane {
+
+    private static final int HUNDREDTHS = 100;
+
+    private final EventSession session = EventSession.current();
+    private final ScrolledComposite scroll;
+    private final Spinner seconds;
+    private final Spinner seed;
+    private final Button hold;
+    private final Spinner keeping;
+    private final Text from;
+    private final Label wrong;
+    private final org.eclipse.swt.widgets.List cases;
+    private final List<Case> happening = new ArrayList<>();
+
+    SearchPane(Composite parent) {
+        scroll = new ScrolledComposite(parent, SWT.V_SCROLL);
+        Composite body = new Composite(scroll, SWT.NONE);
+        body.setLayout(GridLayoutFactory.fillDefaults().numColumns(2).margins(8, 4).spacing(8, 3).create());
+        seconds = spinner(body, "Search &for, seconds:", 20, 1, 3600, 0, "How long to search");
+        seed = spinner(body, "S&eed:", 1, 1, Integer.MAX_VALUE, 0,
+                "Another seed may give another plan; the same one gives the same");
+        hold = new Button(body, SWT.CHECK);
+        hold.setText("&Hold on to the present plan");
+        hold.setToolTipText("Change or drop a planned turn only where that brings more than the worth of keeping it.");
+        GridDataFactory.fillDefaults().span(2, 1).applyTo(hold);
+        keeping = spinner(body, "Worth of a turn &kept:", (int) (HUNDREDTHS * Replan.USUAL_KEEPING), 0, 10_000, 2,
+                "1 is a square that all chasers need");
+        new Label(body, SWT.NONE).setText("&Made from:");
+        from = new Text(body, SWT.BORDER);
+        from.setMessage("nothing has begun");
+        from.setToolTipText("What begins before this instant, UTC, stays as it is. Empty: nothing has begun yet.");
+        GridDataFactory.fillDefaults().grab(true, false).hint(120, SWT.DEFAULT).applyTo(from);
+        wrong = new Label(body, SWT.WRAP);
+        GridDataFactory.fillDefaults().grab(true, false).span(2, 1).exclude(true).applyTo(wrong);
+        new Label(body, SWT.NONE).setText("What &if:");
+        cases = new org.eclipse.swt.widgets.List(body, SWT.BORDER | SWT.V_SCROLL | SWT.H_SCROLL);
+        GridDataFactory.fillDefaults().grab(true, true).hint(120, 40).applyTo(cases);
+        Composite row = new Composite(body, SWT.NONE);
+        row.setLayout(GridLayoutFactory.fillDefaults().numColumns(2).create());
+        GridDataFactory.fillDefaults().span(2, 1).align(SWT.END, SWT.FILL).applyTo(row);
+        button(row, "&Add a case…", this::addCase);
+        button(row, "&Take out", this::takeOut);
+        scroll.setContent(body);
+        scroll.setExpandHorizontal(true);
+        scroll.setExpandVertical(true);
+        scroll.setMinSize(body.computeSize(SWT.DEFAULT, SWT.DEFAULT));
+        hold.addListener(SWT.Selection, event -> keeping.setEnabled(hold.getSelection()));
+        keeping.setEnabled(false);
+        from.addModifyListener(change -> check());
+    }
+
+    private static Spinner spinner(Composite body, String label, int value, int least, int most, int digits, String tip) {
+        new Label(body, SWT.NONE).setText(label);
+        Spinner spinner = new Spinner(body, SWT.BORDER);
+        spinner.setValues(value, least, most, digits, digits == 0 ? 1 : 5, digits == 0 ? 10 : 50);
+        spinner.setToolTipText(tip);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(spinner);
+        return spinner;
+    }
+
+    private static void button(Composite row, String text, Runnable action) {
+        Button button = new Button(row, SWT.PUSH);
+        button.setText(text);
+        button.addListener(SWT.Selection, event -> action.run());
+    }
+
+    private void addCase() {
+        CaseDialog dialog = new CaseDialog(scroll.getShell(), session.event(), Case.Kind.TEAM_OUT, "What if",
+                "The plan makes room for it, and puts a ban for it into the event when it is applied.", "Add");
+        if (dialog.open() == CaseDialog.OK) {
+            add(dialog.result());
+        }
+    }
+
+    void add(Case happens) {
+        happening.add(happens);
+        cases.add(happens.words(session.event()));
+        hold.setSelection(true);
+        keeping.setEnabled(true);
+    }
+
+    private void takeOut() {
+        int chosen = cases.getSelectionIndex();
+        if (chosen >= 0) {
+            cases.remove(chosen);
+            happening.remove(chosen);
+        }
+    }
+
+    /** Their bans are in the plan now, or the event is another one. */
+    void forgetCases() {
+        cases.removeAll();
+        happening.clear();
+    }
+
+    void setFocus() {
+        seconds.setFocus();
+    }
+
+    /** Whether everything can be read; else it says what cannot. */
+    boolean check() {
+        String words = "";
+        try {
+            from();
+        } catch (IllegalArgumentException unreadable) {
+            words = unreadable.getMessage();
+        }
+        ((org.eclipse.swt.layout.GridData) wrong.getLayoutData()).exclude = words.isEmpty();
+        wrong.setVisible(!words.isEmpty());
+        wrong.setText(words);
+        wrong.requestLayout();
+        return words.isEmpty();
+    }
+
+    private Optional<Instant> from() {
+        return !session.isOpen() ? Optional.empty()
+                : Optional.ofNullable(Instants.in(session.event()).parse(from.getText()));
+    }
+
+    double wholeSeconds() {
+        return seconds.getSelection();
+    }
+
+    /** @param snapshot the copy that will be planned; the cases name its things */
+    PlanSettings settings(Event snapshot) {
+        List<WhatIf> whatIfs = happening.stream().flatMap(happens -> happens.in(snapshot).stream()).toList();
+        double worth = hold.getSelection() ? (double) keeping.getSelection() / HUNDREDTHS : 0;
+        return new PlanSettings(Duration.ofSeconds(seconds.getSelection()), seed.getSelection(), OptionalLong.empty(),
+                new Replan(from(), worth, whatIfs));
+    }
+}
