@@ -4,6 +4,8 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.StringJoiner;
 
 import org.straddle.model.Ban;
 import org.straddle.model.Bird;
@@ -44,35 +46,35 @@ final class Words {
         if (ban.getReason() != null && !ban.getReason().isBlank()) {
             return reason(ban);
         }
-        return "a ban" + named(ban);
+        return "a ban on " + (things(ban).isEmpty() ? "everything" : things(ban)) + period(ban);
     }
 
-    /** What a ban forbids, and why. */
+    /** What a ban forbids, when, and why; a reason that names the thing itself is enough. */
     static String whole(Ban ban) {
-        boolean reason = ban.getReason() != null && !ban.getReason().isBlank();
-        String forbidden = ("Ban" + named(ban)).replace("Ban on t", "T").replace("Ban on ", "");
-        return forbidden + (reason ? ": " + reason(ban) : "");
+        String things = things(ban);
+        String reason = ban.getReason() == null || ban.getReason().isBlank() ? "" : reason(ban);
+        if (!reason.isEmpty() && (things.isEmpty() || reason.toLowerCase(Locale.ROOT).startsWith(things.toLowerCase(Locale.ROOT)))) {
+            return reason + period(ban);
+        }
+        String forbidden = (things.isEmpty() ? "everything" : things) + period(ban);
+        return Character.toUpperCase(forbidden.charAt(0)) + forbidden.substring(1) + (reason.isEmpty() ? "" : ": " + reason);
     }
 
     private static String reason(Ban ban) {
         return ban.getReason().strip().replaceFirst("\\.$", "");
     }
 
-    private static String named(Ban ban) {
-        StringBuilder words = new StringBuilder();
-        if (ban.getTeam() != null) {
-            words.append(" on ").append(of(ban.getTeam()));
-        }
-        if (ban.getBird() != null) {
-            words.append(" on ").append(of(ban.getBird()));
-        }
-        if (ban.getSite() != null) {
-            words.append(" at ").append(of(ban.getSite()));
-        }
-        if (ban.getSquare() != null && !ban.getSquare().isBlank()) {
-            words.append(" in ").append(ban.getSquare().strip());
-        }
-        return words.append(since(ban.getFrom(), " from ")).append(since(ban.getUntil(), " until ")).toString();
+    private static String things(Ban ban) {
+        StringJoiner things = new StringJoiner(", ");
+        Optional.ofNullable(ban.getTeam()).map(Words::of).ifPresent(things::add);
+        Optional.ofNullable(ban.getBird()).map(Words::of).ifPresent(things::add);
+        Optional.ofNullable(ban.getSite()).map(Words::of).ifPresent(things::add);
+        Optional.ofNullable(ban.getSquare()).filter(square -> !square.isBlank()).map(String::strip).ifPresent(things::add);
+        return things.toString();
+    }
+
+    private static String period(Ban ban) {
+        return since(ban.getFrom(), " from ") + since(ban.getUntil(), " until ");
     }
 
     private static String since(Instant instant, String word) {
