@@ -1,7 +1,5 @@
 package org.straddle.sky;
 
-import java.util.function.DoubleUnaryOperator;
-
 /**
  * When a bird is highest, and when nearest, within a span of time. The greatest of the ends and of the
  * track's nodes between is found first: a slow or eccentric bird may have several tops in one pass. A
@@ -11,8 +9,8 @@ final class Culmination {
 
     private final Track track;
     private final Sightline sight;
-    private final DoubleUnaryOperator rising;
-    private final DoubleUnaryOperator nearing;
+    private final Curve rising = new Rising();
+    private final Curve nearing = new Nearing();
     private double highestS;
     private double nearestS;
     private double startAzimuth;
@@ -21,8 +19,6 @@ final class Culmination {
     Culmination(Track track, Sightline sight) {
         this.track = track;
         this.sight = sight;
-        this.rising = t -> sight.at(t).rising();
-        this.nearing = t -> -sight.at(t).parting();
     }
 
     void of(Span span) {
@@ -57,10 +53,12 @@ final class Culmination {
         nearestS = top(nearing, nearestS, span);
     }
 
-    private double top(DoubleUnaryOperator slope, double best, Span span) {
-        double top = slope.applyAsDouble(best) > 0
-                ? Roots.top(slope, best, Math.min(span.to(), best + track.stepS()))
-                : Roots.top(slope, Math.max(span.from(), best - track.stepS()), best);
+    private double top(Curve slope, double best, Span span) {
+        double atBest = slope.at(best);
+        double bend = slope.slope();
+        double top = atBest > 0
+                ? Roots.topAfter(slope, best, atBest, bend, Math.min(span.to(), best + track.stepS()))
+                : Roots.topBefore(slope, Math.max(span.from(), best - track.stepS()), best, atBest, bend);
         return Double.isNaN(top) ? best : top;
     }
 
@@ -82,5 +80,29 @@ final class Culmination {
     /** Radians, as it leaves. */
     double endAzimuth() {
         return endAzimuth;
+    }
+
+    private final class Rising implements Curve {
+        @Override
+        public double at(double timeS) {
+            return sight.at(timeS).rising();
+        }
+
+        @Override
+        public double slope() {
+            return sight.risingRate();
+        }
+    }
+
+    private final class Nearing implements Curve {
+        @Override
+        public double at(double timeS) {
+            return -sight.at(timeS).parting();
+        }
+
+        @Override
+        public double slope() {
+            return -sight.partingRate();
+        }
     }
 }

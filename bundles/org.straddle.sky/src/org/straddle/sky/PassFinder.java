@@ -1,9 +1,7 @@
 package org.straddle.sky;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.function.DoubleUnaryOperator;
 
 /**
  * The times a track lies above one place's horizon mask.
@@ -29,26 +27,17 @@ final class PassFinder {
     private static final double SHORTEST_PIECE_S = 0.05;
     /** Within so much azimuth a step surely turns the shorter way. */
     private static final double WIDEST_SECTOR_RAD = Math.toRadians(60);
-    /** Azimuths nearer to each other than this are one. */
-    private static final double SAME_RAD = 1e-11;
+    /** A corner so soon after the last one, seconds, is the same. */
+    private static final double SAME_S = 1e-6;
     /** More than what interpolation adds to the bend of the way. */
     private static final double BEND_MARGIN_M = 20;
 
     private final Track track;
     private final Sightline sight;
-    private final double lowest;
-    private final double highest;
-    /** Azimuth and elevation of the mask's corners, radians; none when it is level. */
-    private final double[] cornerAzimuth;
-    private final double[] cornerElevation;
-
-    private double maskAzimuth;
-    private double maskElevation;
-    private double maskSlope;
-    private final DoubleUnaryOperator overLevel = this::overLevel;
-    private final DoubleUnaryOperator overLevelRate = this::overLevelRate;
-    private final DoubleUnaryOperator overMask = this::overMask;
-    private final DoubleUnaryOperator overMaskRate = this::overMaskRate;
+    private final Skyline skyline;
+    private final Curve overLevel = new OverLevel();
+    private final OverPiece overPiece = new OverPiece();
+    private final PastCorner pastCorner = new PastCorner();
 
     private final List<Span> spans = new ArrayList<>();
     private boolean up;
@@ -58,11 +47,7 @@ final class PassFinder {
     private PassFinder(Track track, Sightline sight, Horizon horizon) {
         this.track = track;
         this.sight = sight;
-        this.lowest = Math.sin(Math.toRadians(horizon.lowestDeg()));
-        this.highest = Math.sin(Math.toRadians(horizon.highestDeg()));
-        List<Horizon.Point> corners = lowest == highest ? List.of() : horizon.points();
-        this.cornerAzimuth = corners.stream().mapToDouble(p -> Math.toRadians(p.azimuthDeg())).toArray();
-        this.cornerElevation = corners.stream().mapToDouble(p -> Math.toRadians(p.elevationDeg())).toArray();
+        this.skyline = new Skyline(horizon);
     }
 
     /** The spans within {@code from} to {@code to}, in order. */
@@ -98,6 +83,7 @@ final class PassFinder {
 
     /** The bird is below the mask throughout a step whose two nodes lie lower than this above the level plane, metres. */
     private double leastHeight() {
+        double lowest = skyline.sinLowest();
         double toMask = lowest >= 0 ? 0 : lowest * (track.farthestM() + sight.siteRadius());
         return toMask - track.strongestMS2() * track.stepS() * track.stepS() / 8 - BEND_MARGIN_M;
     }
@@ -106,38 +92,41 @@ final class PassFinder {
         if (!(a < b)) {
             return;
         }
-        if (staysBelow(left, right, lowest)) {
+        if (staysBelow(left, right, skyline.sinLowest())) {
             turnTo(a, false);
-        } else if (staysAbove(left, right, highest)) {
+        } else if (staysAbove(left, right, skyline.sinHighest())) {
             turnTo(a, true);
-        } else if (cornerAzimuth.length == 0) {
-            piece(overLevel, overLevelRate, a, b);
-        } else if (!clearOfMask(left, right, a)) {
-            turn(a, azimuth(a), b, azimuth(b));
+        } else if (skyline.isLevel()) {
+            piece(overLevel, a, b);
+        } else {
+            left.look();
+            right.look();
+            if (!clearOfMask(left, right, a)) {
+                turn(a, a > left.timeS() ? azimuth(a) : left.azimuth, b, b < right.timeS() ? azimuth(b) : right.azimuth);
+            }
         }
     }
 
     /** Settles a step that lies above, or below, every corner on the way from the one azimuth to the other. */
     private boolean clearOfMask(Node left, Node right, double a) {
-        left.look(step);
-        right.look(step);
-        double turned = turn(left.azimuth, right.azimuth);
+        double turned = Skyline.turn(left.azimuth, right.azimuth);
         if (Math.abs(turned) > WIDEST_SECTOR_RAD) {
             return false;
         }
-        double atLeft = maskAt(left.azimuth);
-        double atRight = maskAt(right.azimuth);
-        double least = Math.min(atLeft, atRight);
-        double most = Math.max(atLeft, atRight);
-        for (int i = 0; i < cornerAzimuth.length; i++) {
-            double d = turn(left.azimuth, cornerAzimuth[i]) * Math.signum(turned);
-            if (d > 0 && d < Math.abs(turned)) {
-                least = Math.min(least, cornerElevation[i]);
-                most = Math.max(most, cornerElevation[i]);
+        double least = Math.min(left.sinMask, right.sinMask);
+        double most = Math.max(left.sinMask, right.sinMask);
+        if (left.piece != right.piece) {
+            double way = Math.signum(turned);
+            for (int i = 0; i < skyline.cornerCount(); i++) {
+                double d = Skyline.turn(left.azimuth, skyline.cornerAzimuth(i)) * way;
+                if (d > 0 && d < Math.abs(turned)) {
+                    least = Math.min(least, skyline.cornerSinElevation(i));
+                    most = Math.max(most, skyline.cornerSinElevation(i));
+                }
             }
         }
-        boolean above = staysAbove(left, right, Math.sin(most));
-        if (above || staysBelow(left, right, Math.sin(least))) {
+        boolean above = staysAbove(left, right, most);
+        if (above || staysBelow(left, right, least)) {
             turnTo(a, above);
             return true;
         }
@@ -168,31 +157,9 @@ final class PassFinder {
         return at(t).azimuth();
     }
 
-    /** Metres by which the bird stands above a level mask, times a cosine. */
-    private double overLevel(double t) {
-        at(t);
-        return lowest == 0 ? sight.height() : sight.height() - lowest * sight.range();
-    }
-
-    private double overLevelRate(double t) {
-        at(t);
-        return lowest == 0 ? sight.heightRate() : sight.heightRate() - lowest * sight.rangeRate();
-    }
-
-    /** Radians above the straight piece of mask that counts now. */
-    private double overMask(double t) {
-        at(t);
-        return sight.elevation() - maskElevation - maskSlope * turn(maskAzimuth, sight.azimuth());
-    }
-
-    private double overMaskRate(double t) {
-        at(t);
-        return sight.elevationRate() - maskSlope * sight.azimuthRate();
-    }
-
     /** Halves a piece until the azimuth turns little, then cuts it at the mask's corners. */
     private void turn(double a, double azimuthA, double b, double azimuthB) {
-        double turned = turn(azimuthA, azimuthB);
+        double turned = Skyline.turn(azimuthA, azimuthB);
         if (Math.abs(turned) > WIDEST_TURN_RAD && b - a > SHORTEST_PIECE_S) {
             double middle = (a + b) / 2;
             double azimuthMiddle = azimuth(middle);
@@ -203,81 +170,53 @@ final class PassFinder {
         double left = a;
         double leftAzimuth = azimuthA;
         while (true) {
-            double rest = turn(leftAzimuth, azimuthB);
-            double corner = nextCorner(leftAzimuth, rest);
-            if (Double.isNaN(corner)) {
-                useMask(leftAzimuth + rest / 2);
-                piece(overMask, overMaskRate, left, b);
+            double rest = Skyline.turn(leftAzimuth, azimuthB);
+            int corner = skyline.nextCorner(leftAzimuth, rest);
+            if (corner < 0) {
+                overPiece.use(leftAzimuth + rest / 2);
+                piece(overPiece, left, b);
                 return;
             }
-            double cornerHere = corner;
-            double at = Roots.between(t -> turn(cornerHere, azimuth(t)), t -> at(t).azimuthRate(), left,
-                    turn(corner, leftAzimuth), b, turn(corner, azimuthB));
-            if (at - left > 1e-6) {
-                useMask(leftAzimuth + turn(leftAzimuth, corner) / 2);
-                piece(overMask, overMaskRate, left, at);
+            double cornerAzimuth = skyline.cornerAzimuth(corner);
+            double at = pastCorner.reached(cornerAzimuth, left, b);
+            if (at - left > SAME_S) {
+                overPiece.use(leftAzimuth + Skyline.turn(leftAzimuth, cornerAzimuth) / 2);
+                piece(overPiece, left, at);
                 left = at;
             }
-            leftAzimuth = corner;
+            leftAzimuth = cornerAzimuth;
         }
-    }
-
-    /** Signed angle from one azimuth to another, −π to π. */
-    private static double turn(double from, double to) {
-        double d = to - from;
-        return d > Math.PI ? d - 2 * Math.PI : d < -Math.PI ? d + 2 * Math.PI : d;
-    }
-
-    /** The first corner strictly inside a turn; NaN when there is none. */
-    private double nextCorner(double from, double turned) {
-        double nearest = Double.NaN;
-        double best = Math.abs(turned);
-        for (double corner : cornerAzimuth) {
-            double d = turn(from, corner) * Math.signum(turned);
-            if (d > SAME_RAD && d < best) {
-                best = d;
-                nearest = corner;
-            }
-        }
-        return nearest;
-    }
-
-    private double maskAt(double azimuth) {
-        useMask(azimuth);
-        return maskElevation + maskSlope * turn(maskAzimuth, azimuth);
-    }
-
-    /** Chooses the straight piece of mask that lies over an azimuth. */
-    private void useMask(double azimuth) {
-        double whole = 2 * Math.PI;
-        double within = azimuth - whole * Math.floor(azimuth / whole);
-        int found = Arrays.binarySearch(cornerAzimuth, within);
-        int count = cornerAzimuth.length;
-        int right = (found >= 0 ? found + 1 : -found - 1) % count;
-        int left = (right + count - 1) % count;
-        double width = cornerAzimuth[right] - cornerAzimuth[left] + (right == 0 ? whole : 0);
-        double middle = cornerAzimuth[left] + width / 2;
-        maskAzimuth = middle >= whole ? middle - whole : middle;
-        maskElevation = (cornerElevation[left] + cornerElevation[right]) / 2;
-        maskSlope = (cornerElevation[right] - cornerElevation[left]) / width;
     }
 
     /** Takes a piece on which clearance is smooth. */
-    private void piece(DoubleUnaryOperator f, DoubleUnaryOperator rate, double a, double b) {
-        double fa = f.applyAsDouble(a);
-        double fb = f.applyAsDouble(b);
+    private void piece(Curve f, double a, double b) {
+        double fa = f.at(a);
+        double slopeA = f.slope();
+        double fb = f.at(b);
+        double slopeB = f.slope();
         turnTo(a, fa > 0);
         if (fa > 0 != fb > 0) {
-            turnTo(Roots.between(f, rate, a, fa, b, fb), fb > 0);
+            turnTo(Roots.between(f, a, fa, slopeA, b, fb, slopeB), fb > 0);
+        } else if (fa > 0 ? slopeA < 0 && slopeB >= 0 : slopeA > 0 && slopeB <= 0) {
+            pieceWithTurn(f, a, fa, slopeA, b, fb, slopeB);
+        }
+    }
+
+    /** Takes a piece whose ends lie on one side of the mask, with a top or a dip between. */
+    private void pieceWithTurn(Curve f, double a, double fa, double slopeA, double b, double fb, double slopeB) {
+        double way = fa > 0 ? -1 : 1;
+        double turn = Roots.top(t -> {
+            f.at(t);
+            return way * f.slope();
+        }, a, b);
+        if (Double.isNaN(turn)) {
             return;
         }
-        double turn = fa > 0 ? Roots.top(t -> -rate.applyAsDouble(t), a, b) : Roots.top(rate, a, b);
-        if (!Double.isNaN(turn)) {
-            double atTurn = f.applyAsDouble(turn);
-            if (atTurn > 0 != fa > 0) {
-                turnTo(Roots.between(f, rate, a, fa, turn, atTurn), atTurn > 0);
-                turnTo(Roots.between(f, rate, turn, atTurn, b, fb), fb > 0);
-            }
+        double atTurn = f.at(turn);
+        if (atTurn > 0 != fa > 0) {
+            double slopeAtTurn = f.slope();
+            turnTo(Roots.between(f, a, fa, slopeA, turn, atTurn, slopeAtTurn), atTurn > 0);
+            turnTo(Roots.between(f, turn, atTurn, slopeAtTurn, b, fb, slopeB), fb > 0);
         }
     }
 
@@ -300,6 +239,72 @@ final class PassFinder {
         }
     }
 
+    /** Metres by which the bird stands above a level mask, times a cosine. */
+    private final class OverLevel implements Curve {
+        @Override
+        public double at(double timeS) {
+            PassFinder.this.at(timeS);
+            double sin = skyline.sinLowest();
+            return sin == 0 ? sight.height() : sight.height() - sin * sight.range();
+        }
+
+        @Override
+        public double slope() {
+            double sin = skyline.sinLowest();
+            return sin == 0 ? sight.heightRate() : sight.heightRate() - sin * sight.rangeRate();
+        }
+    }
+
+    /** Radians above a straight piece of the mask. */
+    private final class OverPiece implements Curve {
+        private int piece;
+
+        void use(double azimuthInside) {
+            piece = skyline.pieceAt(azimuthInside);
+        }
+
+        @Override
+        public double at(double timeS) {
+            PassFinder.this.at(timeS);
+            return sight.elevation() - skyline.elevation(piece, sight.azimuth());
+        }
+
+        @Override
+        public double slope() {
+            return sight.elevationRate() - skyline.slope(piece) * sight.azimuthRate();
+        }
+    }
+
+    /** Metres by which the bird has passed the upright plane through a corner, clockwise: a cubic, where the angle is not. */
+    private final class PastCorner implements Curve {
+        private double sin;
+        private double cos;
+
+        /** When the bird passes a corner that lies between its azimuths at two times. */
+        double reached(double azimuth, double a, double b) {
+            sin = Math.sin(azimuth);
+            cos = Math.cos(azimuth);
+            double fa = at(a);
+            double slopeA = slope();
+            double fb = at(b);
+            if (fa > 0 == fb > 0) {
+                // By rounding: the corner is where one of the ends is.
+                return Math.abs(fa) < Math.abs(fb) ? a : b;
+            }
+            return Roots.between(this, a, fa, slopeA, b, fb, slope());
+        }
+
+        @Override
+        public double at(double timeS) {
+            return PassFinder.this.at(timeS).aside(sin, cos);
+        }
+
+        @Override
+        public double slope() {
+            return sight.asideRate(sin, cos);
+        }
+    }
+
     /** Where a node of the track stands over the place. */
     private final class Node {
         private int node;
@@ -308,7 +313,10 @@ final class PassFinder {
         private double range;
         private double rangeRate;
         private boolean looked;
+        /** Direction, and what the mask has there; known after a look. */
         private double azimuth;
+        private int piece;
+        private double sinMask;
 
         void take(int newNode) {
             node = newNode;
@@ -329,10 +337,15 @@ final class PassFinder {
             return heightRate - sinElevation * rangeRate;
         }
 
-        /** Works out the azimuth, by a step that begins or ends here. */
-        void look(int bySide) {
+        double timeS() {
+            return node * track.stepS();
+        }
+
+        void look() {
             if (!looked) {
-                azimuth = sight.at(node * track.stepS(), bySide).azimuth();
+                azimuth = sight.azimuthOfNode(node);
+                piece = skyline.pieceAt(azimuth);
+                sinMask = Math.sin(skyline.elevation(piece, azimuth));
                 looked = true;
             }
         }

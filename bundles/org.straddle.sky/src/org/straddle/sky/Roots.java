@@ -12,6 +12,9 @@ final class Roots {
     /** Half the base of the difference quotient that tells the slope's sign. */
     private static final double SLOPE_S = 0.005;
 
+    /** More do not pay: the cubic is not the function. */
+    private static final int CUBIC_STEPS = 3;
+
     private Roots() {
     }
 
@@ -20,36 +23,57 @@ final class Roots {
         return root(f, a, fa, b, fb, TOLERANCE_S);
     }
 
+    /** The same of a function whose slope is known, there and at both ends. */
+    static double between(Curve f, double a, double fa, double slopeA, double b, double fb, double slopeB) {
+        return between(f, a, fa, slopeA, b, fb, slopeB, TOLERANCE_S);
+    }
+
     /**
-     * The same of a function whose slope is known: Newton's steps from the chord, and a bisection whenever
-     * one leaves the interval or does not halve the step before it.
+     * Newton's steps from where the cubic through both ends has its root, and a bisection whenever one leaves the
+     * interval or does not halve the step before it.
      */
-    static double between(DoubleUnaryOperator f, DoubleUnaryOperator slope, double a, double fa, double b, double fb) {
+    private static double between(Curve f, double a, double fa, double slopeA, double b, double fb, double slopeB,
+            double tolerance) {
         double lo = a;
         double hi = b;
-        double t = (a * fb - b * fa) / (fb - fa);
         double last = b - a;
-        while (hi - lo > TOLERANCE_S) {
-            double ft = f.applyAsDouble(t);
+        double t = a + last * rootOfCubic(fa, slopeA * last, fb, slopeB * last);
+        while (hi - lo > tolerance) {
+            double ft = f.at(t);
             if (ft > 0 == fb > 0) {
                 hi = t;
             } else {
                 lo = t;
             }
-            double next = t - ft / slope.applyAsDouble(t);
+            double next = t - ft / f.slope();
             if (!(next > lo && next < hi && Math.abs(next - t) < last / 2)) {
-                if (Math.abs(next - t) < TOLERANCE_S) {
+                if (Math.abs(next - t) < tolerance) {
                     return t;
                 }
                 next = (lo + hi) / 2;
             }
             last = Math.abs(next - t);
-            if (last < TOLERANCE_S) {
+            if (last < tolerance) {
                 return next;
             }
             t = next;
         }
         return (lo + hi) / 2;
+    }
+
+    /** About where, from 0 to 1, the cubic with these values and slopes at 0 and 1 is zero. */
+    private static double rootOfCubic(double f0, double slope0, double f1, double slope1) {
+        double square = 3 * (f1 - f0) - 2 * slope0 - slope1;
+        double cube = 2 * (f0 - f1) + slope0 + slope1;
+        double x = f0 / (f0 - f1);
+        for (int i = 0; i < CUBIC_STEPS; i++) {
+            double next = x - (f0 + x * (slope0 + x * (square + x * cube))) / (slope0 + x * (2 * square + 3 * x * cube));
+            if (!(next > 0 && next < 1)) {
+                return x;
+            }
+            x = next;
+        }
+        return x;
     }
 
     /** False position with the Illinois change, and a bisection now and then in case it stalls; ends when it stands. */
@@ -101,5 +125,19 @@ final class Roots {
         double slopeA = slope.applyAsDouble(a);
         double slopeB = slope.applyAsDouble(b);
         return a < b && slopeA > 0 && slopeB <= 0 ? root(slope, a, slopeA, b, slopeB, TOP_TOLERANCE_S) : Double.NaN;
+    }
+
+    /** The same after a time of which the slope and its own slope are known. */
+    static double topAfter(Curve slope, double a, double slopeA, double bendA, double b) {
+        double slopeB = slope.at(b);
+        return a < b && slopeA > 0 && slopeB <= 0
+                ? between(slope, a, slopeA, bendA, b, slopeB, slope.slope(), TOP_TOLERANCE_S) : Double.NaN;
+    }
+
+    /** The same before such a time. */
+    static double topBefore(Curve slope, double a, double b, double slopeB, double bendB) {
+        double slopeA = slope.at(a);
+        return a < b && slopeA > 0 && slopeB <= 0
+                ? between(slope, a, slopeA, slope.slope(), b, slopeB, bendB, TOP_TOLERANCE_S) : Double.NaN;
     }
 }

@@ -14,13 +14,14 @@ final class Sightline {
     private final double[] east;
     private final double[] north;
     private final double[] up;
+    /** One by the step, 1/s: divisions are slow. */
+    private final double perStep;
 
     private int step = -1;
     private final double[] e = new double[4];
     private final double[] n = new double[4];
     private final double[] u = new double[4];
-    /** Scratch: the step's cubic in Earth-fixed axes, and a state. */
-    private final double[][] powers = new double[4][3];
+    /** Scratch. */
     private final double[] state = new double[6];
     /** Time since the step began, seconds. */
     private double s;
@@ -33,6 +34,7 @@ final class Sightline {
     private double nodeRange;
     private double nodeRangeRate;
 
+    /** @param track may be null for one that only looks {@link #toward} points */
     Sightline(Place place, Track track) {
         this.track = track;
         LocalAxes axes = new LocalAxes(place);
@@ -40,6 +42,7 @@ final class Sightline {
         east = axes.east;
         north = axes.north;
         up = axes.up;
+        perStep = track == null ? 0 : 1 / track.stepS();
     }
 
     /** Looks along the track at a time; the other methods then speak of that time. */
@@ -72,25 +75,23 @@ final class Sightline {
 
     /** Turns the cubic of a step, by powers of the seconds since it began, into the place's axes. */
     private void load(int i) {
-        double[][] nodes = track.nodes();
-        double h = track.stepS();
-        for (int k = 0; k < 3; k++) {
-            double p0 = nodes[k][i];
-            double v0 = nodes[k + 3][i];
-            double v1 = nodes[k + 3][i + 1];
-            double mean = (nodes[k][i + 1] - p0) / h;
-            powers[0][k] = p0 - site[k];
-            powers[1][k] = v0;
-            powers[2][k] = (3 * mean - 2 * v0 - v1) / h;
-            powers[3][k] = (v0 + v1 - 2 * mean) / (h * h);
-        }
-        for (int power = 0; power < powers.length; power++) {
-            double[] vector = powers[power];
-            e[power] = along(east, vector[0], vector[1], vector[2]);
-            n[power] = along(north, vector[0], vector[1], vector[2]);
-            u[power] = along(up, vector[0], vector[1], vector[2]);
-        }
+        turn(i, east, e);
+        turn(i, north, n);
+        turn(i, up, u);
         step = i;
+    }
+
+    private void turn(int i, double[] axis, double[] cubic) {
+        double[][] nodes = track.nodes();
+        double p0 = along(axis, nodes[0][i] - site[0], nodes[1][i] - site[1], nodes[2][i] - site[2]);
+        double p1 = along(axis, nodes[0][i + 1] - site[0], nodes[1][i + 1] - site[1], nodes[2][i + 1] - site[2]);
+        double v0 = along(axis, nodes[3][i], nodes[4][i], nodes[5][i]);
+        double v1 = along(axis, nodes[3][i + 1], nodes[4][i + 1], nodes[5][i + 1]);
+        double mean = (p1 - p0) * perStep;
+        cubic[0] = p0;
+        cubic[1] = v0;
+        cubic[2] = (3 * mean - 2 * v0 - v1) * perStep;
+        cubic[3] = (v0 + v1 - 2 * mean) * perStep * perStep;
     }
 
     private static double along(double[] axis, double x, double y, double z) {
@@ -103,6 +104,11 @@ final class Sightline {
 
     private double rate(double[] cubic) {
         return cubic[1] + s * (2 * cubic[2] + s * 3 * cubic[3]);
+    }
+
+    /** Change of the rate. */
+    private double bend(double[] cubic) {
+        return 2 * cubic[2] + 6 * s * cubic[3];
     }
 
     double elevation() {
@@ -119,12 +125,26 @@ final class Sightline {
 
     /** From north over east, 0 ≤ azimuth &lt; 2π. */
     double azimuth() {
-        double azimuth = Math.atan2(de, dn);
+        return azimuth(de, dn);
+    }
+
+    private static double azimuth(double east, double north) {
+        double azimuth = Math.atan2(east, north);
         return azimuth < 0 ? azimuth + 2 * Math.PI : azimuth;
     }
 
     double azimuthRate() {
         return (dn * rate(e) - de * rate(n)) / (de * de + dn * dn);
+    }
+
+    /** Metres off the upright plane through an azimuth, given by its sine and cosine, clockwise. */
+    double aside(double sin, double cos) {
+        return de * cos - dn * sin;
+    }
+
+    /** m/s. */
+    double asideRate(double sin, double cos) {
+        return rate(e) * cos - rate(n) * sin;
     }
 
     /** Metres. */
@@ -140,6 +160,14 @@ final class Sightline {
     /** Range times its rate, m²/s: of the same sign, and without a root. */
     double parting() {
         return de * rate(e) + dn * rate(n) + du * rate(u);
+    }
+
+    /** Change of {@link #parting} a second, m²/s². */
+    double partingRate() {
+        double ve = rate(e);
+        double vn = rate(n);
+        double vu = rate(u);
+        return ve * ve + vn * vn + vu * vu + de * bend(e) + dn * bend(n) + du * bend(u);
     }
 
     /** Metres above the plane level at the place. */
@@ -160,6 +188,20 @@ final class Sightline {
     /** Of the sign of the change of the elevation, and as smooth. */
     double rising() {
         return rate(u) * (de * de + dn * dn + du * du) - du * parting();
+    }
+
+    /** Change of {@link #rising} a second. */
+    double risingRate() {
+        return bend(u) * (de * de + dn * dn + du * du) + rate(u) * parting() - du * partingRate();
+    }
+
+    /** Azimuth of a node of the track; nothing else speaks of it. */
+    double azimuthOfNode(int node) {
+        double[][] nodes = track.nodes();
+        double dx = nodes[0][node] - site[0];
+        double dy = nodes[1][node] - site[1];
+        double dz = nodes[2][node] - site[2];
+        return azimuth(along(east, dx, dy, dz), along(north, dx, dy, dz));
     }
 
     /** Looks at a node of the track; the {@code node…} methods then speak of it, the others still of their time. */

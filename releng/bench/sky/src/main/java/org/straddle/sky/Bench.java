@@ -39,6 +39,7 @@ public final class Bench {
     public static void main(String[] commands) throws RunnerException, IOException, InterruptedException {
         List<Row> rows = new ArrayList<>();
         rows.add(measured("oursLarge", "Straddle, 30 birds x 1000 sites x 10 days", SkyBench.LARGE.birdSiteDays()));
+        rows.add(measured("oursMasked", "Straddle, the same over masks of 7 corners", SkyBench.MASKED.birdSiteDays()));
         rows.add(measured("oursOneMask", "Straddle, the same after one site's mask changed",
                 SkyBench.LARGE.birds().size() * SkyBench.LARGE.window().duration().toDays()));
         rows.add(measured("oursSample", "Straddle, sample of 5 x 20 x 1", SkyBench.SAMPLE.birdSiteDays()));
@@ -88,7 +89,7 @@ public final class Bench {
         System.out.printf(Locale.ROOT, "%n%s, %s, %d processors, load %.1f%n", Instant.now().truncatedTo(ChronoUnit.MINUTES),
                 System.getProperty("java.vm.name") + " " + Runtime.version(), Runtime.getRuntime().availableProcessors(),
                 ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage());
-        System.out.println("Elevation 0. A bird-site-day is one bird over one site for a day; the ratio is by time for each,"
+        System.out.println("Elevation 0 unless said. A bird-site-day is one bird over one site for a day; the ratio is by time for each,"
                 + " to the first row.");
         System.out.printf("%-50s %14s %10s %10s %9s %10s %7s%n", "", "bird-site-days", "wall ms", "CPU ms", "passes",
                 "us/b-s-day", "ratio");

@@ -40,6 +40,18 @@ record Rove(List<ElementSet> birds, List<List<String>> lines, List<Viewpoint> si
         return new Rove(birds, lines, sites, Window.of(START, Duration.ofDays(days)));
     }
 
+    /** The same with a jagged mask of so many corners, up to 20°, at every site. */
+    Rove masked(int corners) {
+        Random dice = new Random(7);
+        return new Rove(birds, lines, sites.stream().map(site -> {
+            List<Horizon.Point> points = new ArrayList<>();
+            for (int i = 0; i < corners; i++) {
+                points.add(new Horizon.Point((i + 0.9 * dice.nextDouble()) * 360 / corners, dice.nextDouble(0, 20)));
+            }
+            return new Viewpoint(site.place(), new Horizon(points));
+        }).toList(), window);
+    }
+
     long birdSiteDays() {
         return birds.size() * sites.size() * window.duration().toDays();
     }

@@ -36,6 +36,7 @@ import com.sun.management.OperatingSystemMXBean;
 public class SkyBench {
 
     static final Rove LARGE = Rove.of(30, 1000, 10);
+    static final Rove MASKED = LARGE.masked(7);
     static final Rove SAMPLE = Rove.of(5, 20, 1);
 
     /** What one shot did besides taking time. */
@@ -83,6 +84,11 @@ public class SkyBench {
     @Benchmark
     public PassTable oursLarge(Counts counts) {
         return search(LARGE, counts);
+    }
+
+    @Benchmark
+    public PassTable oursMasked(Counts counts) {
+        return search(MASKED, counts);
     }
 
     @Benchmark
