@@ -61,6 +61,7 @@ public record BriefStop(String site, Optional<BriefDay.Drive> drive, String kind
     private static String access(Survey survey) {
         List<String> parts = new ArrayList<>();
         add(parts, "Access: ", survey.getAccess());
+        add(parts, "Allowed by: ", survey.getAllowedBy());
         add(parts, "Parking: ", survey.getParking());
         add(parts, "Surface: ", survey.getSurface());
         add(parts, "Telephone: ", survey.getPhoneCoverage());

@@ -15,8 +15,10 @@ import org.straddle.model.Event;
 import org.straddle.model.Fresh;
 import org.straddle.model.Hazard;
 import org.straddle.model.HazardKind;
+import org.straddle.model.OverheadLine;
 import org.straddle.model.Policies;
 import org.straddle.model.Site;
+import org.straddle.model.StraddleFactory;
 import org.straddle.model.Survey;
 
 class SafetyNotesTest {
@@ -48,6 +50,28 @@ class SafetyNotesTest {
         HazardNote note = notes(surveyed(0, hazard(HazardKind.WATER, null, 30, " "))).hazards().get(0);
         assertEquals("water, 30 m away", note.title());
         assertTrue(note.measureText().startsWith("The survey names no measure"));
+    }
+
+    /**
+     * 15 ft up to 200 kV is 4.6 m (29 CFR 1926.1408 table A); 30 m away allows 30 / 1.5 = 20 m of mast and antenna (US
+     * CPSC).
+     */
+    @Test
+    void aMeasuredLineOverheadIsAHazardWithFigures() {
+        Site site = surveyed(0);
+        OverheadLine line = StraddleFactory.eINSTANCE.createOverheadLine();
+        line.setDistanceM(30);
+        line.setHeightM(9);
+        line.setVoltageKv(132);
+        site.getSurveys().get(0).getOverheadLines().add(line);
+        HazardNote note = notes(site).hazards().get(0);
+        assertEquals("power line, 30 m away: lowest wire about 9 m up, 132 kV", note.title());
+        String cautions = String.join(" ", note.cautions());
+        assertTrue(cautions.contains("no higher than 20 m") && cautions.contains("within 4.6 m (15 ft"), cautions);
+        assertTrue(notes(site).remarks().isEmpty(), notes(site).remarks().toString());
+        line.setVoltageKv(0);
+        line.setHeightM(0);
+        assertTrue(notes(site).hazards().get(0).title().endsWith("height not known, voltage not known"));
     }
 
     /** 90 km/h: 160 m by AASHTO's metric table (from memory), class 3 by ISO 20471. */

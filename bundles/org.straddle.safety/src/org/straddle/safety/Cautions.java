@@ -1,6 +1,8 @@
 package org.straddle.safety;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 import org.straddle.model.Hazard;
@@ -25,6 +27,23 @@ public final class Cautions {
             case POWER_LINE -> hazard.getDistanceM() > 0 ? powerLine(hazard.getDistanceM()) : of(HazardKind.POWER_LINE);
             default -> of(hazard.getKind());
         };
+    }
+
+    /** For a line overhead as a survey measured it. */
+    static List<String> of(org.straddle.model.OverheadLine line) {
+        List<String> all = new ArrayList<>(line.getDistanceM() > 0 ? powerLine(line.getDistanceM()) : of(HazardKind.POWER_LINE));
+        if (line.getVoltageKv() > 0) {
+            OptionalDouble feet = OverheadLine.approachFt(line.getVoltageKv());
+            all.add(feet.isEmpty() ? "Above 1000 kV the owner of the line says how near anything may come (29 CFR 1926.1408 table A)."
+                    : "At " + Words.number(line.getVoltageKv()) + " kV nothing comes within "
+                            + Words.number(Math.ceil(feet.getAsDouble() * OverheadLine.M_PER_FT * 10) / 10) + " m ("
+                            + Words.number(feet.getAsDouble()) + " ft, 29 CFR 1926.1408 table A); the owner may ask for more.");
+        }
+        if (!(line.getHeightM() > 0)) {
+            all.add("Nobody has estimated how high the wire hangs: wires sag in heat and under ice, and the height says nothing"
+                    + " of how far to stay away.");
+        }
+        return all;
     }
 
     /** For a kind of hazard, when nothing more is known of it. */

@@ -1,5 +1,6 @@
 package org.straddle.safety;
 
+import java.util.ArrayList;
 import java.util.List;
 
 import org.straddle.model.Hazard;
@@ -23,6 +24,18 @@ public record HazardNote(HazardKind kind, String description, double distanceM, 
     static HazardNote of(Hazard hazard, Survey survey) {
         return new HazardNote(hazard.getKind(), Words.orElse(hazard.getDescription(), ""), hazard.getDistanceM(),
                 Words.orElse(hazard.getMeasure(), ""), Cautions.of(hazard, survey));
+    }
+
+    /** A line overhead that the survey measured: its height and voltage stand in its description. */
+    static HazardNote of(org.straddle.model.OverheadLine line) {
+        List<String> known = new ArrayList<>();
+        known.add(line.getHeightM() > 0 ? "lowest wire about " + Words.number(line.getHeightM()) + " m up" : "height not known");
+        known.add(line.getVoltageKv() > 0 ? Words.number(line.getVoltageKv()) + " kV" : "voltage not known");
+        String note = Words.orElse(line.getNote(), "");
+        if (!note.isEmpty()) {
+            known.add(note);
+        }
+        return new HazardNote(HazardKind.POWER_LINE, String.join(", ", known), line.getDistanceM(), "", Cautions.of(line));
     }
 
     /** The hazard in a line: "power line, 12 m away: low wire over the gate". */

@@ -5,6 +5,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import org.straddle.model.Event;
 import org.straddle.model.HazardKind;
@@ -51,8 +52,9 @@ public record SafetyNotes(Site site, LocalDate day, Optional<Survey> survey, Lis
     public static SafetyNotes of(Site site, LocalDate day, Policies policies) {
         Policies chosen = policies != null ? policies : StraddleFactory.eINSTANCE.createPolicies();
         Optional<Survey> survey = SiteReviews.newestSurvey(site, day);
-        List<HazardNote> hazards = survey.map(there -> there.getHazards().stream()
-                .map(hazard -> HazardNote.of(hazard, there)).toList()).orElse(List.of());
+        List<HazardNote> hazards = survey.map(there -> Stream.concat(
+                there.getHazards().stream().map(hazard -> HazardNote.of(hazard, there)),
+                there.getOverheadLines().stream().map(HazardNote::of)).toList()).orElse(List.of());
         return new SafetyNotes(site, day, survey, hazards, SiteReviews.decisive(site, day),
                 SiteReviews.state(site, day, chosen), remarks(survey, day, chosen));
     }
@@ -72,7 +74,7 @@ public record SafetyNotes(Site site, LocalDate day, Optional<Survey> survey, Lis
         if (survey.getAccessUntil() != null && survey.getAccessUntil().isBefore(day)) {
             remarks.add("The permission to be there held until " + survey.getAccessUntil() + ". Ask for a new one.");
         }
-        if (survey.getHazards().isEmpty()) {
+        if (survey.getHazards().isEmpty() && survey.getOverheadLines().isEmpty()) {
             remarks.add("The survey names no hazard. That may mean that nobody looked: ask the surveyor.");
         }
         if (survey.getRoadSpeedKmh() > 0

@@ -77,6 +77,7 @@ final class NotesText {
         heading("Survey of " + (survey.getDate() == null ? "an unknown day" : survey.getDate())
                 + (blank(survey.getSurveyor()) ? "" : " by " + survey.getSurveyor()));
         fact("Access", survey.getAccess());
+        fact("Allowed by", survey.getAllowedBy());
         fact("Parking", survey.getParking());
         fact("Ground", survey.getSurface());
         fact("Phone", survey.getPhoneCoverage());
