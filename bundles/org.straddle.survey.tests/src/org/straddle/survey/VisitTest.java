@@ -53,6 +53,9 @@ class VisitTest {
         assertEquals(null, next.getNote());
         assertTrue(EcoreUtil.equals(before, first));
         assertEquals(List.of(next, first), Visit.newestFirst(site));
+        assertTrue(Visit.isHistory(site, first) && !Visit.isHistory(site, next));
+        next.setDate(LocalDate.parse("2026-04-01"));
+        assertFalse(Visit.isHistory(site, first) || Visit.isHistory(site, next), "one is the newest, one was added last");
         domain.getCommandStack().undo();
         assertEquals(List.of(first), site.getSurveys());
     }

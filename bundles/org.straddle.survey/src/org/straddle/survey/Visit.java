@@ -41,6 +41,12 @@ public final class Visit {
         return visits;
     }
 
+    /** The newest visit, and the one that was added last, whatever its day: the others are history. */
+    public static boolean isHistory(Site site, Survey visit) {
+        int last = site.getSurveys().size() - 1;
+        return last >= 0 && visit != site.getSurveys().get(last) && visit != newestFirst(site).get(0);
+    }
+
     /**
      * A survey for a new visit. What lasts is taken over from the newest one, to be confirmed on the spot: access, who
      * allowed it, road, parking, surface, telephone, hazards and lines overhead. What must be seen again is left empty:

@@ -1,13 +1,13 @@
 package org.straddle.ui.editors;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 import org.eclipse.swt.widgets.Button;
-import org.eclipse.swt.widgets.Canvas;
 import org.straddle.model.Fresh;
-import org.straddle.model.Hazard;
-import org.straddle.model.HazardKind;
 import org.straddle.model.HorizonPoint;
 import org.straddle.model.Identified;
 import org.straddle.model.Review;
@@ -17,19 +17,22 @@ import org.straddle.model.StraddleFactory;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.Survey;
 import org.straddle.model.Verdict;
+import org.straddle.outlook.Outlook;
+import org.straddle.survey.Visit;
 import org.straddle.ui.fields.Dates;
+import org.straddle.ui.fields.Deed;
 import org.straddle.ui.fields.FieldForm;
 import org.straddle.ui.fields.Numbers;
 import org.straddle.ui.fields.Positions;
 import org.straddle.ui.fields.SquareNames;
 import org.straddle.ui.fields.TableField;
 import org.straddle.ui.fields.Words;
+import org.straddle.ui.horizon.HorizonCanvas;
 
 /** A site: its mark and squares, its horizon, and what people saw there and decided about it. */
 public final class SiteEditor extends ThingEditor<Site> implements Revealing {
 
     private TableField<Survey> surveys;
-    private TableField<Hazard> hazards;
     private TableField<Review> reviews;
 
     public SiteEditor() {
@@ -46,8 +49,9 @@ public final class SiteEditor extends ThingEditor<Site> implements Revealing {
                 Literals.SITE__MARK_ERROR_M);
         form.text("Height", "m above the ellipsoid", Numbers.between(-500, 9000), site, Literals.SITE__ALTITUDE_M);
         squares(form, site);
-        horizon(form, site);
+        presence(form, site);
         surveys(form, site);
+        horizon(form, site);
         reviews(form, site);
     }
 
@@ -63,42 +67,60 @@ public final class SiteEditor extends ThingEditor<Site> implements Revealing {
     }
 
     private void horizon(FieldForm form, Site site) {
-        form.section("Horizon", "Least elevation at which the sky is free. No points mean a flat horizon.");
+        form.wide("Horizon", "Least elevation at which the sky is free; no points mean a flat horizon. Click to add a point, drag to"
+                + " move it; keys: Page Up and Down, arrows (with Shift finer), Insert, Delete.");
+        HorizonCanvas[] canvas = new HorizonCanvas[1];
+        canvas[0] = form.own(parent -> new HorizonCanvas(parent, site::getHorizon, () -> visitedHorizon(site), "newest visit", "flat at 0°",
+                points -> HorizonForm.drawn(session(), site, points)), () -> HorizonForm.refresh(canvas[0]), 230);
+        form.told("How found", () -> Objects.requireNonNullElse(site.getHorizonOrigin(), "–"));
+        HorizonForm.buttons(form, site, site::getHorizon,
+                () -> Optional.ofNullable(Marks.position(site.getLatitudeDeg(), site.getLongitudeDeg())));
+        form.section("Horizon points", "");
         form.<HorizonPoint>table(site, Literals.SITE__HORIZON, "horizon point",
                 StraddleFactory.eINSTANCE::createHorizonPoint, 6)
                 .column("Azimuth, °", 120, Literals.HORIZON_POINT__AZIMUTH_DEG, Numbers.between(0, 359.999))
                 .column("Elevation, °", 120, Literals.HORIZON_POINT__ELEVATION_DEG, Numbers.between(-30, 90));
-        form.section("Looking around", "");
-        Canvas[] strip = new Canvas[1];
-        strip[0] = form.own(parent -> new HorizonStrip(parent, site), () -> {
-            if (strip[0] != null) {
-                strip[0].redraw();
-            }
-        }, 150);
+    }
+
+    private static List<HorizonPoint> visitedHorizon(Site site) {
+        return Visit.newestFirst(site).stream().map(Survey::getHorizon).filter(seen -> !seen.isEmpty()).findFirst()
+                .<List<HorizonPoint>>map(seen -> seen).orElse(List.of());
+    }
+
+    private void presence(FieldForm form, Site site) {
+        form.section("Presence", "Whether it can be argued that the station stands in every square it claims.");
+        form.told("Argument", () -> MarkText.presence(session(), site));
     }
 
     private void surveys(FieldForm form, Site site) {
-        form.wide("Surveys", "What somebody saw on a visit; a new visit is a new row. Choose one to see its hazards"
-                + " below.");
-        surveys = form.<Survey>table(site, Literals.SITE__SURVEYS, "survey", Fresh::survey, 4)
-                .column("Date", 95, Literals.SURVEY__DATE, new Dates())
-                .column("Surveyor", 120, Literals.SURVEY__SURVEYOR, Words.any())
-                .column("Access", 220, Literals.SURVEY__ACCESS, Words.any())
-                .column("Allowed until", 115, Literals.SURVEY__ACCESS_UNTIL, new Dates())
-                .column("Road, km/h", 100, Literals.SURVEY__ROAD_SPEED_KMH, Numbers.between(0, 250))
-                .column("Parking", 130, Literals.SURVEY__PARKING, Words.any())
-                .column("Surface", 110, Literals.SURVEY__SURFACE, Words.any())
-                .column("Phone", 100, Literals.SURVEY__PHONE_COVERAGE, Words.any())
-                .column("Note", 180, Literals.SURVEY__NOTE, Words.any());
-        form.wide("Hazards of the chosen survey", "What may hurt somebody there, and what the team does about it."
-                + " Local rules and people on the spot come first.");
-        hazards = form.<Hazard>table(this::chosenSurvey, Literals.SURVEY__HAZARDS, "hazard",
-                StraddleFactory.eINSTANCE::createHazard, 4)
-                .choice("Kind", 120, Literals.HAZARD__KIND, HazardKind.VALUES)
-                .column("What", 300, Literals.HAZARD__DESCRIPTION, Words.any())
-                .column("Distance, m", 110, Literals.HAZARD__DISTANCE_M, Numbers.between(0, 100_000))
-                .column("Measure", 380, Literals.HAZARD__MEASURE, Words.any());
-        surveys.viewer().addSelectionChangedListener(choice -> hazards.refresh());
+        form.wide("Visits", "What somebody saw, newest first. A new visit starts from the last one and leaves it as it was.");
+        surveys = form.<Survey>table(site, Literals.SITE__SURVEYS, "survey", 4)
+                .ordered(all -> Visit.newestFirst(site))
+                .column("Date", 95, visit -> Objects.toString(visit.getDate(), ""))
+                .column("Surveyor", 110, visit -> Objects.toString(visit.getSurveyor(), ""))
+                .column("Mark", 90, visit -> visit.getMark() == null ? "–" : "± " + Numbers.plain(visit.getMark().getErrorM()) + " m")
+                .column("Horizon", 80, visit -> visit.getHorizon().isEmpty() ? "–" : visit.getHorizon().size() + " points")
+                .column("Hazards", 75, visit -> String.valueOf(visit.getHazards().size() + visit.getOverheadLines().size()))
+                .column("Photos", 65, visit -> String.valueOf(visit.getPhotos().size()))
+                .column("Allowed until", 105, visit -> Objects.toString(visit.getAccessUntil(), "–"))
+                .column("Access", 230, visit -> Objects.toString(visit.getAccess(), ""))
+                .column("Note", 200, visit -> Objects.toString(visit.getNote(), ""));
+        surveys.viewer().addOpenListener(open -> openVisit());
+        form.buttons(Deed.of("New visit", "Add a visit of today that starts from the newest one", this::newVisit),
+                Deed.looking("Open visit", "Show everything that was seen at the chosen visit (Enter)", this::openVisit));
+    }
+
+    private void newVisit() {
+        LocalDate today = LocalDate.now(Outlook.zoneOf(session().event()));
+        Survey visit = Visit.next(thing(), today, null);
+        if (session().execute(Visit.add(session().editingDomain(), thing(), visit))) {
+            session().reveal(visit);
+        }
+    }
+
+    private void openVisit() {
+        Object chosen = surveys.viewer().getStructuredSelection().getFirstElement();
+        Visit.newestFirst(thing()).stream().filter(visit -> chosen == null || visit == chosen).findFirst().ifPresent(session()::reveal);
     }
 
     private void reviews(FieldForm form, Site site) {
@@ -112,21 +134,9 @@ public final class SiteEditor extends ThingEditor<Site> implements Revealing {
                 .column("Holds until", 105, Literals.REVIEW__EXPIRES, new Dates());
     }
 
-    /** The chosen survey, or the newest while none is chosen. */
-    private Survey chosenSurvey() {
-        if (surveys.viewer().getStructuredSelection().getFirstElement() instanceof Survey chosen
-                && chosen.eContainer() == thing()) {
-            return chosen;
-        }
-        List<Survey> all = thing().getSurveys();
-        return all.isEmpty() ? null : all.get(all.size() - 1);
-    }
-
     @Override
     public void reveal(Identified part) {
-        if (part instanceof Survey) {
-            surveys.select(part);
-        } else if (part instanceof Review) {
+        if (part instanceof Review) {
             reviews.select(part);
         }
     }

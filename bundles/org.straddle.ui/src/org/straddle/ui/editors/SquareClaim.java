@@ -40,12 +40,15 @@ final class SquareClaim {
         }
     }
 
-    /** One line: kind, squares, and how far the line or corner is. */
+    /** One line: kind, squares, how far the line or corner is, and whether that is the claim. */
     String words() {
-        return standing().map(standing -> word(standing.kind()) + ": " + String.join(" ", names(standing))
-                + standing.boundary().map(near -> String.format(Locale.ROOT, "; %.1f m to the %s",
-                        near.distanceM(), word(standing.kind()))).orElse("")
-                + (fits(standing) ? "" : "  (differs from the claim)")).orElse("The mark is no position.");
+        return standing().map(standing -> words(standing) + (fits(standing) ? ", as claimed" : "  (differs from the claim)"))
+                .orElse("The mark is no position.");
+    }
+
+    static String words(Standing standing) {
+        return word(standing.kind()) + ": " + String.join(" ", names(standing)) + standing.boundary()
+                .map(near -> String.format(Locale.ROOT, "; %.1f m to the %s", near.distanceM(), word(standing.kind()))).orElse("");
     }
 
     boolean differs() {

@@ -16,6 +16,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -44,11 +45,14 @@ public final class FieldForm {
     private static final int FIELD_WIDTH = 170;
     private static final int NUMBER_WIDTH = 84;
     private static final int NAME_WIDTH = 124;
+    /** Set on buttons that a lock leaves alone. */
+    private static final String LOOKS = "looks";
 
     private final EventSession session;
     private final IManagedForm form;
     private final List<Field> fields = new ArrayList<>();
     private Composite section;
+    private boolean locked;
 
     public FieldForm(EventSession session, IManagedForm form) {
         this.session = session;
@@ -241,6 +245,57 @@ public final class FieldForm {
         button.setLayoutData(place);
         button.addListener(SWT.Selection, click -> action.run());
         return button;
+    }
+
+    /** Several buttons beside each other, in their order. */
+    public List<Button> buttons(Deed... deeds) {
+        label("", SWT.CENTER);
+        Composite row = form.getToolkit().createComposite(section);
+        RowLayout layout = new RowLayout(SWT.HORIZONTAL);
+        layout.marginLeft = 6;
+        layout.marginTop = 0;
+        layout.marginBottom = 0;
+        layout.spacing = 8;
+        row.setLayout(layout);
+        GridData place = new GridData(SWT.FILL, SWT.CENTER, true, false, 2, 1);
+        place.widthHint = FIELD_WIDTH;
+        row.setLayoutData(place);
+        List<Button> made = new ArrayList<>();
+        for (Deed deed : deeds) {
+            Button button = form.getToolkit().createButton(row, deed.name(), SWT.PUSH);
+            button.setToolTipText(deed.explanation());
+            button.setForeground(null);
+            button.setData(LOOKS, deed.looks());
+            button.addListener(SWT.Selection, click -> deed.action().run());
+            made.add(button);
+        }
+        return made;
+    }
+
+    /** Whether what the form shows may only be looked at. */
+    public boolean locked() {
+        return locked;
+    }
+
+    /** Locks all fields, or opens them again. */
+    public void lock(boolean lock) {
+        locked = lock;
+        lock(form.getForm().getBody());
+        if (!lock) {
+            refresh();
+        }
+    }
+
+    private void lock(Control control) {
+        if (control instanceof Text text) {
+            text.setEditable(!locked);
+        } else if (control instanceof Combo || control instanceof Button && control.getData(LOOKS) != Boolean.TRUE) {
+            control.setEnabled(!locked);
+        } else if (control instanceof Composite composite && !(control instanceof Table)) {
+            for (Control child : composite.getChildren()) {
+                lock(child);
+            }
+        }
     }
 
     public <F extends Field> F track(F field) {

@@ -3,6 +3,7 @@ package org.straddle.ui.fields;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 
 import org.eclipse.emf.common.util.Enumerator;
 import org.eclipse.emf.ecore.EObject;
@@ -46,6 +47,7 @@ public final class TableField<E extends EObject> implements Field {
     private final String what;
     private final Supplier<E> fresh;
     private final TableViewer viewer;
+    private UnaryOperator<List<E>> order = rows -> rows;
     private Button remove;
 
     TableField(FieldForm form, Composite section, Supplier<? extends EObject> owner, EReference list, String what,
@@ -126,8 +128,14 @@ public final class TableField<E extends EObject> implements Field {
         if (!viewer.isCellEditorActive()) {
             viewer.setInput(rows().toArray());
             viewer.refresh();
-            remove.setEnabled(!viewer.getStructuredSelection().isEmpty());
+            remove.setEnabled(!form.locked() && !viewer.getStructuredSelection().isEmpty());
         }
+    }
+
+    /** Shows the rows in another order than the list has them; they are then not moved by hand. */
+    public TableField<E> ordered(UnaryOperator<List<E>> by) {
+        order = by;
+        return this;
     }
 
     @Override
@@ -146,7 +154,7 @@ public final class TableField<E extends EObject> implements Field {
 
     @SuppressWarnings("unchecked")
     private List<E> rows() {
-        return owner.get() == null ? List.of() : (List<E>) owner.get().eGet(list);
+        return owner.get() == null ? List.of() : order.apply((List<E>) owner.get().eGet(list));
     }
 
     private TableViewerColumn newColumn(String title, int width, Function<E, String> text, Function<E, Image> image) {
@@ -171,7 +179,7 @@ public final class TableField<E extends EObject> implements Field {
     }
 
     private void add() {
-        if (owner.get() == null || fresh == null) {
+        if (owner.get() == null || fresh == null || form.locked()) {
             return;
         }
         E row = fresh.get();
@@ -196,7 +204,7 @@ public final class TableField<E extends EObject> implements Field {
 
     private void remove() {
         List<?> chosen = viewer.getStructuredSelection().toList();
-        if (!chosen.isEmpty()) {
+        if (!chosen.isEmpty() && !form.locked()) {
             @SuppressWarnings("unchecked")
             List<EObject> things = (List<EObject>) chosen;
             session.execute(Edit.delete(session.editingDomain(), session.event(), things,
@@ -227,7 +235,7 @@ public final class TableField<E extends EObject> implements Field {
             button(column, toolkit, "up", "Move up", () -> move(-1));
             button(column, toolkit, "down", "Move down", () -> move(1));
         }
-        viewer.addSelectionChangedListener(change -> remove.setEnabled(!change.getSelection().isEmpty()));
+        viewer.addSelectionChangedListener(change -> remove.setEnabled(!form.locked() && !change.getSelection().isEmpty()));
         remove.setEnabled(false);
     }
 
@@ -245,6 +253,9 @@ public final class TableField<E extends EObject> implements Field {
         ColumnViewerEditorActivationStrategy starts = new ColumnViewerEditorActivationStrategy(viewer) {
             @Override
             protected boolean isEditorActivationEvent(ColumnViewerEditorActivationEvent event) {
+                if (form.locked()) {
+                    return false;
+                }
                 return event.eventType == ColumnViewerEditorActivationEvent.TRAVERSAL
                         || event.eventType == ColumnViewerEditorActivationEvent.MOUSE_DOUBLE_CLICK_SELECTION
                         || event.eventType == ColumnViewerEditorActivationEvent.PROGRAMMATIC

@@ -57,9 +57,9 @@ public enum Kind {
         return (Identified) object;
     }
 
-    /** Items, surveys and reviews are edited with the kit or site that holds them, the plan with the event. */
+    /** Items and reviews are edited with the kit or site that holds them, the plan with the event. */
     public boolean hasEditor() {
-        return this != ITEM && this != SURVEY && this != REVIEW;
+        return this != ITEM && this != REVIEW;
     }
 
     public String editorId() {

@@ -1,0 +1,67 @@
+package org.straddle.ui.editors;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+import org.straddle.grid.GeoPosition;
+import org.straddle.model.HorizonPoint;
+import org.straddle.model.Identified;
+import org.straddle.model.Site;
+import org.straddle.model.StraddlePackage.Literals;
+import org.straddle.sky.Horizon;
+import org.straddle.survey.Visit;
+import org.straddle.ui.fields.Deed;
+import org.straddle.ui.fields.FieldForm;
+import org.straddle.ui.horizon.HorizonCanvas;
+import org.straddle.ui.horizon.HorizonSources;
+import org.straddle.ui.session.Edit;
+import org.straddle.ui.session.EventSession;
+
+/** What the mask of a site and that of a visit have in common on a form. */
+final class HorizonForm {
+
+    private HorizonForm() {
+    }
+
+    /** The canvas is made before its first refresh, but not before the form asks for one. */
+    static void refresh(HorizonCanvas canvas) {
+        if (canvas != null) {
+            canvas.refresh();
+        }
+    }
+
+    /** Takes over what was drawn; a mask that came from elsewhere is then said to be corrected by hand. */
+    static void drawn(EventSession session, Identified owner, List<Horizon.Point> points) {
+        String before = (String) owner.eGet(owner instanceof Site ? Literals.SITE__HORIZON_ORIGIN : Literals.SURVEY__HORIZON_ORIGIN);
+        String origin = before == null || before.isBlank() ? "Drawn by hand."
+                : before.endsWith("by hand.") ? before : before + " Then corrected by hand.";
+        if (points.isEmpty()) {
+            clear(session, owner);
+        } else {
+            session.execute(Visit.setHorizon(session.editingDomain(), owner, new Horizon(points), origin));
+        }
+    }
+
+    static void buttons(FieldForm form, Identified owner, Supplier<? extends List<HorizonPoint>> mask,
+            Supplier<Optional<GeoPosition>> mark) {
+        var shell = form.managedForm().getForm().getShell();
+        form.buttons(
+                Deed.of("From elevation…", "Compute the horizon from elevation rasters (GeoTIFF, ArcGrid)",
+                        () -> HorizonSources.compute(shell, owner, mark.get())),
+                Deed.of("Read table…", "Read azimuth and elevation from a text file (CSV)",
+                        () -> HorizonSources.readTable(shell, owner)),
+                Deed.looking("Write table…", "Write azimuth and elevation to a text file (CSV)",
+                        () -> HorizonSources.writeTable(shell, mask.get().stream()
+                                .map(point -> new Horizon.Point(point.getAzimuthDeg(), point.getElevationDeg())).toList())),
+                Deed.of("Clear", "Take all points away", () -> clear(form.session(), owner)));
+    }
+
+    private static void clear(EventSession session, Identified owner) {
+        boolean ofSite = owner instanceof Site;
+        session.execute(Edit.together("Clear horizon", List.of(
+                Edit.set(session.editingDomain(), owner, ofSite ? Literals.SITE__HORIZON : Literals.SURVEY__HORIZON, List.of()),
+                Edit.set(session.editingDomain(), owner,
+                        ofSite ? Literals.SITE__HORIZON_ORIGIN : Literals.SURVEY__HORIZON_ORIGIN, null))));
+    }
+}

@@ -1,0 +1,99 @@
+package org.straddle.ui.horizon;
+
+import java.io.IOException;
+import java.lang.reflect.InvocationTargetException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.core.runtime.OperationCanceledException;
+import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.jface.dialogs.ProgressMonitorDialog;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.FileDialog;
+import org.eclipse.swt.widgets.Shell;
+import org.straddle.exchange.HorizonTable;
+import org.straddle.grid.GeoPosition;
+import org.straddle.model.Identified;
+import org.straddle.sky.Horizon;
+import org.straddle.survey.Visit;
+import org.straddle.terrain.HorizonRequest;
+import org.straddle.terrain.TerrainException;
+import org.straddle.terrain.TerrainHorizon;
+import org.straddle.ui.session.EventSession;
+import org.straddle.ui.workbench.FileWork;
+import org.straddle.ui.workbench.Problem;
+
+/** Where a mask comes from beside drawing: a table from a file, or elevation rasters. Each is one step for undo. */
+public final class HorizonSources {
+
+    private HorizonSources() {
+    }
+
+    /** Reads a table and puts it in the place of the mask of a site or visit. */
+    public static void readTable(Shell shell, Identified owner) {
+        FileDialog dialog = new FileDialog(shell, SWT.OPEN);
+        dialog.setText("Read a horizon: azimuth and elevation in degrees");
+        dialog.setFilterNames(new String[] {"Tables (*.csv, *.txt)", "All files"});
+        dialog.setFilterExtensions(new String[] {"*.csv;*.txt", "*"});
+        String chosen = dialog.open();
+        List<Horizon> read = new ArrayList<>();
+        if (chosen != null && FileWork.run(shell, "Reading the horizon", () -> read.add(HorizonTable.read(Path.of(chosen))))) {
+            set(owner, read.get(0), "Read from " + Path.of(chosen).getFileName() + ".");
+        }
+    }
+
+    /** Writes the mask as a table. */
+    public static void writeTable(Shell shell, List<Horizon.Point> points) {
+        FileDialog dialog = new FileDialog(shell, SWT.SAVE);
+        dialog.setText("Write the horizon as a table");
+        dialog.setOverwrite(true);
+        dialog.setFileName("horizon.csv");
+        String chosen = dialog.open();
+        if (chosen != null) {
+            Horizon horizon = points.isEmpty() ? Horizon.flat(0) : new Horizon(points);
+            FileWork.run(shell, "Writing the horizon", () -> Files.writeString(Path.of(chosen), HorizonTable.write(horizon)));
+        }
+    }
+
+    /** Asks for rasters, computes with progress and cancel, and puts the result in the place of the mask. */
+    public static void compute(Shell shell, Identified owner, Optional<GeoPosition> mark) {
+        if (mark.isEmpty()) {
+            MessageDialog.openError(shell, "Horizon from elevation", "There is no mark to look from.\n\nEnter the position first.");
+            return;
+        }
+        ComputeHorizonDialog dialog = new ComputeHorizonDialog(shell, mark.get());
+        if (dialog.open() != ComputeHorizonDialog.OK) {
+            return;
+        }
+        HorizonRequest request = dialog.request();
+        List<Path> files = dialog.files();
+        TerrainHorizon[] computed = new TerrainHorizon[1];
+        try {
+            new ProgressMonitorDialog(shell).run(true, true, monitor -> {
+                try {
+                    computed[0] = TerrainHorizon.compute(files, request, monitor);
+                } catch (TerrainException failure) {
+                    throw new InvocationTargetException(failure);
+                } catch (OperationCanceledException cancelled) {
+                    throw new InterruptedException();
+                }
+            });
+        } catch (InvocationTargetException failure) {
+            Throwable cause = failure.getCause();
+            Problem.show(shell, cause instanceof IOException ? cause.getMessage()
+                    : "The horizon could not be computed: " + cause.getMessage() + "\n\nTry other rasters.", cause);
+            return;
+        } catch (InterruptedException cancelled) {
+            return;
+        }
+        set(owner, computed[0].mask(), computed[0].origin() + "\n" + String.join(" ", computed[0].remarks()));
+    }
+
+    static void set(Identified owner, Horizon mask, String origin) {
+        EventSession session = EventSession.current();
+        session.execute(Visit.setHorizon(session.editingDomain(), owner, mask, origin));
+    }
+}
