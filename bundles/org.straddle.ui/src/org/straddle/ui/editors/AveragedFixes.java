@@ -3,6 +3,7 @@ package org.straddle.ui.editors;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -52,7 +53,7 @@ final class AveragedFixes {
     }
 
     private static Optional<AveragedMark> offered(Shell shell, AveragedMark mean, List<String> remarks) {
-        String words = mean.position() + "\n\n" + String.join("\n", mean.sentences())
+        String words = String.format(Locale.ROOT, "%.7f, %.7f", mean.position().latitudeDeg(), mean.position().longitudeDeg()) + "\n\n" + String.join("\n", mean.sentences())
                 + (remarks.isEmpty() ? "" : "\n\n" + String.join("\n", remarks));
         int answer = MessageDialog.open(MessageDialog.QUESTION, shell, "Mean of fixes", words, SWT.NONE, "&Take as mark", "Cancel");
         return answer == 0 ? Optional.of(mean) : Optional.empty();

@@ -1,9 +1,12 @@
 package org.straddle.ui.editors;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Shell;
 import org.straddle.grid.GeoPosition;
 import org.straddle.model.HorizonPoint;
 import org.straddle.model.Identified;
@@ -43,10 +46,11 @@ final class HorizonForm {
         }
     }
 
-    static void buttons(FieldForm form, Identified owner, Supplier<? extends List<HorizonPoint>> mask,
-            Supplier<Optional<GeoPosition>> mark) {
-        var shell = form.managedForm().getForm().getShell();
-        form.buttons(
+    /** @param more what only one of them has; its buttons come last */
+    static List<Button> buttons(FieldForm form, Identified owner, Supplier<? extends List<HorizonPoint>> mask,
+            Supplier<Optional<GeoPosition>> mark, Deed... more) {
+        Shell shell = form.managedForm().getForm().getShell();
+        List<Deed> deeds = new ArrayList<>(List.of(
                 Deed.of("From elevation…", "Compute the horizon from elevation rasters (GeoTIFF, ArcGrid)",
                         () -> HorizonSources.compute(shell, owner, mark.get())),
                 Deed.of("Read table…", "Read azimuth and elevation from a text file (CSV)",
@@ -54,7 +58,9 @@ final class HorizonForm {
                 Deed.looking("Write table…", "Write azimuth and elevation to a text file (CSV)",
                         () -> HorizonSources.writeTable(shell, mask.get().stream()
                                 .map(point -> new Horizon.Point(point.getAzimuthDeg(), point.getElevationDeg())).toList())),
-                Deed.of("Clear", "Take all points away", () -> clear(form.session(), owner)));
+                Deed.of("Clear", "Take all points away", () -> clear(form.session(), owner))));
+        deeds.addAll(List.of(more));
+        return form.buttons(deeds.toArray(Deed[]::new));
     }
 
     private static void clear(EventSession session, Identified owner) {

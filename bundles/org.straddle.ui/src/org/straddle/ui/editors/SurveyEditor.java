@@ -165,9 +165,10 @@ public final class SurveyEditor extends ThingEditor<Survey> {
                 () -> site() == null ? List.of() : site().getHorizon(), "in use at the site", "nobody looked at this visit",
                 points -> HorizonForm.drawn(session(), visit, points)), () -> HorizonForm.refresh(horizon), 230);
         form.told("How found", () -> Objects.requireNonNullElse(visit.getHorizonOrigin(), "–"));
-        HorizonForm.buttons(form, visit, visit::getHorizon, this::lookFrom);
-        Button use = form.button("Use for the site", "Make this mask the horizon of the site", () -> session().execute(
-                Visit.useHorizon(session().editingDomain(), site(), visit)));
+        List<Button> buttons = HorizonForm.buttons(form, visit, visit::getHorizon, this::lookFrom,
+                Deed.of("Use for the site", "Make this mask the horizon of the site", () -> session().execute(
+                        Visit.useHorizon(session().editingDomain(), site(), visit))));
+        Button use = buttons.get(buttons.size() - 1);
         form.track(() -> use.setEnabled(!form.locked() && site() != null && !Visit.horizonInUse(site(), visit)));
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 
 import org.eclipse.jface.dialogs.IMessageProvider;
 import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
@@ -86,11 +87,14 @@ final class ComputeHorizonDialog extends QuestionDialog {
 
     private Text number(Composite body, String name, String value, String unit) {
         label(body, name);
-        Text text = new Text(body, SWT.BORDER);
+        Composite beside = new Composite(body, SWT.NONE);
+        beside.setLayout(GridLayoutFactory.fillDefaults().numColumns(2).create());
+        GridDataFactory.fillDefaults().span(2, 1).applyTo(beside);
+        Text text = new Text(beside, SWT.BORDER);
         text.setText(value);
         GridDataFactory.swtDefaults().hint(80, SWT.DEFAULT).applyTo(text);
         text.addListener(SWT.Modify, typed -> answered());
-        label(body, unit);
+        label(beside, unit);
         return text;
     }
 

@@ -339,7 +339,7 @@ public final class HorizonCanvas extends Canvas {
 
     private void handles(GC gc, Rectangle sky) {
         gc.setForeground(INK);
-        boolean crowded = drawing.points().size() > sky.width / (2 * REACH_PIXELS);
+        boolean crowded = drawing.points().size() > sky.width / (4 * REACH_PIXELS);
         for (int i = 0; i < drawing.points().size(); i++) {
             boolean picked = i == drawing.chosen();
             int half = picked ? 5 : crowded ? 1 : 3;
