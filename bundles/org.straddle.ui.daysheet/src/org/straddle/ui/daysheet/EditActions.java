@@ -27,6 +27,7 @@ final class EditActions {
     private static final Duration MINUTE = Duration.ofMinutes(1);
     private static final Duration FIVE = Duration.ofMinutes(5);
 
+    // Menus of GTK show no keys with arrows, so these stand in the words.
     private final SheetCanvas sheet;
     private final SelectedEdits edits;
     private final IHandlerService handlers;
@@ -38,21 +39,21 @@ final class EditActions {
         this.edits = edits;
         this.handlers = site.getService(IHandlerService.class);
         groups.add(List.of(
-                action("earlier", "Move &earlier by a minute", () -> edits.move(MINUTE.negated())),
-                action("later", "Move &later by a minute", () -> edits.move(MINUTE)),
-                action("muchEarlier", "Move earlier by five minutes", () -> edits.move(FIVE.negated())),
-                action("muchLater", "Move later by five minutes", () -> edits.move(FIVE)),
-                action("previousPlace", "To the legal place &before", () -> edits.toLegal(false)),
-                action("nextPlace", "To the &next legal place", () -> edits.toLegal(true))));
+                action("earlier", "Move &earlier by a minute  (Alt+Left)", () -> edits.move(MINUTE.negated())),
+                action("later", "Move &later by a minute  (Alt+Right)", () -> edits.move(MINUTE)),
+                action("muchEarlier", "Move earlier by five minutes  (Alt+Shift+Left)", () -> edits.move(FIVE.negated())),
+                action("muchLater", "Move later by five minutes  (Alt+Shift+Right)", () -> edits.move(FIVE)),
+                action("previousPlace", "To the legal place &before  (Alt+Page Up)", () -> edits.toLegal(false)),
+                action("nextPlace", "To the &next legal place  (Alt+Page Down)", () -> edits.toLegal(true))));
         groups.add(List.of(
-                action("startEarlier", "Start earlier", () -> edits.stretch(Grip.START, MINUTE.negated())),
-                action("startLater", "Start later", () -> edits.stretch(Grip.START, MINUTE)),
-                action("endEarlier", "End earlier", () -> edits.stretch(Grip.END, MINUTE.negated())),
-                action("endLater", "End later", () -> edits.stretch(Grip.END, MINUTE)),
+                action("startEarlier", "Start earlier  (Ctrl+Shift+Left)", () -> edits.stretch(Grip.START, MINUTE.negated())),
+                action("startLater", "Start later  (Ctrl+Shift+Right)", () -> edits.stretch(Grip.START, MINUTE)),
+                action("endEarlier", "End earlier  (Shift+Left)", () -> edits.stretch(Grip.END, MINUTE.negated())),
+                action("endLater", "End later  (Shift+Right)", () -> edits.stretch(Grip.END, MINUTE)),
                 action("split", "&Split", () -> edits.split(pointed))));
         groups.add(List.of(
-                action("previousTeam", "Hand over to the team abo&ve", () -> edits.handOver(-1)),
-                action("nextTeam", "&Hand over to the team below", () -> edits.handOver(1))));
+                action("previousTeam", "Hand over to the team abo&ve  (Alt+Up)", () -> edits.handOver(-1)),
+                action("nextTeam", "&Hand over to the team below  (Alt+Down)", () -> edits.handOver(1))));
         groups.add(List.of(
                 action("pin", "&Pin, or let go", edits::pin),
                 action("ban", "B&an…", () -> edits.ban(site.getShell()))));

@@ -11,6 +11,7 @@ import org.eclipse.jface.commands.ActionHandler;
 import org.eclipse.jface.resource.ResourceLocator;
 import org.eclipse.ui.IActionBars;
 import org.eclipse.ui.IViewSite;
+import org.eclipse.ui.actions.ActionFactory;
 import org.eclipse.ui.handlers.IHandlerService;
 
 /** Toolbar, view menu and keys of the view. */
@@ -35,9 +36,14 @@ final class SheetActions {
                 PictureFile.export(site.getShell(), sheet);
             }
         });
+        IAction pdf = action("pdf", "Save as P&DF…", "All days on paper, a page or more for each",
+                () -> sheet.sheet().ifPresent(shown -> PaperFile.export(site.getShell(), sheet, shown)));
+        IAction print = action("print", "&Print…", "All days on paper, a page or more for each",
+                () -> sheet.sheet().ifPresent(shown -> PaperPrint.print(site.getShell(), sheet, shown)));
+        site.getActionBars().setGlobalActionHandler(ActionFactory.PRINT.getId(), print);
         IAction legend = legend();
         IActionBars bars = site.getActionBars();
-        fill(bars.getToolBarManager(), in, out, all, day, hour, picture);
+        fill(bars.getToolBarManager(), in, out, all, day, hour, print);
         IMenuManager menu = bars.getMenuManager();
         for (IAction action : new IAction[] {in, out, all, day, hour}) {
             menu.add(action);
@@ -45,10 +51,12 @@ final class SheetActions {
         menu.add(new Separator());
         menu.add(legend);
         menu.add(picture);
+        menu.add(pdf);
+        menu.add(print);
     }
 
     private static void fill(IToolBarManager bar, IAction in, IAction out, IAction all, IAction day, IAction hour,
-            IAction picture) {
+            IAction print) {
         bar.add(in);
         bar.add(out);
         bar.add(new Separator());
@@ -56,7 +64,7 @@ final class SheetActions {
         bar.add(day);
         bar.add(hour);
         bar.add(new Separator());
-        bar.add(picture);
+        bar.add(print);
     }
 
     private void hour(Sight sight) {
@@ -90,7 +98,8 @@ final class SheetActions {
     }
 
     private IAction registered(String name, IAction action) {
-        action.setActionDefinitionId("org.straddle.ui.daysheet." + name);
+        action.setActionDefinitionId(name.equals("print") ? "org.eclipse.ui.file.print"
+                : "org.straddle.ui.daysheet." + name);
         handlers.activateHandler(action.getActionDefinitionId(), new ActionHandler(action));
         return action;
     }

@@ -27,6 +27,7 @@ import org.straddle.ui.daysheet.layout.Viewport;
 import org.straddle.ui.daysheet.legal.Carried;
 import org.straddle.ui.daysheet.legal.Grip;
 import org.straddle.ui.daysheet.legal.Landing;
+import org.straddle.ui.daysheet.paint.GcSurface;
 import org.straddle.ui.daysheet.paint.Highlight;
 import org.straddle.ui.daysheet.paint.SheetFonts;
 import org.straddle.ui.daysheet.paint.SheetPainter;
@@ -48,6 +49,7 @@ final class SheetCanvas {
     private final Sight sight = new Sight();
     private final SheetScroll scroll;
     private final SheetAccess access;
+    private final SheetMouse mouse;
     private final Consumer<Identified> chosen;
     private final Consumer<Identified> opened;
     private Reading reading;
@@ -80,7 +82,7 @@ final class SheetCanvas {
         canvas.addListener(SWT.FocusIn, event -> canvas.redraw());
         canvas.addListener(SWT.FocusOut, event -> canvas.redraw());
         new SheetKeys(this);
-        new SheetMouse(this);
+        mouse = new SheetMouse(this);
     }
 
     Canvas control() {
@@ -107,6 +109,7 @@ final class SheetCanvas {
         changed();
         selected().filter(item -> before.filter(item.window()::equals).isEmpty()).ifPresent(this::bring);
         access.changed();
+        mouse.forget();
         behind = false;
         // One at a time: each may change the plan, and the next waits for the reading after it.
         while (!behind && !waiting.isEmpty()) {
@@ -342,7 +345,7 @@ final class SheetCanvas {
     }
 
     void paint(GC gc, DaySheetLayout laid) {
-        painter.paint(gc, laid, Highlight.NONE, Overlay.NONE, "");
+        painter.paint(new GcSurface(gc, fonts), laid, Highlight.NONE, Overlay.NONE, "");
     }
 
     private DaySheetLayout layout(int width, int height, int top) {
@@ -371,7 +374,7 @@ final class SheetCanvas {
 
     private void paint(GC gc) {
         Highlight highlight = new Highlight(highlighted, canvas.isFocusControl());
-        layout().ifPresentOrElse(laid -> painter.paint(gc, laid, highlight, overlay(laid), note), () -> {
+        layout().ifPresentOrElse(laid -> painter.paint(new GcSurface(gc, fonts), laid, highlight, overlay(laid), note), () -> {
             Rectangle all = canvas.getClientArea();
             gc.setBackground(canvas.getBackground());
             gc.fillRectangle(all);

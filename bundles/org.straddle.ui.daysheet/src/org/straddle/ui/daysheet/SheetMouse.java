@@ -146,6 +146,11 @@ final class SheetMouse {
         canvas.setCursor(end ? canvas.getDisplay().getSystemCursor(SWT.CURSOR_SIZEWE) : null);
     }
 
+    /** What is under the mouse may be another thing now, or have other words. */
+    void forget() {
+        hover(null);
+    }
+
     private void hover(SheetPart part) {
         if (part == null ? hovered != null : !part.equals(hovered)) {
             hovered = part;

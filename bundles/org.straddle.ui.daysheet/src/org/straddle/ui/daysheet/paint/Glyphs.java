@@ -1,7 +1,5 @@
 package org.straddle.ui.daysheet.paint;
 
-import org.eclipse.swt.SWT;
-import org.eclipse.swt.graphics.GC;
 import org.straddle.check.Severity;
 import org.straddle.model.SiteKind;
 import org.straddle.ui.daysheet.layout.Box;
@@ -13,11 +11,11 @@ import org.straddle.ui.daysheet.sheet.TeamMark;
 final class Glyphs {
 
     private final Pen pen;
-    private final GC gc;
+    private final Surface surface;
 
     Glyphs(Pen pen) {
         this.pen = pen;
-        this.gc = pen.gc();
+        this.surface = pen.surface();
     }
 
     void mark(MarkBox mark) {
@@ -27,24 +25,24 @@ final class Glyphs {
 
     /** An octagon, a triangle or a disc. */
     void severity(Severity severity, Box box) {
-        gc.setBackground(Palette.of(severity));
+        surface.setBackground(Palette.of(severity));
         int x = box.x();
         int y = box.y();
         int s = box.width() - 1;
         int c = s * 3 / 10;
         switch (severity) {
             case BLOCKER -> {
-                gc.fillPolygon(new int[] {x + c, y, x + s - c, y, x + s, y + c, x + s, y + s - c, x + s - c, y + s,
+                surface.fillPolygon(new int[] {x + c, y, x + s - c, y, x + s, y + c, x + s, y + s - c, x + s - c, y + s,
                         x + c, y + s, x, y + s - c, x, y + c});
                 bar(x + s / 4, y + s / 2, x + s - s / 4, y + s / 2, true);
             }
             case WARNING -> {
-                gc.fillPolygon(new int[] {x + s / 2, y, x + s + 1, y + s, x - 1, y + s});
+                surface.fillPolygon(new int[] {x + s / 2, y, x + s + 1, y + s, x - 1, y + s});
                 bar(x + s / 2, y + s * 4 / 10, x + s / 2, y + s * 6 / 10, false);
                 dot(x + s / 2, y + s * 83 / 100, false);
             }
             case ADVICE -> {
-                gc.fillOval(x, y, s + 1, s + 1);
+                surface.fillOval(x, y, s + 1, s + 1);
                 dot(x + s / 2, y + s / 4, true);
                 bar(x + s / 2, y + s / 2, x + s / 2, y + s * 8 / 10, true);
             }
@@ -55,15 +53,15 @@ final class Glyphs {
     void site(SiteKind kind, Box field) {
         pen.fill(field, Palette.PAPER);
         pen.frame(field, Palette.INK);
-        pen.line(Palette.INK, 1, SWT.LINE_SOLID);
+        pen.line(Palette.INK, 1, Stroke.SOLID);
         if (kind != SiteKind.INSIDE) {
-            gc.drawLine(field.middleX(), field.y(), field.middleX(), field.bottom() - 1);
+            surface.drawLine(field.middleX(), field.y(), field.middleX(), field.bottom() - 1);
         }
         if (kind == SiteKind.CORNER) {
-            gc.drawLine(field.x(), field.middleY(), field.right() - 1, field.middleY());
+            surface.drawLine(field.x(), field.middleY(), field.right() - 1, field.middleY());
         }
-        gc.setBackground(Palette.INK);
-        gc.fillOval(field.middleX() - 2, field.middleY() - 2, 5, 5);
+        surface.setBackground(Palette.INK);
+        surface.fillOval(field.middleX() - 2, field.middleY() - 2, 5, 5);
     }
 
     /** A house. */
@@ -73,19 +71,19 @@ final class Glyphs {
         int s = box.width() - 1;
         int[] house = {x + s / 2, y, x + s, y + s / 2, x + s - 1, y + s / 2, x + s - 1, y + s, x + 1, y + s, x + 1,
                 y + s / 2, x, y + s / 2};
-        gc.setBackground(Palette.PAPER);
-        gc.fillPolygon(house);
-        pen.line(Palette.INK, 1, SWT.LINE_SOLID);
-        gc.drawPolygon(house);
+        surface.setBackground(Palette.PAPER);
+        surface.fillPolygon(house);
+        pen.line(Palette.INK, 1, Stroke.SOLID);
+        surface.drawPolygon(house);
     }
 
     /** A pin: a head and a needle. */
     void pin(Box box) {
         int head = box.width() / 2;
-        pen.line(Palette.INK, 1, SWT.LINE_SOLID);
-        gc.drawLine(box.middleX(), box.y() + head, box.middleX(), box.bottom() - 1);
-        gc.setBackground(Palette.INK);
-        gc.fillOval(box.middleX() - head / 2, box.y(), head + 1, head + 1);
+        pen.line(Palette.INK, 1, Stroke.SOLID);
+        surface.drawLine(box.middleX(), box.y() + head, box.middleX(), box.bottom() - 1);
+        surface.setBackground(Palette.INK);
+        surface.fillOval(box.middleX() - head / 2, box.y(), head + 1, head + 1);
     }
 
     /** The team's number on paper within its hatch and colour. */
@@ -105,12 +103,12 @@ final class Glyphs {
     }
 
     private void bar(int x1, int y1, int x2, int y2, boolean white) {
-        pen.line(white ? Palette.PAPER : Palette.INK, 2, SWT.LINE_SOLID);
-        gc.drawLine(x1, y1, x2, y2);
+        pen.line(white ? Palette.PAPER : Palette.INK, 2, Stroke.SOLID);
+        surface.drawLine(x1, y1, x2, y2);
     }
 
     private void dot(int x, int y, boolean white) {
-        gc.setBackground(white ? Palette.PAPER : Palette.INK);
-        gc.fillOval(x - 1, y - 1, 3, 3);
+        surface.setBackground(white ? Palette.PAPER : Palette.INK);
+        surface.fillOval(x - 1, y - 1, 3, 3);
     }
 }

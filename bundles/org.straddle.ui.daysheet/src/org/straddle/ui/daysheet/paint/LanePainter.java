@@ -1,7 +1,5 @@
 package org.straddle.ui.daysheet.paint;
 
-import org.eclipse.swt.SWT;
-import org.eclipse.swt.graphics.Color;
 import org.straddle.ui.daysheet.layout.BaseBox;
 import org.straddle.ui.daysheet.layout.Box;
 import org.straddle.ui.daysheet.layout.LaneBox;
@@ -41,8 +39,8 @@ final class LanePainter {
     }
 
     void edge(LaneBox lane) {
-        pen.line(Palette.LINE, 1, SWT.LINE_SOLID);
-        pen.gc().drawLine(0, lane.strip().bottom() - 1, lane.strip().right(), lane.strip().bottom() - 1);
+        pen.line(Palette.LINE, 1, Stroke.SOLID);
+        pen.surface().drawLine(0, lane.strip().bottom() - 1, lane.strip().right(), lane.strip().bottom() - 1);
     }
 
     void head(LaneBox lane) {
@@ -55,8 +53,8 @@ final class LanePainter {
         pen.text(lane.name(), Palette.INK);
         pen.text(lane.summary(), Palette.QUIET);
         lane.mark().ifPresent(glyphs::mark);
-        pen.line(Palette.LINE, 1, SWT.LINE_SOLID);
-        pen.gc().drawLine(lane.box().right() - 1, lane.box().y(), lane.box().right() - 1, lane.box().bottom());
+        pen.line(Palette.LINE, 1, Stroke.SOLID);
+        pen.surface().drawLine(lane.box().right() - 1, lane.box().y(), lane.box().right() - 1, lane.box().bottom());
     }
 
     private void light(LightBox light) {
@@ -84,10 +82,10 @@ final class LanePainter {
 
     /** A lighter field between two posts in the team's colour. */
     void span(Box box, TeamMark team) {
-        pen.gc().setAlpha(VEIL);
+        pen.surface().setAlpha(VEIL);
         pen.fill(box, Palette.PAPER);
-        pen.gc().setAlpha(255);
-        Color color = Palette.rgb(team.rgb());
+        pen.surface().setAlpha(255);
+        Ink color = Palette.rgb(team.rgb());
         pen.frameRound(box, 6, Palette.LINE, 1);
         pen.fillRound(new Box(box.x() - 1, box.y(), 3, box.height()), 3, color);
         pen.fillRound(new Box(box.right() - 2, box.y(), 3, box.height()), 3, color);

@@ -1,7 +1,5 @@
 package org.straddle.ui.daysheet.paint;
 
-import org.eclipse.swt.SWT;
-import org.eclipse.swt.graphics.Color;
 import org.straddle.ui.daysheet.layout.Box;
 import org.straddle.ui.daysheet.layout.LegBox;
 import org.straddle.ui.daysheet.sheet.Hatch;
@@ -31,17 +29,17 @@ final class LegPainter {
     }
 
     void road(Box box, boolean fits) {
-        Color color = fits ? Palette.QUIET : Palette.TROUBLE;
+        Ink color = fits ? Palette.QUIET : Palette.TROUBLE;
         int tip = Math.min(ARROW, box.width());
         Box road = new Box(box.x(), box.middleY() - ROAD / 2, box.width() - tip, ROAD);
         pen.fill(road, Palette.PAPER);
         pen.hatch(road, fits ? Hatch.RISING : Hatch.CROSSED, color, 5);
-        pen.line(color, 1, SWT.LINE_SOLID);
-        pen.gc().drawLine(road.x(), road.y(), road.right(), road.y());
-        pen.gc().drawLine(road.x(), road.bottom(), road.right(), road.bottom());
-        pen.gc().setBackground(color);
+        pen.line(color, 1, Stroke.SOLID);
+        pen.surface().drawLine(road.x(), road.y(), road.right(), road.y());
+        pen.surface().drawLine(road.x(), road.bottom(), road.right(), road.bottom());
+        pen.surface().setBackground(color);
         if (fits) {
-            pen.gc().fillPolygon(new int[] {road.right(), road.y() - 2, box.right(), box.middleY(), road.right(),
+            pen.surface().fillPolygon(new int[] {road.right(), road.y() - 2, box.right(), box.middleY(), road.right(),
                     road.bottom() + 2});
         } else {
             pen.fill(new Box(box.right() - 3, box.y() + 1, 3, box.height() - 2), color);

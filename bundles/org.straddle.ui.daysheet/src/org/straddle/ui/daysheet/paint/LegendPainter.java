@@ -1,6 +1,5 @@
 package org.straddle.ui.daysheet.paint;
 
-import org.eclipse.swt.SWT;
 import org.straddle.ui.daysheet.layout.Box;
 import org.straddle.ui.daysheet.layout.Legend;
 import org.straddle.ui.daysheet.layout.Swatch;
@@ -28,8 +27,8 @@ final class LegendPainter {
 
     void paint(Legend legend) {
         pen.fill(legend.box(), Palette.HEAD);
-        pen.line(Palette.LINE, 1, SWT.LINE_SOLID);
-        pen.gc().drawLine(0, legend.box().y(), legend.box().right(), legend.box().y());
+        pen.line(Palette.LINE, 1, Stroke.SOLID);
+        pen.surface().drawLine(0, legend.box().y(), legend.box().right(), legend.box().y());
         pen.within(legend.box(), () -> legend.entries().forEach(entry -> {
             sample(entry.swatch(), entry.sample());
             pen.text(entry.words(), Palette.INK);

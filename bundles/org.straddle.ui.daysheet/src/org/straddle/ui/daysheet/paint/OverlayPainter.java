@@ -1,8 +1,5 @@
 package org.straddle.ui.daysheet.paint;
 
-import org.eclipse.swt.SWT;
-import org.eclipse.swt.graphics.Color;
-import org.eclipse.swt.graphics.GC;
 import org.straddle.check.Severity;
 import org.straddle.ui.daysheet.layout.Box;
 import org.straddle.ui.daysheet.layout.Overlay;
@@ -29,26 +26,26 @@ final class OverlayPainter {
     }
 
     void lit(Box box) {
-        pen.gc().setAlpha(VEIL);
+        pen.surface().setAlpha(VEIL);
         pen.fill(box, Palette.LEGAL);
-        pen.gc().setAlpha(150);
+        pen.surface().setAlpha(150);
         pen.hatch(box, Hatch.FALLING, Palette.LEGAL, 9);
-        pen.gc().setAlpha(255);
+        pen.surface().setAlpha(255);
         pen.frameRound(box, 4, Palette.LEGAL, 2);
     }
 
     void ghost(Overlay.Ghost ghost) {
         Box box = ghost.box();
-        Color color = ghost.legal() ? Palette.LEGAL : Palette.TROUBLE;
-        pen.gc().setAlpha(160);
+        Ink color = ghost.legal() ? Palette.LEGAL : Palette.TROUBLE;
+        pen.surface().setAlpha(160);
         pen.fillRound(box, 6, Palette.PAPER);
-        pen.gc().setAlpha(255);
+        pen.surface().setAlpha(255);
         if (!ghost.legal()) {
             pen.hatch(box, Hatch.CROSSED, color, 6);
         }
-        pen.line(Palette.INK, 2, SWT.LINE_DASH);
-        pen.gc().drawRoundRectangle(box.x(), box.y(), Math.max(0, box.width() - 1), box.height() - 1, 6, 6);
-        pen.line(Palette.INK, 1, SWT.LINE_SOLID);
+        pen.line(Palette.INK, 2, Stroke.DASHED);
+        pen.surface().drawRoundRectangle(box.x(), box.y(), Math.max(0, box.width() - 1), box.height() - 1, 6);
+        pen.line(Palette.INK, 1, Stroke.SOLID);
         balloon(ghost, color);
     }
 
@@ -59,7 +56,7 @@ final class OverlayPainter {
         pen.text(message.words(), Palette.INK);
     }
 
-    private void balloon(Overlay.Ghost ghost, Color color) {
+    private void balloon(Overlay.Ghost ghost, Ink color) {
         pen.fillRound(ghost.balloon(), 8, Palette.PAPER);
         pen.frameRound(ghost.balloon(), 8, color, 2);
         mark(ghost.mark(), ghost.legal(), color);
@@ -67,15 +64,15 @@ final class OverlayPainter {
     }
 
     /** A tick or a cross. */
-    private void mark(Box box, boolean legal, Color color) {
-        GC gc = pen.gc();
-        pen.line(color, 3, SWT.LINE_SOLID);
+    private void mark(Box box, boolean legal, Ink color) {
+        Surface surface = pen.surface();
+        pen.line(color, 3, Stroke.SOLID);
         if (legal) {
-            gc.drawPolyline(new int[] {box.x(), box.middleY(), box.x() + box.width() / 3, box.bottom() - 1, box.right(),
+            surface.drawPolyline(new int[] {box.x(), box.middleY(), box.x() + box.width() / 3, box.bottom() - 1, box.right(),
                     box.y()});
         } else {
-            gc.drawLine(box.x() + 1, box.y() + 1, box.right() - 1, box.bottom() - 1);
-            gc.drawLine(box.right() - 1, box.y() + 1, box.x() + 1, box.bottom() - 1);
+            surface.drawLine(box.x() + 1, box.y() + 1, box.right() - 1, box.bottom() - 1);
+            surface.drawLine(box.right() - 1, box.y() + 1, box.x() + 1, box.bottom() - 1);
         }
     }
 }

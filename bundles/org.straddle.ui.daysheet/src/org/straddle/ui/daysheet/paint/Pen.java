@@ -2,102 +2,89 @@ package org.straddle.ui.daysheet.paint;
 
 import java.util.Optional;
 
-import org.eclipse.swt.SWT;
-import org.eclipse.swt.graphics.Color;
-import org.eclipse.swt.graphics.GC;
-import org.eclipse.swt.graphics.Rectangle;
 import org.straddle.ui.daysheet.layout.Box;
 import org.straddle.ui.daysheet.layout.Face;
 import org.straddle.ui.daysheet.layout.Label;
+import org.straddle.ui.daysheet.layout.TextMeasure;
 import org.straddle.ui.daysheet.sheet.Hatch;
 
-/** Draws boxes, words and hatches on a GC. */
+/** Draws boxes, words and hatches on a surface. */
 final class Pen {
 
-    private final GC gc;
-    private final SheetFonts fonts;
+    private final Surface surface;
+    private final TextMeasure measure;
 
-    Pen(GC gc, SheetFonts fonts) {
-        this.gc = gc;
-        this.fonts = fonts;
-        gc.setAdvanced(true);
-        gc.setAntialias(SWT.ON);
-        gc.setTextAntialias(SWT.ON);
+    Pen(Surface surface, TextMeasure measure) {
+        this.surface = surface;
+        this.measure = measure;
     }
 
-    GC gc() {
-        return gc;
+    Surface surface() {
+        return surface;
     }
 
-    void fill(Box box, Color color) {
-        gc.setBackground(color);
-        gc.fillRectangle(box.x(), box.y(), box.width(), box.height());
+    void fill(Box box, Ink color) {
+        surface.setBackground(color);
+        surface.fillRectangle(box.x(), box.y(), box.width(), box.height());
     }
 
-    void fillRound(Box box, int arc, Color color) {
-        gc.setBackground(color);
-        gc.fillRoundRectangle(box.x(), box.y(), box.width(), box.height(), arc, arc);
+    void fillRound(Box box, int arc, Ink color) {
+        surface.setBackground(color);
+        surface.fillRoundRectangle(box.x(), box.y(), box.width(), box.height(), arc);
     }
 
-    void frame(Box box, Color color) {
+    void frame(Box box, Ink color) {
         if (!box.isEmpty()) {
-            line(color, 1, SWT.LINE_SOLID);
-            gc.drawRectangle(box.x(), box.y(), box.width() - 1, box.height() - 1);
+            line(color, 1, Stroke.SOLID);
+            surface.drawRectangle(box.x(), box.y(), box.width() - 1, box.height() - 1);
         }
     }
 
-    void frameRound(Box box, int arc, Color color, int width) {
+    void frameRound(Box box, int arc, Ink color, int width) {
         if (!box.isEmpty()) {
-            line(color, width, SWT.LINE_SOLID);
-            gc.drawRoundRectangle(box.x(), box.y(), box.width() - 1, box.height() - 1, arc, arc);
+            line(color, width, Stroke.SOLID);
+            surface.drawRoundRectangle(box.x(), box.y(), box.width() - 1, box.height() - 1, arc);
         }
     }
 
     /** Sets how the next lines look. */
-    void line(Color color, int width, int style) {
-        gc.setForeground(color);
-        gc.setLineWidth(width);
-        gc.setLineStyle(style);
+    void line(Ink color, int width, Stroke stroke) {
+        surface.setLine(color, width, stroke);
     }
 
-    void text(Optional<Label> label, Color color) {
+    void text(Optional<Label> label, Ink color) {
         label.ifPresent(words -> text(words, color));
     }
 
-    void text(Label label, Color color) {
-        gc.setFont(fonts.font(label.face()));
-        gc.setForeground(color);
-        gc.drawText(label.text(), label.box().x(), label.box().y(), SWT.DRAW_TRANSPARENT);
+    void text(Label label, Ink color) {
+        surface.drawText(label.text(), label.face(), color, label.box().x(), label.box().y());
     }
 
     /** Words in the middle of a box. */
-    void textIn(Box box, String text, Face face, Color color) {
-        gc.setFont(fonts.font(face));
-        gc.setForeground(color);
-        gc.drawText(text, box.x() + (box.width() - fonts.width(text, face) + 1) / 2,
-                box.y() + (box.height() - fonts.height(face)) / 2, SWT.DRAW_TRANSPARENT);
+    void textIn(Box box, String text, Face face, Ink color) {
+        surface.drawText(text, face, color, box.x() + (box.width() - measure.width(text, face) + 1) / 2,
+                box.y() + (box.height() - measure.height(face)) / 2);
     }
 
     /** Draws with everything outside the box left alone. */
     void within(Box box, Runnable drawing) {
-        Rectangle before = gc.getClipping();
-        Rectangle inner = before.intersection(new Rectangle(box.x(), box.y(), box.width(), box.height()));
+        Box before = surface.clip();
+        Box inner = before.common(box);
         if (!inner.isEmpty()) {
-            gc.setClipping(inner);
+            surface.setClip(inner);
             drawing.run();
-            gc.setClipping(before);
+            surface.setClip(before);
         }
     }
 
     /** Covers the box with a hatch of lines or dots, as far as it is in sight. */
-    void hatch(Box whole, Hatch hatch, Color color, int pitch) {
-        Rectangle clip = gc.getClipping();
-        Box box = whole.common(new Box(clip.x, clip.y, clip.width, clip.height));
+    void hatch(Box whole, Hatch hatch, Ink color, int pitch) {
+        Box box = whole.common(surface.clip());
         if (box.isEmpty()) {
             return;
         }
-        line(color, 1, SWT.LINE_SOLID);
-        gc.setBackground(color);
+        line(color, 1, Stroke.SOLID);
+        surface.setBackground(color);
         switch (hatch) {
             case NONE -> { }
             case SOLID -> fill(box, color);
@@ -123,7 +110,7 @@ final class Pen {
         for (int c = next(box.x() + box.y(), pitch); c <= right + bottom; c += pitch) {
             int top = Math.max(box.y(), c - right);
             int low = Math.min(bottom, c - box.x());
-            gc.drawLine(c - top, top, c - low, low);
+            surface.drawLine(c - top, top, c - low, low);
         }
     }
 
@@ -134,19 +121,19 @@ final class Pen {
         for (int c = next(box.x() - bottom, pitch); c <= right - box.y(); c += pitch) {
             int top = Math.max(box.y(), box.x() - c);
             int low = Math.min(bottom, right - c);
-            gc.drawLine(c + top, top, c + low, low);
+            surface.drawLine(c + top, top, c + low, low);
         }
     }
 
     private void upright(Box box, int pitch) {
         for (int x = next(box.x(), pitch); x < box.right(); x += pitch) {
-            gc.drawLine(x, box.y(), x, box.bottom() - 1);
+            surface.drawLine(x, box.y(), x, box.bottom() - 1);
         }
     }
 
     private void level(Box box, int pitch) {
         for (int y = next(box.y(), pitch); y < box.bottom(); y += pitch) {
-            gc.drawLine(box.x(), y, box.right() - 1, y);
+            surface.drawLine(box.x(), y, box.right() - 1, y);
         }
     }
 
@@ -154,7 +141,7 @@ final class Pen {
         for (int y = next(box.y(), pitch); y < box.bottom() - 1; y += pitch) {
             int shift = Math.floorMod(y / pitch, 2) * pitch / 2;
             for (int x = next(box.x() - shift, pitch) + shift; x < box.right() - 1; x += pitch) {
-                gc.fillRectangle(x, y, 2, 2);
+                surface.fillRectangle(x, y, 2, 2);
             }
         }
     }

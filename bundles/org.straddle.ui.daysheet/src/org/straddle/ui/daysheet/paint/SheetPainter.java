@@ -2,31 +2,31 @@ package org.straddle.ui.daysheet.paint;
 
 import java.util.List;
 
-import org.eclipse.swt.graphics.GC;
 import org.straddle.ui.daysheet.layout.Box;
 import org.straddle.ui.daysheet.layout.DaySheetLayout;
 import org.straddle.ui.daysheet.layout.Face;
 import org.straddle.ui.daysheet.layout.Label;
 import org.straddle.ui.daysheet.layout.LaneBox;
 import org.straddle.ui.daysheet.layout.Overlay;
+import org.straddle.ui.daysheet.layout.TextMeasure;
 
 /** Draws a laid-out sheet. */
 public final class SheetPainter {
 
     private static final int PAD = 6;
 
-    private final SheetFonts fonts;
+    private final TextMeasure measure;
 
-    public SheetPainter(SheetFonts fonts) {
-        this.fonts = fonts;
+    public SheetPainter(TextMeasure measure) {
+        this.measure = measure;
     }
 
     /**
      * @param overlay what is carried over the sheet, and what there is to say
      * @param note    a word in the corner, such as that the sheet is being computed; may be empty
      */
-    public void paint(GC gc, DaySheetLayout layout, Highlight highlight, Overlay overlay, String note) {
-        Pen pen = new Pen(gc, fonts);
+    public void paint(Surface surface, DaySheetLayout layout, Highlight highlight, Overlay overlay, String note) {
+        Pen pen = new Pen(surface, measure);
         Glyphs glyphs = new Glyphs(pen);
         LanePainter lanes = new LanePainter(pen, glyphs, highlight);
         StopPainter stops = new StopPainter(pen, glyphs, highlight);
@@ -65,14 +65,20 @@ public final class SheetPainter {
         }
     }
 
+    /** Draws words that stand outside the sheet. */
+    public void words(Surface surface, List<Label> labels) {
+        Pen pen = new Pen(surface, measure);
+        labels.forEach(label -> pen.text(label, Palette.INK));
+    }
+
     private void note(Pen pen, DaySheetLayout layout, String note) {
         Box corner = Box.between(PAD, layout.body().x() - PAD, 0, layout.axis().utcRow().y());
-        pen.text(Label.clipped(note, corner, Face.BOLD, fonts), Palette.INK);
+        pen.text(Label.clipped(note, corner, Face.BOLD, measure), Palette.INK);
     }
 
     private void banner(Pen pen, Box body, String sentence) {
-        int width = fonts.width(sentence, Face.BOLD) + 6 * PAD;
-        int height = fonts.height(Face.BOLD) + 4 * PAD;
+        int width = measure.width(sentence, Face.BOLD) + 6 * PAD;
+        int height = measure.height(Face.BOLD) + 4 * PAD;
         Box box = new Box(body.middleX() - width / 2, body.middleY() - height / 2, width, height);
         pen.fillRound(box, 10, Palette.PAPER);
         pen.frameRound(box, 10, Palette.QUIET, 1);

@@ -1,6 +1,5 @@
 package org.straddle.ui.daysheet.paint;
 
-import org.eclipse.swt.SWT;
 import org.straddle.model.Bird;
 import org.straddle.model.Site;
 import org.straddle.ui.daysheet.layout.Box;
@@ -53,8 +52,8 @@ final class StopPainter {
             pen.text(label, Palette.INK);
         });
         turn.peak().ifPresent(x -> {
-            pen.gc().setBackground(Palette.INK);
-            pen.gc().fillPolygon(new int[] {x - 3, box.y() - 3, x + 3, box.y() - 3, x, box.y() + 2});
+            pen.surface().setBackground(Palette.INK);
+            pen.surface().fillPolygon(new int[] {x - 3, box.y() - 3, x + 3, box.y() - 3, x, box.y() + 2});
         });
         if (turn.turn().turn().isPinned()) {
             glyphs.pin(new Box(box.x() - 2, box.y() - 4, 8, 9));
@@ -83,8 +82,8 @@ final class StopPainter {
         pen.frameRound(box.inset(-3, -3), ARC + 4, Palette.GLOW, 3);
         pen.frameRound(box.inset(-1, -1), ARC, Palette.CHOSEN, 2);
         if (highlight.focused()) {
-            pen.line(Palette.CHOSEN, 1, SWT.LINE_DOT);
-            pen.gc().drawRectangle(box.x() + 2, box.y() + 2, Math.max(0, box.width() - 5),
+            pen.line(Palette.CHOSEN, 1, Stroke.DOTTED);
+            pen.surface().drawRectangle(box.x() + 2, box.y() + 2, Math.max(0, box.width() - 5),
                     Math.max(0, box.height() - 5));
         }
     }
