@@ -65,6 +65,11 @@ record SiteValues(Optional<String> id, Optional<String> name, Optional<PositionT
                 cells.number(SiteField.ALTITUDE, LOWEST_M, HIGHEST_M), kind, squares(cells.text(SiteField.SQUARES)));
     }
 
+    /** Where the row says that the site is; empty when it does not. */
+    static Optional<GeoPosition> position(SourceTable table, SourceTable.Row row, SiteMapping mapping, CoordinateOrder order) throws Refusal {
+        return position(new Cells(table, row, mapping), order).map(PositionText.ReadPosition::position);
+    }
+
     /** The values of a row by what they say. */
     private record Cells(SourceTable table, SourceTable.Row row, SiteMapping mapping) {
 
@@ -118,9 +123,7 @@ record SiteValues(Optional<String> id, Optional<String> name, Optional<PositionT
         double latitude = order == CoordinateOrder.SWAPPED ? second : first;
         double longitude = order == CoordinateOrder.SWAPPED ? first : second;
         if (Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180) {
-            // Exactly the numbers of the file: those that the words tell are rounded.
-            GeoPosition position = new GeoPosition(latitude, longitude);
-            return new PositionText.ReadPosition(position, PositionText.read(position.toString()).interpretation());
+            return PositionText.ofDegrees(new GeoPosition(latitude, longitude));
         }
         boolean badLatitude = Math.abs(latitude) > 90;
         throw new Refusal((badLatitude ? "the latitude " + latitude + " is not between -90 and 90" : "the longitude " + longitude

@@ -15,6 +15,9 @@ public final class SwapHint {
     /** A rove does not need a map of what is so far away. */
     private static final double FAR_M = 1_000_000;
 
+    /** So many lines of a table tell. */
+    private static final int ENOUGH = 500;
+
     private SwapHint() {
     }
 
@@ -48,9 +51,9 @@ public final class SwapHint {
             int placed = 0;
             int near = 0;
             int refused = 0;
-            for (SourceTable.Row row : table.rows()) {
+            for (SourceTable.Row row : table.rows().subList(0, Math.min(ENOUGH, table.rows().size()))) {
                 try {
-                    Optional<GeoPosition> position = SiteValues.read(table, row, mapping, order).position().map(read -> read.position());
+                    Optional<GeoPosition> position = SiteValues.position(table, row, mapping, order);
                     placed += position.isPresent() ? 1 : 0;
                     near += position.isPresent() && place.isPresent() && Geodesic.distanceM(position.get(), place.get()) < FAR_M ? 1 : 0;
                 } catch (SiteValues.Refusal e) {

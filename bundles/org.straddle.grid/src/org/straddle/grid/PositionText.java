@@ -85,6 +85,11 @@ public final class PositionText {
         return form.angle(position.latitudeDeg(), 'N', 'S') + ", " + form.angle(position.longitudeDeg(), 'E', 'W');
     }
 
+    /** As if the position had been written in decimal degrees: for a source that has numbers, not text. */
+    public static ReadPosition ofDegrees(GeoPosition position) {
+        return told(position, Form.DEGREES.label);
+    }
+
     /** @throws IllegalArgumentException with a sentence for the user if the text is no position */
     public static ReadPosition read(String text) {
         if (text == null || text.isEmpty()) {

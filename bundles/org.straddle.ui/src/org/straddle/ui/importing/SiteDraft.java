@@ -13,6 +13,8 @@ import org.straddle.model.Event;
 public final class SiteDraft {
 
     private static final double USUAL_WITHIN_M = 25;
+    /** So many lines are compared in the blink of an eye. */
+    private static final int AT_ONCE = 1000;
 
     private final Event event;
     private SourceTable table;
@@ -97,6 +99,11 @@ public final class SiteDraft {
             preview = SiteImport.of(event, table, mapping, order, key);
         }
         return Optional.of(preview);
+    }
+
+    /** Whether asking for the preview takes so long that the window should not wait for it. */
+    public boolean isLongWork() {
+        return preview == null && table != null && table.rows().size() > AT_ONCE;
     }
 
     /** Whether the import may be done as it stands. */

@@ -87,13 +87,15 @@ final class SiteFilePage extends WizardPage {
             getContainer().run(true, true, monitor -> {
                 try {
                     table[0] = SourceTable.read(file, monitor);
+                    // The event stands still while the wizard is open, so it can be compared here, too.
+                    draft.take(table[0]);
+                    draft.preview();
                 } catch (ReadException e) {
                     throw new InvocationTargetException(e);
                 } catch (OperationCanceledException e) {
                     throw new InterruptedException();
                 }
             });
-            draft.take(table[0]);
             read = wanted;
             setErrorMessage(null);
             if (!table[0].remarks().isEmpty()) {

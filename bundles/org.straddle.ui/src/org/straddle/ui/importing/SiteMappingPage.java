@@ -1,5 +1,6 @@
 package org.straddle.ui.importing;
 
+import java.lang.reflect.InvocationTargetException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -154,6 +155,13 @@ final class SiteMappingPage extends WizardPage {
     }
 
     private void judge() {
+        if (draft.isLongWork()) {
+            try {
+                getContainer().run(true, false, monitor -> draft.preview());
+            } catch (InvocationTargetException | InterruptedException e) {
+                throw new IllegalStateException(e);
+            }
+        }
         Optional<String> problem = draft.problem();
         setErrorMessage(problem.orElse(null));
         setPageComplete(problem.isEmpty());
