@@ -13,6 +13,9 @@ import org.straddle.model.Fresh;
 import org.straddle.model.Hazard;
 import org.straddle.model.HazardKind;
 import org.straddle.model.HorizonPoint;
+import org.straddle.model.Mark;
+import org.straddle.model.MarkMethod;
+import org.straddle.model.OverheadLine;
 import org.straddle.model.Review;
 import org.straddle.model.Site;
 import org.straddle.model.SiteKind;
@@ -56,6 +59,13 @@ final class DemoSites {
                 hazard(POWER_LINE, "Overhead line along the track", 65, "No mast over 10 m; stay on the far side"),
                 hazard(REMOTENESS, "Nobody passes after noon", 0, "Call the desk each hour"));
         seen.setAccessUntil(LocalDate.parse("2027-06-30"));
+        seen.setAllowedBy("The landowner (invented), by letter");
+        seen.setMark(mark(corner, 2));
+        OverheadLine wire = StraddleFactory.eINSTANCE.createOverheadLine();
+        wire.setDistanceM(65);
+        wire.setHeightM(8);
+        wire.setNote("Along the track; voltage not asked for");
+        seen.getOverheadLines().add(wire);
         review(seen, "2027-05-21", Verdict.ON_CONDITIONS, "Only with two operators and a working phone or radio link");
 
         Site gannet = inside("Gannet Gravel", 63.90, -20.70, 60, "HP93");
@@ -227,6 +237,17 @@ final class DemoSites {
         survey.getHazards().addAll(Arrays.asList(hazards));
         site.getSurveys().add(survey);
         return survey;
+    }
+
+    /** The mark of the site as a visit typed it. */
+    private static Mark mark(Site site, double errorM) {
+        Mark mark = StraddleFactory.eINSTANCE.createMark();
+        mark.setLatitudeDeg(site.getLatitudeDeg());
+        mark.setLongitudeDeg(site.getLongitudeDeg());
+        mark.setAltitudeM(site.getAltitudeM());
+        mark.setErrorM(errorM);
+        mark.setMethod(MarkMethod.TYPED);
+        return mark;
     }
 
     private static Hazard hazard(HazardKind kind, String description, double distanceM, String measure) {

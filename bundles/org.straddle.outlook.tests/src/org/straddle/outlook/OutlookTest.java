@@ -297,6 +297,42 @@ class OutlookTest {
         assertEquals(0.8581 * 0.8581, world.outlook().presence(corner).orElseThrow().common(), 1e-4);
     }
 
+    /**
+     * 8 m on a margin of 5 m is 87.4 %. By the normal table 95 % asks for a margin of 1.960 σ: a span of 12.9 m, or an
+     * R95 of 6.24 m. Alone that is the mean of (8/6.24)² = 1.6 fixes; with 3 m in common of (64 − 9)/(38.9 − 9) = 1.8.
+     */
+    @Test
+    void aDoubtfulPresenceSaysWhatLiftsIt() {
+        World world = new World();
+        world.event.getPolicies().setStationSpanM(10);
+        world.event.getPolicies().setLeastPresence(0.95);
+        Site line = world.site(64.5, -20, "HP94 IP04");
+        line.setMarkErrorM(8);
+        PresenceArgument argument = world.outlook().argument(line).orElseThrow();
+        assertEquals(12.81, argument.spanNeededM().orElseThrow(), 0.02);
+        assertEquals(6.24, argument.errorNeededM().orElseThrow(), 0.01);
+        assertEquals(2, argument.fixesNeeded(0).orElseThrow());
+        assertEquals("To lift it to 95.0 %: a span of 12.9 m instead of 10 m, or a mark good to 6.2 m instead of 8 m. The mean of"
+                + " 2 such fixes is that good if their errors are independent; of 2 if 3 m of the error are common to all"
+                + " (common practice, no source).", argument.whatLifts());
+        assertTrue(argument.words().contains("The lower counts, 87.3 %"), argument.words());
+    }
+
+    @Test
+    void whatAveragingCannotLiftIsSaid() {
+        World world = new World();
+        world.event.getPolicies().setStationSpanM(4);
+        Site line = world.site(64.5, -20, "HP94 IP04");
+        line.setMarkErrorM(8);
+        String lifts = world.outlook().argument(line).orElseThrow().whatLifts();
+        assertTrue(lifts.contains("if 3 m of the error are common to all, no number of fixes is"), lifts);
+        line.setMarkErrorM(0.5);
+        assertEquals("", world.outlook().argument(line).orElseThrow().whatLifts());
+        line.setLongitudeDeg(-20.001);
+        line.setMarkErrorM(8);
+        assertTrue(world.outlook().argument(line).orElseThrow().whatLifts().contains("a span of "));
+    }
+
     @ParameterizedTest
     @CsvSource({"64.5, -20, HP94 IP05", "64.5, -20, HP94 HP93", "64.5, -20, HP94 HP95 IP04", "64.5, -20.5, IP04",
         "95, -20, HP94", "65.5, -20, HP94 IP04"})

@@ -36,9 +36,12 @@ import com.drew.imaging.FileType;
 import com.drew.imaging.FileTypeDetector;
 import com.drew.imaging.ImageMetadataReader;
 import com.drew.imaging.ImageProcessingException;
-import com.drew.imaging.jpeg.JpegMetadataReader;
+import com.drew.imaging.jpeg.JpegProcessingException;
+import com.drew.imaging.jpeg.JpegSegmentReader;
+import com.drew.imaging.jpeg.JpegSegmentType;
 import com.drew.lang.GeoLocation;
 import com.drew.lang.Rational;
+import com.drew.lang.StreamReader;
 import com.drew.metadata.Metadata;
 import com.drew.metadata.exif.ExifReader;
 import com.drew.metadata.exif.ExifSubIFDDirectory;
@@ -107,16 +110,22 @@ public record SurveyPhoto(String name, byte[] bytes, String extension, Optional<
     }
 
     private static Metadata metadata(byte[] bytes, FileType type) throws ImageProcessingException, IOException {
-        if (type == FileType.Jpeg) {
-            // Exif alone: what else a picture holds is of no use here.
-            return JpegMetadataReader.readMetadata(new ByteArrayInputStream(bytes), List.of(new ExifReader()));
-        }
         try {
-            return ImageMetadataReader.readMetadata(new ByteArrayInputStream(bytes), bytes.length, type);
+            return type == FileType.Jpeg ? exifOf(bytes)
+                    : ImageMetadataReader.readMetadata(new ByteArrayInputStream(bytes), bytes.length, type);
         } catch (LinkageError e) {
             // The library asks another one for data in XMP, of which a part is not for others in OSGi.
             return new Metadata();
         }
+    }
+
+    /** Exif alone: the library's own way through a JPEG begins with its reader of XMP. */
+    private static Metadata exifOf(byte[] bytes) throws JpegProcessingException, IOException {
+        Metadata metadata = new Metadata();
+        new ExifReader().readJpegSegments(JpegSegmentReader.readSegments(
+                new StreamReader(new ByteArrayInputStream(bytes)), List.of(JpegSegmentType.APP1)).getSegments(JpegSegmentType.APP1),
+                metadata, JpegSegmentType.APP1);
+        return metadata;
     }
 
     private static SurveyPhoto described(String name, byte[] bytes, String extension, Metadata metadata) {

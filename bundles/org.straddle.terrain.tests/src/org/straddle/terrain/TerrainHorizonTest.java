@@ -64,7 +64,7 @@ class TerrainHorizonTest {
     @CsvSource({"0", "0.13", "0.25"})
     void aRidgeStandsWhereHandGeometryPutsIt(double k) throws IOException {
         TerrainHorizon seen = tiff(new TinyTiff(300, 100, 9.9, 50.1, 0.002).wgs84()
-                .heights((x, y) -> x > 10.28 && x < 10.29 ? 1000 : 0), at(50, 10, 2, k, 30_000));
+                .heights((x, y) -> x > 10.28 && x < 10.29 ? 1000 : 0), at(50, 10, 2, k, 21_000));
         double distance = Geodesic.distanceM(new GeoPosition(50, 10), new GeoPosition(50, 10.281));
         assertEquals(20_156, distance, 20, "of the middle of the first high cell");
         double tangent = 998 / distance - distance * (1 - k) / 2 / 6_388_000;
@@ -100,15 +100,15 @@ class TerrainHorizonTest {
     }
 
     /**
-     * A wall of 2000 m all along 89.3°N, from 89.9°N: 0.6° of meridian away, and 0.8° when one looks across the pole. A
+     * A wall of 2000 m all along 89.0°N, from 89.8°N: 0.8° of meridian away, and 1.2° when one looks across the pole. A
      * degree of meridian is 111 694 m there, and the radius of curvature 6399.6 km (WGS 84).
      */
     @Test
     void acrossThePole() throws IOException {
-        TerrainHorizon seen = tiff(new TinyTiff(1800, 5, -180, 90, 0.2).wgs84()
-                .heights((x, y) -> Math.abs(y - 89.3) < 0.05 ? 2000 : 0), at(89.9, 100, 0, 0, 95_000));
-        assertEquals(onPaper(2000, 0.6 * 111_694, 6_399_600), towards(seen, 180), 0.002);
-        assertEquals(onPaper(2000, 0.8 * 111_694, 6_399_600), towards(seen, 0), 0.002);
+        TerrainHorizon seen = tiff(new TinyTiff(900, 4, -180, 90, 0.4).wgs84()
+                .heights((x, y) -> Math.abs(y - 89) < 0.1 ? 2000 : 0), at(89.8, 100, 0, 0, 140_000));
+        assertEquals(onPaper(2000, 0.8 * 111_694, 6_399_600), towards(seen, 180), 0.002);
+        assertEquals(onPaper(2000, 1.2 * 111_694, 6_399_600), towards(seen, 0), 0.002);
         assertEquals(0, seen.unknownShare());
     }
 
@@ -152,12 +152,12 @@ class TerrainHorizonTest {
     /** Fewer heights in memory: the highest of several cells stands for them, so the skyline may only rise. */
     @Test
     void pooledCellsLoseNoRidge() throws IOException {
-        double cell = 0.0005;
-        Path file = new TinyTiff(2200, 400, 9.5, 50.1, cell).wgs84()
-                .heights((x, y) -> x > 10.45 && x < 10.453 ? 500 : 10).write(folder.resolve("fine.tif"));
+        double cell = 0.001;
+        Path file = new TinyTiff(1100, 200, 9.5, 50.1, cell).wgs84()
+                .heights((x, y) -> x > 10.45 && x < 10.456 ? 500 : 10).write(folder.resolve("fine.tif"));
         HorizonRequest request = at(50, 9.55, 2, 0.13, 70_000);
         TerrainHorizon whole = TerrainHorizon.compute(List.of(file), request, null);
-        TerrainHorizon pooled = TerrainHorizon.compute(List.of(file), request, 100_000, null);
+        TerrainHorizon pooled = TerrainHorizon.compute(List.of(file), request, 25_000, null);
         assertEquals(towards(whole, 90), towards(pooled, 90), 0.02);
         assertTrue(towards(pooled, 90) > 0.05);
         assertTrue(pooled.origin().contains("refraction k = 0.13"), pooled.origin());
