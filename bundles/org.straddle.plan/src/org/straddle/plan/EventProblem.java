@@ -252,7 +252,7 @@ final class EventProblem {
         }
     }
 
-    private static List<Double> repeatWorths(Event event) {
+    static List<Double> repeatWorths(Event event) {
         List<Double> chosen = event.getPolicies() == null ? List.of() : event.getPolicies().getRepeatWorths();
         return chosen.isEmpty() ? DEFAULT_REPEAT_WORTHS
                 : chosen.stream().map(worth -> worth >= 0 && worth <= 1 ? worth : 0.0).toList();

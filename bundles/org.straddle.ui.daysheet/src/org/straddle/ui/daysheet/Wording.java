@@ -105,6 +105,9 @@ final class Wording {
         }
         placed.pass().ifPresentOrElse(pass -> lines.addAll(pass(pass)),
                 () -> lines.add("No pass of the bird over this site is known at that time."));
+        if (bird != null) {
+            lines.addAll(new TurnCost(outlook).lines(placed));
+        }
         tell(lines, placed.findings());
         return String.join("\n", lines);
     }
