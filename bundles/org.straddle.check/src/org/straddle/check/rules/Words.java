@@ -19,15 +19,21 @@ import org.straddle.model.Site;
 import org.straddle.model.Team;
 import org.straddle.sky.Window;
 
-/** How findings name things and times: local time first, as people on the road read it, then UTC. */
+/**
+ * How findings name things and times: local time first, as people on the road read it, then UTC; once where both are the
+ * same.
+ */
 record Words(ZoneId zone) {
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
     private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
     private static final DateTimeFormatter SECOND = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ENGLISH);
 
-    /** {@code 21 Jun 12:02 (10:02 UTC)}; the UTC day is named where it differs. */
+    /** {@code 21 Jun 12:02 (10:02 UTC)}; the UTC day is named where it differs. {@code 21 Jun 12:02 UTC} where both are one. */
     String at(Instant instant) {
+        if (isUtc(instant)) {
+            return DAY.format(instant.atZone(zone)) + " " + clock(instant).format(instant.atZone(zone)) + " UTC";
+        }
         DateTimeFormatter clock = clock(instant);
         LocalDate local = instant.atZone(zone).toLocalDate();
         LocalDate utc = instant.atZone(ZoneOffset.UTC).toLocalDate();
@@ -38,8 +44,15 @@ record Words(ZoneId zone) {
 
     /** {@code 21 Jun 12:02–12:14 (10:02–10:14 UTC)}; days are named where they differ. */
     String during(Window window) {
+        if (isUtc(window.start()) && isUtc(window.end())) {
+            return during(window, zone, null) + " UTC";
+        }
         return during(window, zone, null) + " ("
                 + during(window, ZoneOffset.UTC, window.start().atZone(zone).toLocalDate()) + " UTC)";
+    }
+
+    private boolean isUtc(Instant instant) {
+        return zone.getRules().getOffset(instant).equals(ZoneOffset.UTC);
     }
 
     private static String during(Window window, ZoneId zone, LocalDate known) {

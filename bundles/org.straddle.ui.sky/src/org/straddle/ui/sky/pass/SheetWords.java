@@ -50,8 +50,12 @@ public final class SheetWords {
 
     public List<MomentRow> moments() {
         List<MomentRow> rows = new ArrayList<>();
-        rows.add(row("UTC", m -> m.prefix() + sheet.grain().utc(m.at())));
-        rows.add(row("Local", m -> m.prefix() + sheet.grain().local(m.at(), sheet.zone())));
+        boolean same = sheet.moments().stream()
+                .allMatch(m -> sheet.zone().getRules().getOffset(m.at()).equals(ZoneOffset.UTC));
+        rows.add(row(same ? "UTC, local" : "UTC", m -> m.prefix() + sheet.grain().utc(m.at())));
+        if (!same) {
+            rows.add(row("Local", m -> m.prefix() + sheet.grain().local(m.at(), sheet.zone())));
+        }
         rows.add(row("Azimuth", m -> Compass.words(m.look().azimuthDeg())));
         rows.add(row("Elevation", m -> degrees(m.look().elevationDeg())));
         rows.add(row("Range", m -> String.format(Locale.ROOT, "%.0f km", m.look().rangeKm())));
@@ -97,6 +101,16 @@ public final class SheetWords {
         return title() + ". " + sheet.moments().stream().map(m -> m.word() + " " + m.prefix() + sheet.grain().utc(m.at())
                 + " UTC at azimuth " + Compass.words(m.look().azimuthDeg()) + ", elevation "
                 + degrees(m.look().elevationDeg())).collect(Collectors.joining("; ")) + ".";
+    }
+
+    /** {@code AOS 10:17 18° N, peak 49°, LOS 10:29 200° S}: where there is no room for more. */
+    public String glance() {
+        return sheet.aos().word() + " " + end(sheet.aos()) + ", peak " + degrees(pass.peakElevationDeg()) + ", "
+                + sheet.los().word() + " " + end(sheet.los());
+    }
+
+    private String end(Moment moment) {
+        return moment.prefix() + sheet.grain().utc(moment.at()) + "Z " + Compass.words(moment.look().azimuthDeg());
     }
 
     /** Half a minus is no shift. */

@@ -39,9 +39,18 @@ final class DialPainter {
         if (sheet.dials().isEmpty()) {
             brush.words("No frequencies are entered for this bird.", area.x + 8, area.y + 8, brush.faces().small(),
                     Palette.QUIET);
-        } else if (painter.box.width > 60 && painter.box.height > 30) {
+        } else if (painter.fits()) {
             painter.paint(pointer);
         }
+    }
+
+    /** Whether there is room enough to read anything. */
+    static boolean fits(Brush brush, PassSheet sheet, Rectangle area) {
+        return sheet.dials().isEmpty() ? area.height > 100 : new DialPainter(brush, sheet, area).fits();
+    }
+
+    private boolean fits() {
+        return box.width > 60 && box.height > 30;
     }
 
     private void paint(Instant pointer) {

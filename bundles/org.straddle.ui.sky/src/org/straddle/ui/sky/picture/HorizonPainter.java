@@ -15,6 +15,7 @@ import org.straddle.ui.sky.pass.Compass;
 import org.straddle.ui.sky.pass.Light;
 import org.straddle.ui.sky.pass.Moment;
 import org.straddle.ui.sky.pass.PassSheet;
+import org.straddle.ui.sky.pass.SheetWords;
 import org.straddle.ui.sky.pass.SunSeen;
 import org.straddle.ui.sky.pass.Worker;
 
@@ -26,6 +27,9 @@ final class HorizonPainter {
 
     /** On a lower picture the moments tell their time only. */
     private static final int LOW_PX = 200;
+    private static final int LEAST_WIDTH_PX = 200;
+    private static final int LEAST_HEIGHT_PX = 60;
+    private static final int LEAST_GLANCE_PX = 20;
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
 
     private final Brush brush;
@@ -43,14 +47,49 @@ final class HorizonPainter {
 
     /** @param pointer where the reader points; null for nowhere */
     static HorizonFrame paint(Brush brush, PassSheet sheet, Rectangle area, Instant pointer) {
+        HorizonFrame frame = frame(brush, sheet, area);
+        new HorizonPainter(brush, sheet, frame).paint(pointer);
+        return frame;
+    }
+
+    /** Whether there is room enough to read it. */
+    static boolean fits(Brush brush, PassSheet sheet, Rectangle area) {
+        HorizonFrame frame = frame(brush, sheet, area);
+        return frame.width() > LEAST_WIDTH_PX && frame.height() > LEAST_HEIGHT_PX;
+    }
+
+    private static HorizonFrame frame(Brush brush, PassSheet sheet, Rectangle area) {
         int line = brush.size("0", brush.faces().small()).y;
         int left = brush.size("90°", brush.faces().small()).x + 8;
-        HorizonFrame frame = HorizonFrame.of(sheet, area.x + left, area.y + 6, area.width - left - 12,
-                area.height - 2 * line - 18);
-        if (frame.width() > 60 && frame.height() > 30) {
-            new HorizonPainter(brush, sheet, frame).paint(pointer);
+        return HorizonFrame.of(sheet, area.x + left, area.y + 6, area.width - left - 12, area.height - 2 * line - 18);
+    }
+
+    /** The bare arc over the skyline, and below it in words what the axes would say. */
+    static HorizonFrame glance(Brush brush, PassSheet sheet, Rectangle area, Instant pointer) {
+        int line = brush.size("0", brush.faces().small()).y;
+        HorizonFrame frame = HorizonFrame.of(sheet, area.x + 2, area.y + 2, Math.max(1, area.width - 4),
+                Math.max(1, area.height - line - 6));
+        if (frame.height() > LEAST_GLANCE_PX) {
+            new HorizonPainter(brush, sheet, frame).glance(pointer);
         }
+        String words = new SheetWords(sheet).glance();
+        String more = words + ". Enlarge this part to see more.";
+        brush.words(brush.size(more, brush.faces().small()).x < area.width - 8 ? more : words, area.x + 4,
+                area.y + Math.max(0, area.height - line - 3), brush.faces().small(), Palette.INK);
         return frame;
+    }
+
+    private void glance(Instant pointer) {
+        brush.fill(new Rectangle(frame.left(), frame.top(), frame.width(), frame.height()), Palette.SKY);
+        brush.gc().setClipping(frame.left(), frame.top(), frame.width() + 1, frame.height() + 1);
+        ground();
+        worked();
+        arc();
+        if (pointer != null) {
+            ArcPoint there = sheet.arc().at(pointer);
+            brush.disc(frame.x(there.azimuthDeg()), frame.y(there.elevationDeg()), 4, Palette.PAPER, Palette.INK);
+        }
+        brush.gc().setClipping((Rectangle) null);
     }
 
     private void paint(Instant pointer) {

@@ -6,7 +6,10 @@ import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
 import org.straddle.ui.sky.pass.PassSheet;
 
-/** The horizon and the dial, side by side on a low sheet, one above the other on a high one. */
+/**
+ * The horizon and the dial, side by side on a low sheet, one above the other on a high one. Where there is no room for
+ * both, the horizon has it all; where there is hardly any, the bare arc is drawn with a line of words.
+ */
 public final class PassPicture {
 
     private PassPicture() {
@@ -26,8 +29,13 @@ public final class PassPicture {
                 : new Rectangle(area.x, area.y, area.width, area.height - dialHeight);
         Rectangle dial = low ? new Rectangle(area.x + area.width - dialWidth, area.y, dialWidth, area.height)
                 : new Rectangle(area.x, area.y + area.height - dialHeight, area.width, dialHeight);
-        DialPainter.paint(brush, sheet, dial, pointer);
-        HorizonFrame frame = HorizonPainter.paint(brush, sheet, horizon, pointer);
+        boolean both = DialPainter.fits(brush, sheet, dial) && HorizonPainter.fits(brush, sheet, horizon);
+        if (both) {
+            DialPainter.paint(brush, sheet, dial, pointer);
+        }
+        HorizonFrame frame = both ? HorizonPainter.paint(brush, sheet, horizon, pointer)
+                : HorizonPainter.fits(brush, sheet, area) ? HorizonPainter.paint(brush, sheet, area, pointer)
+                : HorizonPainter.glance(brush, sheet, area, pointer);
         return new Rectangle(frame.left(), frame.top(), frame.width(), frame.height());
     }
 
