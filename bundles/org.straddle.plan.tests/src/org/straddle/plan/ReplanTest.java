@@ -202,6 +202,20 @@ class ReplanTest {
         assertTrue(open > 10, "only " + open + " stops after the instant: nothing was tried");
     }
 
+    /** A downlink that two teams agreed on at once is agreed anew; notes stay. */
+    @Test
+    void downlinksOfAPlanAtOddsWithItselfAreAgreedAnew() {
+        Event event = planned(1);
+        event.getPlan().getStops().forEach(stop -> stop.getTurns().forEach(turn -> {
+            turn.setDownlinkMhz(145.9);
+            turn.setNote("noted");
+        }));
+        apply(event, propose(event, keeping(), 40));
+        assertEquals(Set.of(), blockers(event));
+        assertTrue(event.getPlan().getStops().stream().flatMap(stop -> stop.getTurns().stream())
+                .anyMatch(turn -> turn.getDownlinkMhz() > 0 && turn.getNote().equals("noted")));
+    }
+
     @Test
     void aProposalForAPastThatChangedCannotBeApplied() {
         Event event = planned(2);

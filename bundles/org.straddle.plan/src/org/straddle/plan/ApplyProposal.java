@@ -46,13 +46,18 @@ public final class ApplyProposal {
 
     private static final String LABEL = "Apply the proposed plan";
 
+    /** Teams closer than this in a passband are on top of each other, with room for Doppler. Common practice, no source. */
+    private static final double LEAST_SPACING_MHZ = 0.006;
+
     private final EditingDomain domain;
     private final Event live;
+    private final Proposal proposal;
     private final Map<String, Identified> byId = new HashMap<>();
 
-    private ApplyProposal(EditingDomain domain, Event live) {
+    private ApplyProposal(EditingDomain domain, Event live, Proposal proposal) {
         this.domain = domain;
         this.live = live;
+        this.proposal = proposal;
         live.getTeams().forEach(this::index);
         live.getSites().forEach(this::index);
         live.getBirds().forEach(this::index);
@@ -61,8 +66,8 @@ public final class ApplyProposal {
 
     /** @param live the event being edited; found by ids, so the proposal may come from a snapshot */
     public static Command command(EditingDomain domain, Event live, Proposal proposal) {
-        ApplyProposal apply = new ApplyProposal(domain, live);
-        return apply.fits(proposal) ? apply.command(proposal) : UnexecutableCommand.INSTANCE;
+        ApplyProposal apply = new ApplyProposal(domain, live, proposal);
+        return apply.fits() ? apply.command() : UnexecutableCommand.INSTANCE;
     }
 
     private void index(Identified object) {
@@ -73,7 +78,7 @@ public final class ApplyProposal {
         return live.getPlan() == null ? List.of() : live.getPlan().getStops();
     }
 
-    private boolean fits(Proposal proposal) {
+    private boolean fits() {
         Optional<Instant> from = proposal.replan().from();
         List<String> planned = proposal.stops().stream().flatMap(stop -> stop.kept().stream())
                 .flatMap(stop -> KeptStop.of(stop, from).stream()).map(KeptStop::facts).sorted().toList();
@@ -90,7 +95,7 @@ public final class ApplyProposal {
                 && (ban.getBird() == null || find(Bird.class, ban.getBird()).isPresent());
     }
 
-    private Command command(Proposal proposal) {
+    private Command command() {
         CompoundCommand all = new CompoundCommand(LABEL);
         Optional<Instant> from = proposal.replan().from();
         Set<Stop> continued = proposal.stops().stream().flatMap(stop -> stop.continued().stream())
@@ -155,6 +160,9 @@ public final class ApplyProposal {
             all.append(RemoveCommand.create(domain, stop, StraddlePackage.Literals.STOP__TURNS, leaving));
         }
         staying.forEach((turn, as) -> {
+            if (as.kept().isEmpty() && isOnAnothersDownlink(as)) {
+                set(turn, StraddlePackage.Literals.TURN__DOWNLINK_MHZ, 0.0, all);
+            }
             set(turn, StraddlePackage.Literals.TURN__BIRD, find(Bird.class, as.bird()).orElseThrow(), all);
             set(turn, StraddlePackage.Literals.TURN__START, as.window().start(), all);
             set(turn, StraddlePackage.Literals.TURN__END, as.window().end(), all);
@@ -162,6 +170,18 @@ public final class ApplyProposal {
         if (!coming.isEmpty()) {
             all.append(AddCommand.create(domain, stop, StraddlePackage.Literals.STOP__TURNS, coming));
         }
+    }
+
+    /** Two turns that are kept from a plan at odds with itself must not stay on one downlink: it is agreed anew. */
+    private boolean isOnAnothersDownlink(PlannedTurn turn) {
+        double downlinkMhz = downlinkMhz(turn);
+        return downlinkMhz > 0 && proposal.stops().stream().flatMap(stop -> stop.turns().stream())
+                .anyMatch(other -> other != turn && other.bird() == turn.bird() && other.window().overlaps(turn.window())
+                        && Math.abs(downlinkMhz(other) - downlinkMhz) <= LEAST_SPACING_MHZ);
+    }
+
+    private static double downlinkMhz(PlannedTurn turn) {
+        return turn.kept().or(turn::continued).map(Turn::getDownlinkMhz).orElse(0.0);
     }
 
     private void set(EObject object, EStructuralFeature feature, Object value, CompoundCommand all) {
