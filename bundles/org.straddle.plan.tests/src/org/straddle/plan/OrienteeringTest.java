@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.IntStream;
 
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.junit.jupiter.api.BeforeAll;
@@ -49,9 +51,9 @@ class OrienteeringTest {
             }
             for (int next = 1; next < instance.scores().size(); next++) {
                 int[] of = instance.times().get(next);
-                int start = Math.max(of[1], time + instance.distanceTenths(at, next));
+                int start = Math.max(of[1], time + instance.distance(at, next) / StationTimes.STEP);
                 if ((visited & 1 << next) == 0 && start <= of[2]
-                        && start + of[0] + instance.distanceTenths(next, 0) <= instance.times().get(0)[2]) {
+                        && start + of[0] + instance.distance(next, 0) / StationTimes.STEP <= instance.times().get(0)[2]) {
                     best = Math.max(best, instance.scores().get(next)
                             + best(visited | 1 << next, route, next, start + of[0]));
                 }
@@ -64,11 +66,13 @@ class OrienteeringTest {
     void routesAreTheBestThereAre() {
         int all = 0;
         for (long seed = 0; seed < 25; seed++) {
-            Orienteering instance = Orienteering.parse(text(seed, 7), 1 + (int) (seed % 3));
+            Orienteering instance = Orienteering.parse(text(seed, 7), 1 + (int) (seed % 3), 1);
             int best = new EveryRoute(instance).best(0, 0, 0, instance.times().get(0)[1]);
             BoundedSearch.Found found = BoundedSearch.search(instance.problem(), PlanSettings.ofIterations(600, seed),
                     PlanProgress.SILENT, new NullProgressMonitor());
             assertEquals(best, found.plan().roster().worth(), EQUAL, "seed " + seed);
+            List<Route> plan = IntStream.range(0, instance.routes()).mapToObj(found.plan().roster()::route).toList();
+            assertEquals(best, instance.score(plan), "seed " + seed);
             assertTrue(found.upperBound().getAsDouble() >= best - EQUAL, "seed " + seed);
             all += best;
         }
@@ -77,7 +81,12 @@ class OrienteeringTest {
 
     @Test
     void whatIsNoVertexIsNamed() {
-        assertTrue(assertThrows(IllegalArgumentException.class, () -> Orienteering.parse("0 1 1 0\n0 0\n0 5 5 x\n", 1))
-                .getMessage().startsWith("Line 3"));
+        String head = "0 1 1 0\n0 0\n0 5 5 0 0 0 0 0 40\n";
+        for (String bad : List.of("1 5 5 x", "1 5 5", "1 2 3 4 5 0 0 9 8", "1 2 3 4 5 0 0 9 1e9", "\u0000\u0001", "1 2 3 -4 5 0 0 8 9")) {
+            assertTrue(assertThrows(IllegalArgumentException.class, () -> Orienteering.parse(head + bad, 1, 1))
+                    .getMessage().startsWith("Line 4"), bad);
+        }
+        assertThrows(IllegalArgumentException.class, () -> Orienteering.parse("", 1, 1));
+        assertThrows(IllegalArgumentException.class, () -> Orienteering.parse(head, 1, 1));
     }
 }

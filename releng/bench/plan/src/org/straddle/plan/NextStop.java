@@ -42,7 +42,7 @@ final class NextStop {
         }
         double best = possible.stream().mapToDouble(stay -> pay(stay.site(), 0)).max().orElse(0);
         return possible.stream().filter(stay -> pay(stay.site(), 0) >= NEARLY * best)
-                .min(Comparator.comparingInt(stay -> problem.moveSeconds(rest.fromPlace(), stay.site())))
+                .min(Comparator.comparingInt(stay -> problem.roads().totalSeconds(rest.fromPlace(), stay.site())))
                 .filter(this::added).isPresent();
     }
 
@@ -56,8 +56,8 @@ final class NextStop {
     }
 
     private List<Chance> turns(Gap rest, int site) {
-        int arrival = rest.freeAt() + problem.moveSeconds(rest.fromPlace(), site);
-        int departure = rest.dueAt() - problem.moveSeconds(site, rest.toPlace());
+        int arrival = problem.arrival(rest.day(), rest.fromPlace(), rest.freeAt(), site);
+        int departure = problem.departure(rest.day(), site, rest.toPlace(), rest.dueAt());
         List<Chance> turns = new ArrayList<>();
         int free = Integer.MIN_VALUE / 2;
         for (Chance chance : problem.chances().stream().filter(c -> c.site() == site)

@@ -9,11 +9,13 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 
 import org.eclipse.core.runtime.NullProgressMonitor;
+import org.straddle.model.Event;
 import org.straddle.outlook.Outlook;
 
 /**
- * Plans invented events in several ways, side by side: {@code PlanBench SIZE SEED SECONDS}. Prints one row of a
- * table per way. All gaps are against the bound that the planner proves.
+ * Plans invented events in several ways, side by side: {@code PlanBench SIZE SEED SECONDS [fixed]}. Prints one row of a
+ * table per way. All gaps are against the bound that the planner proves. With {@code fixed} some stops are pinned and
+ * some teams, sites and birds banned, see {@link FixedDecisions}.
  */
 final class PlanBench {
 
@@ -33,15 +35,22 @@ final class PlanBench {
     private double worth;
     private double bound = Double.POSITIVE_INFINITY;
 
-    private PlanBench(SyntheticEvent.Size size, long seed) {
+    private final boolean fixed;
+
+    private PlanBench(SyntheticEvent.Size size, long seed, boolean fixed) {
         this.size = size;
         this.seed = seed;
-        problem = EventProblem.of(Outlook.of(SyntheticEvent.of(size, seed), null)).problem();
+        this.fixed = fixed;
+        Event event = SyntheticEvent.of(size, seed);
+        if (fixed) {
+            FixedDecisions.in(event, seed);
+        }
+        problem = EventProblem.of(Outlook.of(event, null)).problem();
     }
 
     public static void main(String[] args) throws IOException {
-        if (args.length != 3) {
-            System.err.println("PlanBench SIZE SEED SECONDS; SIZE is one of " + List.of(SyntheticEvent.Size.values()));
+        if (args.length != 3 && args.length != 4) {
+            System.err.println("PlanBench SIZE SEED SECONDS [fixed]; SIZE is one of " + List.of(SyntheticEvent.Size.values()));
             System.exit(2);
         }
         if (!NativeSolvers.load()) {
@@ -49,7 +58,7 @@ final class PlanBench {
             System.exit(1);
         }
         PlanBench bench = new PlanBench(SyntheticEvent.Size.valueOf(args[0].toUpperCase(Locale.ROOT)),
-                Long.parseLong(args[1]));
+                Long.parseLong(args[1]), args.length == 4);
         bench.run(Duration.ofMillis(Math.round(1000 * Double.parseDouble(args[2]))));
     }
 
@@ -75,7 +84,9 @@ final class PlanBench {
             }
         }, new NullProgressMonitor());
         double upper = found.upperBound().orElse(Double.NaN);
-        row("nearest of the most wanted next", next, upper, nextSeconds, "");
+        if (!fixed) { // whoever plans by hand that way looks at no bans
+            row("nearest of the most wanted next", next, upper, nextSeconds, "");
+        }
         row("greedy, best day after best day", greedy.roster().worth(), upper, seconds(greedy.elapsed()), "");
         row("neighbourhood search alone", search.roster().worth(), upper, seconds(search.elapsed()),
                 search.iterations() + " steps");
@@ -93,7 +104,7 @@ final class PlanBench {
 
     private void row(String way, double of, double upper, double seconds, String note) {
         System.out.printf(Locale.ROOT, "| %s %d | %s | %.3f | %.3f | %.2f %% | %.1f | %s |%n",
-                size.name().toLowerCase(Locale.ROOT), seed, way, of, upper, 100 * (1 - of / upper), seconds, note);
+                size.name().toLowerCase(Locale.ROOT) + (fixed ? ", pins and bans" : ""), seed, way, of, upper, 100 * (1 - of / upper), seconds, note);
     }
 
     private static double seconds(Duration duration) {
