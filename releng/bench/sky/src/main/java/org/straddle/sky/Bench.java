@@ -40,6 +40,12 @@ public final class Bench {
         List<Row> rows = new ArrayList<>();
         rows.add(measured("oursLarge", "Straddle, 30 birds x 1000 sites x 10 days", SkyBench.LARGE.birdSiteDays()));
         rows.add(measured("oursMasked", "Straddle, the same over masks of 7 corners", SkyBench.MASKED.birdSiteDays()));
+        rows.add(measured("oursHalfTheBirds", "Straddle, 15 birds x 1000 sites x 10 days",
+                SkyBench.HALF_THE_BIRDS.birdSiteDays()));
+        rows.add(measured("oursHalfTheSites", "Straddle, 30 birds x 500 sites x 10 days",
+                SkyBench.HALF_THE_SITES.birdSiteDays()));
+        rows.add(measured("oursHalfTheDays", "Straddle, 30 birds x 1000 sites x 5 days",
+                SkyBench.HALF_THE_DAYS.birdSiteDays()));
         rows.add(measured("oursOneMask", "Straddle, the same after one site's mask changed",
                 SkyBench.LARGE.birds().size() * SkyBench.LARGE.window().duration().toDays()));
         rows.add(measured("oursSample", "Straddle, sample of 5 x 20 x 1", SkyBench.SAMPLE.birdSiteDays()));
@@ -52,6 +58,8 @@ public final class Bench {
         }
         Files.delete(input);
         print(rows);
+        System.out.printf(Locale.ROOT, "From cancelling the search over masks to its return: %.0f ms at worst of %d (aim: 100).%n",
+                Cancelling.worstMs(), Cancelling.TIMES);
     }
 
     private static Row measured(String benchmark, String way, long birdSiteDays) throws RunnerException {
@@ -89,6 +97,8 @@ public final class Bench {
         System.out.printf(Locale.ROOT, "%n%s, %s, %d processors, load %.1f%n", Instant.now().truncatedTo(ChronoUnit.MINUTES),
                 System.getProperty("java.vm.name") + " " + Runtime.version(), Runtime.getRuntime().availableProcessors(),
                 ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage());
+        System.out.println("The cost grows evenly with birds, sites and days when the ratio of the halves is about 1; what following a"
+                + " bird costs is shared by its sites.");
         System.out.println("Elevation 0 unless said. A bird-site-day is one bird over one site for a day; the ratio is by time for each,"
                 + " to the first row.");
         System.out.printf("%-50s %14s %10s %10s %9s %10s %7s%n", "", "bird-site-days", "wall ms", "CPU ms", "passes",

@@ -37,6 +37,9 @@ public class SkyBench {
 
     static final Rove LARGE = Rove.of(30, 1000, 10);
     static final Rove MASKED = LARGE.masked(7);
+    static final Rove HALF_THE_BIRDS = Rove.of(15, 1000, 10);
+    static final Rove HALF_THE_SITES = Rove.of(30, 500, 10);
+    static final Rove HALF_THE_DAYS = Rove.of(30, 1000, 5);
     static final Rove SAMPLE = Rove.of(5, 20, 1);
 
     /** What one shot did besides taking time. */
@@ -89,6 +92,21 @@ public class SkyBench {
     @Benchmark
     public PassTable oursMasked(Counts counts) {
         return search(MASKED, counts);
+    }
+
+    @Benchmark
+    public PassTable oursHalfTheBirds(Counts counts) {
+        return search(HALF_THE_BIRDS, counts);
+    }
+
+    @Benchmark
+    public PassTable oursHalfTheSites(Counts counts) {
+        return search(HALF_THE_SITES, counts);
+    }
+
+    @Benchmark
+    public PassTable oursHalfTheDays(Counts counts) {
+        return search(HALF_THE_DAYS, counts);
     }
 
     @Benchmark
