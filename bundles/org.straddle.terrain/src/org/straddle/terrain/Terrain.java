@@ -1,6 +1,7 @@
 package org.straddle.terrain;
 
 import java.awt.Rectangle;
+import java.awt.geom.AffineTransform;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -88,7 +89,7 @@ final class Terrain {
                 parts.add(new Part(piece.raster, piece.markX, piece.shiftX, piece.raster.read(piece.all, 1, progress.split(1000)),
                         Optional.empty()));
             } else {
-                HeightGrid near = piece.near.isEmpty() ? new HeightGrid(0, 0, new float[0], new java.awt.geom.AffineTransform())
+                HeightGrid near = piece.near.isEmpty() ? new HeightGrid(0, 0, new float[0], new AffineTransform())
                         : piece.raster.read(piece.near, 1, progress.split(100));
                 parts.add(new Part(piece.raster, piece.markX, piece.shiftX, near,
                         Optional.of(piece.raster.read(piece.all, pooling, progress.split(900)))));
