@@ -24,6 +24,8 @@ final class SiteFilePage extends WizardPage {
     private final SiteDraft draft;
     private final Path first;
     private Text path;
+    /** What to do about a file that cannot be read: the head of the dialog has room for what is wrong alone. */
+    private Label remedy;
     private String read = "";
 
     SiteFilePage(SiteDraft draft, Path first) {
@@ -46,6 +48,8 @@ final class SiteFilePage extends WizardPage {
         Button browse = new Button(body, SWT.PUSH);
         browse.setText("&Browse…");
         browse.addListener(SWT.Selection, click -> browse());
+        remedy = new Label(body, SWT.WRAP);
+        GridDataFactory.fillDefaults().grab(true, false).span(3, 1).hint(500, SWT.DEFAULT).applyTo(remedy);
         Label help = new Label(body, SWT.WRAP);
         help.setText("In a table one line is one site. Positions may stand in two columns for latitude and longitude, or in one: as decimal"
                 + " degrees, degrees and minutes, degrees, minutes and seconds, or as a locator of 4 to 10 characters. Tracks and routes are"
@@ -70,9 +74,15 @@ final class SiteFilePage extends WizardPage {
 
     private void typed() {
         read = "";
-        setErrorMessage(null);
+        complain(null, "");
         setMessage(null);
         setPageComplete(!path.getText().isBlank());
+    }
+
+    private void complain(String what, String whatToDo) {
+        setErrorMessage(what);
+        remedy.setText(whatToDo);
+        remedy.requestLayout();
     }
 
     /** Reads the file, with progress, while the window waits; true if it could be read. */
@@ -97,17 +107,18 @@ final class SiteFilePage extends WizardPage {
                 }
             });
             read = wanted;
-            setErrorMessage(null);
+            complain(null, "");
             if (!table[0].remarks().isEmpty()) {
                 setMessage(String.join(" ", table[0].remarks()), IMessageProvider.INFORMATION);
             }
             return true;
         } catch (InvocationTargetException e) {
-            setErrorMessage(e.getCause().getMessage());
+            String[] lines = String.valueOf(e.getCause().getMessage()).split("\n", 2);
+            complain(lines[0], lines.length > 1 ? lines[1] : "");
         } catch (InvalidPathException e) {
-            setErrorMessage("\"" + wanted + "\" is no name of a file.");
+            complain("\"" + wanted + "\" is no name of a file.", "");
         } catch (InterruptedException e) {
-            setErrorMessage("Reading was cancelled. Nothing was changed.");
+            complain("Reading was cancelled. Nothing was changed.", "");
         }
         return false;
     }
