@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 
 import org.straddle.grid.MapFeature;
@@ -27,7 +28,7 @@ public final class MapWriter {
         for (MapFeature feature : features) {
             if (feature.shape() == MapFeature.Shape.POINTS) {
                 feature.parts().forEach(part -> part.positions().forEach(position -> gpx.waypoint("wpt",
-                        new Waypoint(position, OptionalDouble.empty(), feature.name(), "", role(feature), java.util.Map.of()))));
+                        new Waypoint(position, OptionalDouble.empty(), feature.name(), "", role(feature), Map.of()))));
             }
         }
         for (MapFeature feature : features) {

@@ -1,21 +1,16 @@
 package org.straddle.exchange;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.common.command.CompoundCommand;
 import org.eclipse.emf.common.command.UnexecutableCommand;
-import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.edit.command.AddCommand;
 import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.emf.edit.domain.EditingDomain;
@@ -43,9 +38,6 @@ import org.straddle.model.StraddlePackage.Literals;
  */
 public final class SiteImport {
 
-    /** Files with seven decimals of a degree give a position to less than this. */
-    private static final double SAME_PLACE_M = 0.01;
-    private static final int LONGEST_NAME = 200;
     private static final double DEGREE_M = 110_000;
 
     private final Event event;
@@ -98,13 +90,13 @@ public final class SiteImport {
             Optional<Site> known = known(values);
             if (known.isPresent()) {
                 refuseSecond(known.get(), row.line());
-                List<SiteChange.Detail> details = details(values, known.get());
+                List<SiteChange.Detail> details = SiteDetails.of(values, known.get());
                 return details.isEmpty() ? new SiteChange.Unchanged(row.line(), known.get())
                         : new SiteChange.Changed(row.line(), values.name().orElse(Objects.toString(known.get().getName(), "")), known.get(), details);
             }
             return added(values, row.line());
         } catch (SiteValues.Refusal e) {
-            return new SiteChange.Refused(row.line(), name.length() > LONGEST_NAME ? name.substring(0, LONGEST_NAME) : name, e.getMessage(),
+            return new SiteChange.Refused(row.line(), name.length() > SiteValues.LONGEST_NAME ? name.substring(0, SiteValues.LONGEST_NAME) : name, e.getMessage(),
                     e.fitsSwapped());
         }
     }
@@ -146,11 +138,11 @@ public final class SiteImport {
         }
     }
 
-    private static boolean isPlaced(Site site) {
+    static boolean isPlaced(Site site) {
         return Math.abs(site.getLatitudeDeg()) <= 90 && Math.abs(site.getLongitudeDeg()) <= 180;
     }
 
-    private static GeoPosition position(Site site) {
+    static GeoPosition position(Site site) {
         return new GeoPosition(site.getLatitudeDeg(), site.getLongitudeDeg());
     }
 
@@ -162,9 +154,6 @@ public final class SiteImport {
         GeoPosition position = values.position().get().position();
         Site site = Fresh.site();
         site.setName(values.name().orElse(Locator.of(position, 6).text()));
-        if (site.getName().length() > LONGEST_NAME) {
-            throw SiteValues.Refusal.because("the name is longer than " + LONGEST_NAME + " characters");
-        }
         if (key.kind() == SiteKey.Kind.NAME && values.name().isPresent()) {
             refuseSecond(plain(site.getName()), line);
         }
@@ -179,7 +168,7 @@ public final class SiteImport {
         SiteValues whole = new SiteValues(values.id(), values.name(), values.position(), Optional.empty(), values.errorOfNewMarkM(),
                 values.altitudeM(), Optional.of(kind), squares);
         List<SiteChange.Detail> details = new ArrayList<>();
-        for (SiteChange.Detail detail : details(whole, null)) {
+        for (SiteChange.Detail detail : SiteDetails.of(whole, null)) {
             detail.values().forEach(site::eSet);
             details.add(detail);
         }
@@ -201,50 +190,6 @@ public final class SiteImport {
         boolean line = kind == SiteKind.LINE;
         return NearbyBoundaries.of(position, NearbyBoundaries.FARTHEST_M).stream().filter(near -> near.boundary() instanceof GridLine == line)
                 .findFirst().map(NearBoundary::squares).orElse(List.of(Square.of(position)));
-    }
-
-    /** @param site null for one that is yet to be made */
-    private static List<SiteChange.Detail> details(SiteValues values, Site site) {
-        List<SiteChange.Detail> details = new ArrayList<>();
-        String noName = "";
-        values.name().filter(name -> site != null && !name.equals(site.getName())).ifPresent(name -> details.add(new SiteChange.Detail(
-                SiteField.NAME, Objects.toString(site.getName(), noName), name, Map.of(Literals.SITE__NAME, name))));
-        values.position().ifPresent(read -> {
-            boolean placed = site != null && isPlaced(site);
-            double moved = placed ? Geodesic.distanceM(position(site), read.position()) : Double.POSITIVE_INFINITY;
-            if (moved > SAME_PLACE_M && !(placed && values.isKnownBetter(position(site)))) {
-                Map<EStructuralFeature, Object> both = new LinkedHashMap<>();
-                both.put(Literals.SITE__LATITUDE_DEG, read.position().latitudeDeg());
-                both.put(Literals.SITE__LONGITUDE_DEG, read.position().longitudeDeg());
-                details.add(new SiteChange.Detail(SiteField.POSITION, placed ? position(site).toString() : "",
-                        read.interpretation() + (placed ? ", " + far(moved) + " away" : ""), both));
-            }
-        });
-        number(details, SiteField.ALTITUDE, Literals.SITE__ALTITUDE_M, site, values.altitudeM().isPresent() ? values.altitudeM().getAsDouble() : null);
-        number(details, SiteField.ERROR, Literals.SITE__MARK_ERROR_M, site, values.errorM().isPresent() ? values.errorM().getAsDouble() : null);
-        values.kind().filter(kind -> site == null || kind != site.getKind()).ifPresent(kind -> details.add(new SiteChange.Detail(SiteField.KIND,
-                site == null || site.getKind() == null ? "" : site.getKind().getLiteral(), kind.getLiteral(), Map.of(Literals.SITE__KIND, kind))));
-        List<String> squares = values.squares().stream().map(Square::name).toList();
-        if (!squares.isEmpty() && (site == null || !Set.copyOf(squares).equals(new HashSet<>(site.getSquares())))) {
-            details.add(new SiteChange.Detail(SiteField.SQUARES, site == null ? "" : String.join(" ", site.getSquares()),
-                    String.join(" ", squares), Map.of(Literals.SITE__SQUARES, squares)));
-        }
-        return details;
-    }
-
-    private static void number(List<SiteChange.Detail> details, SiteField field, EStructuralFeature feature, Site site, Double value) {
-        if (value != null && (site == null || (double) site.eGet(feature) != value)) {
-            details.add(new SiteChange.Detail(field, site == null ? "" : plain((double) site.eGet(feature)) + " m", plain(value) + " m",
-                    Map.of(feature, value)));
-        }
-    }
-
-    private static String plain(double value) {
-        return Double.isFinite(value) ? new BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString() : String.valueOf(value);
-    }
-
-    private static String far(double metres) {
-        return metres < 1000 ? String.format(Locale.ROOT, "%.1f m", metres) : String.format(Locale.ROOT, "%.1f km", metres / 1000);
     }
 
     /** One for each line, in the order of the file. */

@@ -1,5 +1,7 @@
 package org.straddle.exchange;
 
+import java.util.Locale;
+
 /**
  * How one knows which site of the event a line of a table is about.
  *
@@ -34,7 +36,7 @@ public record SiteKey(Kind kind, double withinM) {
      * @throws IllegalArgumentException with a sentence for the user if it is none of them
      */
     public static SiteKey parse(String text) {
-        return switch (text.strip().toLowerCase(java.util.Locale.ROOT)) {
+        return switch (text.strip().toLowerCase(Locale.ROOT)) {
             case "name" -> NAME;
             case "id" -> ID;
             default -> {
@@ -43,16 +45,6 @@ public record SiteKey(Kind kind, double withinM) {
                 }
                 yield within(Double.parseDouble(text.strip()));
             }
-        };
-    }
-
-    /** In words: "by name", "by a position within 25 m". */
-    public String label() {
-        return switch (kind) {
-            case NAME -> "by name";
-            case ID -> "by id";
-            case POSITION -> "by a position within " + new java.math.BigDecimal(Double.toString(withinM)).stripTrailingZeros().toPlainString()
-                    + " m";
         };
     }
 }

@@ -1,5 +1,6 @@
 package org.straddle.exchange;
 
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,7 +24,7 @@ public record SiteMapping(Map<String, SiteField> fields) {
 
     public SiteMapping {
         // Keeps its order, which Map.copyOf does not.
-        fields = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(fields));
+        fields = Collections.unmodifiableMap(new LinkedHashMap<>(fields));
     }
 
     /** The usual meaning of the columns. */

@@ -24,6 +24,8 @@ import org.straddle.model.SiteKind;
 record SiteValues(Optional<String> id, Optional<String> name, Optional<PositionText.ReadPosition> position, Optional<Locator> locator,
         OptionalDouble errorM, OptionalDouble altitudeM, Optional<SiteKind> kind, List<Square> squares) {
 
+    static final int LONGEST_NAME = 200;
+
     private static final Pattern NUMBER = Pattern.compile("[+-]?\\d{0,9}([.,]\\d{0,20})?([eE][+-]?\\d{1,2})?");
     private static final Pattern TWO_NUMBERS =
             Pattern.compile("([+-]?\\d{1,9}(?:\\.\\d{0,20})?)\\s*(?:[,;/\\s])\\s*([+-]?\\d{1,9}(?:\\.\\d{0,20})?)");
@@ -55,6 +57,9 @@ record SiteValues(Optional<String> id, Optional<String> name, Optional<PositionT
     static SiteValues read(SourceTable table, SourceTable.Row row, SiteMapping mapping, CoordinateOrder order) throws Refusal {
         Cells cells = new Cells(table, row, mapping);
         Optional<PositionText.ReadPosition> position = position(cells, order);
+        if (cells.text(SiteField.NAME).length() > LONGEST_NAME) {
+            throw Refusal.because("the name is longer than " + LONGEST_NAME + " characters");
+        }
         String written = cells.text(SiteField.KIND);
         Optional<SiteKind> kind = kind(written);
         if (kind.isEmpty() && !written.isEmpty()) {

@@ -2,9 +2,9 @@ package org.straddle.exchange;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 
 import org.apache.commons.csv.CSVFormat;
 import org.straddle.model.Site;
@@ -21,7 +21,7 @@ public final class SiteWriter {
 
         /** Of a file's name, with its dot. */
         public String extension() {
-            return "." + name().toLowerCase(java.util.Locale.ROOT);
+            return "." + name().toLowerCase(Locale.ROOT);
         }
     }
 
@@ -56,8 +56,7 @@ public final class SiteWriter {
         return text.toString();
     }
 
-    /** Without an exponent. */
     private static String plain(double value) {
-        return Double.isFinite(value) ? new BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString() : "";
+        return Double.isFinite(value) ? GpxText.plain(value) : "";
     }
 }

@@ -1,11 +1,12 @@
 package org.straddle.exchange;
 
-import java.time.format.DateTimeFormatter;
 import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalDouble;
 
@@ -64,7 +65,7 @@ public final class TeamRoute {
             String name = Objects.toString(base.getName(), "");
             try {
                 way.add(new Waypoint(new GeoPosition(base.getLatitudeDeg(), base.getLongitudeDeg()), OptionalDouble.empty(), name, "", "base",
-                        java.util.Map.of()));
+                        Map.of()));
             } catch (IllegalArgumentException e) {
                 throw new IllegalArgumentException("Base " + name + " has no position on Earth: " + e.getMessage() + " Correct it first.", e);
             }
