@@ -28,10 +28,12 @@ final class DemandPainter {
         List<float[]> lines = new ArrayList<>();
         Envelope box = tracing.sight().box();
         // The hatch is fixed to the ground, so that it does not crawl when the map is moved.
+        // Where a square fills the window, fewer lines say the same.
+        double wider = Math.max(1, Math.min(4, 250 / tracing.sight().metresPerPx()));
         double phase = tracing.sight().pxX(0) - tracing.sight().pxY(0);
         for (DemandSpot spot : spots) {
             if (spot.outline().box().intersects(box)) {
-                lines.addAll(Hatching.falling(tracing.rings(spot.outline().parts()), pitch(spot.share()), phase));
+                lines.addAll(Hatching.falling(tracing.rings(spot.outline().parts()), wider * pitch(spot.share()), phase));
             }
         }
         Pieces.lines(lines, LINE, marks);

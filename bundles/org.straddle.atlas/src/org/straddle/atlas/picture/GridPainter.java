@@ -21,7 +21,7 @@ final class GridPainter {
 
     private static final double DEGREE_M = 111_200;
     private static final double LEAST_SQUARE_PX = 9;
-    private static final double LEAST_SUBSQUARE_PX = 11;
+    private static final double LEAST_SUBSQUARE_PX = 18;
     /** A name that has moved into sight stays this far from the edge. */
     private static final double INSET_PX = 16;
     /** The name of a cell this high is moved into sight when its place is out of it. */

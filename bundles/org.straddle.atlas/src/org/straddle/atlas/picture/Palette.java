@@ -22,7 +22,7 @@ public final class Palette {
     static final int FIELD = 0x40566B;
     static final int SQUARE = 0x7F93A6;
     static final int SUBSQUARE = 0xC0CBD4;
-    static final int DEMAND = 0x6A5A94;
+    static final int DEMAND = 0x8C7FB0;
     static final int DEMAND_WORDS = 0x4B3D74;
     static final int REACH = 0x0072B2;
     public static final int CHOSEN = 0xF0E442;

@@ -49,7 +49,12 @@ final class SitePainter {
 
     /** Takes the room of all drawings before any name does. */
     void takeRoom() {
-        seen.forEach(site -> crowd.take(box(site)));
+        seen.forEach(site -> {
+            crowd.take(box(site));
+            if (showsTeams(site)) {
+                crowd.take(teamRoom(site));
+            }
+        });
         seenBases.forEach(base -> crowd.take(new Frame(tracing.sight().pxX(base.at()) - 7,
                 tracing.sight().pxY(base.at()) - 8, tracing.sight().pxX(base.at()) + 7, tracing.sight().pxY(base.at()) + 7)));
     }
@@ -64,11 +69,11 @@ final class SitePainter {
         for (SiteSpot site : seen) {
             marks.addAll(Glyphs.site(site.kind(), x(site), y(site), size(tracing.sight())));
             Frame box = box(site);
-            boolean tiny = tracing.sight().metresPerPx() > TINY_FROM;
-            if (!tiny && shown.shows(Part.TEAMS) && !site.teams().isEmpty()) {
-                teams(site, box);
+            if (showsTeams(site)) {
+                Frame room = teamRoom(site);
+                marks.addAll(Glyphs.teams(site.teams(), room.left(), room.top()));
             }
-            if (!tiny && shown.shows(Part.FINDINGS)) {
+            if (!tiny() && shown.shows(Part.FINDINGS)) {
                 marks.addAll(Glyphs.attention(site.attention(), box.right() + 2, box.top() - 1));
             }
         }
@@ -78,12 +83,18 @@ final class SitePainter {
         return marks;
     }
 
-    private void teams(SiteSpot site, Frame box) {
+    private boolean tiny() {
+        return tracing.sight().metresPerPx() > TINY_FROM;
+    }
+
+    private boolean showsTeams(SiteSpot site) {
+        return !tiny() && shown.shows(Part.TEAMS) && !site.teams().isEmpty();
+    }
+
+    private Frame teamRoom(SiteSpot site) {
         double width = Glyphs.teamsWidth(site.teams().size());
-        Frame room = new Frame(x(site) - width / 2, box.bottom() + 3, x(site) + width / 2,
-                box.bottom() + 3 + Glyphs.teamsHeight());
-        crowd.take(room);
-        marks.addAll(Glyphs.teams(site.teams(), room.left(), room.top()));
+        double top = box(site).bottom() + 3;
+        return new Frame(x(site) - width / 2, top, x(site) + width / 2, top + Glyphs.teamsHeight());
     }
 
     /** Beside the drawing, or above or below it, where there is room; else not at all. */

@@ -328,6 +328,11 @@ final class MapCanvas {
         }, (work, failure) -> Problem.log("The map could not be drawn.", failure));
     }
 
+    /** Whether what is on the screen is what was asked for last. */
+    boolean isSharp() {
+        return !pictures.isRunning() && !backdrop.isDrawing();
+    }
+
     private void slice() {
         if (canvas.isDisposed()) {
             return;

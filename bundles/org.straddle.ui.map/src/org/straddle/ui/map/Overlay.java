@@ -55,7 +55,7 @@ final class Overlay {
         }
     }
 
-    /** Its squares in bold, and a halo around it. */
+    /** Its squares in bold, and a halo around it unless it is being moved. */
     private void selected(SiteSpot site, List<Mark> marks) {
         Sight sight = map.sight();
         for (double[] ring : rings(site)) {
@@ -67,6 +67,9 @@ final class Overlay {
                 }
                 marks.add(new Mark.Line(List.of(drawn), Stroke.solid(Palette.INK, 2.4)));
             }
+        }
+        if (map.placing().isPresent()) {
+            return;
         }
         double x = sight.pxX(site.at());
         double y = sight.pxY(site.at());
