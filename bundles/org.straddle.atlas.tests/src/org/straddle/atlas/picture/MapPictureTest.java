@@ -23,6 +23,7 @@ import org.straddle.atlas.ink.Words;
 import org.straddle.atlas.layer.UserLayer;
 import org.straddle.atlas.plane.PlanePoint;
 import org.straddle.atlas.scene.DemoScene;
+import org.straddle.exchange.LayerRole;
 import org.straddle.exchange.MapFile;
 import org.straddle.exchange.MapFormat;
 import org.straddle.grid.GeoPosition;
@@ -146,13 +147,16 @@ class MapPictureTest {
         MapFeature road = MapFeature.line("Kelda track", new GeoPosition(64, -21), new GeoPosition(64.5, -19),
                 new GeoPosition(65, -17));
         UserLayer layer = UserLayer.of(new MapFile("roads.geojson", MapFormat.GEOJSON, List.of(road), List.of()),
-                UserLayer.roleOf("roads.geojson"));
+                "roads.geojson", LayerRole.BY_THEMSELVES);
         MapContents with = demo.with(List.of(layer.lay(demo.projector(), null)));
         int bare = MapPicture.of(demo, whole, Shown.EVERYTHING, LETTERS, null).marks().size();
         assertEquals(bare + 1, MapPicture.of(with, whole, Shown.EVERYTHING, LETTERS, null).marks().size());
         assertEquals(bare, MapPicture.of(with, whole, Shown.EVERYTHING.withLayer("roads.geojson", false), LETTERS, null)
                 .marks().size());
         assertEquals(Set.of("road"), layer.lay(demo.projector(), null).byRole().keySet());
+        UserLayer rails = UserLayer.of(new MapFile("roads.geojson", MapFormat.GEOJSON, List.of(road), List.of()), "Rails",
+                new LayerRole("railway"));
+        assertEquals(Set.of("railway"), rails.lay(demo.projector(), null).byRole().keySet());
     }
 
     @Test

@@ -3,6 +3,7 @@ package org.straddle.atlas.layer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 import org.geotools.api.feature.simple.SimpleFeature;
 import org.geotools.api.feature.simple.SimpleFeatureType;
@@ -50,13 +51,18 @@ public final class MapFeatures {
         return type.buildFeatureType();
     }
 
-    public static SimpleFeatureCollection of(List<MapFeature> features) {
-        List<SimpleFeature> all = new ArrayList<>(features.size());
+    /**
+     * @param all what everything is, whatever it says of itself; empty leaves it to each thing
+     * @param otherwise what a thing is that does not say it
+     */
+    static SimpleFeatureCollection of(List<MapFeature> features, Optional<MapRole> all, Optional<MapRole> otherwise) {
+        List<SimpleFeature> made = new ArrayList<>(features.size());
         for (MapFeature feature : features) {
-            all.add(feature(geometry(feature), feature.name(), feature.role().map(MapRole::name).orElse(""),
-                    feature.shape().name().toLowerCase(Locale.ROOT), all.size()));
+            made.add(feature(geometry(feature), feature.name(),
+                    all.or(feature::role).or(() -> otherwise).map(MapRole::name).orElse(""),
+                    feature.shape().name().toLowerCase(Locale.ROOT), made.size()));
         }
-        return new ListFeatureCollection(TYPE, all);
+        return new ListFeatureCollection(TYPE, made);
     }
 
     static SimpleFeature feature(Geometry geometry, String name, String role, String shape, int number) {

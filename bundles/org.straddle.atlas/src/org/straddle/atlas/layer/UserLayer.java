@@ -14,24 +14,28 @@ import org.geotools.data.simple.SimpleFeatureIterator;
 import org.straddle.atlas.plane.Generalised;
 import org.straddle.atlas.plane.Outline;
 import org.straddle.atlas.plane.Projector;
+import org.straddle.exchange.LayerRole;
 import org.straddle.exchange.MapFile;
 import org.straddle.grid.MapRole;
 
 /**
- * A map file of the event, such as roads or power lines.
+ * A map of the event's user, such as roads or power lines.
  *
- * @param name of the file
- * @param role what the file's name says it is, for features that do not say it themselves
+ * @param name what to call it
  */
-public record UserLayer(String name, Optional<MapRole> role, SimpleFeatureCollection features) {
+public record UserLayer(String name, SimpleFeatureCollection features) {
 
     /** A layer on the plane of an event: its things by their role, {@code ""} for none. */
     public record Laid(UserLayer layer, Map<String, Generalised> byRole) {
     }
 
-    /** @param role what the whole file is; empty leaves it to its features */
-    public static UserLayer of(MapFile file, Optional<MapRole> role) {
-        return new UserLayer(file.name(), role, MapFeatures.of(file.features()));
+    /**
+     * @param name what to call it
+     * @param role what the user says the whole layer is; when that is left to each thing, the name of the file tells
+     *     what those are that do not say it themselves
+     */
+    public static UserLayer of(MapFile file, String name, LayerRole role) {
+        return new UserLayer(name, MapFeatures.of(file.features(), role.role(), roleOf(file.name())));
     }
 
     /**
@@ -39,7 +43,7 @@ public record UserLayer(String name, Optional<MapRole> role, SimpleFeatureCollec
      *
      * @return empty when the name is none of the known roles
      */
-    public static Optional<MapRole> roleOf(String fileName) {
+    static Optional<MapRole> roleOf(String fileName) {
         String stem = fileName.replaceFirst("\\.[^.]*$", "");
         return stem.matches("[\\p{L}\\p{N} _-]{1,40}") && !stem.isBlank()
                 ? Optional.of(new MapRole(stem)).filter(MapRole::isKnown) : Optional.empty();
@@ -58,9 +62,8 @@ public record UserLayer(String name, Optional<MapRole> role, SimpleFeatureCollec
             while (each.hasNext()) {
                 progress.split(1);
                 SimpleFeature feature = each.next();
-                String own = (String) feature.getAttribute(MapFeatures.ROLE);
-                byRole.computeIfAbsent(own.isEmpty() ? role.map(MapRole::name).orElse("") : own,
-                        unused -> new ArrayList<>()).add(MapFeatures.outline(feature, projector));
+                byRole.computeIfAbsent((String) feature.getAttribute(MapFeatures.ROLE), unused -> new ArrayList<>())
+                        .add(MapFeatures.outline(feature, projector));
             }
         }
         Map<String, Generalised> laid = new LinkedHashMap<>();

@@ -1,72 +1,78 @@
 package org.straddle.ui.map;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.SubMonitor;
 import org.straddle.atlas.layer.UserLayer;
 import org.straddle.atlas.plane.Projector;
-import org.straddle.exchange.CoordinateOrder;
-import org.straddle.exchange.MapLayers;
-import org.straddle.exchange.MapReader;
+import org.straddle.exchange.LayerSource;
+import org.straddle.exchange.ReadException;
 
-/**
- * The map files in an event's folder of layers. What was read once is kept until the file changes. One thread at a
- * time.
- */
+/** Reads the maps of an event for its map. What was read once is kept while its source is the same. */
 final class LayerFiles {
 
-    /** What came of a folder: layers that could be read, and what there is to say about those that could not. */
+    /** What came of the maps: layers that could be read, and what there is to say about those that could not. */
     record Answer(List<UserLayer.Laid> layers, Map<String, String> refused) {
     }
 
-    private record Known(FileTime modified, long size, UserLayer layer) {
+    private final Map<LayerSource, UserLayer> known = new HashMap<>();
+
+    /** The maps by the names they bear on the map; a second one of the same title gets a number. */
+    static Map<String, LayerSource> named(List<LayerSource> sources) {
+        Map<String, LayerSource> named = new LinkedHashMap<>();
+        Set<String> titles = new HashSet<>();
+        for (LayerSource source : sources) {
+            String name = source.title();
+            for (int number = 2; !titles.add(name); number++) {
+                name = source.title() + " (" + number + ")";
+            }
+            named.put(name, source);
+        }
+        return named;
     }
 
-    private final Map<Path, Known> known = new HashMap<>();
+    /** What is to be read, whether it is wanted on the map or not. */
+    static Map<String, LayerSource> contents(Map<String, LayerSource> sources) {
+        Map<String, LayerSource> contents = new LinkedHashMap<>();
+        sources.forEach((name, source) -> contents.put(name, content(source)));
+        return contents;
+    }
+
+    private static LayerSource content(LayerSource source) {
+        return new LayerSource(source.id(), source.title(), source.role(), true, source.order(), source.file());
+    }
 
     /** @throws org.eclipse.core.runtime.OperationCanceledException soon after the monitor was cancelled */
-    synchronized Answer read(Path folder, Projector projector, IProgressMonitor monitor) {
+    synchronized Answer read(Map<String, LayerSource> sources, Projector projector, IProgressMonitor monitor) {
         List<UserLayer.Laid> layers = new ArrayList<>();
         Map<String, String> refused = new HashMap<>();
-        List<Path> files;
-        try {
-            files = MapLayers.in(folder);
-        } catch (IOException e) {
-            refused.put(folder.getFileName().toString(), "The folder of layers cannot be read (" + e.getMessage() + ").");
-            return new Answer(layers, refused);
-        }
-        known.keySet().retainAll(files);
-        SubMonitor progress = SubMonitor.convert(monitor, "Map layers", 2 * files.size());
-        for (Path file : files) {
-            progress.subTask(file.getFileName().toString());
+        known.keySet().retainAll(contents(sources).values());
+        SubMonitor progress = SubMonitor.convert(monitor, "Map layers", 2 * sources.size());
+        sources.forEach((name, source) -> {
+            progress.subTask(name);
             try {
-                UserLayer layer = layer(file, progress.split(1));
-                layers.add(layer.lay(projector, progress.split(1)));
-            } catch (IOException e) {
-                refused.put(file.getFileName().toString(), e.getMessage());
+                layers.add(layer(name, source, progress.split(1)).lay(projector, progress.split(1)));
+            } catch (ReadException e) {
+                refused.put(name, e.getMessage());
             }
-        }
+        });
         return new Answer(layers, refused);
     }
 
-    private UserLayer layer(Path file, IProgressMonitor monitor) throws IOException {
-        FileTime modified = Files.getLastModifiedTime(file);
-        long size = Files.size(file);
-        Known before = known.get(file);
-        if (before != null && before.modified.equals(modified) && before.size == size) {
-            return before.layer;
+    private UserLayer layer(String name, LayerSource source, IProgressMonitor monitor) throws ReadException {
+        UserLayer before = known.get(content(source));
+        if (before != null && before.name().equals(name)) {
+            return before;
         }
-        UserLayer layer = UserLayer.of(MapReader.read(file, CoordinateOrder.OF_THE_FORMAT, monitor),
-                UserLayer.roleOf(file.getFileName().toString()));
-        known.put(file, new Known(modified, size, layer));
+        UserLayer layer = UserLayer.of(source.read(monitor), name, source.role());
+        known.put(content(source), layer);
         return layer;
     }
 }

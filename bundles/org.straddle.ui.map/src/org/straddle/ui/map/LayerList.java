@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 
 import org.eclipse.jface.layout.GridDataFactory;
@@ -68,6 +70,7 @@ final class LayerList {
     private final CheckboxTableViewer table;
     private final Chooser<Optional<LocalDate>> day;
     private final Consumer<Shown> changed;
+    private BiConsumer<String, Boolean> ticked = (layer, shown) -> { };
     private final List<Row> parts = new ArrayList<>();
     private final Map<String, Image> samples = new HashMap<>();
     private List<LocalDate> days = List.of();
@@ -106,8 +109,20 @@ final class LayerList {
         table.getTable().setFocus();
     }
 
-    /** @param refused files that cannot be shown, with reasons */
-    void show(MapContents contents, Map<String, String> refused) {
+    /** Tells of a layer that the user ticked, before the map hears of it. */
+    void onTick(BiConsumer<String, Boolean> listener) {
+        ticked = listener;
+    }
+
+    /**
+     * @param refused files that cannot be shown, with reasons
+     * @param hidden names of layers that the event does not want on the map
+     */
+    void show(MapContents contents, Map<String, String> refused, Set<String> hidden) {
+        if (!hidden.equals(shown.hiddenLayers())) {
+            known = null;
+            tell(new Shown(shown.hidden(), hidden, shown.day()));
+        }
         List<Row> more = new ArrayList<>();
         for (UserLayer.Laid layer : contents.layers()) {
             String role = layer.byRole().keySet().stream().findFirst().orElse("");
@@ -158,6 +173,7 @@ final class LayerList {
         if (row instanceof PartRow part) {
             tell(shown.with(part.part(), ticked));
         } else if (row instanceof LayerRow layer) {
+            this.ticked.accept(layer.name(), ticked);
             tell(shown.withLayer(layer.name(), ticked));
         } else {
             table.setChecked(row, false);

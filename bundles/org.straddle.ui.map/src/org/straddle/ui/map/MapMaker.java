@@ -1,7 +1,7 @@
 package org.straddle.ui.map;
 
 import java.io.IOException;
-import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -16,6 +16,7 @@ import org.straddle.atlas.plane.Projector;
 import org.straddle.atlas.scene.EventCentre;
 import org.straddle.atlas.scene.EventScene;
 import org.straddle.atlas.scene.ReachShape;
+import org.straddle.exchange.LayerSource;
 import org.straddle.grid.GeoPosition;
 import org.straddle.outlook.SitePass;
 import org.straddle.ui.session.Computed;
@@ -37,7 +38,7 @@ final class MapMaker {
     private final Newest<ReachShape> reachWork;
     private MapContents contents;
     private Computed computed;
-    private Path layersFolder;
+    private Map<String, LayerSource> sources = Map.of();
     private GeoPosition wishedCentre;
     private SitePass pass;
     private Map<String, String> refused = new TreeMap<>();
@@ -75,15 +76,11 @@ final class MapMaker {
                 : sceneWork.isRunning() ? "Drawing…" : "";
     }
 
-    void show(Computed newest, Path folder) {
+    void show(Computed newest) {
         computed = newest;
-        boolean otherFolder = !folder.equals(layersFolder);
-        layersFolder = folder;
         Plane plane = plane(newest);
         if (contents == null || !contents.projector().plane().equals(plane)) {
             lay(plane);
-        } else if (otherFolder) {
-            readLayers();
         }
         readScene();
         if (pass != null) {
@@ -91,14 +88,28 @@ final class MapMaker {
         }
     }
 
-    /** Reads layers again whose files have changed. */
-    void readLayers() {
-        if (contents == null || layersFolder == null) {
-            return;
+    /** Shows these layers; those that are known already are not read again. */
+    void layers(List<LayerSource> newest) {
+        Map<String, LayerSource> named = LayerFiles.named(newest);
+        boolean same = named.equals(sources);
+        boolean read = !LayerFiles.contents(named).equals(LayerFiles.contents(sources));
+        sources = named;
+        if (contents != null && read) {
+            readLayers();
+        } else if (contents != null && !same) {
+            changed.run();
         }
+    }
+
+    /** The layers by the names they bear on the map. */
+    Map<String, LayerSource> sources() {
+        return sources;
+    }
+
+    private void readLayers() {
         Projector projector = contents.projector();
-        Path folder = layersFolder;
-        layerWork.run(monitor -> files.read(folder, projector, monitor), answer -> {
+        Map<String, LayerSource> wanted = sources;
+        layerWork.run(monitor -> files.read(wanted, projector, monitor), answer -> {
             refused = new TreeMap<>(answer.refused());
             contents = contents.with(answer.layers());
             changed.run();
@@ -138,7 +149,7 @@ final class MapMaker {
     void centre(Optional<GeoPosition> wished) {
         wishedCentre = wished.orElse(null);
         if (computed != null) {
-            show(computed, layersFolder);
+            show(computed);
         }
     }
 
@@ -149,7 +160,7 @@ final class MapMaker {
         reachWork.stop();
         contents = null;
         computed = null;
-        layersFolder = null;
+        sources = Map.of();
         wishedCentre = null;
         pass = null;
         refused = new TreeMap<>();

@@ -1,6 +1,9 @@
 package org.straddle.ui.map;
 
+import java.io.IOException;
+import java.util.HashSet;
 import java.util.Optional;
+import java.util.Set;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.viewers.ISelection;
@@ -11,16 +14,20 @@ import org.eclipse.ui.IWorkbenchPart;
 import org.eclipse.ui.contexts.IContextService;
 import org.straddle.atlas.scene.SiteSpot;
 import org.straddle.check.Finding;
+import org.straddle.exchange.LayerSource;
 import org.straddle.grid.GeoPosition;
 import org.straddle.grid.PositionText;
 import org.straddle.model.Review;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
+import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.Survey;
 import org.straddle.model.Turn;
 import org.straddle.ui.parts.SessionView;
 import org.straddle.ui.session.Computed;
+import org.straddle.ui.session.Edit;
 import org.straddle.ui.session.EventSession;
+import org.straddle.ui.workbench.Problem;
 
 /** Where everything is: squares and their demand, sites, drives, the user's layers, and the reach of a pass. */
 public final class MapView extends SessionView<MapBoard> implements MapActions.Deeds {
@@ -29,6 +36,7 @@ public final class MapView extends SessionView<MapBoard> implements MapActions.D
 
     private final MapSelection selection = new MapSelection();
     private final ISelectionListener follow = this::follow;
+    private final Set<String> hiddenByHand = new HashSet<>();
     private MapBoard board;
     private MapCanvas map;
     private MapMaker maker;
@@ -51,6 +59,7 @@ public final class MapView extends SessionView<MapBoard> implements MapActions.D
         maker = new MapMaker(board.control().getDisplay(), this::made);
         hands = new MapHands(map, this::chosen, site -> session().live(site.id()).ifPresent(session()::reveal), this::putDown);
         access = new MapAccess(map);
+        board.layers().onTick(this::ticked);
         new MapMouse(hands, board::pointed);
         new MapKeys(hands, this::goTo);
         new MapActions(getViewSite(), hands, board, this);
@@ -78,6 +87,7 @@ public final class MapView extends SessionView<MapBoard> implements MapActions.D
     @Override
     public void opened(EventSession opened) {
         maker.forget();
+        hiddenByHand.clear();
         map.clear();
         pages().say("Computing…", "The map comes with the first results of the event.");
     }
@@ -95,15 +105,45 @@ public final class MapView extends SessionView<MapBoard> implements MapActions.D
         if (!edited.computing() && edited.computed().isEmpty()) {
             pages().say("Nothing has been computed.", "The computation was stopped or failed. Check now starts it anew.");
         }
-        // A save writes layers that were brought in.
-        if (!edited.dirty()) {
-            maker.readLayers();
-        }
+        readLayers();
     }
 
     @Override
     public void computed(EventSession from, Computed computed) {
-        maker.show(computed, from.folder().layersFolder());
+        maker.show(computed);
+        readLayers();
+    }
+
+    /** Sees which layers the event has now, and lets those be read that are new. */
+    private void readLayers() {
+        try {
+            maker.layers(LayerSource.of(session().folder()));
+        } catch (IOException failure) {
+            Problem.log("The folder of layers cannot be read.", failure);
+        }
+    }
+
+    /** The event knows which of its layers are wanted; files that lie in the folder by hand are hidden until closing. */
+    private void ticked(String name, boolean wanted) {
+        Optional.ofNullable(maker.sources().get(name)).flatMap(LayerSource::id).flatMap(session()::live)
+                .ifPresentOrElse(layer -> session().execute(Edit.set(session().editingDomain(), layer,
+                        Literals.LAYER__VISIBLE, wanted)), () -> {
+                            if (wanted) {
+                                hiddenByHand.remove(name);
+                            } else {
+                                hiddenByHand.add(name);
+                            }
+                        });
+    }
+
+    private Set<String> hidden() {
+        Set<String> hidden = new HashSet<>(hiddenByHand);
+        maker.sources().forEach((name, source) -> {
+            if (!source.visible()) {
+                hidden.add(name);
+            }
+        });
+        return hidden;
     }
 
     private void made() {
@@ -113,7 +153,7 @@ public final class MapView extends SessionView<MapBoard> implements MapActions.D
         maker.contents().ifPresent(contents -> {
             pages().showContent(true);
             map.show(contents);
-            board.layers().show(contents, maker.refused());
+            board.layers().show(contents, maker.refused(), hidden());
             boolean empty = contents.scene().sites().isEmpty() && !maker.isLoading();
             map.note(!maker.loading().isEmpty() ? maker.loading()
                     : empty ? "No site has a position yet. Move the map to the place, then press N to put a new site there."

@@ -27,6 +27,7 @@ import org.straddle.atlas.plane.Plane;
 import org.straddle.atlas.plane.Projector;
 import org.straddle.atlas.scene.EventScene;
 import org.straddle.atlas.scene.Look;
+import org.straddle.exchange.LayerRole;
 import org.straddle.exchange.MapReader;
 import org.straddle.grid.GeoPosition;
 import org.straddle.grid.Square;
@@ -197,7 +198,7 @@ public final class MapBench {
         Path file = Files.createTempFile("roads", ".geojson");
         try {
             roads(file, random);
-            UserLayer layer = UserLayer.of(MapReader.read(file), UserLayer.roleOf("roads.geojson"));
+            UserLayer layer = UserLayer.of(MapReader.read(file), "roads", LayerRole.ROADS);
             System.out.printf(Locale.ROOT, "layer of %.1f MB%n", Files.size(file) / 1e6);
             return new MapContents(projector, grid, Optional.of(LaidBaseMap.of(BaseMap.load(null), projector)),
                     List.of(layer.lay(projector, null)), EventScene.of(outlook, projector, grid, Look.PLAIN, null),
