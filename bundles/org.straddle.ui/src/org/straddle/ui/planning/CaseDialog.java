@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
@@ -63,7 +64,7 @@ final class CaseDialog extends QuestionDialog {
         offerThings();
     }
 
-    private static void wide(org.eclipse.swt.widgets.Control control) {
+    private static void wide(Control control) {
         GridDataFactory.fillDefaults().grab(true, false).hint(340, SWT.DEFAULT).applyTo(control);
     }
 

@@ -3,6 +3,7 @@ package org.straddle.ui.planning;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
@@ -45,9 +46,9 @@ final class ProposalTabs {
                 .column("What", 78, 300, PlanChange::sentence);
         uncovered = new Rows<UncoveredSquare>(tabs, SWT.NONE)
                 .column("Square", 8, 60, square -> square.square().name())
-                .column("Wanted by", 8, 70, square -> Math.round(100 * square.demand()) + " %")
+                .column("Wanted by", 8, 85, square -> Math.round(100 * square.demand()) + " %")
                 .column("Reason", 10, 90, square -> square.reason().word())
-                .column("Would cost", 8, 70, square -> square.cost().isPresent() ? worth(square.cost().getAsDouble()) : "")
+                .column("Would cost", 8, 90, square -> square.cost().isPresent() ? worth(square.cost().getAsDouble()) : "")
                 .column("Why", 66, 300, UncoveredSquare::why);
         stopsTab = tab("Stops", stops.frame());
         changesTab = tab("Changes", changes.frame());
@@ -69,7 +70,7 @@ final class ProposalTabs {
     }
 
     /** Adds a tab that is about the event rather than a proposal. */
-    void addTab(String text, java.util.function.Function<Composite, Composite> content) {
+    void addTab(String text, Function<Composite, Composite> content) {
         tab(text, content.apply(tabs));
     }
 

@@ -11,6 +11,7 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
@@ -132,7 +133,7 @@ final class SearchPane {
         } catch (IllegalArgumentException unreadable) {
             words = unreadable.getMessage();
         }
-        ((org.eclipse.swt.layout.GridData) wrong.getLayoutData()).exclude = words.isEmpty();
+        ((GridData) wrong.getLayoutData()).exclude = words.isEmpty();
         wrong.setVisible(!words.isEmpty());
         wrong.setText(words);
         wrong.requestLayout();
