@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Instant;
 import java.util.List;
 
 import org.eclipse.emf.common.command.BasicCommandStack;
@@ -12,6 +13,7 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.emf.edit.domain.AdapterFactoryEditingDomain;
 import org.eclipse.emf.edit.domain.EditingDomain;
 import org.junit.jupiter.api.Test;
+import org.straddle.model.Ban;
 import org.straddle.model.Bird;
 import org.straddle.model.Event;
 import org.straddle.model.Fresh;
@@ -53,6 +55,21 @@ class EditTest {
         stop.getTurns().add(turn(other));
         run(Edit.delete(domain, event, List.of(tern), "bird"));
         assertEquals(List.of(other), stop.getTurns().stream().map(Turn::getBird).toList());
+    }
+
+    /** Without its site it would ban everything in its period. */
+    @Test
+    void deletingASiteTakesTheBansOnIt() {
+        Ban ban = Fresh.ban();
+        ban.setSite(quay);
+        ban.setFrom(Instant.parse("2031-06-21T10:00:00Z"));
+        Ban other = Fresh.ban();
+        other.setTeam(north);
+        event.getPlan().getBans().addAll(List.of(ban, other));
+        run(Edit.delete(domain, event, List.of(quay), "site"));
+        assertEquals(List.of(other), event.getPlan().getBans());
+        domain.getCommandStack().undo();
+        assertSame(quay, event.getPlan().getBans().get(0).getSite());
     }
 
     @Test

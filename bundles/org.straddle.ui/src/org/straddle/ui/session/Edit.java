@@ -21,8 +21,10 @@ import org.eclipse.emf.edit.command.RemoveCommand;
 import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.emf.edit.domain.EditingDomain;
 import org.straddle.model.Event;
+import org.straddle.model.Identified;
 import org.straddle.model.Stop;
 import org.straddle.model.Turn;
+import org.straddle.plan.Banning;
 
 /** Commands with the words that the Undo menu shows. */
 public final class Edit {
@@ -55,7 +57,7 @@ public final class Edit {
 
     /**
      * Deletes things with everything that means nothing without them (the stops of a team or site, the turns of a
-     * bird), and clears what else points at them.
+     * bird, the bans on them), and clears what else points at them.
      */
     public static Command delete(EditingDomain domain, Event event, Collection<? extends EObject> things,
             String what) {
@@ -88,6 +90,9 @@ public final class Edit {
                 }
             }
         }
+        // A ban that loses what it names would forbid more than before.
+        things.stream().filter(Identified.class::isInstance)
+                .forEach(thing -> all.addAll(Banning.naming(event, (Identified) thing)));
         return all;
     }
 

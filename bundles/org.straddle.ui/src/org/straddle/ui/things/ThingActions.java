@@ -16,6 +16,7 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Shell;
+import org.straddle.model.Ban;
 import org.straddle.model.Event;
 import org.straddle.model.Fresh;
 import org.straddle.model.Identified;
@@ -75,14 +76,15 @@ public final class ThingActions {
         session.execute(Edit.delete(session.editingDomain(), session.event(), things, words(things)));
     }
 
-    /** The stops and turns that go along: "2 planned stops and 5 turns". */
+    /** The stops, turns and bans that go along: "2 planned stops and 5 turns". */
     private static String planned(Set<EObject> all, Collection<? extends Identified> things) {
         List<Stop> stops = all.stream().filter(thing -> thing instanceof Stop && !things.contains(thing))
                 .map(Stop.class::cast).toList();
         long turns = all.stream().filter(thing -> thing instanceof Turn && !things.contains(thing)
                 && !all.contains(thing.eContainer())).count()
                 + stops.stream().mapToInt(stop -> stop.getTurns().size()).sum();
-        return Stream.of(count(stops.size(), "planned stop"), count(turns, "turn")).filter(part -> !part.isEmpty())
+        long bans = all.stream().filter(thing -> thing instanceof Ban && !things.contains(thing)).count();
+        return Stream.of(count(stops.size(), "planned stop"), count(turns, "turn"), count(bans, "ban")).filter(part -> !part.isEmpty())
                 .collect(Collectors.joining(" and "));
     }
 
