@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -96,10 +97,10 @@ final class StopTrial {
         return points;
     }
 
-    /** Where everything else begins and ends. */
+    /** Where all begins and ends that a place could be at odds with. */
     private Set<Instant> edges(Team team) {
         Set<Instant> points = new HashSet<>();
-        others.forEach(stay -> {
+        others.stream().filter(stay -> stay.team() == team || competes(stay)).forEach(stay -> {
             points.add(stay.window().start());
             points.add(stay.window().end());
         });
@@ -114,6 +115,10 @@ final class StopTrial {
         bans.all().forEach(ban -> Stream.of(Optional.ofNullable(ban.getFrom()), Optional.ofNullable(ban.getUntil()))
                 .flatMap(Optional::stream).forEach(points::add));
         return points;
+    }
+
+    private boolean competes(Stay stay) {
+        return stay.site() == site || !Collections.disjoint(outlook.squares(stay.site()), outlook.squares(site));
     }
 
     private Stream<Stay> others(Team team) {
