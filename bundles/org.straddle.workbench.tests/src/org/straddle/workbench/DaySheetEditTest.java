@@ -151,7 +151,7 @@ class DaySheetEditTest {
         assertEquals(0, WINDOW.ask(() -> session().event().getPlan().getBans().size()));
     }
 
-    /** The stop that is selected is brought into sight: the mouse finds it by trying the row of its lane. */
+    /** The mouse finds the stop by its tooltip. */
     @Test
     void theMouseDragsAndEscapePutsBack() {
         int[] place = WINDOW.ask(this::place);
@@ -188,7 +188,7 @@ class DaySheetEditTest {
             for (int x = 0; x < width; x += 4) {
                 mouse(SWT.MouseMove, x, y);
                 String words = canvas.getToolTipText();
-                if (words != null && words.startsWith("Team 2 ") && words.contains(stop.getSite().getName())
+                if (words != null && words.lines().findFirst().orElse("").contains(" at " + stop.getSite().getName() + ",")
                         && canvas.getCursor() == null) {
                     return new int[] {x + 4, y};
                 }
