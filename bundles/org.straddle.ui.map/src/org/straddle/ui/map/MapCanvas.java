@@ -50,6 +50,7 @@ final class MapCanvas {
     private Shown shown = Shown.EVERYTHING;
     private Sight sight = new Sight(0, 0, 1000, 1, 1);
     private Sight asked;
+    private Sight fitted;
     private boolean userMoved;
     private String selected;
     private Placing placing;
@@ -117,6 +118,7 @@ final class MapCanvas {
             sight = hasPlaces ? sight.fitting(newest.scene().box(), LEAST_FIT_M_PER_PX).within(plane.rimM())
                     : new Sight(0, 0, 2.1 * plane.rimM() / Math.max(1, Math.min(sight.width(), sight.height())), sight.width(),
                             sight.height()).within(plane.rimM());
+            fitted = sight;
             userMoved = hasPlaces;
         }
         if (selected != null && newest.scene().site(selected).isEmpty() && !newest.scene().sites().isEmpty()) {
@@ -297,6 +299,8 @@ final class MapCanvas {
 
     private void resized() {
         Point size = canvas.getSize();
+        // What was fitted to the window goes on fitting it until the user moves the map.
+        userMoved &= !sight.equals(fitted);
         sight = sight.sized(size.x, size.y);
         if (contents != null && !userMoved) {
             show(contents);
