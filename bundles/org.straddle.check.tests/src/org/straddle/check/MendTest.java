@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.straddle.model.Event;
+import org.straddle.model.Site;
 import org.straddle.model.Snapshot;
 import org.straddle.model.Stop;
 import org.straddle.model.provider.StraddleItemProviderAdapterFactory;
@@ -43,6 +44,14 @@ class MendTest {
             same-site            | A: S1 10:00-11:00 / B: S1 10:30-12:00 | S1 10:00-11:00 ; S1 11:00-12:00
             one-channel          | A: S1 10:00-11:00 [Tern 10:20-10:30] / B: S2 10:00-11:00 [Tern 10:25-10:30] | S1 10:00-11:00 [Tern 10:20-10:30] ; S2 10:00-11:00
             bird-not-working     | Tern state=not_working / A: S1 10:00-11:00 [Tern 10:20-10:30] [Skua 10:40-10:50] | S1 10:00-11:00 [Skua 10:40-10:50]
+            same-square          | A: S1 10:00-11:00 / B: S1b 10:30-12:00 | S1 10:00-11:00 ; S1b 11:00-12:00
+            stop-outside-day     | A: S1 05:00-07:00 | S1 06:00-07:00
+            stop-outside-day     | A: S1 21:00-23:00 | S1 21:00-22:00
+            turn-short           | A: S1 10:00-11:00 [Tern 10:20-10:22] | S1 10:00-11:00
+            peak-low             | policies minimumPeakElevationDeg=20 / A: S1 10:00-11:00 [Tern 10:20-10:30] | S1 10:00-11:00
+            ban-broken           | plan +bans site=S1 / A: S1 10:00-11:00 [Tern 10:20-10:30]; S2 13:00-14:00 | S2 13:00-14:00
+            ban-broken           | plan +bans bird=Tern / A: S1 10:00-11:00 [Tern 10:20-10:30] | S1 10:00-11:00
+            square-too-often     | policies repeatWorths=0.5 / A: S1 10:00-12:00 [Tern 10:20-10:30] [Skua 10:40-10:50] [Gull 11:00-11:10] | S1 10:00-12:00 [Tern 10:20-10:30]
             bird-off             | Tern +calendar from=10:25 until=10:35 / A: S1 10:00-11:00 [Tern 10:20-10:30] | S1 10:00-11:00 [Tern 10:25-10:30]
             """)
     void settlesItsFinding(String rule, String before, String after) {
@@ -69,6 +78,41 @@ class MendTest {
         domain.getCommandStack().execute(of("turn-below-mask", live).get(0).mend().orElseThrow().command(domain, live));
         assertEquals(List.of(), of("turn-below-mask", live));
         assertEquals(1, live.getPlan().getStops().get(0).getTurns().size());
+    }
+
+    /** A third team on 145.956 MHz is kept clear of too. */
+    @Test
+    void agreesOnTheNearestFrequencyThatIsFree() {
+        Event live = Sketch.of("""
+                A: S1 10:00-11:00 [Gull 10:20-10:30 @145.950]
+                B: S2 10:00-11:00 [Gull 10:20-10:30 @145.952]
+                +teams C number=3 operators=Ann
+                C: Far 10:00-11:00 [Gull 10:20-10:30 @145.946]
+                """);
+        EditingDomain domain = domain();
+        domain.getCommandStack().execute(of("same-frequency", live).get(0).mend().orElseThrow().command(domain, live));
+        assertEquals(List.of(), of("same-frequency", live));
+        assertEquals(145.956, live.getPlan().getStops().get(1).getTurns().get(0).getDownlinkMhz(), 1e-9);
+    }
+
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource(delimiter = '|', textBlock = """
+            kind-mismatch        | L kind=inside           | HP94 IP04, line
+            square-named-wrong   | S1 squares=HP9,hp94     | hp94, inside
+            squares-not-occupied | S1 squares=HP95         | HP94, inside
+            squares-not-occupied | L longitudeDeg=-20.0002 | HP94, line
+            squares-not-occupied | L squares=HP94,IP05     | HP94 IP04, line
+            """)
+    void correctsWhatIsWrittenDownOfASite(String rule, String before, String after) {
+        Event live = Sketch.of(before);
+        String name = before.substring(0, before.indexOf(' '));
+        Site site = live.getSites().stream().filter(s -> s.getName().equals(name)).findFirst().orElseThrow();
+        EditingDomain domain = domain();
+        domain.getCommandStack().execute(of(rule, live).stream().filter(f -> f.objects().get(0).getId()
+                .equals(site.getId())).findFirst().orElseThrow().mend().orElseThrow().command(domain, live));
+        assertEquals(after, String.join(" ", site.getSquares()) + ", " + site.getKind().getLiteral());
+        domain.getCommandStack().undo();
+        assertFalse(domain.getCommandStack().canUndo());
     }
 
     @Test

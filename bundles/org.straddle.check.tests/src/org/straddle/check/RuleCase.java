@@ -31,6 +31,7 @@ record RuleCase(String rule, LocalDate day, String wrong, String right) {
                 of("region-wrong", "event +regions sharePercent=50 squares=ZZ99",
                         "event +regions sharePercent=50 squares=hp94"),
                 of("region-wrong", "event +regions sharePercent=50", "event +regions squares=HP94,HP95"),
+                of("jurisdiction-wrong", "+jurisdictions X squares=ZZ99", "+jurisdictions X squares=hp94"),
                 // sites
                 of("position-wrong", "S1 latitudeDeg=91", "S1 latitudeDeg=89"),
                 of("position-wrong", "Home longitudeDeg=-181", "Home longitudeDeg=-179"),
@@ -54,6 +55,10 @@ record RuleCase(String rule, LocalDate day, String wrong, String right) {
                         "S1 -surveys +surveys date=2031-06-21 / A: S1 10:00-11:00"),
                 of("survey-old", "S1 -surveys +surveys date=2030-06-20 / A: S1 10:00-11:00",
                         "S1 -surveys +surveys date=2030-06-21 / A: S1 10:00-11:00"),
+                of("survey-old", "S1 -surveys +surveys date=2030-06-20 / A: S1 10:00-11:00",
+                        "S1 -surveys +surveys date=2030-06-20 expires=2031-06-21 / A: S1 10:00-11:00"),
+                of("survey-expired", "S1 -surveys +surveys date=2031-05-01 expires=2031-06-20 / A: S1 10:00-11:00",
+                        "S1 -surveys +surveys date=2031-05-01 expires=2031-06-21 / A: S1 10:00-11:00"),
                 of("permission-lapsed", "S1 -surveys +surveys date=2031-05-01 accessUntil=2031-06-20"
                                 + " / A: S1 10:00-11:00",
                         "S1 -surveys +surveys date=2031-05-01 accessUntil=2031-06-21 / A: S1 10:00-11:00"),
@@ -114,6 +119,15 @@ record RuleCase(String rule, LocalDate day, String wrong, String right) {
                         "B operators=Ann,Cy -days +days from=1d06:00 until=1d22:00"),
                 of("licence-band", "Ann bands=70cm / A: S1 10:00-11:00 [Tern 10:20-10:30]",
                         "A: S1 10:00-11:00 [Tern 10:20-10:30]"),
+                // the Sketch's uplinks lie on 145.9 MHz
+                of("licence-place", "+jurisdictions X squares=HP94 +allowances licenceClass=Full bands=70cm"
+                                + " / Ann licenceClass=Full / Bo licenceClass=Full / A: S1 10:00-11:00 [Tern 10:20-10:30]",
+                        "+jurisdictions X squares=HP94 +allowances licenceClass=Full bands=70cm,2m"
+                                + " / Ann licenceClass=full / Bo licenceClass=None / A: S1 10:00-11:00 [Tern 10:20-10:30]"),
+                of("licence-place", "+jurisdictions X squares=HP94 +allowances licenceClass=Full bands=2m"
+                                + " / Ann licenceClass=Basic / A: S1 10:00-11:00 [Tern 10:20-10:30]",
+                        "+jurisdictions X squares=HP94 +allowances licenceClass=Full bands=2m"
+                                + " / Ann licenceClass=Basic / A: S2 10:00-11:00 [Tern 10:20-10:30]"),
                 of("spare-loop", "radio spareFor=antenna / antenna spareFor=radio", "radio spareFor=antenna"),
                 of("kit-cannot-work", "radio count=0 / A: S1 10:00-11:00 [Tern 10:20-10:30]",
                         "computer count=0 / A: S1 10:00-11:00 [Tern 10:20-10:30]"),
@@ -121,6 +135,15 @@ record RuleCase(String rule, LocalDate day, String wrong, String right) {
                         "computer count=1 / A: S1 10:00-11:00 [Tern 10:20-10:30]"),
                 of("kit-too-heavy", "radio weightKg=30 / A +vehicle loadKg=59",
                         "radio weightKg=30 / A +vehicle loadKg=60"),
+                // 2 × 50 Wh at 80 % are 80 Wh: 10 min at 481 W, or the 35 min between set-up and take-down at 138 W
+                of("energy-short", "radio drawsW=481 / power storesWh=50 / A: S1 10:00-11:00 [Tern 10:20-10:30]",
+                        "radio drawsW=137 / power storesWh=50 / A: S1 10:00-11:00 [Tern 10:20-10:30]"),
+                of("energy-short", "radio drawsW=138 / power storesWh=50 / A: S1 10:00-11:00 [Tern 10:20-10:30]",
+                        "radio drawsW=138 / A: S1 10:00-11:00 [Tern 10:20-10:30]"),
+                of("energy-short", "radio drawsW=130 / power storesWh=50 / policies coldestDegC=10"
+                                + " / A: S1 10:00-11:00 [Tern 10:20-10:30]",
+                        "radio drawsW=130 / power storesWh=50 / policies coldestDegC=15"
+                                + " / A: S1 10:00-11:00 [Tern 10:20-10:30]"),
                 // the plan
                 of("day-times-wrong", "A +days from=12:00 until=12:00", "A +days from=12:00 until=12:01"),
                 of("plan-empty", "", "A: S1 10:00-11:00"),
@@ -137,6 +160,20 @@ record RuleCase(String rule, LocalDate day, String wrong, String right) {
                 of("same-site", "A: S1 10:00-15:00 / B: S1 11:00-12:00", "A: S1 10:00-15:00 / B: S1b 11:00-12:00"),
                 of("same-square", "A: S1 10:00-11:00 / B: S1b 10:30-12:00", "A: S1 10:00-11:00 / B: S2 10:30-12:00"),
                 of("same-square", "A: L 10:00-11:00 / B: S2 10:30-12:00", "A: L 10:00-11:00 / B: S2 11:00-12:00"),
+                of("square-too-often",
+                        "policies repeatWorths=0.5 / A: S1 10:00-12:00 [Tern 10:20-10:30] [Skua 10:40-10:50]",
+                        "policies repeatWorths=0.5,0.1 / A: S1 10:00-12:00 [Tern 10:20-10:30] [Skua 10:40-10:50]"),
+                of("square-too-often", "event +demands square=IP04 sharePercent=50 / A: S1 10:00-12:00 [Tern 10:20-10:30]",
+                        "event +demands square=IP04 sharePercent=50 / A: L 10:00-12:00 [Tern 10:20-10:30]"),
+                of("square-too-often", "policies repeatWorths=0.5 / A: S1 10:00-12:00 [Tern 10:20-10:30]"
+                                + " / B: S1b 16:00-17:00 [Skua 16:20-16:30]",
+                        "policies repeatWorths=0.5 / A: S1 10:00-12:00 [Tern 10:20-10:30]"
+                                + " / B: L 16:00-17:00 [Skua 16:20-16:30]"),
+                of("ban-broken", "plan +bans site=S1 / A: S1 10:00-11:00", "plan +bans site=S2 / A: S1 10:00-11:00"),
+                of("ban-broken", "plan +bans bird=Tern from=10:00 until=10:21 / A: S1 10:00-11:00 [Tern 10:20-10:30]",
+                        "plan +bans bird=Tern from=10:00 until=10:20 / A: S1 10:00-11:00 [Tern 10:20-10:30]"),
+                of("ban-broken", "plan +bans team=A square=hp94 / A: L 10:00-11:00 / B: L 12:00-13:00",
+                        "plan +bans team=A square=hp94 / B: L 10:00-11:00"),
                 // 48.05 km on the ellipsoid are 62.5 km of road at a factor of 1.3, and 62.5 min at 60 km/h.
                 of("leg-too-long", "A: S1 10:00-11:00; S2 12:02-13:00", "A: S1 10:00-11:00; S2 12:03-13:00"),
                 of("leg-too-long", "A: S1 06:06-07:00", "A: S1 06:07-07:00"),
@@ -146,6 +183,17 @@ record RuleCase(String rule, LocalDate day, String wrong, String right) {
                         + " / A: S1 10:00-22:00; S2 1d06:00-1d07:00 / policies roadSpeedKmh=5",
                         "A -days +days from=06:00 until=22:00 +days from=1d06:00 until=1d22:00"
                                 + " / A: S1 10:00-22:00; S2 1d06:00-1d07:00"),
+                of("leg-too-long", "event +legTimes from=S1 to=S2 minutes=70 origin=map / A: S1 10:00-11:00; S2 12:09-13:00",
+                        "event +legTimes from=S1 to=S2 minutes=70 origin=map / A: S1 10:00-11:00; S2 12:10-13:00"),
+                of("leg-too-long", "event +legTimes from=S2 to=S1 minutes=70 / A: S1 10:00-11:00; S2 12:09-13:00",
+                        "event +legTimes from=S2 to=S1 minutes=30 / A: S1 10:00-11:00; S2 11:30-13:00"),
+                of("leg-too-long", "event +legTimes from=Home to=S1 minutes=61 / A: S1 07:00-08:00",
+                        "event +legTimes from=Home to=S1 minutes=60 / A: S1 07:00-08:00"),
+                // twice 62.5 min with 7 min between, and the minute that both legs leave over
+                of("break-missing", "A: S1 10:00-11:00; S2 12:03-12:10; S1 13:13-14:00",
+                        "A: S1 10:00-11:00; S2 12:03-12:18; S1 13:21-14:00"),
+                of("break-missing", "A: S1 10:00-11:00; S2 12:03-12:10; S1 13:13-14:00",
+                        "policies breakAfterMinutes=125 / A: S1 10:00-11:00; S2 12:03-12:10; S1 13:13-14:00"),
                 of("driving-limit", "policies drivingLimitMinutes=130 / A: S2 10:00-11:00",
                         "policies drivingLimitMinutes=140 / A: S2 10:00-11:00"),
                 of("turn-outside-stop", "A: S1 10:00-11:00 [Tern 10:55-11:01]", "A: S1 10:00-11:00 [Tern 10:55-11:00]"),
@@ -176,6 +224,12 @@ record RuleCase(String rule, LocalDate day, String wrong, String right) {
                         "A: S1 10:00-11:00 [Gull 10:20-10:30 @145.950] / B: S2 10:00-11:00 [Gull 10:20-10:30 @145.955]",
                         "A: S1 10:00-11:00 [Gull 10:20-10:30 @145.950]"
                                 + " / B: S2 10:00-11:00 [Gull 10:20-10:30 @145.956]"),
+                of("uplink-foreign", "+jurisdictions X squares=JO20 uplinkAllowed=false / A: S1 10:00-11:00 [Tern 10:20-10:30]",
+                        "+jurisdictions X squares=JO20 / A: S1 10:00-11:00 [Tern 10:20-10:30]"),
+                of("uplink-foreign", "+jurisdictions X squares=JO20 uplinkAllowed=false / A: S1 10:00-11:00 [Tern 10:20-10:30]",
+                        "+jurisdictions X squares=RC05,HP94 uplinkAllowed=false / A: S1 10:00-11:00 [Tern 10:20-10:30]"),
+                of("announcement-outdated", "event +revisions number=1 facts=0 / A: S1 10:00-11:00 [Tern 10:20-10:30]",
+                        "A: S1 10:00-11:00 [Tern 10:20-10:30]"),
                 of("same-frequency",
                         "A: S1 10:00-11:00 [Gull 10:20-10:30 @145.950] / B: S2 10:00-11:00 [Gull 10:20-10:30 @145.950]",
                         "A: S1 10:00-11:00 [Gull 10:20-10:30] / B: S2 10:00-11:00 [Gull 10:20-10:30]"));

@@ -2,6 +2,7 @@ package org.straddle.outlook;
 
 import org.straddle.model.Base;
 import org.straddle.model.Bird;
+import org.straddle.model.Jurisdiction;
 import org.straddle.model.Region;
 import org.straddle.model.Site;
 
@@ -25,6 +26,10 @@ final class Called {
 
     static String of(Region region) {
         return of(region.getName(), "a region");
+    }
+
+    static String of(Jurisdiction jurisdiction) {
+        return of(jurisdiction.getName(), "a jurisdiction");
     }
 
     private static String of(String name, String kind) {

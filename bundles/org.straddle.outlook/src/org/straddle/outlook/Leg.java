@@ -3,16 +3,27 @@ package org.straddle.outlook;
 import java.time.Duration;
 
 /**
- * A drive between two places, estimated from the distance.
+ * A drive between two places: estimated from the distance, or as somebody entered it.
  *
  * @param roadKm  length of the road
  * @param driving time at the wheel
  * @param breaks  time for breaks on the way
+ * @param origin  where an entered time comes from; empty for an estimate
  */
-public record Leg(double roadKm, Duration driving, Duration breaks) {
+public record Leg(double roadKm, Duration driving, Duration breaks, String origin) {
+
+    /** An estimate. */
+    public Leg(double roadKm, Duration driving, Duration breaks) {
+        this(roadKm, driving, breaks, "");
+    }
 
     /** Driving and breaks. */
     public Duration total() {
         return driving.plus(breaks);
+    }
+
+    /** Whether somebody entered or imported the time. */
+    public boolean isEntered() {
+        return !origin.isEmpty();
     }
 }

@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
@@ -30,9 +31,12 @@ import org.straddle.model.BirdElements;
 import org.straddle.model.BirdState;
 import org.straddle.model.Event;
 import org.straddle.model.Identified;
+import org.straddle.model.Jurisdiction;
+import org.straddle.model.LegTime;
 import org.straddle.model.Region;
 import org.straddle.model.Site;
 import org.straddle.sky.Area;
+import org.straddle.sky.AreaReach;
 import org.straddle.sky.EarthOrientation;
 import org.straddle.sky.ElementSet;
 import org.straddle.sky.ElementSetException;
@@ -80,6 +84,8 @@ public final class Outlook {
     private final Map<Site, List<SitePass>> bySite = new ConcurrentHashMap<>();
     private volatile List<SitePass> passes;
     private final Reach reach;
+    private final Map<Jurisdiction, Ground> jurisdictions;
+    private final EnteredLegs enteredLegs;
     private final Map<Site, SortedSet<Square>> squares = new ConcurrentHashMap<>();
     private final Map<SiteAndBird, List<Window>> aboveZero = new ConcurrentHashMap<>();
 
@@ -102,6 +108,8 @@ public final class Outlook {
                 ? new EventPasses(search, span, troubles::add).find(viewpoints, elements, progress)
                 : Map.of();
         this.reach = Reach.of(this, readRegions());
+        this.jurisdictions = readJurisdictions();
+        this.enteredLegs = EnteredLegs.of(event);
     }
 
     /**
@@ -202,8 +210,13 @@ public final class Outlook {
 
     /** The same with what would lift it; empty in the same cases. */
     public Optional<PresenceArgument> argument(Site site) {
+        return argument(site, squares(site));
+    }
+
+    /** The same for squares that the site might claim instead. */
+    public Optional<PresenceArgument> argument(Site site, Set<Square> claimed) {
         return isPlaced(site) && site.getMarkErrorM() >= 0 && Double.isFinite(site.getMarkErrorM())
-                ? ClaimedSpread.of(position(site), squares(site), policies.stationSpanM())
+                ? ClaimedSpread.of(position(site), claimed, policies.stationSpanM())
                         .map(spread -> new PresenceArgument(spread, site.getMarkErrorM(), policies.leastPresence()))
                 : Optional.empty();
     }
@@ -326,6 +339,25 @@ public final class Outlook {
                 .flatMap(reign -> ephemeris(reign.set()).sunlit(reign.window()).stream()).toList());
     }
 
+    /** The parts of the world with licences of their own that the site lies in; empty when none is written down. */
+    public List<Jurisdiction> jurisdictions(Site site) {
+        return !isPlaced(site) ? List.of() : jurisdictions.entrySet().stream()
+                .filter(entry -> entry.getValue().contains(position(site))).map(Map.Entry::getKey).toList();
+    }
+
+    /**
+     * Whether the bird stands above 0° somewhere in a jurisdiction at some time of a window, clipped to
+     * the span; false where no prediction reaches.
+     */
+    public boolean isUpIn(Jurisdiction jurisdiction, Bird bird, Window during) {
+        Ground ground = jurisdictions.get(jurisdiction);
+        Optional<Ephemeris> ephemeris = ephemeris(bird, during.start());
+        Optional<Window> known = knownSpan.flatMap(during::intersection)
+                .filter(w -> ephemeris.flatMap(Ephemeris::predictionEnd).filter(w.end()::isAfter).isEmpty());
+        return ground != null && known.isPresent() && ephemeris.isPresent()
+                && AreaReach.of(ephemeris.get(), known.get(), ground.area(), 0).ever() > 0;
+    }
+
     /**
      * An estimate of a drive: the shortest way on the ellipsoid times the detour factor at the road speed,
      * and a break after every full stretch of driving that is followed by more driving.
@@ -333,16 +365,35 @@ public final class Outlook {
     public Leg leg(GeoPosition from, GeoPosition to) {
         double roadKm = Geodesic.distanceM(from, to) / 1000 * policies.detourFactor();
         Duration driving = Duration.ofSeconds(Math.round(roadKm / policies.roadSpeedKmh() * 3600));
-        long afterS = Math.max(1, policies.breakAfter().toSeconds());
-        long breaks = driving.isZero() ? 0 : (driving.toSeconds() - 1) / afterS;
-        return new Leg(roadKm, driving, policies.breakLength().multipliedBy(breaks));
+        return new Leg(roadKm, driving, breaks(driving));
     }
 
-    /** The drive between two places of the event, each a site or a base; empty when one has no position. */
+    /**
+     * The drive between two places of the event, each a site or a base: as somebody entered it for this pair, in
+     * whichever direction, else an estimate. Empty when one has no position.
+     */
     public Optional<Leg> leg(Identified from, Identified to) {
         Optional<GeoPosition> here = whereIs(from);
         Optional<GeoPosition> there = whereIs(to);
-        return here.isPresent() && there.isPresent() ? Optional.of(leg(here.get(), there.get())) : Optional.empty();
+        if (here.isEmpty() || there.isEmpty()) {
+            return Optional.empty();
+        }
+        Leg estimate = leg(here.get(), there.get());
+        return Optional.of(enteredLegs.between(from, to).map(entered -> entered(entered, estimate)).orElse(estimate));
+    }
+
+    private Leg entered(LegTime entered, Leg estimate) {
+        Duration driving = Duration.ofSeconds(Math.round(entered.getMinutes() * 60));
+        double roadKm = entered.getRoadKm() > 0 && Double.isFinite(entered.getRoadKm()) ? entered.getRoadKm()
+                : estimate.roadKm();
+        String origin = entered.getOrigin() == null || entered.getOrigin().isBlank() ? "entered"
+                : entered.getOrigin().strip();
+        return new Leg(roadKm, driving, breaks(driving), origin);
+    }
+
+    private Duration breaks(Duration driving) {
+        long afterS = Math.max(1, policies.breakAfter().toSeconds());
+        return policies.breakLength().multipliedBy(driving.isZero() ? 0 : (driving.toSeconds() - 1) / afterS);
     }
 
     private Optional<GeoPosition> whereIs(Identified place) {
@@ -420,11 +471,25 @@ public final class Outlook {
                 + "\", which is no square; it is left out."));
     }
 
+    private Map<Jurisdiction, Ground> readJurisdictions() {
+        Map<Jurisdiction, Ground> grounds = new LinkedHashMap<>();
+        for (Jurisdiction jurisdiction : event.getJurisdictions()) {
+            try {
+                grounds.put(jurisdiction, Ground.of(jurisdiction.getSquares(), jurisdiction.getOutline()));
+            } catch (IllegalArgumentException e) {
+                tell(Trouble.Kind.JURISDICTION, jurisdiction, "Nothing is known of the licences in "
+                        + Called.of(jurisdiction) + ": " + e.getMessage().replaceFirst("\\.$", "")
+                        + ". Correct its squares or its outline.");
+            }
+        }
+        return grounds;
+    }
+
     private Map<Region, Area> readRegions() {
         Map<Region, Area> areas = new LinkedHashMap<>();
         for (Region region : event.getRegions()) {
             try {
-                areas.put(region, RegionArea.of(region));
+                areas.put(region, Ground.of(region.getSquares(), region.getOutline()).area());
             } catch (IllegalArgumentException e) {
                 tell(Trouble.Kind.REGION, region, "Nothing is known of whom passes reach in " + Called.of(region) + ": "
                         + e.getMessage().replaceFirst("\\.$", "") + ". Correct the region.");

@@ -25,6 +25,8 @@ public record Trouble(Kind kind, Identified object, String sentence) {
         HORIZON,
         /** A region where chasers live has no area that can be made out. */
         REGION,
+        /** A jurisdiction has no area that can be made out. */
+        JURISDICTION,
         /** A bird has no element set. */
         ELEMENTS_MISSING,
         /** An element set cannot be used, or the bird comes down. */

@@ -39,9 +39,6 @@ import org.straddle.sky.Window;
  */
 final class EventProblem {
 
-    /** Used when the event names no repeat worths. Common practice, no source. */
-    static final List<Double> DEFAULT_REPEAT_WORTHS = List.of(0.5, 0.25, 0.15, 0.1);
-
     /** An hour at the wheel has to bring a fiftieth of a square that all chasers need. A choice of ours. */
     private static final double DRIVING_PRICE_PER_HOUR = 0.02;
 
@@ -88,7 +85,7 @@ final class EventProblem {
         problem = new PlanProblem(
                 sites.stream().map(site -> outlook.squares(site).stream().map(squares::indexOf).toList()).toList(),
                 squares.stream().map(outlook::demand).toList(),
-                new Tiers(repeatWorths(event)),
+                new Tiers(policies.repeatWorths()),
                 birds.stream().map(bird -> bird.getAccess() == Access.PASSBAND ? TEAMS_IN_A_PASSBAND : 1).toList(),
                 days, chances,
                 kept.stream().map(stop -> fixed(stop, days)).toList(),
@@ -250,12 +247,6 @@ final class EventProblem {
         } catch (IllegalArgumentException e) {
             return Optional.empty();
         }
-    }
-
-    static List<Double> repeatWorths(Event event) {
-        List<Double> chosen = event.getPolicies() == null ? List.of() : event.getPolicies().getRepeatWorths();
-        return chosen.isEmpty() ? DEFAULT_REPEAT_WORTHS
-                : chosen.stream().map(worth -> worth >= 0 && worth <= 1 ? worth : 0.0).toList();
     }
 
     /** Whether the presence in all claimed squares can be argued and no review refuses the site. */

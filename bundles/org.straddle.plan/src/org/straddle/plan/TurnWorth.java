@@ -34,7 +34,7 @@ public record TurnWorth(List<Part> parts) {
         if (site == null) {
             return new TurnWorth(List.of());
         }
-        Tiers tiers = new Tiers(EventProblem.repeatWorths(outlook.event()));
+        Tiers tiers = new Tiers(outlook.policies().repeatWorths());
         Set<Square> squares = outlook.squares(site);
         return new TurnWorth(squares.stream().map(square -> {
             int worked = (int) turns(outlook).filter(other -> squares(outlook, other).contains(square)).count();

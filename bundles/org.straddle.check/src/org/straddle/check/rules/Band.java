@@ -1,5 +1,6 @@
 package org.straddle.check.rules;
 
+import java.util.Collection;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -41,7 +42,11 @@ enum Band {
 
     /** Whether the operator's licence is noted for this band, however it is spaced: {@code 70cm}, {@code 70 cm}. */
     boolean isIn(Operator operator) {
-        return operator.getBands().stream().filter(Objects::nonNull)
-                .anyMatch(noted -> noted.replaceAll("\\s", "").equalsIgnoreCase(label));
+        return isAmong(operator.getBands());
+    }
+
+    /** Whether it is one of the bands named, however they are spaced. */
+    boolean isAmong(Collection<String> names) {
+        return names.stream().filter(Objects::nonNull).anyMatch(noted -> noted.replaceAll("\\s", "").equalsIgnoreCase(label));
     }
 }

@@ -15,7 +15,8 @@ final class BirdFinding {
 
     static Finding of(NamedRule rule, Bird bird, List<Work> turns, String sentence) {
         Stream<Identified> objects = Stream.concat(Stream.of(bird), turns.stream().map(Work::turn));
-        return Finding.of(rule, sentence, objects.toArray(Identified[]::new)).at(turns.get(0).window().start());
+        return Finding.of(rule, sentence, objects.toArray(Identified[]::new))
+                .restingOn(turns.stream().map(Work::window).toList()).at(turns.get(0).window().start());
     }
 
     /** {@code 3 turns are planned on it, the first 21 Jun 12:02 (10:02 UTC)}. */

@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-import org.straddle.grid.GeoPosition;
 import org.straddle.model.Base;
+import org.straddle.model.Identified;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
 import org.straddle.outlook.Outlook;
@@ -94,28 +94,28 @@ public final class Drives {
 
     private void between(Optional<TeamDay> day, Stay before, Stay after) {
         add(day, Optional.of(before), Optional.of(after), Words.name(before.site()), Words.name(after.site()),
-                position(before), position(after), before.window().end(), after.window().start());
+                before.site(), after.site(), before.window().end(), after.window().start());
     }
 
     private void out(Optional<TeamDay> day, Stay first) {
         Base base = start(day).orElseThrow();
         add(day, Optional.empty(), Optional.of(first), Words.name(base), Words.name(first.site()),
-                Optional.of(outlook.position(base)), position(first), day.orElseThrow().getFrom(),
+                base, first.site(), day.orElseThrow().getFrom(),
                 first.window().start());
     }
 
     private void home(Optional<TeamDay> day, Stay last) {
         Base base = end(day).orElseThrow();
         add(day, Optional.of(last), Optional.empty(), Words.name(last.site()), Words.name(base),
-                position(last), Optional.of(outlook.position(base)), last.window().end(),
+                last.site(), base, last.window().end(),
                 day.orElseThrow().getUntil());
     }
 
     private void add(Optional<TeamDay> day, Optional<Stay> before, Optional<Stay> after, String from,
-            String to, Optional<GeoPosition> here, Optional<GeoPosition> there, Instant leaves, Instant due) {
-        if (here.isPresent() && there.isPresent() && !due.isBefore(leaves)) {
-            drives.add(new Drive(team, day, before, after, from, to, outlook.leg(here.get(), there.get()),
-                    Duration.between(leaves, due)));
+            String to, Identified here, Identified there, Instant leaves, Instant due) {
+        if (!due.isBefore(leaves)) {
+            outlook.leg(here, there).ifPresent(leg -> drives.add(new Drive(team, day, before, after, from, to, leg,
+                    Duration.between(leaves, due))));
         }
     }
 
@@ -129,9 +129,5 @@ public final class Drives {
 
     private boolean usable(Base base) {
         return !Itinerary.isMissing(base) && outlook.isPlaced(base);
-    }
-
-    private Optional<GeoPosition> position(Stay stay) {
-        return outlook.isPlaced(stay.site()) ? Optional.of(outlook.position(stay.site())) : Optional.empty();
     }
 }

@@ -39,7 +39,7 @@ final class DrivingLimit extends ScopedRule<Team> {
                 findings.accept(Finding.of(this, Words.sentence(Words.name(team)) + " drives "
                         + Words.length(driving) + " on the day that begins " + in.words().at(day.getFrom())
                         + "; the limit of this event is " + Words.length(limit) + ".",
-                        objects.toArray(Identified[]::new))
+                        objects.toArray(Identified[]::new)).restingOn(driving, limit)
                         .at(day.getFrom()));
             }
         });

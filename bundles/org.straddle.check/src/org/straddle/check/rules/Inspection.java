@@ -12,6 +12,7 @@ import org.straddle.kit.PackingList;
 import org.straddle.model.Event;
 import org.straddle.model.Site;
 import org.straddle.model.Team;
+import org.straddle.outlook.Bans;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.PolicyFigures;
 
@@ -23,7 +24,9 @@ public final class Inspection {
     private final Words words;
     private final Map<Team, PackingList> packing = new HashMap<>();
     private final Map<Site, List<Visit>> visits = new HashMap<>();
+    private final Map<Square, List<Work>> bySquare = new HashMap<>();
     private SortedMap<Square, List<Site>> claims;
+    private Bans bans;
 
     private Inspection(Outlook outlook) {
         this.outlook = outlook;
@@ -62,6 +65,20 @@ public final class Inspection {
     /** The stays at a site with what was known of it on their days. */
     List<Visit> visits(Site site) {
         return visits.computeIfAbsent(site, any -> itinerary.at(site).stream().map(stay -> Visit.of(stay, this)).toList());
+    }
+
+    Bans bans() {
+        if (bans == null) {
+            bans = Bans.of(event());
+        }
+        return bans;
+    }
+
+    /** The turns from sites that claim a square, by time. */
+    List<Work> turnsFrom(Square square) {
+        return bySquare.computeIfAbsent(square, any -> claims().get(any).stream()
+                .flatMap(site -> itinerary.at(site).stream()).flatMap(stay -> stay.turns().stream())
+                .sorted(Itinerary.TURNS_BY_TIME).toList());
     }
 
     /** Which sites claim which square. */

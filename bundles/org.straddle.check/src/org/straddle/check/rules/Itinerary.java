@@ -25,7 +25,7 @@ public final class Itinerary {
     static final Comparator<Stay> BY_TIME = Comparator
             .comparing(Stay::window, Window.IN_TIME_ORDER).thenComparing(stay -> stay.team().getNumber())
             .thenComparing(stay -> String.valueOf(stay.stop().getId()));
-    private static final Comparator<Work> TURNS_BY_TIME = Comparator
+    static final Comparator<Work> TURNS_BY_TIME = Comparator
             .comparing(Work::window, Window.IN_TIME_ORDER).thenComparing(work -> work.team().getNumber())
             .thenComparing(work -> String.valueOf(work.turn().getId()));
 
@@ -69,6 +69,11 @@ public final class Itinerary {
     /** The stays of a team, by time. */
     List<Stay> of(Team team) {
         return byTeam.getOrDefault(team, List.of());
+    }
+
+    /** The stay that a stop stands for; empty when the stop is not complete. */
+    Optional<Stay> of(Stop stop) {
+        return stays.stream().filter(stay -> stay.stop() == stop).findFirst();
     }
 
     /** The stays at a site, by time. */

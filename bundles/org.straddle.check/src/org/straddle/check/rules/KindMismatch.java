@@ -1,11 +1,15 @@
 package org.straddle.check.rules;
 
+import java.util.Optional;
 import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
+import org.straddle.check.Mend;
 import org.straddle.check.Severity;
 import org.straddle.grid.Standing;
 import org.straddle.model.Site;
+import org.straddle.model.SiteKind;
+import org.straddle.model.StraddlePackage;
 import org.straddle.outlook.Outlook;
 
 /** Inside, line and corner sites claim one, two and four squares. */
@@ -27,11 +31,23 @@ final class KindMismatch extends ScopedRule<Site> {
             case CORNER -> 4;
         };
         if (claimed > 0 && claimed != wanted) {
-            findings.accept(Finding.of(this, Words.sentence(Words.name(site))
+            Finding finding = Finding.of(this, Words.sentence(Words.name(site))
                     + " is written down as a site of kind \"" + site.getKind().getLiteral()
                     + "\", which claims " + Words.count(wanted, "square")
-                    + ", but it claims " + claimed + "." + possible(in.outlook(), site), site));
+                    + ", but it claims " + claimed + "." + possible(in.outlook(), site), site);
+            findings.accept(kindOf(claimed).map(kind -> (Mend) new ChangeSite("Write it down as of kind \"" + kind.getLiteral()
+                    + "\"", site.getId(), StraddlePackage.Literals.SITE__KIND, kind)).map(finding::mendedBy)
+                    .orElse(finding));
         }
+    }
+
+    private static Optional<SiteKind> kindOf(int squares) {
+        return switch (squares) {
+            case 1 -> Optional.of(SiteKind.INSIDE);
+            case 2 -> Optional.of(SiteKind.LINE);
+            case 4 -> Optional.of(SiteKind.CORNER);
+            default -> Optional.empty();
+        };
     }
 
     private static String possible(Outlook outlook, Site site) {

@@ -37,8 +37,10 @@ final class LegTooLong extends ScopedRule<Team> {
         return Finding.of(this, Words.sentence(Words.name(drive.team())) + " needs "
                 + Words.length(wholeMinutes(drive.leg().total())) + " from " + drive.from() + " to " + drive.to() + " ("
                 + Math.round(drive.leg().roadKm()) + " km"
+                + (drive.leg().isEntered() ? ", time " + drive.leg().origin() : "")
                 + (drive.leg().breaks().isZero() ? "" : ", " + Words.length(drive.leg().breaks()) + " of it breaks")
                 + ") and has " + Words.length(drive.time()) + ", " + words.during(leaves, drive.time()) + ".", objects)
+                .restingOn(drive.leg())
                 .at(leaves);
     }
 

@@ -27,6 +27,8 @@ final class LicenceBand extends ScopedRule<Team> {
                         Finding finding = Finding.of(this, "Nobody in " + Words.name(team)
                                 + " has a licence noted for the " + band.label() + " band, on which the uplink of "
                                 + Words.name(bird) + " lies.", team, bird)
+                                .restingOn(crew.stream().map(operator -> List.of(String.valueOf(operator.getId()),
+                                        List.copyOf(operator.getBands()))).toList())
                                 .at(turns.get(0).window().start());
                         boolean known = crew.stream().noneMatch(operator -> operator.getBands().isEmpty());
                         findings.accept(known ? finding : finding.weighing(Severity.WARNING));

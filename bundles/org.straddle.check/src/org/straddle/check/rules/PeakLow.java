@@ -22,7 +22,7 @@ final class PeakLow extends ScopedRule<Stay> {
                             + degrees(Math.floor(pass.peakElevationDeg() * 10) / 10) + " over "
                             + Words.name(work.site()) + ", " + in.words().during(work.window())
                             + "; this event plans passes of " + degrees(leastDeg) + " or more.",
-                            work.turn()).at(work.window().start()).mendedBy(RemoveTurns.of(work))));
+                            work.turn()).restingOn(work.window()).at(work.window().start()).mendedBy(RemoveTurns.of(work))));
         }
     }
 

@@ -2,9 +2,11 @@ package org.straddle.check.rules;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
+import org.straddle.check.Mend;
 import org.straddle.check.Severity;
 import org.straddle.model.Access;
 import org.straddle.model.Bird;
@@ -22,17 +24,25 @@ final class SameFrequency extends ScopedRule<Bird> {
             List<Work> agreed = in.itinerary().on(bird).stream().filter(work -> work.turn().getDownlinkMhz() > 0).toList();
             Overlaps.pairs(agreed, Work::window, (a, b) -> {
                 if (SharedTurns.agreedOnSame(a, b)) {
-                    SharedTurns.of(in.outlook(), a, b).ifPresent(shared -> findings.accept(Finding.of(this,
-                            Words.sentence(Words.name(a.team())) + " and " + Words.name(b.team()) + " agreed on "
-                                    + mhz(a) + " and " + mhz(b) + " MHz on " + Words.name(bird)
-                                    + ", which are not more than 5 kHz apart, " + in.words().during(shared) + ".",
-                            a.turn(), b.turn()).at(shared.start())));
+                    SharedTurns.of(in.outlook(), a, b).ifPresent(shared -> {
+                        Finding finding = Finding.of(this, Words.sentence(Words.name(a.team())) + " and "
+                                + Words.name(b.team()) + " agreed on " + mhz(a.turn().getDownlinkMhz()) + " and "
+                                + mhz(b.turn().getDownlinkMhz()) + " MHz on " + Words.name(bird)
+                                + ", which are not more than 5 kHz apart, " + in.words().during(shared) + ".",
+                                a.turn(), b.turn()).at(shared.start());
+                        findings.accept(mend(b, agreed, in).map(finding::mendedBy).orElse(finding));
+                    });
                 }
             });
         }
     }
 
-    private static String mhz(Work work) {
-        return String.format(Locale.ENGLISH, "%.3f", work.turn().getDownlinkMhz());
+    private static Optional<Mend> mend(Work work, List<Work> agreed, Inspection in) {
+        return AgreeDownlink.clearOf(agreed.stream().filter(other -> SharedTurns.of(in.outlook(), work, other).isPresent())
+                .map(other -> other.turn().getDownlinkMhz()).toList(), work);
+    }
+
+    static String mhz(double frequencyMhz) {
+        return String.format(Locale.ENGLISH, "%.3f", frequencyMhz);
     }
 }

@@ -26,6 +26,11 @@ public final class SharedTurns {
     /** Whether both have agreed on a downlink, and these are too near to each other to be told apart. */
     public static boolean agreedOnSame(Work a, Work b) {
         return a.turn().getDownlinkMhz() > 0 && b.turn().getDownlinkMhz() > 0
-                && Math.abs(a.turn().getDownlinkMhz() - b.turn().getDownlinkMhz()) * 1000 <= LEAST_APART_KHZ;
+                && isSame(a.turn().getDownlinkMhz(), b.turn().getDownlinkMhz());
+    }
+
+    /** Whether two frequencies, MHz, are too near to each other to be told apart. */
+    static boolean isSame(double oneMhz, double otherMhz) {
+        return Math.abs(oneMhz - otherMhz) * 1000 <= LEAST_APART_KHZ;
     }
 }

@@ -20,9 +20,11 @@ final class SquareNamedWrong extends ScopedRule<Site> {
         List<String> wrong = site.getSquares().stream().filter(name -> !isSquare(name))
                 .map(name -> "\"" + name + "\"").toList();
         if (!wrong.isEmpty()) {
+            List<String> right = site.getSquares().stream().filter(SquareNamedWrong::isSquare).toList();
             findings.accept(Finding.of(this, Words.sentence(Words.name(site)) + " claims " + Words.list(wrong)
                     + ", which " + (wrong.size() == 1 ? "is no square" : "are no squares")
-                    + ": write two letters A to R and two digits.", site));
+                    + ": write two letters A to R and two digits.", site)
+                    .mendedBy(ChangeSite.claiming(right, "Take out what is no square", site)));
         }
     }
 

@@ -18,10 +18,15 @@ final class SurveyOld extends ScopedRule<Site> {
     @Override
     public void check(Site site, Inspection in, Consumer<Finding> findings) {
         int limit = in.policies().surveyAgeLimitDays();
-        Visit.first(site, in, visit -> ageDays(visit) > limit).ifPresent(visit -> findings.accept(visit.finding(this,
+        Visit.first(site, in, visit -> ageDays(visit) > limit && !saysItself(visit)).ifPresent(visit -> findings.accept(visit.finding(this,
                 "The newest survey of " + Words.name(site) + " will be " + Words.count(ageDays(visit), "day")
                         + " old when the site is used on " + visit.day() + "; the limit of this event is "
                         + Words.count(limit, "day") + ".")));
+    }
+
+    /** Where the survey says until when it holds, that counts, and another rule reads it. */
+    private static boolean saysItself(Visit visit) {
+        return visit.notes().survey().map(Survey::getExpires).isPresent();
     }
 
     /** 0 without a survey, or with one that has no date. */

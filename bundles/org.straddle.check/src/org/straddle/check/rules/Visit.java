@@ -1,6 +1,8 @@
 package org.straddle.check.rules;
 
 import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 
@@ -28,9 +30,15 @@ record Visit(Site site, Stay stay, LocalDate day, SafetyNotes notes) {
         return in.visits(site).stream().filter(telling).findFirst();
     }
 
+    private static List<Object> judgement(Review review) {
+        return Arrays.asList(review.getReviewer(), review.getDate(), review.getExpires(), review.getVerdict(),
+                review.getConditions());
+    }
+
     Finding finding(NamedRule rule, String sentence) {
         return Finding.of(rule, sentence, site)
-                .restingOn(notes.survey().map(Survey::getId), notes.review().map(Review::getId))
+                .restingOn(notes.survey().map(Survey::getId), notes.review().map(Review::getId),
+                        notes.review().map(Visit::judgement))
                 .at(stay.window().start());
     }
 }

@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 
 import org.straddle.model.Base;
 import org.straddle.model.Bird;
+import org.straddle.model.Jurisdiction;
 import org.straddle.model.Operator;
 import org.straddle.model.Site;
 import org.straddle.model.Team;
@@ -124,6 +125,10 @@ record Words(ZoneId zone) {
 
     static String name(Bird bird) {
         return blank(bird.getName()) ? "a bird without a name" : bird.getName();
+    }
+
+    static String name(Jurisdiction place) {
+        return blank(place.getName()) ? "a jurisdiction without a name" : place.getName();
     }
 
     static String name(Operator operator) {

@@ -80,6 +80,8 @@ public final class EventEditor extends ThingEditor<Event> {
         figure(form, event, "Shortest turn", "minutes", 0, 60, Literals.POLICIES__MINIMUM_TURN_MINUTES);
         figure(form, event, "Lowest peak", "° elevation", 0, 90, Literals.POLICIES__MINIMUM_PEAK_ELEVATION_DEG);
         figure(form, event, "Reached from", "° elevation at the chaser", 0, 90, Literals.POLICIES__REACH_ELEVATION_DEG);
+        figure(form, event, "Energy to count on", "% of what is stored", 1, 100, Literals.POLICIES__USABLE_ENERGY_PERCENT);
+        figure(form, event, "Coldest", "°C at the sites", -60, 60, Literals.POLICIES__COLDEST_DEG_C);
         form.check("An operator may work alone at a roadside",
                 policy(event, Literals.POLICIES__LONE_OPERATOR_ALLOWED));
 

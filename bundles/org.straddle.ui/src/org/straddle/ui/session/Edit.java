@@ -31,7 +31,7 @@ public final class Edit {
 
     /** Ends of feature names that only tell the unit. */
     private static final List<String> UNITS =
-            List.of("Deg", "Kmh", "Km", "Kg", "Mhz", "Hz", "Wh", "Percent", "Minutes", "Days", "M", "W");
+            List.of("DegC", "Deg", "Kmh", "Km", "Kg", "Mhz", "Hz", "Wh", "Percent", "Minutes", "Days", "M", "W");
 
     private Edit() {
     }

@@ -2,7 +2,10 @@ package org.straddle.outlook;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
@@ -18,19 +21,18 @@ import org.locationtech.jts.operation.union.UnaryUnionOp;
 import org.straddle.grid.GeoBounds;
 import org.straddle.grid.GeoPosition;
 import org.straddle.grid.Square;
-import org.straddle.model.Region;
 import org.straddle.sky.Area;
 import org.straddle.sky.Place;
 
 /**
- * The area of a region: its squares and its outline as one, and a grid of places over it, each with the
- * cosine of its latitude as weight.
+ * A part of the world as written down: its squares and its outline as one. It can tell whether a place lies in it, and
+ * stands for itself as a grid of places, each with the cosine of its latitude as weight.
  *
  * <p>Some {@value #PLACES} places make an error of a few parts in a thousand in a share, and at most that of
  * the places along one edge, 2.5 %, for a footprint whose edge runs along a row of the grid. An outline must be no
  * polar cap, and one across 180° goes on counting (170 to 190, or −170 to −190).
  */
-final class RegionArea {
+final class Ground {
 
     private static final int PLACES = 400;
     /** Long thin shapes leave most of the grid outside; more trials than this are not made. */
@@ -38,17 +40,63 @@ final class RegionArea {
     private static final int LONGEST_OUTLINE = 1_000_000;
     private static final GeometryFactory SHAPES = new GeometryFactory();
 
-    private RegionArea() {
+    /** To work out an area takes milliseconds, and most edits change none. */
+    private static final int MOST_KNOWN = 64;
+    private static final Map<Written, Ground> KNOWN = new LinkedHashMap<>(16, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Written, Ground> eldest) {
+            return size() > MOST_KNOWN;
+        }
+    };
+
+    private record Written(List<String> squares, String outline) {
     }
 
-    /** @throws IllegalArgumentException naming what is wrong with the region, as part of a sentence */
-    static Area of(Region region) {
+    private final Geometry shape;
+    private Area area;
+
+    private Ground(Geometry shape) {
+        this.shape = shape;
+    }
+
+    /**
+     * @param outline well-known text; may be null or empty
+     * @throws IllegalArgumentException naming what is wrong, as part of a sentence
+     */
+    static Ground of(List<String> squares, String outline) {
+        Written written = new Written(List.copyOf(squares), outline == null ? "" : outline);
+        synchronized (KNOWN) {
+            Ground known = KNOWN.get(written);
+            if (known == null) {
+                known = new Ground(shape(written));
+                KNOWN.put(written, known);
+            }
+            return known;
+        }
+    }
+
+    /** Whether a place lies in it or on its edge. */
+    boolean contains(GeoPosition place) {
+        // An outline across 180° goes on counting.
+        return Stream.of(0, 360, -360).anyMatch(turn -> shape
+                .covers(SHAPES.createPoint(new Coordinate(place.longitudeDeg() + turn, place.latitudeDeg()))));
+    }
+
+    /** The places that stand for it. */
+    synchronized Area area() {
+        if (area == null) {
+            area = sampled(shape);
+        }
+        return area;
+    }
+
+    private static Geometry shape(Written written) {
         List<Geometry> parts = new ArrayList<>();
-        for (String name : region.getSquares()) {
+        for (String name : written.squares) {
             parts.add(shape(Square.parse(name).bounds()));
         }
-        if (region.getOutline() != null && !region.getOutline().isBlank()) {
-            parts.add(shape(region.getOutline()));
+        if (!written.outline.isBlank()) {
+            parts.add(shape(written.outline));
         }
         if (parts.isEmpty()) {
             throw new IllegalArgumentException("it has neither squares nor an outline");
@@ -57,12 +105,7 @@ final class RegionArea {
         if (!(shape.getArea() > 0)) {
             throw new IllegalArgumentException("its outline encloses nothing");
         }
-        return sampled(shape);
-    }
-
-    /** The places of a square. */
-    static Area of(Square square) {
-        return sampled(shape(square.bounds()));
+        return shape;
     }
 
     private static Geometry shape(GeoBounds bounds) {

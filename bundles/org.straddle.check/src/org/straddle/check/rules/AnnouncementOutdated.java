@@ -1,0 +1,52 @@
+package org.straddle.check.rules;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Consumer;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Promises;
+import org.straddle.check.Severity;
+import org.straddle.model.Event;
+import org.straddle.model.Revision;
+import org.straddle.outlook.Outlook;
+
+/** Chasers go by what was published last; a plan that moved since must be published anew. */
+final class AnnouncementOutdated extends NamedRule {
+
+    private static final int NAMED = 3;
+
+    AnnouncementOutdated() {
+        super("announcement-outdated", Severity.WARNING, "The announcement tells what is planned");
+    }
+
+    @Override
+    public void check(Outlook outlook, Consumer<Finding> findings) {
+        Event event = outlook.event();
+        Promises now = Promises.of(outlook);
+        event.getRevisions().stream().max(Comparator.comparingInt(Revision::getNumber))
+                .filter(last -> !now.facts().equals(last.getFacts()))
+                .ifPresent(last -> findings.accept(Finding.of(this, "Revision " + last.getNumber()
+                        + " of the announcement" + (last.getAt() == null ? ""
+                                : ", " + new Words(outlook.zone()).at(last.getAt()) + ",")
+                        + " no longer holds: " + changes(now, last) + ". Publish the next revision.", event)
+                        .restingOn(now.facts(), last.getFacts())));
+    }
+
+    private static String changes(Promises now, Revision last) {
+        Promises.Change change = now.since(last.getPromises());
+        List<String> parts = new ArrayList<>();
+        tell(parts, change.dropped(), "no longer");
+        tell(parts, change.added(), "new");
+        return parts.isEmpty() ? "its heading or its words to chasers changed" : String.join("; ", parts);
+    }
+
+    private static void tell(List<String> parts, List<String> lines, String how) {
+        if (!lines.isEmpty()) {
+            int more = lines.size() - NAMED;
+            parts.add(how + ": " + String.join(" / ", lines.subList(0, Math.min(NAMED, lines.size())))
+                    + (more > 0 ? " and " + more + " more" : ""));
+        }
+    }
+}
