@@ -35,8 +35,9 @@ public final class Itinerary {
     private final Map<Site, List<Stay>> bySite;
     private final Map<Bird, List<Work>> byBird;
 
-    private Itinerary(List<Stay> stays) {
-        this.stays = stays;
+    /** @param stays in order of time, such as a plan that is only thought of */
+    public Itinerary(List<Stay> stays) {
+        this.stays = List.copyOf(stays);
         turns = stays.stream().flatMap(stay -> stay.turns().stream()).sorted(TURNS_BY_TIME).toList();
         byTeam = stays.stream().collect(Collectors.groupingBy(Stay::team, LinkedHashMap::new, Collectors.toList()));
         bySite = stays.stream().collect(Collectors.groupingBy(Stay::site, LinkedHashMap::new, Collectors.toList()));
