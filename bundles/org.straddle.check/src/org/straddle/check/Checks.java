@@ -1,27 +1,14 @@
 package org.straddle.check;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.OperationCanceledException;
-import org.eclipse.core.runtime.SubMonitor;
-import org.straddle.model.Acceptance;
 import org.straddle.check.rules.StandardRules;
 import org.straddle.outlook.Outlook;
 
 /** A set of rules that read an event together. */
 public final class Checks {
-
-    /** Heaviest first, then what holds all along, then by time; the key settles ties, so the order never varies. */
-    private static final Comparator<Finding> ORDER = Comparator.comparing(Finding::severity)
-            .thenComparing(f -> f.when().isPresent())
-            .thenComparing(f -> f.when().orElse(null), Comparator.nullsFirst(Comparator.naturalOrder()))
-            .thenComparing(Finding::rule).thenComparing(Finding::sentence).thenComparing(Finding::key);
 
     private final List<Rule> rules;
 
@@ -47,20 +34,11 @@ public final class Checks {
      * @throws OperationCanceledException between two rules after cancellation
      */
     public List<Finding> run(Outlook outlook, IProgressMonitor monitor) {
-        SubMonitor progress = SubMonitor.convert(monitor, "Checking the event", rules.size());
-        Map<List<String>, Acceptance> acceptances = new HashMap<>();
-        for (Acceptance acceptance : outlook.event().getAcceptances()) {
-            acceptances.put(List.of(String.valueOf(acceptance.getFinding()), String.valueOf(acceptance.getFacts())),
-                    acceptance);
-        }
-        List<Finding> findings = new ArrayList<>();
-        for (Rule rule : rules) {
-            rule.check(outlook, found -> findings.add(
-                    Optional.ofNullable(acceptances.get(List.of(found.key(), found.facts())))
-                            .map(found::acceptedBy).orElse(found)));
-            progress.split(1);
-        }
-        findings.sort(ORDER);
-        return List.copyOf(findings);
+        return check(outlook, monitor).findings();
+    }
+
+    /** The same, with what it takes to check a later state of the event at little cost. */
+    public Checked check(Outlook outlook, IProgressMonitor monitor) {
+        return Checked.of(rules, outlook, monitor);
     }
 }

@@ -53,6 +53,11 @@ public record Finding(String rule, Severity severity, String sentence, List<Iden
         return new Finding(rule, severity, sentence, objects, mend, when, Digest.of(sentence, more), accepted);
     }
 
+    /** The same about the same things in another copy of the event. */
+    Finding about(List<Identified> others) {
+        return new Finding(rule, severity, sentence, others, mend, when, facts, accepted);
+    }
+
     Finding acceptedBy(Acceptance acceptance) {
         return new Finding(rule, severity, sentence, objects, mend, when, facts, Optional.of(acceptance));
     }

@@ -8,6 +8,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,6 +36,7 @@ import org.straddle.model.Jurisdiction;
 import org.straddle.model.LegTime;
 import org.straddle.model.Region;
 import org.straddle.model.Site;
+import org.straddle.model.Versions;
 import org.straddle.sky.Area;
 import org.straddle.sky.AreaReach;
 import org.straddle.sky.EarthOrientation;
@@ -66,7 +68,13 @@ public final class Outlook {
     /** Shared, so that one outlook profits from what the one before it found. */
     static final PassSearch SHARED_SEARCH = new PassSearch();
 
+    /** Some megabytes. */
+    private static final int MOST_FOOTPRINTS = 20_000;
+
     private record SiteAndBird(Site site, Bird bird) {
+    }
+
+    private record Footprint(Place place, List<ElementSets.Reign> reigns) {
     }
 
     private final Event event;
@@ -87,11 +95,14 @@ public final class Outlook {
     private final Map<Jurisdiction, Ground> jurisdictions;
     private final EnteredLegs enteredLegs;
     private final Map<Site, SortedSet<Square>> squares = new ConcurrentHashMap<>();
-    private final Map<SiteAndBird, List<Window>> aboveZero = new ConcurrentHashMap<>();
+    private final Map<Footprint, List<Window>> aboveZero;
+    private final Versions versions;
 
-    private Outlook(Event event, PassSearch search, SubMonitor progress) {
+    /** @param before of an earlier copy of the event, or null */
+    private Outlook(Event event, PassSearch search, Outlook before, SubMonitor progress) {
         this.event = event;
         this.search = search;
+        this.versions = before == null ? Versions.of(event) : before.versions.next(event);
         this.zone = readZone();
         this.knownSpan = EventSpan.of(event, zone).map(this::bounded);
         this.span = knownSpan.orElse(Window.of(Instant.EPOCH, Duration.ofDays(1)));
@@ -102,7 +113,8 @@ public final class Outlook {
         this.policies = PolicyFigures.of(event.getPolicies());
         this.demand = readDemand();
         event.getBases().forEach(this::readBase);
-        event.getSites().forEach(this::readSite);
+        Map<Object, Viewpoint> known = before == null ? Map.of() : before.viewpointsByVersion();
+        event.getSites().forEach(site -> readSite(site, known.get(versions.of(site))));
         event.getBirds().forEach(this::readElements);
         this.bySiteAndBird = knownSpan.isPresent()
                 ? new EventPasses(search, span, troubles::add).find(viewpoints, elements, progress)
@@ -110,6 +122,8 @@ public final class Outlook {
         this.reach = Reach.of(this, readRegions());
         this.jurisdictions = readJurisdictions();
         this.enteredLegs = EnteredLegs.of(event);
+        this.aboveZero = before != null && before.conditions().equals(conditions())
+                && before.aboveZero.size() < MOST_FOOTPRINTS ? before.aboveZero : new ConcurrentHashMap<>();
     }
 
     /**
@@ -122,7 +136,35 @@ public final class Outlook {
 
     /** The same with a search of one's own, such as one with Earth orientation data; keep it for the next outlook. */
     public static Outlook of(Event event, PassSearch search, IProgressMonitor monitor) {
-        return new Outlook(event, search, SubMonitor.convert(monitor, 100));
+        return new Outlook(event, search, null, SubMonitor.convert(monitor, 100));
+    }
+
+    /**
+     * Of a later copy of the event that another outlook is of: what did not change is taken over from there.
+     *
+     * @param before kept no longer than this takes
+     */
+    public static Outlook after(Outlook before, Event event, PassSearch search, IProgressMonitor monitor) {
+        return new Outlook(event, search, before, SubMonitor.convert(monitor, 100));
+    }
+
+    /** Which things are the same as in the outlook that this one was made after. */
+    public Versions versions() {
+        return versions;
+    }
+
+    /** What everything that is computed rests on besides the things of the event: its time, its zone, the Earth. */
+    public List<Object> conditions() {
+        return List.of(search, knownSpan, zone);
+    }
+
+    private Map<Object, Viewpoint> viewpointsByVersion() {
+        Map<Object, Viewpoint> known = new HashMap<>();
+        // What is wrong with a horizon must be told again.
+        if (troubles.stream().noneMatch(trouble -> trouble.kind() == Trouble.Kind.HORIZON)) {
+            viewpoints.forEach((site, viewpoint) -> known.put(versions.of(site), viewpoint));
+        }
+        return known;
     }
 
     public Event event() {
@@ -412,9 +454,10 @@ public final class Outlook {
         if (!viewpoints.containsKey(site) || !elements.containsKey(bird) || !hasSpan()) {
             return List.of();
         }
-        return aboveZero.computeIfAbsent(new SiteAndBird(site, bird), k -> JoinedWindows.of(
-                elements.get(bird).reigns(span).stream()
-                        .flatMap(reign -> ephemeris(reign.set()).above(place(site), reign.window(), 0).stream())
+        Place place = place(site);
+        return aboveZero.computeIfAbsent(new Footprint(place, elements.get(bird).reigns(span)), key -> JoinedWindows.of(
+                key.reigns.stream()
+                        .flatMap(reign -> ephemeris(reign.set()).above(place, reign.window(), 0).stream())
                         .toList()));
     }
 
@@ -498,8 +541,11 @@ public final class Outlook {
         return areas;
     }
 
-    private void readSite(Site site) {
-        if (isPlaced(site)) {
+    /** @param known what the site sees if it did not change, or null */
+    private void readSite(Site site, Viewpoint known) {
+        if (known != null) {
+            viewpoints.put(site, known);
+        } else if (isPlaced(site)) {
             viewpoints.put(site, new Viewpoint(place(site), SiteHorizon.of(site, troubles::add)));
         } else {
             tellPosition(site, Called.of(site), site.getLatitudeDeg(), site.getLongitudeDeg());

@@ -2,7 +2,6 @@ package org.straddle.ui.session;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.function.Consumer;
 
 import org.eclipse.core.runtime.IProgressMonitor;
@@ -11,24 +10,31 @@ import org.eclipse.core.runtime.OperationCanceledException;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.SubMonitor;
 import org.eclipse.core.runtime.jobs.Job;
+import org.straddle.check.Checked;
 import org.straddle.check.Checks;
-import org.straddle.check.Finding;
 import org.straddle.model.Event;
 import org.straddle.outlook.EarthSearch;
 import org.straddle.outlook.Outlook;
+import org.straddle.sky.PassSearch;
 
 /** Passes and findings of one snapshot, worked out off the UI thread. */
 final class Computation extends Job {
 
     private final Event snapshot;
     private final Path elementsFolder;
+    private final Checked before;
     private final Consumer<Computed> done;
+    private volatile Checked checked;
 
-    /** @param elementsFolder where the event may keep a file of Earth orientation */
-    Computation(Event snapshot, Path elementsFolder, Consumer<Computed> done) {
+    /**
+     * @param elementsFolder where the event may keep a file of Earth orientation
+     * @param before         of an earlier state of the event, from which everything is taken that did not change; or null
+     */
+    Computation(Event snapshot, Path elementsFolder, Checked before, Consumer<Computed> done) {
         super("Passes and checks");
         this.snapshot = snapshot;
         this.elementsFolder = elementsFolder;
+        this.before = before;
         this.done = done;
         setPriority(DECORATE);
     }
@@ -37,9 +43,12 @@ final class Computation extends Job {
     protected IStatus run(IProgressMonitor monitor) {
         try {
             SubMonitor progress = SubMonitor.convert(monitor, "Passes and checks", 100);
-            Outlook outlook = Outlook.of(snapshot, EarthSearch.in(elementsFolder), progress.split(70));
-            List<Finding> findings = Checks.standard().run(outlook, progress.split(30));
-            done.accept(new Computed(snapshot, outlook, findings));
+            PassSearch search = EarthSearch.in(elementsFolder);
+            Outlook outlook = before == null ? Outlook.of(snapshot, search, progress.split(70))
+                    : Outlook.after(before.outlook(), snapshot, search, progress.split(70));
+            checked = before == null ? Checks.standard().check(outlook, progress.split(30))
+                    : before.again(outlook, progress.split(30));
+            done.accept(new Computed(snapshot, outlook, checked.findings()));
             return Status.OK_STATUS;
         } catch (OperationCanceledException cancelled) {
             return Status.CANCEL_STATUS;
@@ -49,6 +58,11 @@ final class Computation extends Job {
             return Status.error("The passes and checks could not be worked out. The event is unharmed; "
                     + "save it, and undo the last change if this repeats.", failure);
         }
+    }
+
+    /** What the next state of the event can be checked from; null until this is done. */
+    Checked checked() {
+        return checked;
     }
 
     @Override

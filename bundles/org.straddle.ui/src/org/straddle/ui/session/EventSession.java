@@ -19,6 +19,7 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.edit.domain.AdapterFactoryEditingDomain;
 import org.eclipse.emf.edit.domain.EditingDomain;
 import org.eclipse.swt.widgets.Display;
+import org.straddle.check.Checked;
 import org.straddle.model.Event;
 import org.straddle.model.Identified;
 import org.straddle.model.Snapshot;
@@ -51,6 +52,7 @@ public final class EventSession {
     private EventFolder folder;
     private AdapterFactoryEditingDomain domain;
     private Computed computed;
+    private Checked checked;
     private Computation computation;
     private Consumer<Identified> revealer = thing -> { };
     private final Runnable compute = this::compute;
@@ -99,6 +101,7 @@ public final class EventSession {
         pendingEdits.clear();
         index = null;
         computed = null;
+        checked = null;
         domain = null;
         folder.close();
         folder = null;
@@ -273,7 +276,7 @@ public final class EventSession {
         }
         stopComputing();
         Computation[] own = new Computation[1];
-        own[0] = new Computation(Snapshot.of(event()), folder().elementsFolder(),
+        own[0] = new Computation(Snapshot.of(event()), folder().elementsFolder(), checked,
                 result -> display.asyncExec(() -> publish(own[0], result)));
         computation = own[0];
         computation.addJobChangeListener(new WhenEnded(() -> display.asyncExec(() -> ended(own[0]))));
@@ -286,6 +289,7 @@ public final class EventSession {
             return;
         }
         computation = null;
+        checked = from.checked();
         computed = result;
         listeners.forEach(listener -> listener.computed(this, result));
     }

@@ -1,0 +1,142 @@
+package org.straddle.check;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.SubMonitor;
+import org.straddle.check.rules.Inspection;
+import org.straddle.check.rules.Scope;
+import org.straddle.check.rules.ScopedRule;
+import org.straddle.model.Acceptance;
+import org.straddle.outlook.Outlook;
+
+/**
+ * An event that was checked, with what was found of each subject and what the rules read for it: after an edit only
+ * subjects of whose reading something changed are looked at again ({@link #again}), and the rest stays as it was found.
+ * The result is the same as that of a whole check. Rules without a scope run every time.
+ */
+public final class Checked {
+
+    /** Heaviest first, then what holds all along, then by time; the key settles ties, so the order never varies. */
+    private static final Comparator<Finding> ORDER = Comparator.comparing(Finding::severity)
+            .thenComparing(f -> f.when().isPresent())
+            .thenComparing(f -> f.when().orElse(null), Comparator.nullsFirst(Comparator.naturalOrder()))
+            .thenComparing(Finding::rule).thenComparing(Finding::sentence).thenComparing(Finding::key);
+
+    /** @param reading versions of everything that the rules read */
+    private record Looked(List<Object> reading, List<Finding> findings) {
+    }
+
+    private final List<Rule> rules;
+    private final Outlook outlook;
+    private final Map<String, Looked> bySubject = new HashMap<>();
+    private final List<Finding> findings;
+    private int looked;
+
+    private Checked(List<Rule> rules, Outlook outlook, Checked before, IProgressMonitor monitor) {
+        this.rules = rules;
+        this.outlook = outlook;
+        SubMonitor progress = SubMonitor.convert(monitor, "Checking the event", rules.size());
+        List<Finding> found = new ArrayList<>();
+        Map<Scope<?>, List<ScopedRule<?>>> scopes = new LinkedHashMap<>();
+        for (Rule rule : rules) {
+            if (rule instanceof ScopedRule<?> scoped) {
+                scopes.computeIfAbsent(scoped.scope(), any -> new ArrayList<>()).add(scoped);
+            } else {
+                rule.check(outlook, found::add);
+                progress.split(1);
+            }
+        }
+        Inspection in = Inspection.of(outlook);
+        Checked usable = outlook.versions().isUnique() && before != null && before.outlook.versions().isUnique()
+                ? before : null;
+        scopes.forEach((scope, ofScope) -> {
+            look(scope, ofScope, in, usable, found);
+            progress.split(ofScope.size());
+        });
+        findings = List.copyOf(accepted(found));
+    }
+
+    static Checked of(List<Rule> rules, Outlook outlook, IProgressMonitor monitor) {
+        return new Checked(rules, outlook, null, monitor);
+    }
+
+    /**
+     * Checks a later state of the same event.
+     *
+     * @param later   made by {@link Outlook#after} from the outlook of this check, else everything is looked at
+     * @param monitor told of progress; may be null
+     */
+    public Checked again(Outlook later, IProgressMonitor monitor) {
+        return new Checked(rules, later, this, monitor);
+    }
+
+    public Outlook outlook() {
+        return outlook;
+    }
+
+    /** Heaviest first, then by time; their objects are those of the outlook's event. */
+    public List<Finding> findings() {
+        return findings;
+    }
+
+    /** How many subjects were looked at; the others are as they were. */
+    public int looked() {
+        return looked;
+    }
+
+    /** How many subjects there are. */
+    public int subjects() {
+        return bySubject.size();
+    }
+
+    private <T> void look(Scope<T> scope, List<ScopedRule<?>> ofScope, Inspection in, Checked before,
+            List<Finding> found) {
+        for (T subject : scope.subjects(in)) {
+            String key = scope.key(subject);
+            List<Object> reading = new ArrayList<>(outlook.conditions());
+            reading.add(outlook.versions().ofHead());
+            scope.reads(subject, in).forEach(thing -> reading.add(outlook.versions().of(thing)));
+            Looked earlier = before == null ? null : before.bySubject.get(key);
+            List<Finding> about;
+            if (earlier != null && earlier.reading.equals(reading)) {
+                about = earlier.findings.stream().map(this::moved).toList();
+            } else {
+                about = new ArrayList<>();
+                ofScope.forEach(rule -> check(rule, subject, in, about));
+                looked++;
+            }
+            bySubject.put(key, new Looked(reading, about));
+            found.addAll(about);
+        }
+    }
+
+    @SuppressWarnings("unchecked") // a rule is only given subjects of its own scope
+    private static <T> void check(ScopedRule<?> rule, T subject, Inspection in, List<Finding> about) {
+        ((ScopedRule<T>) rule).check(subject, in, about::add);
+    }
+
+    private List<Finding> accepted(List<Finding> found) {
+        Map<List<String>, Acceptance> acceptances = new HashMap<>();
+        for (Acceptance acceptance : outlook.event().getAcceptances()) {
+            acceptances.put(List.of(String.valueOf(acceptance.getFinding()), String.valueOf(acceptance.getFacts())),
+                    acceptance);
+        }
+        return found.stream().map(finding -> acceptances.isEmpty() ? finding
+                : Optional.ofNullable(acceptances.get(List.of(finding.key(), finding.facts())))
+                        .map(finding::acceptedBy).orElse(finding))
+                .sorted(ORDER).toList();
+    }
+
+    /** The same about the things of this copy of the event. */
+    private Finding moved(Finding finding) {
+        return finding.about(finding.objects().stream()
+                .map(object -> outlook.versions().find(object.getId()).orElseThrow()).toList());
+    }
+}
