@@ -8,8 +8,10 @@ import java.util.List;
 import org.straddle.check.Checks;
 import org.straddle.check.Finding;
 import org.straddle.outlook.Outlook;
+import org.straddle.publish.NextRevision;
 import org.straddle.publish.Publication;
 import org.straddle.publish.PublicationSettings;
+import org.straddle.store.EventFolder;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -22,20 +24,27 @@ final class PublishCommand extends EventCommand {
     @Option(names = "--out", paramLabel = "DIR", required = true, description = "Folder to write into.")
     private Path target;
 
-    @Option(names = "--revision", paramLabel = "N", defaultValue = "1",
-            description = "Number of this revision, printed on every sheet (default ${DEFAULT-VALUE}).")
-    private int revision;
+    @Option(names = "--revision", paramLabel = "N", description = { "Number of this revision, printed on every sheet.",
+        "Default: the next after the last one that was published, or the same when nothing changed." })
+    private Integer revision;
 
     @Override
     int work() throws Exception {
-        if (revision < 1) {
+        if (revision != null && revision < 1) {
             throw new WrongInput("--revision " + revision + " is out of range.\nGive a number from 1 up.");
         }
+        EventFolder folder = opened.toChange();
         Outlook outlook = opened.outlook(err());
         List<Finding> findings = Checks.standard().run(outlook, new ConsoleProgress(err()));
-        Publication publication = Publication.of(outlook, findings,
-                new PublicationSettings(revision, Instant.now().truncatedTo(ChronoUnit.MINUTES)));
+        NextRevision next = NextRevision.of(outlook);
+        NextRevision numbered = revision == null ? next : next.numbered(revision);
+        Instant now = Instant.now().truncatedTo(ChronoUnit.MINUTES);
+        Publication publication = Publication.of(outlook, findings, new PublicationSettings(numbered.number(), now));
         publication.write(target).forEach(file -> out().println(file));
+        if (numbered.isNew()) {
+            Edit.execute(domain -> numbered.record(domain, folder.event(), now));
+            folder.save();
+        }
         out().println(Blockers.summary(findings));
         return Blockers.exitCode(findings);
     }

@@ -13,6 +13,7 @@ import org.eclipse.swt.program.Program;
 import org.eclipse.swt.widgets.DirectoryDialog;
 import org.eclipse.swt.widgets.Shell;
 import org.straddle.check.Tally;
+import org.straddle.publish.NextRevision;
 import org.straddle.publish.Publication;
 import org.straddle.publish.PublicationSettings;
 import org.straddle.ui.session.Computed;
@@ -38,7 +39,8 @@ final class PublishEvent {
                 "&Publish anyway", "Cancel") != 0) {
             return;
         }
-        InputDialog revision = new InputDialog(shell, "Publish", "Revision of the schedule, counted from 1:", "1",
+        InputDialog revision = new InputDialog(shell, "Publish", "Revision of the schedule, counted from 1:",
+                String.valueOf(NextRevision.of(computed.outlook()).number()),
                 wholeNumber());
         if (revision.open() != InputDialog.OK) {
             return;
@@ -56,6 +58,13 @@ final class PublishEvent {
         List<Path> files = new ArrayList<>();
         boolean done = FileWork.run(shell, "Publishing", () -> files.addAll(Publication.of(computed.outlook(),
                 computed.findings(), new PublicationSettings(revision, Instant.now())).write(folder)));
+        if (done) {
+            EventSession session = EventSession.current();
+            NextRevision next = NextRevision.of(computed.outlook()).numbered(revision);
+            if (next.isNew()) {
+                session.execute(next.record(session.editingDomain(), session.event(), Instant.now()));
+            }
+        }
         if (done && MessageDialog.open(MessageDialog.INFORMATION, shell, "Publish",
                 files.size() + " files were written to " + folder + ".\n\nBriefs name people and go to their own team"
                         + " alone; only the announcement is for everybody.", SWT.NONE, "&Show the folder",
