@@ -20,7 +20,8 @@ import org.straddle.outlook.Outlook;
 /** Published states number themselves, and a plan that moved since is told of. */
 class NextRevisionTest {
 
-    private final Event event = new Sketch().event;
+    private final Sketch sketch = new Sketch();
+    private final Event event = sketch.event;
     private final EditingDomain domain = new AdapterFactoryEditingDomain(new StraddleItemProviderAdapterFactory(),
             new BasicCommandStack());
 
@@ -39,6 +40,7 @@ class NextRevisionTest {
 
     @Test
     void aMovedTurnMakesTheNextRevision() {
+        sketch.turn(sketch.stop(sketch.second, sketch.line, "20T12:00", "20T14:00"), "20T12:40:20", "20T12:49:50");
         assertEquals(1, next().number());
         assertEquals(List.of(), stale());
         publish();
