@@ -1,10 +1,10 @@
 package org.straddle.ui.daysheet;
 
+import org.eclipse.emf.common.command.Command;
 import org.straddle.ui.daysheet.edit.RefusedEdit;
 import org.straddle.ui.daysheet.edit.SheetEdit;
 import org.straddle.ui.daysheet.legal.Landing;
 import org.straddle.ui.session.EventSession;
-import org.eclipse.emf.common.command.Command;
 
 /** Runs edits on the event of the window, each as one step, and tells on the sheet what came of them. */
 final class PlanEdits {

@@ -1,7 +1,7 @@
 package org.straddle.ui.daysheet.page;
 
-import java.time.format.DateTimeFormatter;
 import java.time.Duration;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
