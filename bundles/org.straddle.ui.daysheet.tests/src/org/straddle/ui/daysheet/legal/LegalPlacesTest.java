@@ -21,15 +21,18 @@ import org.straddle.check.Checks;
 import org.straddle.check.Finding;
 import org.straddle.check.Rule;
 import org.straddle.check.Severity;
+import org.straddle.model.Ban;
 import org.straddle.model.Event;
 import org.straddle.model.Identified;
 import org.straddle.model.Snapshot;
 import org.straddle.model.Stop;
 import org.straddle.model.Team;
 import org.straddle.model.Turn;
+import org.straddle.outlook.Bans;
 import org.straddle.outlook.Outlook;
 import org.straddle.sky.Window;
 import org.straddle.ui.daysheet.RandomRove;
+import org.straddle.ui.daysheet.edit.PlaceTurn;
 import org.straddle.ui.daysheet.edit.RefusedEdit;
 import org.straddle.ui.daysheet.edit.SheetEdit;
 
@@ -145,11 +148,19 @@ class LegalPlacesTest {
         EditingDomain domain = RandomRove.domain();
         domain.getCommandStack().execute(edit.command(domain, copy));
         return blockers(copy).stream().filter(finding -> !before.contains(finding.key())
-                || isAbout(finding, thing.getId()) && (thing instanceof Turn || !PAIRS.contains(finding.rule())))
+                || isAbout(finding, thing.getId()) && (thing instanceof Turn || !PAIRS.contains(finding.rule()))
+                || edit instanceof PlaceTurn placed && bansStopDuring(finding, placed))
                 // A day that the stop has left is as long as it was, or shorter, whatever stops it names.
                 .filter(finding -> !finding.rule().equals("driving-limit") || isAbout(finding, thing.getId()))
                 .filter(finding -> thing instanceof Turn || !OF_TURNS.contains(finding.rule()))
                 .map(Finding::rule).collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** A ban on the whole stop is found once, at the stop; a turn that is put into it is banned all the same. */
+    private static boolean bansStopDuring(Finding finding, PlaceTurn placed) {
+        return finding.rule().equals("ban-broken") && isAbout(finding, placed.stopId())
+                && finding.objects().stream().filter(Ban.class::isInstance).map(Ban.class::cast)
+                        .anyMatch(ban -> Bans.period(ban, placed.window()).isPresent());
     }
 
     private static boolean isAbout(Finding finding, String id) {

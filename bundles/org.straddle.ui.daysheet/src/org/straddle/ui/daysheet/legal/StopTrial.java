@@ -255,6 +255,6 @@ final class StopTrial {
 
     static Obstacle banned(Ban ban) {
         String reason = ban.getReason() == null || ban.getReason().isBlank() ? "" : ": " + ban.getReason().strip();
-        return new Obstacle("banned", "a ban forbids it" + reason);
+        return new Obstacle("ban-broken", "a ban forbids it" + reason);
     }
 }
