@@ -29,7 +29,7 @@ public final class PlanPerspective implements IPerspectiveFactory {
         layout.setEditorAreaVisible(true);
         layout.addView(ExplorerView.ID, IPageLayout.LEFT, 0.24f, editors);
 
-        IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.68f, editors);
+        IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.7f, editors);
         below.addView(FindingsView.ID);
         below.addView(PassesView.ID);
         below.addView(PlanningView.ID);
@@ -38,7 +38,7 @@ public final class PlanPerspective implements IPerspectiveFactory {
         below.addPlaceholder(PROGRESS);
         below.addPlaceholder("org.straddle.ui.*");
 
-        IFolderLayout above = layout.createFolder("above", IPageLayout.TOP, 0.6f, editors);
+        IFolderLayout above = layout.createFolder("above", IPageLayout.TOP, 0.64f, editors);
         whenInstalled(above, DAY_SHEET);
         whenInstalled(above, MAP);
     }

@@ -1,6 +1,7 @@
 package org.straddle.check;
 
 import java.lang.management.ManagementFactory;
+import java.time.Duration;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Random;
@@ -9,20 +10,25 @@ import org.eclipse.emf.common.command.BasicCommandStack;
 import org.eclipse.emf.edit.domain.AdapterFactoryEditingDomain;
 import org.eclipse.emf.edit.domain.EditingDomain;
 import org.straddle.model.Event;
+import org.straddle.model.Fresh;
 import org.straddle.model.HorizonPoint;
 import org.straddle.model.Site;
 import org.straddle.model.Snapshot;
 import org.straddle.model.Stop;
 import org.straddle.model.StraddleFactory;
+import org.straddle.model.Team;
+import org.straddle.model.TeamDay;
 import org.straddle.model.Turn;
 import org.straddle.model.provider.StraddleItemProviderAdapterFactory;
 import org.straddle.outlook.Outlook;
+import org.straddle.outlook.SitePass;
 import org.straddle.plan.ApplyProposal;
 import org.straddle.plan.NeighbourhoodPlanner;
 import org.straddle.plan.PlanProgress;
 import org.straddle.plan.PlanSettings;
 import org.straddle.plan.SyntheticEvent;
 import org.straddle.sky.PassSearch;
+import org.straddle.sky.Window;
 
 /** Times the check of a large event: a whole one, and what follows a single edit. */
 final class CheckBench {
@@ -44,8 +50,15 @@ final class CheckBench {
                 new BasicCommandStack());
         domain.getCommandStack().execute(ApplyProposal.command(domain, event, new NeighbourhoodPlanner().propose(
                 Outlook.of(event, search, null), PlanSettings.ofIterations(2000, 1), PlanProgress.SILENT, null)));
-        System.out.printf("%d stops, %d turns%n", event.getPlan().getStops().size(),
-                event.getPlan().getStops().stream().mapToInt(stop -> stop.getTurns().size()).sum());
+        table("a plan without blockers");
+        crowd();
+        table("a first draft on top of it, full of blockers");
+    }
+
+    private void table(String plan) {
+        System.out.printf("%n%s: %d stops, %d turns, %d findings%n", plan, event.getPlan().getStops().size(),
+                event.getPlan().getStops().stream().mapToInt(stop -> stop.getTurns().size()).sum(),
+                Checks.standard().run(Outlook.of(Snapshot.of(event), search, null), null).size());
         System.out.println("| what | copy, ms | outlook, ms | check, ms | all, ms | all, CPU ms | looked at |");
         System.out.println("| --- | --- | --- | --- | --- | --- | --- |");
         measure("whole check", () -> { }, true);
@@ -54,6 +67,34 @@ final class CheckBench {
         measure("a mask changed", this::changeMask, false);
         measure("a demand changed", () -> event.getDemands().get(random.nextInt(event.getDemands().size()))
                 .setSharePercent(random.nextInt(100)), false);
+    }
+
+    /** Three stops more for each day of each team, at sites taken by chance, with the first passes that fall into them. */
+    private void crowd() {
+        Outlook outlook = Outlook.of(event, search, null);
+        for (Team team : event.getTeams()) {
+            for (TeamDay day : team.getDays()) {
+                for (int i = 0; i < 3; i++) {
+                    Stop stop = Fresh.stop();
+                    stop.setTeam(team);
+                    stop.setSite(event.getSites().get(random.nextInt(event.getSites().size())));
+                    stop.setArrival(day.getFrom().plus(Duration.ofHours(1 + 3 * i)));
+                    stop.setDeparture(stop.getArrival().plus(Duration.ofHours(2)));
+                    Window stay = new Window(stop.getArrival(), stop.getDeparture());
+                    outlook.passes(stop.getSite()).stream().filter(pass -> stay.contains(pass.pass().window())).limit(3)
+                            .forEach(pass -> stop.getTurns().add(turn(pass)));
+                    event.getPlan().getStops().add(stop);
+                }
+            }
+        }
+    }
+
+    private static Turn turn(SitePass pass) {
+        Turn turn = Fresh.turn();
+        turn.setBird(pass.bird());
+        turn.setStart(pass.pass().window().start());
+        turn.setEnd(pass.pass().window().end());
+        return turn;
     }
 
     private void measure(String what, Runnable edit, boolean whole) {
@@ -88,6 +129,9 @@ final class CheckBench {
 
     private void moveTurn() {
         Stop stop = anyStop();
+        while (stop.getTurns().isEmpty()) {
+            stop = anyStop();
+        }
         Turn turn = stop.getTurns().get(random.nextInt(stop.getTurns().size()));
         long seconds = random.nextInt(120) - 60;
         turn.setStart(turn.getStart().plusSeconds(seconds));
