@@ -122,4 +122,18 @@ class NotationTest {
                 () -> Words.required("the site's name").parse(" ")).getMessage());
         assertNull(Words.any().parse(""));
     }
+
+    @Test
+    void readsWhatLicenceClassesMayUse() {
+        Allowances notation = new Allowances();
+        assertEquals("Full: 2m 70cm; Novice: 70cm", notation.print(notation.parse(" Full:2m, 70cm ;Novice : 70cm; ")));
+        assertEquals(List.of(), notation.parse(" "));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"2m 70cm,names no licence class", "': 2m',names no licence class", "Full:,names no band"})
+    void refusesAllowancesWithoutClassOrBand(String typed, String why) {
+        String told = assertThrows(IllegalArgumentException.class, () -> new Allowances().parse(typed)).getMessage();
+        assertTrue(told.contains(why) && told.contains("such as"), told);
+    }
 }

@@ -9,10 +9,14 @@ import org.straddle.exchange.LayerRole;
 import org.straddle.model.Demand;
 import org.straddle.model.Event;
 import org.straddle.model.Fresh;
+import org.straddle.model.Identified;
+import org.straddle.model.Jurisdiction;
 import org.straddle.model.Layer;
+import org.straddle.model.LegTime;
 import org.straddle.model.Region;
 import org.straddle.model.StraddleFactory;
 import org.straddle.model.StraddlePackage.Literals;
+import org.straddle.ui.fields.Allowances;
 import org.straddle.ui.fields.Dates;
 import org.straddle.ui.fields.FieldForm;
 import org.straddle.ui.fields.Listed;
@@ -22,6 +26,7 @@ import org.straddle.ui.fields.Slot;
 import org.straddle.ui.fields.SquareNames;
 import org.straddle.ui.fields.Words;
 import org.straddle.ui.fields.ZoneNames;
+import org.straddle.ui.things.ThingText;
 import org.straddle.ui.workbench.AddLayer;
 
 /** The event's name and days, its demand, its announcement, and the figures that the coordinator chose. */
@@ -73,6 +78,24 @@ public final class EventEditor extends ThingEditor<Event> {
         figure(form, event, "Break after", "minutes of driving", 1, 1440, Literals.POLICIES__BREAK_AFTER_MINUTES);
         figure(form, event, "Break", "minutes", 0, 1440, Literals.POLICIES__BREAK_MINUTES);
 
+        form.wide("Drives that somebody knows", "Time and length of a drive between two places, in both directions; every"
+                + " other drive is computed from the figures under Driving.");
+        form.<LegTime>table(event, Literals.EVENT__LEG_TIMES, "drive", StraddleFactory.eINSTANCE::createLegTime, 4)
+                .options("Between", 180, Literals.LEG_TIME__FROM, () -> ends(event), EventEditor::end)
+                .options("And", 180, Literals.LEG_TIME__TO, () -> ends(event), EventEditor::end)
+                .column("Minutes at the wheel", 150, Literals.LEG_TIME__MINUTES, Numbers.between(0, 1440))
+                .column("Road, km", 90, Literals.LEG_TIME__ROAD_KM, Numbers.between(0, 5000))
+                .column("Known from", 180, Literals.LEG_TIME__ORIGIN, Words.any());
+
+        form.wide("Licences by place", "Where licence classes may use other bands, and where an uplink through a bird is"
+                + " not allowed at all. What is written here is a reminder; the licence and local law decide.");
+        form.<Jurisdiction>table(event, Literals.EVENT__JURISDICTIONS, "place", Fresh::jurisdiction, 4)
+                .column("Place", 130, Literals.JURISDICTION__NAME, Words.required("the place's name"))
+                .column("Squares", 120, Literals.JURISDICTION__SQUARES, new SquareNames())
+                .column("Outline (WKT, longitude latitude)", 220, Literals.JURISDICTION__OUTLINE, Words.any())
+                .check("Uplink allowed", 110, Literals.JURISDICTION__UPLINK_ALLOWED)
+                .column("Classes and bands", 220, Literals.JURISDICTION__ALLOWANCES, new Allowances());
+
         form.section("At a stop", "");
         figure(form, event, "Set-up", "minutes", 0, 1440, Literals.POLICIES__SET_UP_MINUTES);
         figure(form, event, "Take-down", "minutes", 0, 1440, Literals.POLICIES__TAKE_DOWN_MINUTES);
@@ -98,6 +121,14 @@ public final class EventEditor extends ThingEditor<Event> {
         form.text("Reviews", "days", Numbers.whole(0, 10_000),
                 policy(event, Literals.POLICIES__REVIEW_VALIDITY_DAYS));
         figure(form, event, "Element sets", "days", 0, 365, Literals.POLICIES__ELEMENT_SET_AGE_LIMIT_DAYS);
+    }
+
+    private static List<Identified> ends(Event event) {
+        return Stream.<Identified>concat(event.getBases().stream(), event.getSites().stream()).toList();
+    }
+
+    private static String end(Identified place) {
+        return place == null ? "(choose)" : ThingText.of(place);
     }
 
     /** The usual roles, and those of one's own that the event has already. */

@@ -65,7 +65,7 @@ final class TextCells<T> extends EditingSupport {
 
     @Override
     protected void setValue(Object row, Object typed) {
-        if (typed == null || complaint(typed) != null) {
+        if (typed == null || complaint(typed) != null || typed.equals(getValue(row))) {
             return;
         }
         T parsed = notation.parse((String) typed);
