@@ -95,11 +95,33 @@ final class Sketch {
     /** The event seen through what the lines say of the Earth. */
     static Outlook outlook(LocalDate day, String lines) {
         Sketch sketch = drawn(day, lines);
-        return sketch.orientation.map(known -> Outlook.of(sketch.event, new PassSearch(known), null))
-                .orElseGet(() -> Outlook.of(sketch.event, null));
+        return Outlook.of(sketch.event, sketch.search(), null);
     }
 
-    private static Sketch drawn(LocalDate day, String lines) {
+    Event event() {
+        return event;
+    }
+
+    /** A search for passes by what the lines say of the Earth. */
+    PassSearch search() {
+        return orientation.map(PassSearch::new).orElseGet(PassSearch::new);
+    }
+
+    /** One more line; here {@code T1} is the first turn of the plan, and {@code Stop} and others the first of their kind. */
+    void edit(String line) {
+        List<Identified> turns = new ArrayList<>();
+        event.eAllContents().forEachRemaining(thing -> {
+            if (thing instanceof Turn turn) {
+                named.put("T" + (turns.size() + 1), turn);
+                turns.add(turn);
+            } else if (thing instanceof Identified one) {
+                named.putIfAbsent(thing.eClass().getName(), one);
+            }
+        });
+        line(line);
+    }
+
+    static Sketch drawn(LocalDate day, String lines) {
         Sketch sketch = new Sketch(day);
         WORLD.lines().forEach(sketch::line);
         sketch.inventBirds();

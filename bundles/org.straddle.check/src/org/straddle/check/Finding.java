@@ -43,14 +43,14 @@ public record Finding(String rule, Severity severity, String sentence, List<Iden
         return new Finding(rule, severity, sentence, objects, Optional.of(offered), when, facts, accepted);
     }
 
-    /** The same with another weight. */
+    /** The same with another weight, which is a fact of its own: accepting a warning does not accept a blocker. */
     public Finding weighing(Severity other) {
-        return new Finding(rule, other, sentence, objects, mend, when, facts, accepted);
+        return new Finding(rule, other, sentence, objects, mend, when, Digest.of(facts, other), accepted);
     }
 
     /** The same resting on facts that the sentence does not show. */
     public Finding restingOn(Object... more) {
-        return new Finding(rule, severity, sentence, objects, mend, when, Digest.of(sentence, more), accepted);
+        return new Finding(rule, severity, sentence, objects, mend, when, Digest.of(facts, more), accepted);
     }
 
     /** The same about the same things in another copy of the event. */

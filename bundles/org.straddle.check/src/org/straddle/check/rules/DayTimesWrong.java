@@ -23,7 +23,7 @@ final class DayTimesWrong extends ScopedRule<Team> {
                                 : day.getUntil() == null ? " does not say until when"
                                         : " ends " + in.words().at(day.getUntil()) + ", not after its start "
                                                 + in.words().at(day.getFrom()))
-                        + ".", team));
+                        + ".", team).restingOn(day.getFrom(), day.getUntil()));
             }
         }
     }

@@ -20,7 +20,9 @@ final class LoneOperator extends ScopedRule<Team> {
         List<Operator> crew = Crew.of(team);
         if (!in.policies().loneOperatorAllowed() && crew.size() == 1 && !in.itinerary().of(team).isEmpty()) {
             findings.accept(Finding.of(this, Words.sentence(Words.name(crew.get(0))) + " would be alone in "
-                    + Words.name(team) + "; the policy of this event does not allow it.", team, crew.get(0)));
+                    + Words.name(team) + "; the policy of this event does not allow it.", team, crew.get(0))
+                    .restingOn(in.itinerary().of(team).stream().map(stay -> stay.site().getId()).distinct().sorted()
+                            .toList()));
         }
     }
 }

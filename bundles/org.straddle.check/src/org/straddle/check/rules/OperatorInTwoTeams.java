@@ -1,7 +1,6 @@
 package org.straddle.check.rules;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 
@@ -28,18 +27,19 @@ final class OperatorInTwoTeams extends ScopedRule<Event> {
                 Team b = teams.get(j);
                 List<Operator> both = Crew.of(a).stream().filter(Crew.of(b)::contains).toList();
                 if (!both.isEmpty()) {
-                    sharedTime(a, b).ifPresent(time -> findings.accept(Finding.of(this,
+                    List<Window> times = sharedTimes(a, b);
+                    times.stream().findFirst().ifPresent(time -> findings.accept(Finding.of(this,
                             Words.sentence(Words.list(both.stream().map(Words::name).toList())) + " would be in "
                                     + Words.name(a) + " and in " + Words.name(b) + " at the same time, "
-                                    + in.words().during(time) + ".", a, b).at(time.start())));
+                                    + in.words().during(time) + ".", a, b).restingOn(times).at(time.start())));
                 }
             }
         }
     }
 
-    private static Optional<Window> sharedTime(Team a, Team b) {
+    private static List<Window> sharedTimes(Team a, Team b) {
         return days(a).flatMap(one -> days(b).flatMap(other -> one.intersection(other).stream()))
-                .min(Window.IN_TIME_ORDER);
+                .sorted(Window.IN_TIME_ORDER).toList();
     }
 
     private static Stream<Window> days(Team team) {

@@ -29,7 +29,8 @@ final class SameFrequency extends ScopedRule<Bird> {
                                 + Words.name(b.team()) + " agreed on " + mhz(a.turn().getDownlinkMhz()) + " and "
                                 + mhz(b.turn().getDownlinkMhz()) + " MHz on " + Words.name(bird)
                                 + ", which are not more than 5 kHz apart, " + in.words().during(shared) + ".",
-                                a.turn(), b.turn()).at(shared.start());
+                                a.turn(), b.turn())
+                                .restingOn(a.turn().getDownlinkMhz(), b.turn().getDownlinkMhz()).at(shared.start());
                         findings.accept(mend(b, agreed, in).map(finding::mendedBy).orElse(finding));
                     });
                 }

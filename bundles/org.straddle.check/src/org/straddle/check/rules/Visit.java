@@ -35,9 +35,18 @@ record Visit(Site site, Stay stay, LocalDate day, SafetyNotes notes) {
                 review.getConditions());
     }
 
+    /** What may hurt somebody there, as the survey has it. */
+    private static List<Object> dangers(Survey survey) {
+        return Arrays.asList(survey.getId(), survey.getRoadSpeedKmh(),
+                survey.getHazards().stream().map(hazard -> Arrays.asList(hazard.getKind(), hazard.getDescription(),
+                        hazard.getDistanceM(), hazard.getMeasure())).toList(),
+                survey.getOverheadLines().stream().map(line -> Arrays.asList(line.getDistanceM(), line.getHeightM(),
+                        line.getVoltageKv(), line.getNote())).toList());
+    }
+
     Finding finding(NamedRule rule, String sentence) {
         return Finding.of(rule, sentence, site)
-                .restingOn(notes.survey().map(Survey::getId), notes.review().map(Review::getId),
+                .restingOn(notes.survey().map(Visit::dangers), notes.review().map(Review::getId),
                         notes.review().map(Visit::judgement))
                 .at(stay.window().start());
     }
