@@ -83,7 +83,7 @@ public final class EventEditor extends ThingEditor<Event> {
         form.<LegTime>table(event, Literals.EVENT__LEG_TIMES, "drive", StraddleFactory.eINSTANCE::createLegTime, 4)
                 .options("Between", 180, Literals.LEG_TIME__FROM, () -> ends(event), EventEditor::end)
                 .options("And", 180, Literals.LEG_TIME__TO, () -> ends(event), EventEditor::end)
-                .column("Minutes at the wheel", 150, Literals.LEG_TIME__MINUTES, Numbers.between(0, 1440))
+                .column("Minutes at the wheel", 180, Literals.LEG_TIME__MINUTES, Numbers.between(0, 1440))
                 .column("Road, km", 90, Literals.LEG_TIME__ROAD_KM, Numbers.between(0, 5000))
                 .column("Known from", 180, Literals.LEG_TIME__ORIGIN, Words.any());
 
@@ -92,8 +92,8 @@ public final class EventEditor extends ThingEditor<Event> {
         form.<Jurisdiction>table(event, Literals.EVENT__JURISDICTIONS, "place", Fresh::jurisdiction, 4)
                 .column("Place", 130, Literals.JURISDICTION__NAME, Words.required("the place's name"))
                 .column("Squares", 120, Literals.JURISDICTION__SQUARES, new SquareNames())
-                .column("Outline (WKT, longitude latitude)", 220, Literals.JURISDICTION__OUTLINE, Words.any())
-                .check("Uplink allowed", 110, Literals.JURISDICTION__UPLINK_ALLOWED)
+                .column("Outline (WKT, longitude latitude)", 270, Literals.JURISDICTION__OUTLINE, Words.any())
+                .check("Uplink allowed", 140, Literals.JURISDICTION__UPLINK_ALLOWED)
                 .column("Classes and bands", 220, Literals.JURISDICTION__ALLOWANCES, new Allowances());
 
         form.section("At a stop", "");
