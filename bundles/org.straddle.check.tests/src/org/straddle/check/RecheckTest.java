@@ -1,6 +1,7 @@
 package org.straddle.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -12,12 +13,15 @@ import java.util.Random;
 
 import org.eclipse.emf.common.util.EList;
 import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.straddle.check.rules.ScopedRule;
 import org.straddle.model.Event;
 import org.straddle.model.Identified;
 import org.straddle.model.Snapshot;
@@ -47,17 +51,51 @@ class RecheckTest {
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
     void findsWhatAWholeCheckFinds(long seed) {
-        Random random = new Random(seed);
-        Event event = Sketch.of(PLAN);
-        Event snapshot = Snapshot.of(event);
-        Outlook outlook = Outlook.of(snapshot, SEARCH, null);
+        edits(Sketch.of(PLAN), new Random(seed), 40, "seed " + seed);
+    }
+
+    static List<RuleCase> cases() {
+        List<String> scoped = Checks.standard().rules().stream().filter(ScopedRule.class::isInstance).map(Rule::id)
+                .toList();
+        return RuleCase.all().stream().filter(example -> scoped.contains(example.rule())).toList();
+    }
+
+    /** Begins with a finding of every rule that has a scope, some of which no random edit of a plan comes upon. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("cases")
+    void findsWhatAWholeCheckFindsAroundEveryRule(RuleCase example) {
+        Event event = Sketch.drawn(example.day(), example.wrong()).event();
+        List<Finding> start = Checks.standard().run(Outlook.of(Snapshot.of(event), SEARCH, null), null);
+        assertTrue(start.stream().anyMatch(finding -> finding.rule().equals(example.rule())));
+        event.getAcceptances().add(start.get(0).acceptance("agreed", "Cy", Instant.EPOCH));
+        edits(event, new Random(example.wrong().hashCode()), 6, example.toString());
+    }
+
+    /** Edits far from the stops and teams whose findings they change. */
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {"Ban bird=Tern from=06:00 until=22:00", "LegTime minutes=270", "Jurisdiction squares=IP04",
+        "Operator licenceClass=Full", "KitItem count=0", "policies turnGapMinutes=30", "Base longitudeDeg=-28",
+        "event +revisions number=1 facts=0"})
+    void seesAnEditFarOff(String edit) {
+        Sketch sketch = Sketch.drawn(Sketch.DAY, PLAN + "\nA: S1 16:10-17:00; S2 18:30-19:00");
+        Outlook outlook = Outlook.of(Snapshot.of(sketch.event()), SEARCH, null);
+        Checked before = Checks.standard().check(outlook, null);
+        sketch.edit(edit);
+        Checked after = before.again(Outlook.after(outlook, Snapshot.of(sketch.event()), SEARCH, null), null);
+        assertEquals(described(Checks.standard().run(Outlook.of(after.outlook().event(), SEARCH, null), null)),
+                described(after.findings()));
+        assertNotEquals(described(before.findings()), described(after.findings()));
+    }
+
+    private static void edits(Event event, Random random, int number, String where) {
+        Outlook outlook = Outlook.of(Snapshot.of(event), SEARCH, null);
         Checked checked = Checks.standard().check(outlook, null);
-        for (int i = 0; i < 40; i++) {
+        for (int i = 0; i < number; i++) {
             String edit = RandomEdit.of(event, random);
             outlook = Outlook.after(outlook, Snapshot.of(event), SEARCH, null);
             checked = checked.again(outlook, null);
             List<Finding> whole = Checks.standard().run(Outlook.of(outlook.event(), SEARCH, null), null);
-            assertEquals(described(whole), described(checked.findings()), "seed " + seed + ", edit " + i + ": " + edit);
+            assertEquals(described(whole), described(checked.findings()), where + ", edit " + i + ": " + edit);
             for (int k = 0; k < whole.size(); k++) {
                 assertObjects(whole.get(k).objects(), checked.findings().get(k).objects());
             }
@@ -106,12 +144,20 @@ class RecheckTest {
             event.eAllContents().forEachRemaining(all::add);
             RandomEdit edit = new RandomEdit(random);
             while (true) {
-                EObject target = all.get(random.nextInt(all.size()));
+                EObject target = edit.any(all);
                 String done = random.nextInt(4) > 0 ? edit.value(target) : edit.structure(target, all);
                 if (!done.isEmpty()) {
                     return target.eClass().getName() + " " + done;
                 }
             }
+        }
+
+        /** Of each kind as often, so that a single ban or leg time has its share beside all the kit. */
+        private EObject any(List<EObject> all) {
+            List<EClass> kinds = all.stream().map(EObject::eClass).distinct().toList();
+            EClass kind = kinds.get(random.nextInt(kinds.size()));
+            List<EObject> ofKind = all.stream().filter(thing -> thing.eClass() == kind).toList();
+            return ofKind.get(random.nextInt(ofKind.size()));
         }
 
         private String value(EObject target) {
