@@ -13,29 +13,22 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 import org.straddle.grid.GeoPosition;
-import org.straddle.store.HardenedXml;
 import org.xml.sax.Attributes;
 import org.xml.sax.InputSource;
-import org.xml.sax.Locator;
 import org.xml.sax.SAXException;
-import org.xml.sax.SAXParseException;
-import org.xml.sax.helpers.DefaultHandler;
 
 /**
  * Every waypoint and track point of a GPX file with its time. The format is on WGS 84 by definition. Its elevation is
  * above the sea, so a height above the ellipsoid is known only where the file also gives that of the geoid; an error
  * in metres it does not give at all.
  */
-final class GpxFixes extends DefaultHandler {
+final class GpxFixes extends XmlReading {
 
     private static final int DEEPEST = 64;
     private static final int MOST = 500_000;
     private static final int LONGEST_TEXT = 64;
-    private static final String AGAIN = "Fetch the file again from its source.";
-
     private final MapSource source;
     private final List<FixLog.Reading> readings = new ArrayList<>();
-    private Locator locator;
     private int depth;
     private int withoutFix;
     private int withoutTime;
@@ -45,21 +38,13 @@ final class GpxFixes extends DefaultHandler {
     private StringBuilder text;
 
     private GpxFixes(MapSource source) {
+        super(source.name());
         this.source = source;
     }
 
     static FixLog read(MapSource source, InputStream in) throws IOException {
         GpxFixes reading = new GpxFixes(source);
-        try {
-            HardenedXml.parse(new InputSource(in), reading);
-        } catch (XmlRefusal e) {
-            throw e.refusal();
-        } catch (SAXParseException e) {
-            throw new ReadException(source.name(), Math.max(0, e.getLineNumber()),
-                    "this is not well-formed XML, or forbidden here: " + e.getMessage(), AGAIN, e);
-        } catch (SAXException | IOException e) {
-            throw new ReadException(source.name(), reading.line(), "the file cannot be read as XML: " + e.getMessage(), AGAIN, e);
-        }
+        reading.parse(new InputSource(in));
         return reading.log();
     }
 
@@ -79,16 +64,7 @@ final class GpxFixes extends DefaultHandler {
     }
 
     @Override
-    public void setDocumentLocator(Locator documentLocator) {
-        locator = documentLocator;
-    }
-
-    private int line() {
-        return locator == null ? 0 : Math.max(0, locator.getLineNumber());
-    }
-
-    @Override
-    public void startElement(String uri, String localName, String qName, Attributes attributes) throws SAXException {
+    void begin(String localName, Attributes attributes) throws SAXException {
         depth++;
         text = null;
         if (depth == 1 && !localName.equals("gpx")) {
@@ -177,11 +153,6 @@ final class GpxFixes extends DefaultHandler {
             throw new IllegalArgumentException();
         }
         return Double.parseDouble(written);
-    }
-
-    @Override
-    public void error(SAXParseException e) throws SAXException {
-        throw e;
     }
 
     private XmlRefusal refuse(String what, String whatToDo) {

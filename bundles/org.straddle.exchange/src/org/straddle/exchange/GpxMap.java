@@ -9,19 +9,15 @@ import java.util.regex.Pattern;
 
 import org.straddle.grid.MapRole;
 import org.straddle.grid.Trace;
-import org.straddle.store.HardenedXml;
 import org.xml.sax.Attributes;
 import org.xml.sax.InputSource;
-import org.xml.sax.Locator;
 import org.xml.sax.SAXException;
-import org.xml.sax.SAXParseException;
-import org.xml.sax.helpers.DefaultHandler;
 
 /**
  * Waypoints, routes and tracks of GPX 1.1; 1.0 has the same in this. Segments of a track stay apart, since between
  * them reception was lost. Elements count by their local names, and extensions not at all.
  */
-final class GpxMap extends DefaultHandler {
+final class GpxMap extends XmlReading {
 
     private static final int DEEPEST = 64;
 
@@ -33,13 +29,8 @@ final class GpxMap extends DefaultHandler {
     /** Java would read "1d" and "0x1p3", too. */
     private static final Pattern DECIMAL = Pattern.compile("[\\s\\d.eE+-]*");
 
-    private static final String AGAIN = "Fetch the file again from its source.";
-
     private final MapSource source;
     private final MapContent content;
-    private Locator locator;
-    /** Of the last element that began: at the end of the file the parser knows no line. */
-    private int lastLine = 1;
     private int depth;
     /** Depth of the extensions that are being skipped; 0 outside. */
     private int extensions;
@@ -54,38 +45,19 @@ final class GpxMap extends DefaultHandler {
     private StringBuilder text;
 
     private GpxMap(MapSource source, MapContent content) {
+        super(source.name());
         this.source = source;
         this.content = content;
     }
 
     static void read(MapSource source, InputStream in, MapContent content) throws IOException {
         GpxMap reading = new GpxMap(source, content);
-        try {
-            HardenedXml.parse(new InputSource(in), reading);
-        } catch (XmlRefusal e) {
-            throw e.refusal();
-        } catch (SAXParseException e) {
-            throw new ReadException(source.name(), e.getLineNumber() > 0 ? e.getLineNumber() : reading.line(),
-                    "this is not well-formed XML, or forbidden here: " + e.getMessage(), AGAIN, e);
-        } catch (SAXException | IOException e) {
-            throw new ReadException(source.name(), reading.line(), "the file cannot be read as XML: " + e.getMessage(), AGAIN, e);
-        }
+        reading.parse(new InputSource(in));
     }
 
     @Override
-    public void setDocumentLocator(Locator documentLocator) {
-        locator = documentLocator;
-    }
-
-    private int line() {
-        int here = locator == null ? 0 : locator.getLineNumber();
-        return here > 0 ? here : lastLine;
-    }
-
-    @Override
-    public void startElement(String uri, String localName, String qName, Attributes attributes) throws SAXException {
+    void begin(String localName, Attributes attributes) throws SAXException {
         depth++;
-        lastLine = line();
         if (depth <= 3) {
             weigh();
         }
@@ -101,7 +73,7 @@ final class GpxMap extends DefaultHandler {
         }
         switch (localName) {
             case "extensions" -> extensions = depth;
-            case "wpt", "rte", "trk" -> begin(localName, attributes);
+            case "wpt", "rte", "trk" -> beginThing(localName, attributes);
             case "rtept", "trkpt" -> point(attributes);
             case "name", "type" -> text = depth == 3 && !thing.isEmpty() ? new StringBuilder() : null;
             default -> {
@@ -118,7 +90,7 @@ final class GpxMap extends DefaultHandler {
         }
     }
 
-    private void begin(String what, Attributes attributes) throws SAXException {
+    private void beginThing(String what, Attributes attributes) throws SAXException {
         if (depth != 2) {
             throw refuse("<" + what + "> does not belong here.", AGAIN);
         }
@@ -204,11 +176,6 @@ final class GpxMap extends DefaultHandler {
     private Optional<MapRole> role() {
         return type.matches("[\\p{L}\\p{N} _-]{1,40}") && !type.isBlank() ? Optional.of(new MapRole(type)).filter(MapRole::isKnown)
                 : Optional.empty();
-    }
-
-    @Override
-    public void error(SAXParseException e) throws SAXException {
-        throw e;
     }
 
     private XmlRefusal refuse(String what, String whatToDo) {

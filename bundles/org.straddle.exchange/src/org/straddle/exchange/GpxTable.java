@@ -8,25 +8,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-import org.straddle.store.HardenedXml;
 import org.xml.sax.Attributes;
 import org.xml.sax.InputSource;
-import org.xml.sax.Locator;
 import org.xml.sax.SAXException;
-import org.xml.sax.SAXParseException;
-import org.xml.sax.helpers.DefaultHandler;
 
 /** Waypoints of GPX 1.1 (and 1.0) with what they say of themselves; extensions count not at all. */
-final class GpxTable extends DefaultHandler {
+final class GpxTable extends XmlReading {
 
     private static final int DEEPEST = 64;
-    private static final String AGAIN = "Fetch the file again from its source.";
     /** Elements of wptType in the schema that tell something of a site. */
     private static final Set<String> TELLING = Set.of("name", "cmt", "desc", "sym", "type");
 
     private final MapSource source;
     private final RowsOfNames rows;
-    private Locator locator;
     private int depth;
     private int lines;
     /** Of the waypoint that is being read; null between them. */
@@ -36,22 +30,14 @@ final class GpxTable extends DefaultHandler {
     private StringBuilder text;
 
     private GpxTable(MapSource source) {
+        super(source.name());
         this.source = source;
         this.rows = new RowsOfNames(source);
     }
 
     static SourceTable read(MapSource source, String xml) throws ReadException {
         GpxTable reading = new GpxTable(source);
-        try {
-            HardenedXml.parse(new InputSource(new StringReader(xml)), reading);
-        } catch (XmlRefusal e) {
-            throw e.refusal();
-        } catch (SAXParseException e) {
-            throw new ReadException(source.name(), Math.max(0, e.getLineNumber()),
-                    "this is not well-formed XML, or forbidden here: " + e.getMessage(), AGAIN, e);
-        } catch (SAXException | IOException e) {
-            throw new ReadException(source.name(), reading.line(), "the file cannot be read as XML: " + e.getMessage(), AGAIN, e);
-        }
+        reading.parse(new InputSource(new StringReader(xml)));
         List<String> remarks = new ArrayList<>();
         if (reading.lines > 0) {
             remarks.add(reading.lines + (reading.lines == 1 ? " track or route is" : " tracks and routes are")
@@ -61,16 +47,7 @@ final class GpxTable extends DefaultHandler {
     }
 
     @Override
-    public void setDocumentLocator(Locator documentLocator) {
-        locator = documentLocator;
-    }
-
-    private int line() {
-        return locator == null ? 0 : Math.max(0, locator.getLineNumber());
-    }
-
-    @Override
-    public void startElement(String uri, String localName, String qName, Attributes attributes) throws SAXException {
+    void begin(String localName, Attributes attributes) throws SAXException {
         depth++;
         if (depth == 1 && !localName.equals("gpx")) {
             throw new XmlRefusal(source.refuse(line(), "the XML is not GPX, but <" + localName + ">.", SourceTable.RIGHT_FILE));
@@ -80,13 +57,13 @@ final class GpxTable extends DefaultHandler {
         }
         text = null;
         if (depth == 2) {
-            begin(localName, attributes);
+            beginThing(localName, attributes);
         } else if (depth == 3 && said != null && (localName.equals("ele") || TELLING.contains(localName))) {
             text = new StringBuilder();
         }
     }
 
-    private void begin(String what, Attributes attributes) throws SAXException {
+    private void beginThing(String what, Attributes attributes) throws SAXException {
         if (what.equals("trk") || what.equals("rte")) {
             lines++;
         } else if (what.equals("wpt")) {
@@ -126,10 +103,5 @@ final class GpxTable extends DefaultHandler {
             said = null;
         }
         depth--;
-    }
-
-    @Override
-    public void error(SAXParseException e) throws SAXException {
-        throw e;
     }
 }

@@ -1,8 +1,6 @@
 package org.straddle.exchange;
 
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -10,7 +8,6 @@ import java.util.OptionalDouble;
 import org.straddle.grid.MapFeature;
 import org.straddle.grid.Trace;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 
 /** Writes what {@link MapReader} reads, as text in UTF-8. */
@@ -56,31 +53,16 @@ public final class MapWriter {
      * of them are holes is not known here.
      */
     public static String geoJson(List<MapFeature> features) {
-        StringWriter text = new StringWriter();
-        try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-            json.writeStartObject();
-            json.writeStringField("type", "FeatureCollection");
-            json.writeArrayFieldStart("features");
-            for (MapFeature feature : features) {
-                json.writeRaw("\n");
-                json.writeStartObject();
-                json.writeStringField("type", "Feature");
-                json.writeObjectFieldStart("properties");
-                json.writeStringField("name", feature.name());
-                if (feature.role().isPresent()) {
-                    json.writeStringField("role", role(feature));
-                }
-                json.writeEndObject();
-                json.writeFieldName("geometry");
-                geometry(json, feature);
-                json.writeEndObject();
+        return FeatureCollection.text(features, (json, feature) -> {
+            json.writeObjectFieldStart("properties");
+            json.writeStringField("name", feature.name());
+            if (feature.role().isPresent()) {
+                json.writeStringField("role", role(feature));
             }
-            json.writeEndArray();
             json.writeEndObject();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return text + "\n";
+            json.writeFieldName("geometry");
+            geometry(json, feature);
+        });
     }
 
     private static void geometry(JsonGenerator json, MapFeature feature) throws IOException {

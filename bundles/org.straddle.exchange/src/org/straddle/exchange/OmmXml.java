@@ -2,19 +2,15 @@ package org.straddle.exchange;
 
 import java.io.IOException;
 
-import org.straddle.store.HardenedXml;
 import org.xml.sax.Attributes;
 import org.xml.sax.InputSource;
-import org.xml.sax.Locator;
 import org.xml.sax.SAXException;
-import org.xml.sax.SAXParseException;
-import org.xml.sax.helpers.DefaultHandler;
 
 /**
  * Messages as XML: one {@code omm}, or an {@code ndm} that holds many. Elements count by their names alone, because
  * files in public use come with and without a namespace.
  */
-final class OmmXml extends DefaultHandler {
+final class OmmXml extends XmlReading {
 
     private static final int DEEPEST = 32;
     private static final int LONGEST_VALUE = 10_000;
@@ -22,40 +18,24 @@ final class OmmXml extends DefaultHandler {
     private final SourceFile source;
     private final OmmMessages messages = new OmmMessages();
     private final StringBuilder text = new StringBuilder();
-    private Locator locator;
     private int depth;
     private OmmMessage message;
     private String unit = "";
-    private int line;
+    private int valueLine;
 
     private OmmXml(SourceFile source) {
+        super(source.name());
         this.source = source;
     }
 
     static ElementFile read(SourceFile source) throws ReadException {
         OmmXml reading = new OmmXml(source);
-        try {
-            HardenedXml.parse(new InputSource(source.stream()), reading);
-        } catch (XmlRefusal e) {
-            throw e.refusal();
-        } catch (SAXParseException e) {
-            throw new ReadException(source.name(), Math.max(0, e.getLineNumber()),
-                    "this is not well-formed XML, or forbidden here: " + e.getMessage(),
-                    "Fetch the file again from its source.", e);
-        } catch (SAXException | IOException e) {
-            throw new ReadException(source.name(), 0, "the file cannot be read as XML: " + e.getMessage(),
-                    "Fetch the file again from its source.", e);
-        }
+        reading.parse(new InputSource(source.stream()));
         return reading.messages.toFile(source, ElementFormat.OMM_XML);
     }
 
     @Override
-    public void setDocumentLocator(Locator documentLocator) {
-        locator = documentLocator;
-    }
-
-    @Override
-    public void startElement(String uri, String localName, String qName, Attributes attributes) throws SAXException {
+    void begin(String localName, Attributes attributes) throws SAXException {
         if (depth == 0 && !localName.equals("omm") && !localName.equals("ndm")) {
             throw refuse("the XML holds no orbit mean-elements messages, but <" + localName + ">.",
                     "Choose a file with OMM messages.");
@@ -64,30 +44,30 @@ final class OmmXml extends DefaultHandler {
             throw refuse("no message is nested so deeply.", "Choose a file with OMM messages.");
         }
         if (localName.equals("omm")) {
-            begin(attributes);
+            beginMessage(attributes);
         }
         text.setLength(0);
-        line = locator.getLineNumber();
+        valueLine = line();
         unit = attributes.getValue("units") == null ? "" : attributes.getValue("units");
     }
 
-    private void begin(Attributes attributes) throws SAXException {
+    private void beginMessage(Attributes attributes) throws SAXException {
         if (message != null) {
-            throw refuse("a message within a message.", "Fetch the file again from its source.");
+            throw refuse("a message within a message.", AGAIN);
         }
         String version = attributes.getValue("version");
         try {
-            OmmKvn.requireReadable(source, locator.getLineNumber(), version == null ? "unknown" : version);
+            OmmKvn.requireReadable(source, line(), version == null ? "unknown" : version);
         } catch (ReadException e) {
             throw new XmlRefusal(e);
         }
-        message = new OmmMessage(source, locator.getLineNumber(), true);
+        message = new OmmMessage(source, line(), true);
     }
 
     @Override
     public void characters(char[] characters, int start, int length) throws SAXException {
         if (text.length() + length > LONGEST_VALUE) {
-            throw refuse("a value of more than " + LONGEST_VALUE + " characters.", "Fetch the file again from its source.");
+            throw refuse("a value of more than " + LONGEST_VALUE + " characters.", AGAIN);
         }
         text.append(characters, start, length);
     }
@@ -100,7 +80,7 @@ final class OmmXml extends DefaultHandler {
                 messages.add(message);
                 message = null;
             } else if (message != null) {
-                message.put(localName, text.toString(), unit, line);
+                message.put(localName, text.toString(), unit, valueLine);
             }
         } catch (ReadException e) {
             throw new XmlRefusal(e);
@@ -109,12 +89,7 @@ final class OmmXml extends DefaultHandler {
         unit = "";
     }
 
-    @Override
-    public void error(SAXParseException e) throws SAXException {
-        throw e;
-    }
-
     private XmlRefusal refuse(String what, String whatToDo) {
-        return new XmlRefusal(source.refuse(locator.getLineNumber(), what, whatToDo));
+        return new XmlRefusal(source.refuse(line(), what, whatToDo));
     }
 }

@@ -1,13 +1,10 @@
 package org.straddle.exchange;
 
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 
 /** Writes waypoints as text in UTF-8 that other programs read; lines end with a line feed. */
@@ -35,43 +32,30 @@ public final class WaypointWriter {
 
     /** A FeatureCollection of RFC 7946 with a Point each. */
     public static String geoJson(List<Waypoint> waypoints) {
-        StringWriter text = new StringWriter();
-        try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-            json.writeStartObject();
-            json.writeStringField("type", "FeatureCollection");
-            json.writeArrayFieldStart("features");
-            for (Waypoint waypoint : waypoints) {
-                json.writeRaw("\n");
-                json.writeStartObject();
-                json.writeStringField("type", "Feature");
-                json.writeObjectFieldStart("geometry");
-                json.writeStringField("type", "Point");
-                json.writeArrayFieldStart("coordinates");
-                json.writeNumber(GpxText.longitude(waypoint.position()));
-                json.writeNumber(GpxText.degrees(waypoint.position().latitudeDeg()));
-                if (waypoint.altitudeM().isPresent()) {
-                    json.writeNumber(GpxText.plain(waypoint.altitudeM().getAsDouble()));
-                }
-                json.writeEndArray();
-                json.writeEndObject();
-                json.writeObjectFieldStart("properties");
-                json.writeStringField("name", waypoint.name());
-                if (waypoint.more().isEmpty()) {
-                    json.writeStringField("description", waypoint.description());
-                    json.writeStringField("type", waypoint.type());
-                }
-                for (Map.Entry<String, Object> property : waypoint.more().entrySet()) {
-                    property(json, property.getKey(), property.getValue());
-                }
-                json.writeEndObject();
-                json.writeEndObject();
-            }
-            json.writeEndArray();
-            json.writeEndObject();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+        return FeatureCollection.text(waypoints, WaypointWriter::fields);
+    }
+
+    private static void fields(JsonGenerator json, Waypoint waypoint) throws IOException {
+        json.writeObjectFieldStart("geometry");
+        json.writeStringField("type", "Point");
+        json.writeArrayFieldStart("coordinates");
+        json.writeNumber(GpxText.longitude(waypoint.position()));
+        json.writeNumber(GpxText.degrees(waypoint.position().latitudeDeg()));
+        if (waypoint.altitudeM().isPresent()) {
+            json.writeNumber(GpxText.plain(waypoint.altitudeM().getAsDouble()));
         }
-        return text + "\n";
+        json.writeEndArray();
+        json.writeEndObject();
+        json.writeObjectFieldStart("properties");
+        json.writeStringField("name", waypoint.name());
+        if (waypoint.more().isEmpty()) {
+            json.writeStringField("description", waypoint.description());
+            json.writeStringField("type", waypoint.type());
+        }
+        for (Map.Entry<String, Object> property : waypoint.more().entrySet()) {
+            property(json, property.getKey(), property.getValue());
+        }
+        json.writeEndObject();
     }
 
     private static void property(JsonGenerator json, String name, Object value) throws IOException {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.straddle.grid.GeoPosition;
+import org.straddle.grid.MeanPosition;
 import org.straddle.model.Demand;
 import org.straddle.model.Event;
 import org.straddle.grid.Square;
@@ -12,8 +13,7 @@ import org.straddle.outlook.Outlook;
 
 /**
  * The middle of an event, for its plane: of its sites and bases, or while it has none, of the squares that are in
- * demand. It is the direction of the sum of unit vectors, because the mean of longitudes fails at 180°, and rounded to
- * half a degree, so that moving a site does not turn the whole map.
+ * demand; rounded to half a degree, so that moving a site does not turn the whole map.
  */
 public final class EventCentre {
 
@@ -34,22 +34,8 @@ public final class EventCentre {
     }
 
     static Optional<GeoPosition> middle(List<GeoPosition> places) {
-        double x = 0;
-        double y = 0;
-        double z = 0;
-        for (GeoPosition place : places) {
-            double latitude = Math.toRadians(place.latitudeDeg());
-            double longitude = Math.toRadians(place.longitudeDeg());
-            x += Math.cos(latitude) * Math.cos(longitude);
-            y += Math.cos(latitude) * Math.sin(longitude);
-            z += Math.sin(latitude);
-        }
-        double length = Math.sqrt(x * x + y * y + z * z);
-        if (length < 1e-6 * places.size() || places.isEmpty()) {
-            return Optional.empty();
-        }
-        return Optional.of(new GeoPosition(halves(Math.toDegrees(Math.atan2(z, Math.hypot(x, y)))),
-                halves(Math.toDegrees(Math.atan2(y, x)))));
+        return MeanPosition.of(places)
+                .map(mean -> new GeoPosition(halves(mean.latitudeDeg()), halves(mean.longitudeDeg())));
     }
 
     private static double halves(double degrees) {

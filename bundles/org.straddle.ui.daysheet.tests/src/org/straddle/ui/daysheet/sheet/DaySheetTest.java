@@ -16,6 +16,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.straddle.check.Severity;
 import org.straddle.grid.GeoPosition;
+import org.straddle.grid.MeanPosition;
 import org.straddle.model.Stop;
 import org.straddle.model.Turn;
 import org.straddle.outlook.Outlook;

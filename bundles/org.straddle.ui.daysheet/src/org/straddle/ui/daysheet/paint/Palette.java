@@ -5,7 +5,7 @@ import org.straddle.ui.daysheet.sheet.Light;
 
 /**
  * The colours of the sheet, which is paper: light in every theme. None of them is the only mark of anything. Saturated
- * ones are from the colour-blind-safe set of Okabe and Ito (Ink Universal Design, 2002).
+ * ones are from the colour-blind-safe set of Okabe and Ito (Color Universal Design, 2002).
  */
 final class Palette {
 

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.straddle.check.Finding;
 import org.straddle.check.FindingsByThing;
 import org.straddle.grid.GeoPosition;
+import org.straddle.grid.MeanPosition;
 import org.straddle.model.Base;
 import org.straddle.model.Bird;
 import org.straddle.model.Identified;

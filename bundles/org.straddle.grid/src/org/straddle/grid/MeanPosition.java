@@ -1,23 +1,22 @@
-package org.straddle.ui.daysheet.sheet;
+package org.straddle.grid;
 
 import java.util.List;
 import java.util.Optional;
 
-import org.straddle.grid.GeoPosition;
-
 /**
  * The middle of several positions, as the direction of the sum of their unit vectors: the plain mean of longitudes is
- * wrong across the 180th meridian. Good for the light of a day, not for measuring; empty for none, or for positions
- * all around the globe, which have no middle.
+ * wrong across the 180th meridian. Good for the light of a day or the centre of a map, not for measuring.
  */
-final class MeanPosition {
+public final class MeanPosition {
 
-    private static final double LEAST_LENGTH = 1e-9;
+    /** Of the mean vector, as a share of the Earth's radius: shorter ones point nowhere. */
+    private static final double LEAST_LENGTH = 1e-6;
 
     private MeanPosition() {
     }
 
-    static Optional<GeoPosition> of(List<GeoPosition> positions) {
+    /** Empty for no positions, or for positions all around the globe, which have no middle. */
+    public static Optional<GeoPosition> of(List<GeoPosition> positions) {
         double x = 0;
         double y = 0;
         double z = 0;
@@ -28,7 +27,7 @@ final class MeanPosition {
             y += Math.cos(latitude) * Math.sin(longitude);
             z += Math.sin(latitude);
         }
-        if (x * x + y * y + z * z < LEAST_LENGTH) {
+        if (positions.isEmpty() || Math.sqrt(x * x + y * y + z * z) < LEAST_LENGTH * positions.size()) {
             return Optional.empty();
         }
         return Optional.of(new GeoPosition(Math.toDegrees(Math.atan2(z, Math.hypot(x, y))),
