@@ -1,0 +1,54 @@
+package org.straddle.guide;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import org.straddle.check.Rule;
+import org.straddle.check.rules.StandardRules;
+import org.straddle.guide.GuidePage.Section;
+
+/** The pages of the guide, one for each standard rule. Titles come from the rules, so that they are written once. */
+public final class Guide {
+
+    /** Every page has these, in this order. */
+    public static final List<String> HEADINGS = List.of("What it means", "Why it matters", "Example", "How to mend it",
+            "Policy figure", "When an acceptance falls");
+
+    private Guide() {
+    }
+
+    /** All pages, in the order of a preparation. */
+    public static List<GuidePage> index() {
+        return StandardRules.all().stream().flatMap(rule -> page(rule).stream()).toList();
+    }
+
+    /** Empty when no standard rule has the id. */
+    public static Optional<GuidePage> page(String ruleId) {
+        return StandardRules.all().stream().filter(rule -> rule.id().equals(ruleId)).findFirst().flatMap(Guide::page);
+    }
+
+    private static Optional<GuidePage> page(Rule rule) {
+        try (InputStream text = Guide.class.getResourceAsStream("pages/" + rule.id() + ".txt")) {
+            return text == null ? Optional.empty() : Optional.of(new GuidePage(rule.id(), rule.title(),
+                    sections(new String(text.readAllBytes(), StandardCharsets.UTF_8))));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static List<Section> sections(String text) {
+        List<Section> sections = new ArrayList<>();
+        for (String part : text.split("(?m)^# ")) {
+            if (!part.isBlank()) {
+                String[] headAndBody = part.split("\\R", 2);
+                sections.add(new Section(headAndBody[0].strip(), headAndBody.length < 2 ? "" : headAndBody[1].strip()));
+            }
+        }
+        return sections;
+    }
+}
