@@ -15,7 +15,7 @@ import picocli.CommandLine.Spec;
         description = "Plans a group satellite rove: who goes where, when, and works which passes.",
         subcommands = { DemoCommand.class, ImportCommand.class, PassesCommand.class, ReachCommand.class, PlanCommand.class,
             CheckCommand.class, PackCommand.class, ReviewCommand.class, PublishCommand.class, LinesCommand.class, ExportCommand.class,
-            HorizonCommand.class },
+            HorizonCommand.class, GuideCommand.class },
         footerHeading = "%nExit codes:%n",
         footer = { "  0  done", "  1  done, but blockers were found", "  2  wrong input or usage" })
 final class StraddleCommand implements Runnable {
