@@ -17,6 +17,7 @@ import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.action.Separator;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.handlers.IHandlerService;
 import org.straddle.check.Finding;
 import org.straddle.check.Mend;
@@ -25,6 +26,7 @@ import org.straddle.check.Tally;
 import org.straddle.model.Acceptance;
 import org.straddle.model.Identified;
 import org.straddle.model.StraddlePackage.Literals;
+import org.straddle.ui.guide.GuideView;
 import org.straddle.ui.parts.Act;
 import org.straddle.ui.parts.SessionView;
 import org.straddle.ui.session.Computed;
@@ -59,6 +61,7 @@ public final class FindingsView extends SessionView<FindingsTable> {
         tools(getViewSite().getActionBars().getToolBarManager());
         handle("org.straddle.ui.mend", finding -> finding.mend().isPresent(), this::mend);
         handle("org.straddle.ui.accept", FindingsView::open, this::accept);
+        handle("org.straddle.ui.explain", finding -> true, this::explain);
     }
 
     @Override
@@ -120,6 +123,7 @@ public final class FindingsView extends SessionView<FindingsTable> {
             bar.add(toggle("Show " + (severity == Severity.ADVICE ? "advice" : severity.label() + "s"),
                     severity.label(), true, on -> filter.show(severity, on)));
         }
+        bar.add(new Act("Explain the chosen finding (F1)", "findings", this::explain));
         bar.add(new Separator());
         bar.add(toggle("Show accepted findings too", "accepted", false, filter::showAccepted));
     }
@@ -145,6 +149,9 @@ public final class FindingsView extends SessionView<FindingsTable> {
                         () -> session.reveal(thing)));
             }
             menu.add(new Separator());
+        }
+        if (!chosen.isEmpty()) {
+            menu.add(new Act("&Explain\tF1", "findings", this::explain));
         }
         List<Mend> mends = chosen.stream().flatMap(finding -> finding.mend().stream()).toList();
         if (!mends.isEmpty()) {
@@ -188,6 +195,15 @@ public final class FindingsView extends SessionView<FindingsTable> {
 
     private void reveal() {
         chosen().stream().flatMap(finding -> finding.objects().stream()).findFirst().ifPresent(session::reveal);
+    }
+
+    private void explain() {
+        try {
+            GuideView guide = (GuideView) getSite().getPage().showView(GuideView.ID);
+            guide.show(chosen().stream().findFirst().map(Finding::rule).orElse(""));
+        } catch (PartInitException e) {
+            throw new IllegalStateException("The guide is declared in this bundle", e);
+        }
     }
 
     private void mend() {

@@ -1,0 +1,97 @@
+package org.straddle.ui.guide;
+
+import org.eclipse.jface.viewers.IStructuredSelection;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.ISelectionListener;
+import org.eclipse.ui.forms.events.HyperlinkAdapter;
+import org.eclipse.ui.forms.events.HyperlinkEvent;
+import org.eclipse.ui.forms.widgets.FormText;
+import org.eclipse.ui.forms.widgets.FormToolkit;
+import org.eclipse.ui.forms.widgets.ScrolledForm;
+import org.eclipse.ui.forms.widgets.TableWrapData;
+import org.eclipse.ui.forms.widgets.TableWrapLayout;
+import org.eclipse.ui.part.ViewPart;
+import org.straddle.check.Finding;
+import org.straddle.guide.Guide;
+import org.straddle.guide.GuidePage;
+
+/** The page of the guide about the chosen finding, or the index of all pages. */
+public final class GuideView extends ViewPart {
+
+    public static final String ID = "org.straddle.ui.guide";
+
+    private static final String INDEX = "index";
+
+    private final ISelectionListener follow = (part, selection) -> {
+        if (selection instanceof IStructuredSelection chosen && chosen.getFirstElement() instanceof Finding finding) {
+            show(finding.rule());
+        }
+    };
+    private FormToolkit toolkit;
+    private ScrolledForm form;
+    private FormText text;
+
+    @Override
+    public void createPartControl(Composite parent) {
+        toolkit = new FormToolkit(parent.getDisplay());
+        form = toolkit.createScrolledForm(parent);
+        form.getBody().setLayout(new TableWrapLayout());
+        text = toolkit.createFormText(form.getBody(), true);
+        text.setLayoutData(new TableWrapData(TableWrapData.FILL_GRAB));
+        text.addHyperlinkListener(new HyperlinkAdapter() {
+            @Override
+            public void linkActivated(HyperlinkEvent link) {
+                show(String.valueOf(link.getHref()));
+            }
+        });
+        render("Guide", "<p>Select a finding to read about its rule.</p><p>" + link(INDEX, "All rules") + "</p>");
+        getSite().getPage().addSelectionListener(follow);
+    }
+
+    /** @param page id of a rule; the index for all that is none */
+    public void show(String page) {
+        Guide.page(page).ifPresentOrElse(this::show, this::showIndex);
+    }
+
+    private void show(GuidePage page) {
+        StringBuilder body = new StringBuilder();
+        page.sections().forEach(section -> body.append("<p><b>").append(escaped(section.heading())).append("</b><br/>")
+                .append(escaped(section.text())).append("</p>"));
+        render(page.title(), body + "<p>" + link(INDEX, "All rules") + "</p>");
+    }
+
+    private void showIndex() {
+        StringBuilder body = new StringBuilder();
+        Guide.index().forEach(page -> body.append("<li>").append(link(page.rule(), page.title())).append("</li>"));
+        render("All rules", body.toString());
+    }
+
+    private void render(String title, String body) {
+        form.setText(title.replace("&", "&&"));
+        text.setText("<form>" + body + "</form>", true, false);
+        form.setOrigin(0, 0);
+        form.reflow(true);
+    }
+
+    private static String link(String page, String label) {
+        return "<a href=\"" + page + "\">" + escaped(label) + "</a>";
+    }
+
+    private static String escaped(String plain) {
+        return plain.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+    }
+
+    @Override
+    public void setFocus() {
+        text.setFocus();
+    }
+
+    @Override
+    public void dispose() {
+        getSite().getPage().removeSelectionListener(follow);
+        if (toolkit != null) {
+            toolkit.dispose();
+        }
+        super.dispose();
+    }
+}
