@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 import org.eclipse.jface.viewers.IStructuredSelection;
@@ -22,8 +23,16 @@ import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import org.straddle.grid.Candidate;
+import org.straddle.grid.GeoPosition;
+import org.straddle.grid.GridLine;
+import org.straddle.grid.MapFeature;
+import org.straddle.grid.RankedCandidate;
+import org.straddle.grid.Square;
 import org.straddle.model.Site;
 import org.straddle.model.SiteKind;
+import org.straddle.ui.places.PlaceBoard;
+import org.straddle.ui.places.ShownPlace;
 
 /** The map of the event in the window, worked by keys. */
 @TestMethodOrder(OrderAnnotation.class)
@@ -173,5 +182,29 @@ class MapTest {
     private static boolean canvasIsVisible() {
         return RunningWorkbench.below(DemoWindow.content(MAP), Canvas.class).stream()
                 .anyMatch(canvas -> canvas.getClass() == Canvas.class && canvas.isVisible() && canvas.getSize().x > 100);
+    }
+
+    @Test
+    @Order(90)
+    void placesOfTheLineScoutAreDrawnAndChosenByKeys() {
+        List<ShownPlace> found = List.of(place(1, new GeoPosition(64.5, -20)), place(2, new GeoPosition(65, -20.1)));
+        WINDOW.ui(() -> PlaceBoard.current().show(found));
+        try {
+            key('p', 0);
+            assertEquals(found.get(0), WINDOW.ask(() -> PlaceBoard.current().chosen().orElse(null)));
+            key('p', 0);
+            assertEquals(found.get(1), WINDOW.ask(() -> PlaceBoard.current().chosen().orElse(null)));
+            key('p', SWT.SHIFT);
+            assertEquals(found.get(0), WINDOW.ask(() -> PlaceBoard.current().chosen().orElse(null)));
+        } finally {
+            WINDOW.ui(() -> PlaceBoard.current().clear());
+        }
+    }
+
+    private static ShownPlace place(int rank, GeoPosition at) {
+        Candidate candidate = new Candidate(Candidate.Kind.CROSSING, GridLine.parse("20W"), at, 0,
+                List.of(Square.parse("HP94"), Square.parse("IP04")),
+                new MapFeature("Moor (demo)", Optional.empty(), MapFeature.Shape.LINES, List.of()), 90, 90, 10);
+        return new ShownPlace(rank, new RankedCandidate(candidate, 0.5, List.of(), 0.5));
     }
 }

@@ -51,6 +51,18 @@ public final class Glyphs {
                 new Mark.Fill(List.of(round(x, y, 2.9 * size)), Palette.of(kind), 1));
     }
 
+    /** A place that was found along a road and is no site yet: a hollow diamond. */
+    public static List<Mark> place(double x, double y) {
+        List<float[]> shape = List.of(diamond(x, y, 6.5));
+        return List.of(new Mark.Fill(shape, Palette.PAPER, 0.9), new Mark.Line(shape, EDGE),
+                new Mark.Fill(List.of(round(x, y, 1.4)), Palette.INK, 1));
+    }
+
+    /** The same shape around a place that is chosen. */
+    public static float[] diamond(double x, double y, double radius) {
+        return ring(x, y - radius, x + radius, y, x, y + radius, x - radius, y);
+    }
+
     /** A house with its middle at a point. */
     static List<Mark> base(double x, double y) {
         float[] house = ring(x - 6, y + 6, x - 6, y - 1, x, y - 7, x + 6, y - 1, x + 6, y + 6);

@@ -81,6 +81,7 @@ public final class Legend {
             case SITES -> Glyphs.site(SiteSpot.Kind.CORNER, MID_X, MID_Y, 0.9);
             case TEAMS -> Glyphs.team(new TeamStyle(2, TeamStyle.Hatch.RISING, 0x56B4E9), MID_X - 7, MID_Y - 6);
             case FINDINGS -> Glyphs.attention(Attention.WARNING, MID_X, MID_Y);
+            case PLACES -> Glyphs.place(MID_X, MID_Y);
             case NAMES -> List.of(new Mark.Line(List.of(Glyphs.line(7, MID_Y, 27, MID_Y)), Stroke.solid(Palette.INK, 1)),
                     new Mark.Fill(List.of(Glyphs.round(7, MID_Y, 2.5)), Palette.INK, 1));
         };

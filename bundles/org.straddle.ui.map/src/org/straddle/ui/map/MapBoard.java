@@ -17,7 +17,7 @@ final class MapBoard {
     /** Below this width the list is not shown until it is asked for. */
     private static final int NARROW_PX = 760;
     private static final int LIST_PX = 215;
-    private static final String KEYS = "Tab: sites   Enter: open   arrows, + −: map   N: new site   M: move   G: go to";
+    private static final String KEYS = "Tab: sites   Enter: open   arrows, + −: map   N: new site   M: move   G: go to   P: places found";
     private static final String PLACING_KEYS =
             "Arrows: 1 m (Shift 10 m, Ctrl 0.1 m)   L: onto the line   C: onto the corner   G: type it   Enter: put down   Esc: leave";
 

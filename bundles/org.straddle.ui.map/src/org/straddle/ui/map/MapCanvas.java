@@ -42,6 +42,7 @@ final class MapCanvas {
     private final MapLetters letters;
     private final Backdrop backdrop;
     private final Overlay overlay;
+    private final FoundPlaces found;
     private final Newest<MapPicture> pictures;
     private final Runnable slice = this::slice;
     private final List<Runnable> listeners = new ArrayList<>();
@@ -61,6 +62,7 @@ final class MapCanvas {
         letters = new MapLetters(canvas);
         backdrop = new Backdrop(canvas.getDisplay(), letters);
         overlay = new Overlay(this);
+        found = new FoundPlaces(this);
         pictures = new Newest<>("Picture of the map", canvas.getDisplay(), false);
         canvas.addPaintListener(event -> paint(event.gc));
         canvas.addListener(SWT.Resize, event -> resized());
@@ -74,6 +76,10 @@ final class MapCanvas {
 
     Canvas control() {
         return canvas;
+    }
+
+    FoundPlaces found() {
+        return found;
     }
 
     MapLetters letters() {

@@ -11,7 +11,7 @@ import org.straddle.atlas.scene.SiteSpot;
 
 /**
  * Keys on the map. Tab goes from site to site and leaves behind the last; arrows move the map, or what is being placed:
- * by 1 m, with Shift by 10 m, with Ctrl by 0.1 m.
+ * by 1 m, with Shift by 10 m, with Ctrl by 0.1 m. P goes from place to place of those that the line scout found.
  */
 final class MapKeys {
 
@@ -97,6 +97,7 @@ final class MapKeys {
             case 'g' -> goTo.run();
             case 'l' -> hands.snapToLine();
             case 'c' -> hands.snapToCorner();
+            case 'p' -> map.found().step((event.stateMask & SWT.SHIFT) != 0 ? -1 : 1);
             default -> { }
         }
     }

@@ -92,7 +92,10 @@ final class MapMouse {
         } else if (!dragged && map.placing().isPresent()) {
             hands.placeAt(event.x, event.y, (event.stateMask & SWT.ALT) == 0);
         } else if (!dragged) {
-            hands.choose(map.siteAt(event.x, event.y));
+            Optional<SiteSpot> site = map.siteAt(event.x, event.y);
+            if (site.isPresent() || !map.found().chooseAt(event.x, event.y)) {
+                hands.choose(site);
+            }
         }
     }
 

@@ -39,6 +39,7 @@ final class Overlay {
         GcPen pen = new GcPen(gc, map.letters());
         Sight sight = map.sight();
         List<Mark> marks = new ArrayList<>();
+        map.found().paint(marks);
         map.selectedSite().ifPresent(site -> selected(site, marks));
         map.placing().ifPresent(placing -> placing(placing, marks));
         Plane plane = map.plane().orElseThrow();
