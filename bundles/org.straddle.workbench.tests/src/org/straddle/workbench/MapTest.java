@@ -202,7 +202,7 @@ class MapTest {
     }
 
     private static ShownPlace place(int rank, GeoPosition at) {
-        Candidate candidate = new Candidate(Candidate.Kind.CROSSING, GridLine.parse("20W"), at, 0,
+        Candidate candidate = new Candidate(Candidate.Kind.CROSSING, GridLine.meridian(-20), at, 0,
                 List.of(Square.parse("HP94"), Square.parse("IP04")),
                 new MapFeature("Moor (demo)", Optional.empty(), MapFeature.Shape.LINES, List.of()), 90, 90, 10);
         return new ShownPlace(rank, new RankedCandidate(candidate, 0.5, List.of(), 0.5));
