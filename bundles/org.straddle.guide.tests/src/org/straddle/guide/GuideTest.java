@@ -4,7 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.junit.jupiter.api.Test;
 import org.straddle.check.Rule;
@@ -35,7 +41,13 @@ class GuideTest {
     }
 
     @Test
-    void whatIsNoRuleHasNoPage() {
+    void whatIsNoRuleHasNoPage() throws IOException {
         assertTrue(Guide.page("no-such-rule").isEmpty());
+        Path pages = Path.of("").toAbsolutePath().resolveSibling("org.straddle.guide/src/org/straddle/guide/pages");
+        Set<String> rules = StandardRules.all().stream().map(rule -> rule.id() + ".txt").collect(Collectors.toSet());
+        try (Stream<Path> files = Files.list(pages)) {
+            assertEquals(List.of(), files.map(file -> file.getFileName().toString()).filter(name -> !rules.contains(name))
+                    .toList());
+        }
     }
 }
