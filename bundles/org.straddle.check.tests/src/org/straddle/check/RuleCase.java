@@ -154,6 +154,7 @@ record RuleCase(String rule, LocalDate day, String wrong, String right) {
                         "A: S1 10:00-11:00 [Tern 10:20-10:30]"),
                 of("turn-times-wrong", "A: S1 10:00-11:00 [Tern 10:30-10:20]", "A: S1 10:00-11:00 [Tern 10:20-10:30]"),
                 of("stops-overlap", "A: S1 10:00-11:00; S2 10:59-12:00", "A: S1 10:00-11:00; S2 11:00-12:00"),
+                of("stop-short", "A: S1 10:00-10:24", "A: S1 10:00-10:25"),
                 of("stop-outside-day", "A: S1 05:59-07:00", "A: S1 06:00-07:00"),
                 of("stop-outside-day", "A -days / A: S1 10:00-11:00", "A: S1 21:00-22:00"),
                 of("same-site", "A: S1 10:00-11:00 / B: S1 10:59-12:00", "A: S1 10:00-11:00 / B: S1 11:00-12:00"),

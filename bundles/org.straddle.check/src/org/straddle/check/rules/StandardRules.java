@@ -80,6 +80,7 @@ public final class StandardRules {
                 new TurnIncomplete(),
                 new TurnTimesWrong(),
                 new StopsOverlap(),
+                new StopShort(),
                 new StopOutsideDay(),
                 new SameSite(),
                 new SameSquare(),

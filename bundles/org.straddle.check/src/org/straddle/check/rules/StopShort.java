@@ -1,0 +1,26 @@
+package org.straddle.check.rules;
+
+import java.time.Duration;
+import java.util.function.Consumer;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+
+/** A stop must last for setting up and taking down; where it has turns, they say more exactly what is missing. */
+final class StopShort extends ScopedRule<Stay> {
+
+    StopShort() {
+        super(Scope.STAY, "stop-short", Severity.WARNING, "Stops leave time to set up and take down");
+    }
+
+    @Override
+    public void check(Stay stay, Inspection in, Consumer<Finding> findings) {
+        Duration needed = in.policies().setUp().plus(in.policies().takeDown());
+        Duration lasts = stay.window().duration();
+        if (stay.turns().isEmpty() && lasts.compareTo(needed) < 0) {
+            findings.accept(Finding.of(this, Words.sentence(in.words().stop(stay)) + ", lasts " + Words.length(lasts)
+                    + "; setting up and taking down need " + Words.length(needed) + ".", stay.stop())
+                    .at(stay.window().start()));
+        }
+    }
+}
