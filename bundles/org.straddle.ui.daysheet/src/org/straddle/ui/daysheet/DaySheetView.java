@@ -16,6 +16,7 @@ import org.straddle.check.Finding;
 import org.straddle.model.Identified;
 import org.straddle.model.Snapshot;
 import org.straddle.ui.parts.EmptyOr;
+import org.straddle.ui.parts.ThingSelection;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.SessionListener;
@@ -29,7 +30,7 @@ public final class DaySheetView extends ViewPart implements SessionListener {
     public static final String ID = "org.straddle.ui.daysheet.view";
 
     private final EventSession session = EventSession.current();
-    private final SheetSelection selection = new SheetSelection();
+    private final ThingSelection selection = new ThingSelection();
     private final ISelectionListener follow = this::follow;
     private EmptyOr<SheetCanvas> pages;
     private SheetCanvas sheet;

@@ -24,6 +24,7 @@ import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.Survey;
 import org.straddle.model.Turn;
 import org.straddle.ui.parts.SessionView;
+import org.straddle.ui.parts.ThingSelection;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.Edit;
 import org.straddle.ui.session.EventSession;
@@ -34,7 +35,7 @@ public final class MapView extends SessionView<MapBoard> implements MapActions.D
 
     public static final String ID = "org.straddle.ui.map.view";
 
-    private final MapSelection selection = new MapSelection();
+    private final ThingSelection selection = new ThingSelection();
     private final ISelectionListener follow = this::follow;
     private final Set<String> hiddenByHand = new HashSet<>();
     private MapBoard board;

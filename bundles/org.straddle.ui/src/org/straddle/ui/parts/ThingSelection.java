@@ -1,4 +1,4 @@
-package org.straddle.ui.map;
+package org.straddle.ui.parts;
 
 import org.eclipse.core.runtime.ListenerList;
 import org.eclipse.jface.viewers.ISelection;
@@ -8,17 +8,17 @@ import org.eclipse.jface.viewers.SelectionChangedEvent;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.straddle.model.Identified;
 
-/** What is selected on the map, as live objects of the model. */
-final class MapSelection implements ISelectionProvider {
+/** What is selected on a drawing of the event, as live objects of the model, for the other views. */
+public final class ThingSelection implements ISelectionProvider {
 
     private final ListenerList<ISelectionChangedListener> listeners = new ListenerList<>();
     private ISelection selection = StructuredSelection.EMPTY;
 
-    void select(Identified thing) {
+    public void select(Identified thing) {
         setSelection(new StructuredSelection(thing));
     }
 
-    void clear() {
+    public void clear() {
         setSelection(StructuredSelection.EMPTY);
     }
 
