@@ -19,6 +19,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.model.Identified;
+import org.straddle.model.LegTime;
 import org.straddle.model.Stop;
 import org.straddle.model.StraddleFactory;
 import org.straddle.model.Turn;
@@ -133,6 +134,20 @@ class BriefTest {
             assertTrue(at >= 0, "after the part before, not found: " + part + "\n" + text);
             from = at + part.length();
         }
+    }
+
+    @Test
+    void aDriveThatSomebodyKnowsIsToldWithWhereItIsKnownFrom() {
+        LegTime known = StraddleFactory.eINSTANCE.createLegTime();
+        known.setFrom(sketch.corner);
+        known.setTo(sketch.base);
+        known.setMinutes(47);
+        known.setRoadKm(51);
+        known.setOrigin("driven in May");
+        sketch.event.getLegTimes().add(known);
+        sketch.stop(sketch.first, sketch.corner, "20T09:00", "20T11:00");
+        assertInOrder(sketch.sheet("brief-team-1.txt"), "Selfoss to Knot Corner: about 51 km, 47 min (driven in May). Leave by 08:13",
+                "Knot Corner to Selfoss: about 51 km, 47 min (driven in May); there about 11:47 UTC");
     }
 
     @Test

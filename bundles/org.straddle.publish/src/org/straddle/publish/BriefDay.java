@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-import org.straddle.grid.GeoPosition;
 import org.straddle.model.Base;
+import org.straddle.model.Identified;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.model.TeamDay;
@@ -47,7 +47,7 @@ public record BriefDay(String title, String start, List<BriefStop> stops, Option
         private final Clock clock;
         private final LocalDate date;
         private final DaysOut day;
-        private Optional<GeoPosition> here = Optional.empty();
+        private Optional<Identified> here = Optional.empty();
         private String hereName = "";
         private Instant free;
 
@@ -60,18 +60,18 @@ public record BriefDay(String title, String start, List<BriefStop> stops, Option
 
         BriefDay write() {
             Optional<Base> start = day.frame().map(TeamDay::getStart);
-            start.filter(outlook::isPlaced).ifPresent(base -> standAt(outlook.position(base), name(base),
+            start.filter(outlook::isPlaced).ifPresent(base -> standAt(base, name(base),
                     day.frame().map(TeamDay::getFrom).orElse(null)));
             List<BriefStop> stops = new ArrayList<>();
             Site last = null;
             for (Stop stop : day.stops()) {
                 Optional<Drive> drive = Optional.empty();
                 if (outlook.isPlaced(stop.getSite())) {
-                    GeoPosition site = outlook.position(stop.getSite());
+                    Site site = stop.getSite();
                     // Two stops in a row at one site: the team stays.
-                    drive = stop.getSite() == last ? Optional.empty() : here
-                            .map(from -> driveTo(from, site, Line.of(stop.getSite().getName()), stop.getArrival()));
-                    standAt(site, Line.of(stop.getSite().getName()), stop.getDeparture());
+                    drive = site == last ? Optional.empty() : here
+                            .flatMap(from -> driveTo(from, site, Line.of(site.getName()), stop.getArrival()));
+                    standAt(site, Line.of(site.getName()), stop.getDeparture());
                 }
                 last = stop.getSite();
                 stops.add(BriefStop.of(outlook, clock, date, stop, drive));
@@ -82,14 +82,17 @@ public record BriefDay(String title, String start, List<BriefStop> stops, Option
             return new BriefDay(Clock.day(date), startWords(start), stops, back, endWords(end));
         }
 
-        private void standAt(GeoPosition position, String name, Instant from) {
-            here = Optional.of(position);
+        private void standAt(Identified place, String name, Instant from) {
+            here = Optional.of(place);
             hereName = name;
             free = from;
         }
 
-        private Drive driveTo(GeoPosition from, GeoPosition to, String name, Instant arrival) {
-            Leg leg = outlook.leg(from, to);
+        private Optional<Drive> driveTo(Identified from, Site to, String name, Instant arrival) {
+            return outlook.leg(from, to).map(leg -> driveTo(leg, name, arrival));
+        }
+
+        private Drive driveTo(Leg leg, String name, Instant arrival) {
             Instant leaveBy = arrival.minus(leg.total());
             boolean late = free != null && leaveBy.isBefore(free);
             return new Drive(words(leg, name), Optional.of(clock.minute(leaveBy, date)), late
@@ -98,8 +101,7 @@ public record BriefDay(String title, String start, List<BriefStop> stops, Option
         }
 
         private Optional<Drive> driveBack(Base end) {
-            return here.map(from -> {
-                Leg leg = outlook.leg(from, outlook.position(end));
+            return here.flatMap(from -> outlook.leg(from, end)).map(leg -> {
                 Instant back = free.plus(leg.total());
                 Instant until = day.frame().map(TeamDay::getUntil).orElse(null);
                 boolean late = until != null && back.isAfter(until);
@@ -111,6 +113,7 @@ public record BriefDay(String title, String start, List<BriefStop> stops, Option
 
         private String words(Leg leg, String to) {
             return hereName + " to " + to + ": about " + Math.round(leg.roadKm()) + " km, " + minutes(leg.total())
+                    + (leg.isEntered() ? " (" + Line.of(leg.origin()) + ")" : "")
                     + (leg.breaks().isZero() ? "" : " with " + minutes(leg.breaks()) + " of breaks");
         }
 

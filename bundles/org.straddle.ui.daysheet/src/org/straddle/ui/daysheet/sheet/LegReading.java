@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-import org.straddle.grid.GeoPosition;
 import org.straddle.model.Base;
+import org.straddle.model.Identified;
 import org.straddle.model.Site;
 import org.straddle.outlook.Leg;
 import org.straddle.outlook.Outlook;
@@ -20,7 +20,7 @@ import org.straddle.sky.Window;
 final class LegReading {
 
     /** Where a team is from and until when; the time is open at a base. */
-    private record Halt(String name, Optional<GeoPosition> position, Instant from, Instant until) {
+    private record Halt(String name, Optional<Identified> place, Instant from, Instant until) {
     }
 
     private final Outlook outlook;
@@ -65,10 +65,13 @@ final class LegReading {
 
     private void drive(Halt here, Halt there, boolean late) {
         Duration room = Duration.between(here.until(), there.from());
-        if (here.position().isEmpty() || there.position().isEmpty() || room.isNegative() || room.isZero()) {
+        if (here.place().isEmpty() || there.place().isEmpty() || room.isNegative() || room.isZero()) {
             return;
         }
-        Leg leg = outlook.leg(here.position().get(), there.position().get());
+        outlook.leg(here.place().get(), there.place().get()).ifPresent(leg -> drive(here, there, leg, room, late));
+    }
+
+    private void drive(Halt here, Halt there, Leg leg, Duration room, boolean late) {
         Duration length = leg.total().compareTo(room) < 0 ? leg.total() : room;
         if (length.isZero()) {
             return;
@@ -81,13 +84,12 @@ final class LegReading {
     private Halt halt(PlacedStop stop) {
         Site site = stop.stop().getSite();
         return new Halt(site == null ? "no site" : name(site.getName(), "site"),
-                Optional.ofNullable(site).filter(outlook::isPlaced).map(outlook::position),
+                Optional.ofNullable(site),
                 stop.window().start(), stop.window().end());
     }
 
     private Halt halt(Base base, Instant from, Instant until) {
-        return new Halt(name(base.getName(), "base"),
-                Optional.of(base).filter(outlook::isPlaced).map(outlook::position), from, until);
+        return new Halt(name(base.getName(), "base"), Optional.of(base), from, until);
     }
 
     private static String name(String name, String word) {
