@@ -1,32 +1,29 @@
 package org.straddle.check;
 
-import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 import org.straddle.check.rules.Itinerary;
-import org.straddle.check.rules.Work;
-import org.straddle.grid.Square;
-import org.straddle.model.Bird;
 import org.straddle.model.Event;
-import org.straddle.model.Link;
 import org.straddle.model.Operator;
+import org.straddle.model.Revision;
 import org.straddle.model.Team;
 import org.straddle.outlook.Outlook;
 
 /**
  * What an announcement promises to chasers: which squares are on which bird, when, on what frequency, and under which
- * call signs. Two states of a plan promise the same when these lines are equal; times count to the minute.
+ * call signs. Two states of a plan promise the same when their lines are equal.
  *
- * @param lines one for each turn, in order of time
+ * @param all   one for each turn, in order of time
  * @param facts digest of the lines and of the words at the head of the announcement
  */
-public record Promises(List<String> lines, String facts) {
+public record Promises(List<Promise> all, String facts) {
 
     public Promises {
-        lines = List.copyOf(lines);
+        all = List.copyOf(all);
     }
 
     /**
@@ -35,7 +32,7 @@ public record Promises(List<String> lines, String facts) {
      * @param dropped promised then and not now
      * @param added   promised now and not then
      */
-    public record Change(List<String> dropped, List<String> added) {
+    public record Change(List<Promise> dropped, List<Promise> added) {
 
         public boolean isNothing() {
             return dropped.isEmpty() && added.isEmpty();
@@ -44,51 +41,42 @@ public record Promises(List<String> lines, String facts) {
 
     public static Promises of(Outlook outlook) {
         Event event = outlook.event();
-        List<String> lines = Itinerary.of(event).turns().stream().map(work -> line(work, outlook)).toList();
+        List<Promise> all = Itinerary.of(event).turns().stream().map(work -> Promise.of(work, outlook)).toList();
+        String lines = all.stream().map(Promise::line).collect(Collectors.joining("\n"));
         String teams = event.getTeams().stream().map(Promises::signs).collect(Collectors.joining("\n"));
-        return new Promises(lines, Digest.of(String.join("\n", lines), event.getName(), event.getClub(),
+        return new Promises(all, Digest.of(lines, event.getName(), event.getClub(),
                 event.getFirstDay(), event.getLastDay(), outlook.zone(), event.getAnnouncementText(), teams));
     }
 
-    /** @param before the lines of an earlier state */
-    public Change since(List<String> before) {
-        List<String> dropped = new ArrayList<>(before);
-        lines.forEach(dropped::remove);
-        List<String> added = new ArrayList<>(lines);
-        before.forEach(added::remove);
-        return new Change(List.copyOf(dropped), List.copyOf(added));
+    /** What was published last; empty when nothing was. */
+    public static Optional<Revision> last(Event event) {
+        return event.getRevisions().stream().max(Comparator.comparingInt(Revision::getNumber));
     }
 
-    /** {@code 2031-06-21 10:20–10:30 UTC HP94+IP04 Tern-1 (demo) 145.950 MHz, team 1}. */
-    private static String line(Work work, Outlook outlook) {
-        Instant start = minute(work.window().start());
-        Instant end = minute(work.window().end());
-        String squares = outlook.squares(work.site()).stream().map(Square::name).collect(Collectors.joining("+"));
-        return start.toString().substring(0, 10) + " " + start.toString().substring(11, 16) + "–"
-                + end.toString().substring(11, 16) + " UTC " + (squares.isEmpty() ? "no square" : squares) + " "
-                + text(work.bird().getName()) + " " + frequency(work) + ", team " + work.team().getNumber();
+    /** What a published state promised. */
+    public static List<Promise> of(Revision revision) {
+        return revision.getPromises().stream().flatMap(turn -> Promise.of(turn).stream()).toList();
     }
 
-    private static String frequency(Work work) {
-        if (work.turn().getDownlinkMhz() > 0) {
-            return work.turn().getDownlinkMhz() + " MHz";
+    /** @param before of an earlier state */
+    public Change since(List<Promise> before) {
+        return new Change(without(before, all), without(all, before));
+    }
+
+    /** Those that read like none of the others; each of the others stands for one. */
+    private static List<Promise> without(List<Promise> promises, List<Promise> others) {
+        List<String> lines = others.stream().map(Promise::line).collect(Collectors.toCollection(ArrayList::new));
+        List<Promise> left = new ArrayList<>();
+        for (Promise promise : promises) {
+            if (!lines.remove(promise.line())) {
+                left.add(promise);
+            }
         }
-        Bird bird = work.bird();
-        Link down = bird.getDownlink();
-        return bird.getMode().getLiteral() + (down == null ? "" : " " + down.getLowMhz()
-                + (down.getHighMhz() > down.getLowMhz() ? "–" + down.getHighMhz() : "") + " MHz");
+        return left;
     }
 
     private static String signs(Team team) {
         return team.getNumber() + " " + team.getOperators().stream().filter(operator -> !operator.eIsProxy())
-                .map(Operator::getCallSign).map(Promises::text).collect(Collectors.joining(" "));
-    }
-
-    private static Instant minute(Instant instant) {
-        return instant.plusSeconds(30).truncatedTo(ChronoUnit.MINUTES);
-    }
-
-    private static String text(String text) {
-        return text == null ? "" : text.strip();
+                .map(Operator::getCallSign).map(Promise::text).collect(Collectors.joining(" "));
     }
 }

@@ -21,7 +21,8 @@ final class WhatIfOptions {
     private String from;
 
     @Option(names = "--keep", paramLabel = "WORTH", description = {
-        "What it is worth to keep a planned turn; 1 is a square that all chasers need.",
+        "What it is worth to keep a turn that is published or, while nothing is published, planned;",
+        "1 is a square that all chasers need.",
         "Default 0.25 with --replan-from and with any of the cases below, else 0: plan anew." })
     private Double keep;
 

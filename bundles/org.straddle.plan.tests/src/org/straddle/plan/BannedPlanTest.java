@@ -10,7 +10,7 @@ import org.eclipse.core.runtime.NullProgressMonitor;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
-/** Plans and bounds under bans, and with turns promised, against every plan there is. */
+/** Plans and bounds under bans, and with commitments, against every plan there is. */
 class BannedPlanTest {
 
     private static final double EQUAL = 1e-6;
@@ -21,7 +21,7 @@ class BannedPlanTest {
     }
 
     private static PlanProblem tiny(long seed) {
-        return RandomProblem.withBansAndPromises(
+        return RandomProblem.withBansAndCommitments(
                 seed % 3 == 0 ? RandomProblem.tinyWithFixed(seed) : RandomProblem.tiny(seed), seed);
     }
 
@@ -48,18 +48,18 @@ class BannedPlanTest {
                     problem.teamsAtOnce(), problem.days().stream().map(day -> new PlanDay(day.team(), day.from(),
                             day.until(), day.startPlace(), day.endPlace(), day.drivingLimit())).toList(),
                     problem.chances(), problem.fixed(), problem.roads(), problem.times(),
-                    problem.drivingPricePerHour(), BannedTimes.NONE, problem.promises());
+                    problem.drivingPricePerHour(), BannedTimes.NONE, problem.commitments());
             banned += PlanRules.worth(free, EveryPlan.best(free)) > best + EQUAL ? 1 : 0;
-            kept += found.plan().roster().promised() > 0 ? 1 : 0;
+            kept += found.plan().roster().committed() > 0 ? 1 : 0;
         }
         assertTrue(banned > 10, "bans cost something only " + banned + " times of 60");
-        assertTrue(kept > 10, "promises were kept only " + kept + " times of 60");
+        assertTrue(kept > 10, "commitments were kept only " + kept + " times of 60");
     }
 
     @Test
     void everyWayToPlanKeepsTheBans() {
         for (long seed = 0; seed < 25; seed++) {
-            PlanProblem problem = RandomProblem.withBansAndPromises(RandomProblem.small(seed), seed);
+            PlanProblem problem = RandomProblem.withBansAndCommitments(RandomProblem.small(seed), seed);
             for (long steps : new long[] { 0, 60 }) {
                 Roster roster = NeighbourhoodSearch.search(problem, PlanSettings.ofIterations(steps, seed),
                         PlanProgress.SILENT, new NullProgressMonitor()).roster();

@@ -19,7 +19,7 @@ class ExchangeTest {
         for (long seed = 0; seed < 120; seed++) {
             PlanProblem problem = RandomProblem.small(seed);
             if (seed % 2 == 0) {
-                problem = RandomProblem.withBansAndPromises(problem, seed);
+                problem = RandomProblem.withBansAndCommitments(problem, seed);
             }
             Roster roster = NeighbourhoodSearch.search(problem, PlanSettings.ofIterations(40, seed), PlanProgress.SILENT,
                     new NullProgressMonitor()).roster();

@@ -19,6 +19,7 @@ import org.straddle.model.Ban;
 import org.straddle.model.Bird;
 import org.straddle.model.Event;
 import org.straddle.model.Fresh;
+import org.straddle.model.Stop;
 import org.straddle.model.TeamDay;
 import org.straddle.model.provider.StraddleItemProviderAdapterFactory;
 import org.straddle.outlook.Outlook;
@@ -59,13 +60,18 @@ class ManyEventsTest {
         return ban;
     }
 
-    /** Planned; then, for every second event, some of it pinned and planned again from an instant on. */
+    /** Planned; then, for every second event, published, edited, some of it pinned, and planned again from an instant on. */
     private static void plan(Event event, Outlook outlook, long seed) {
         Planner planner = seed % 25 == 0 ? Planner.standard() : new NeighbourhoodPlanner();
         PlanSettings settings = PlanSettings.ofIterations(5, seed);
         DOMAIN.getCommandStack().execute(ApplyProposal.command(DOMAIN, event,
                 planner.propose(outlook, settings, new NullProgressMonitor())));
         if (seed % 2 == 0) {
+            Published.now(event);
+            List<Stop> stops = event.getPlan().getStops();
+            if (!stops.isEmpty()) {
+                stops.remove(new Random(seed).nextInt(stops.size()));
+            }
             RandomEvent.pinSome(event, seed);
             Bird bird = event.getBirds().get(1);
             boolean pinned = event.getPlan().getStops().stream().flatMap(stop -> stop.getTurns().stream())

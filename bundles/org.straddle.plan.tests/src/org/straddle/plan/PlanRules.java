@@ -62,7 +62,7 @@ final class PlanRules {
         }
         for (Stay stay : stays) {
             for (Chance turn : stay.turns()) {
-                worth += problem.promises().worth(stay.day(), turn);
+                worth += problem.commitments().worth(stay.day(), turn);
             }
         }
         return worth;

@@ -46,13 +46,13 @@ final class RandomProblem {
                 whole.roads(), whole.times(), whole.drivingPricePerHour());
     }
 
-    /** A problem with bans of every kind and with turns promised, some of which no bans leave room for. */
-    static PlanProblem withBansAndPromises(PlanProblem whole, long seed) {
+    /** A problem with bans of every kind and with commitments, for some of which the bans leave no room. */
+    static PlanProblem withBansAndCommitments(PlanProblem whole, long seed) {
         Random random = new Random(seed + 1000);
         List<PlanDay> days = new ArrayList<>();
         List<BannedTimes.Closed> closed = new ArrayList<>();
         List<BannedTimes.Silent> silent = new ArrayList<>();
-        List<Promises.Promise> promises = new ArrayList<>();
+        List<Commitment> commitments = new ArrayList<>();
         for (int day = 0; day < whole.days().size(); day++) {
             PlanDay out = whole.days().get(day);
             List<PlanDay.Pause> pauses = new ArrayList<>();
@@ -75,14 +75,14 @@ final class RandomProblem {
             }
             days.add(new PlanDay(out.team(), out.from(), out.until(), out.startPlace(), out.endPlace(),
                     out.drivingLimit(), pauses));
-            for (int promise = 0; promise < 3 && !whole.chances().isEmpty(); promise++) {
-                promises.add(new Promises.Promise(day, whole.chances().get(random.nextInt(whole.chances().size())),
+            for (int commitment = 0; commitment < 3 && !whole.chances().isEmpty(); commitment++) {
+                commitments.add(new Commitment(day, whole.chances().get(random.nextInt(whole.chances().size())),
                         0.05 + random.nextDouble() / 2));
             }
         }
         return new PlanProblem(whole.squaresOfSite(), whole.demand(), whole.tiers(), whole.teamsAtOnce(), days,
                 whole.chances(), whole.fixed(), whole.roads(), whole.times(), whole.drivingPricePerHour(),
-                new BannedTimes(closed, silent), new Promises(promises));
+                new BannedTimes(closed, silent), new Commitments(commitments));
     }
 
     static PlanProblem small(long seed) {

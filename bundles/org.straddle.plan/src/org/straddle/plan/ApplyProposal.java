@@ -174,14 +174,10 @@ public final class ApplyProposal {
 
     /** Two turns that are kept from a plan at odds with itself must not stay on one downlink: it is agreed anew. */
     private boolean isOnAnothersDownlink(PlannedTurn turn) {
-        double downlinkMhz = downlinkMhz(turn);
+        double downlinkMhz = turn.downlinkMhz();
         return downlinkMhz > 0 && proposal.stops().stream().flatMap(stop -> stop.turns().stream())
                 .anyMatch(other -> other != turn && other.bird() == turn.bird() && other.window().overlaps(turn.window())
-                        && Math.abs(downlinkMhz(other) - downlinkMhz) <= LEAST_SPACING_MHZ);
-    }
-
-    private static double downlinkMhz(PlannedTurn turn) {
-        return turn.kept().or(turn::continued).map(Turn::getDownlinkMhz).orElse(0.0);
+                        && Math.abs(other.downlinkMhz() - downlinkMhz) <= LEAST_SPACING_MHZ);
     }
 
     private void set(EObject object, EStructuralFeature feature, Object value, CompoundCommand all) {
@@ -209,6 +205,9 @@ public final class ApplyProposal {
         turn.setBird(find(Bird.class, planned.bird()).orElseThrow());
         turn.setStart(planned.window().start());
         turn.setEnd(planned.window().end());
+        if (!isOnAnothersDownlink(planned)) {
+            turn.setDownlinkMhz(planned.downlinkMhz());
+        }
         return turn;
     }
 

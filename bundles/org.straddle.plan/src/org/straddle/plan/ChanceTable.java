@@ -26,9 +26,9 @@ final class ChanceTable {
     private final int firstStep;
     private final int[][] departedBy;
 
-    // By day and chance; null for days without bans or promises, which are most.
+    // By day and chance; null for days without bans or commitments, which are most.
     private final int[][] bannedBefore;
-    private final double[][] promised;
+    private final double[][] committed;
 
     ChanceTable(PlanProblem problem) {
         byStart = problem.chances().toArray(Chance[]::new);
@@ -59,10 +59,10 @@ final class ChanceTable {
             departedBy[site] = departures(site, steps);
         }
         bannedBefore = new int[problem.days().size()][];
-        promised = new double[bannedBefore.length][];
+        committed = new double[bannedBefore.length][];
         for (int day = 0; day < bannedBefore.length; day++) {
             bannedBefore[day] = bannedBefore(problem, day);
-            promised[day] = promised(problem, day);
+            committed[day] = committed(problem, day);
         }
     }
 
@@ -80,13 +80,13 @@ final class ChanceTable {
         return any ? before : null;
     }
 
-    private double[] promised(PlanProblem problem, int day) {
-        List<Chance> chances = problem.promises().of(day);
+    private double[] committed(PlanProblem problem, int day) {
+        List<Chance> chances = problem.commitments().of(day);
         if (chances.isEmpty()) {
             return null;
         }
         double[] worth = new double[byStart.length];
-        chances.forEach(chance -> worth[indexOf.get(chance)] = problem.promises().worth(day, chance));
+        chances.forEach(chance -> worth[indexOf.get(chance)] = problem.commitments().worth(day, chance));
         return worth;
     }
 
@@ -154,14 +154,14 @@ final class ChanceTable {
         return bannedBefore[day] != null;
     }
 
-    /** What working a chance on a day is worth beyond its squares, because it was promised. */
-    double promised(int day, int chance) {
-        return promised[day] == null ? 0 : promised[day][chance];
+    /** What working a chance on a day is worth beyond its squares, because it was committed. */
+    double committed(int day, int chance) {
+        return committed[day] == null ? 0 : committed[day][chance];
     }
 
-    /** The same by chance; null when nothing is promised on that day. */
-    double[] promised(int day) {
-        return promised[day];
+    /** The same by chance; null when nothing is committed on that day. */
+    double[] committed(int day) {
+        return committed[day];
     }
 
     int atRank(int rank) {

@@ -13,11 +13,9 @@ import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.stream.Collectors;
 
-import org.straddle.model.Ban;
 import org.straddle.model.Event;
 import org.straddle.model.Stop;
 import org.straddle.model.Turn;
-import org.straddle.outlook.Bans;
 import org.straddle.sky.Window;
 
 /**
@@ -57,10 +55,11 @@ final class Changes {
 
     static Told of(EventProblem event, List<PlannedStop> stops) {
         Changes changes = new Changes(event, stops);
-        List<PlannedStop> continuing = changes.continuing();
-        changes.tell(continuing);
+        Restored restored = Restored.of(event, changes.continuing());
+        changes.tell(restored.stops());
+        changes.changes.addAll(BrokenPromises.tell(event, restored));
         changes.changes.sort(Comparator.comparing(PlanChange::at).thenComparing(PlanChange::sentence));
-        return new Told(continuing, changes.changes);
+        return new Told(restored.stops(), changes.changes);
     }
 
     private List<Old> changeable() {
@@ -135,6 +134,10 @@ final class Changes {
                 Old was = before.get(new Fresh(s, t));
                 if (turn.kept().isPresent()) {
                     tellCut(stop, turn);
+                } else if (was == null && turn.restored().isPresent()) {
+                    changes.add(new PlanChange(PlanChange.Kind.KEPT, Optional.empty(), Optional.of(turn),
+                            turn.window().start(), capital(Words.of(stop.team()) + " works " + words(stop, turn)
+                                    + ", as published; the present plan does not.")));
                 } else if (was == null) {
                     changes.add(new PlanChange(PlanChange.Kind.ADDED, Optional.empty(), Optional.of(turn),
                             turn.window().start(), capital(Words.of(stop.team()) + " also works " + words(stop, turn) + ".")));
@@ -145,7 +148,7 @@ final class Changes {
         }
         old.stream().filter(was -> !before.containsValue(was)).forEach(was -> changes.add(new PlanChange(
                 PlanChange.Kind.DROPPED, Optional.of(was.turn), Optional.empty(), was.window.start(),
-                capital(Words.of(was.stop.getTeam()) + " no longer works " + words(was) + ": " + reason(was) + "."))));
+                capital(Words.of(was.stop.getTeam()) + " no longer works " + words(was) + told(was) + ": " + reason(was) + "."))));
     }
 
     private void tellCut(PlannedStop stop, PlannedTurn turn) {
@@ -157,10 +160,12 @@ final class Changes {
 
     private void tell(PlannedStop stop, PlannedTurn turn, Old was, boolean same) {
         boolean kept = same && near(was.window, turn.window());
-        String sentence = kept ? Words.of(stop.team()) + " works " + words(stop, turn) + ", as planned."
-                : same ? Words.of(stop.team()) + " works " + words(stop, turn) + " instead of " + Words.of(was.window) + "."
-                : Words.of(stop.team()) + " works " + words(stop, turn) + ", in place of " + Words.of(was.stop.getTeam())
-                        + " from " + Words.of(was.stop.getSite()) + ".";
+        String works = Words.of(stop.team()) + " works " + words(stop, turn)
+                + (turn.restored().isPresent() ? ", as published," : "");
+        String sentence = kept ? works + (told(was).isEmpty() ? ", as planned." : ", as published.")
+                : same ? works + " instead of " + Words.of(was.window) + told(was) + "."
+                : works + " in place of " + Words.of(was.stop.getTeam()) + " from " + Words.of(was.stop.getSite())
+                        + told(was) + ".";
         changes.add(new PlanChange(kept ? PlanChange.Kind.KEPT : PlanChange.Kind.MOVED, Optional.of(was.turn),
                 Optional.of(turn), was.window.start(), capital(sentence)));
     }
@@ -179,18 +184,13 @@ final class Changes {
     }
 
     private String reason(Old was) {
-        Bans bans = event.bans();
-        Window station = new Window(was.window.start().minus(event.outlook().policies().setUp()),
-                was.window.end().plus(event.outlook().policies().takeDown()));
-        List<Ban> banned = new ArrayList<>(bans.onTurn(was.stop.getTeam(), was.stop.getSite(), was.turn.getBird(), was.window));
-        banned.addAll(bans.onStop(was.stop.getTeam(), was.stop.getSite(), station));
-        if (!banned.isEmpty()) {
-            return Words.of(banned.get(0));
-        }
-        if (event.replan().keeping() > 0 && !event.promises().containsKey(was.turn)) {
-            return "it cannot be worked then any more";
-        }
-        return "the team cannot be there then without giving up what is worth more";
+        return event.whyBanned(was.stop.getTeam(), was.stop.getSite(), was.turn.getBird(), was.window)
+                .orElseGet(() -> EventProblem.whyNotWorked(event.held().canBeWorked(was.turn)));
+    }
+
+    /** After what the present plan says of a turn. */
+    private String told(Old was) {
+        return event.held().published(was.turn).isPresent() ? ", which was published" : "";
     }
 
     private static String capital(String sentence) {

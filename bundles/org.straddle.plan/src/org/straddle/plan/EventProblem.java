@@ -1,18 +1,18 @@
 package org.straddle.plan;
 
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 import org.straddle.grid.Presence;
 import org.straddle.grid.Square;
@@ -21,9 +21,7 @@ import org.straddle.model.Ban;
 import org.straddle.model.Bird;
 import org.straddle.model.Event;
 import org.straddle.model.Site;
-import org.straddle.model.Stop;
 import org.straddle.model.Team;
-import org.straddle.model.Turn;
 import org.straddle.outlook.Bans;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.PolicyFigures;
@@ -35,7 +33,7 @@ import org.straddle.sky.Window;
 /**
  * An event put as a {@link PlanProblem}, and what its numbers stand for. All judgement of what a team may
  * do lies here, so that ways to plan need not know any of it: which sites may be used, which passes can be
- * worked, what stays fixed, what is banned, and what an earlier plan promised.
+ * worked, what stays fixed, what is banned, and what an earlier plan committed.
  */
 final class EventProblem {
 
@@ -55,7 +53,8 @@ final class EventProblem {
     private final List<Team> teams;
     private final List<Square> squares;
     private final List<KeptStop> kept;
-    private final Map<Turn, Promises.Promise> promises = new LinkedHashMap<>();
+    private final List<PlanDay> days;
+    private final HeldTurns held;
     private final BitSet usable = new BitSet();
     private final PlanProblem problem;
 
@@ -78,10 +77,11 @@ final class EventProblem {
         StationTimes times = new StationTimes(EventChances.clockSeconds(policies.setUp()),
                 EventChances.clockSeconds(policies.takeDown()), EventChances.clockSeconds(policies.turnGap()));
         Places places = new Places(outlook);
-        List<PlanDay> days = EventDays.of(outlook, bans, clock, places, kept, replan.from());
+        days = EventDays.of(outlook, bans, clock, places, kept, replan.from());
         List<Chance> chances = new ArrayList<>(
                 EventChances.of(outlook, bans, clock, times, days, sites, usable, birds));
-        addPromises(days, chances);
+        held = new HeldTurns(this);
+        Commitments commitments = commitments(chances);
         problem = new PlanProblem(
                 sites.stream().map(site -> outlook.squares(site).stream().map(squares::indexOf).toList()).toList(),
                 squares.stream().map(outlook::demand).toList(),
@@ -91,7 +91,7 @@ final class EventProblem {
                 kept.stream().map(stop -> fixed(stop, days)).toList(),
                 places.roads(), times, DRIVING_PRICE_PER_HOUR,
                 EventBans.of(bans, clock, teams, sites, birds, days),
-                new Promises(List.copyOf(promises.values())));
+                commitments);
     }
 
     /** A plan from nothing but what is pinned. */
@@ -109,49 +109,58 @@ final class EventProblem {
         return new EventProblem(outlook, replan, List.of(), Bans.NONE);
     }
 
-    /** Turns of the present plan that may be changed become chances of their day, as they are, if they can be worked. */
-    private void addPromises(List<PlanDay> days, List<Chance> chances) {
-        if (replan.keeping() == 0 || outlook.event().getPlan() == null) {
-            return;
+    /** What is to be held on to becomes a chance of its day, as it is, if it can be worked. */
+    private Commitments commitments(List<Chance> chances) {
+        if (replan.keeping() == 0) {
+            return Commitments.NONE;
         }
+        List<Commitment> commitments = held.all().stream().flatMap(turn -> turn.ways().stream()).toList();
         Set<Chance> known = new HashSet<>(chances);
-        for (Stop stop : outlook.event().getPlan().getStops()) {
-            int day = KeptStop.of(stop, replan.from()).map(whole -> day(whole.team(), whole.window(), days))
-                    .orElse(FixedStay.NO_DAY);
-            for (Turn turn : stop.getTurns()) {
-                boolean open = day != FixedStay.NO_DAY && !KeptStop.isKept(turn, replan.from());
-                Optional<Chance> chance = open ? asChance(stop.getSite(), turn) : Optional.empty();
-                chance.ifPresent(promised -> {
-                    promises.put(turn, new Promises.Promise(day, promised, replan.keeping()));
-                    if (known.add(promised)) {
-                        chances.add(promised);
-                    }
-                });
-            }
-        }
+        commitments.stream().map(Commitment::chance).filter(known::add).forEach(chances::add);
+        return new Commitments(commitments);
     }
 
-    /** The part of a turn that can be worked; empty when that is too short, unless the turn was as short itself. */
-    private Optional<Chance> asChance(Site site, Turn turn) {
-        Optional<Window> planned = KeptStop.usable(turn);
+    /**
+     * The part of a turn that can be worked; empty when that is too short, unless the turn was as short itself.
+     *
+     * @param whole    the stop that it lies in, which says which day it belongs to
+     * @param shortest how long the turn was at least
+     */
+    Optional<Commitment> commitment(Team team, Window whole, Site site, Bird bird, Window planned, Duration shortest,
+            double worth) {
+        int day = day(team, whole, days);
         int number = sites.indexOf(site);
-        if (planned.isEmpty() || number < 0 || !usable.get(number) || !birds.contains(turn.getBird())) {
+        if (day == FixedStay.NO_DAY || number < 0 || !usable.get(number) || !birds.contains(bird)) {
             return Optional.empty();
         }
-        int least = (int) Math.min(planned.get().duration().toSeconds(),
+        int least = (int) Math.min(shortest.toSeconds(),
                 Math.max(1, EventChances.clockSeconds(outlook.policies().minimumTurn())));
-        return outlook.passes(site, turn.getBird()).stream()
+        return outlook.passes(site, bird).stream()
                 .flatMap(pass -> EventChances.workable(outlook, bans, pass).stream())
-                .flatMap(part -> part.intersection(planned.get()).stream())
+                .flatMap(part -> part.intersection(planned).stream())
                 .filter(part -> clock.floor(part.end()) - clock.ceiling(part.start()) >= least)
                 .max(Comparator.comparing(Window::duration))
-                .map(part -> new Chance(number, birds.indexOf(turn.getBird()), clock.ceiling(part.start()),
-                        clock.floor(part.end())));
+                .map(part -> new Commitment(day, new Chance(number, birds.indexOf(bird), clock.ceiling(part.start()),
+                        clock.floor(part.end())), worth));
     }
 
-    /** The turns of the present plan that may be changed and can be kept, with what keeps them. */
-    Map<Turn, Promises.Promise> promises() {
-        return promises;
+    /** The turns that a new plan should hold on to, whether it can or not. */
+    HeldTurns held() {
+        return held;
+    }
+
+    /** What forbids a turn, with the time to set up and take down; empty when nothing does. */
+    Optional<String> whyBanned(Team team, Site site, Bird bird, Window window) {
+        Window station = new Window(window.start().minus(outlook.policies().setUp()),
+                window.end().plus(outlook.policies().takeDown()));
+        return Stream.concat(bans.onTurn(team, site, bird, window).stream(), bans.onStop(team, site, station).stream())
+                .findFirst().map(Words::of);
+    }
+
+    /** What is left to say of a turn that nobody works and that nothing forbids. */
+    static String whyNotWorked(boolean canBeWorked) {
+        return canBeWorked ? "the team cannot be there then without giving up what is worth more"
+                : "it cannot be worked then any more";
     }
 
     /** Everything that is banned, what-ifs included. */

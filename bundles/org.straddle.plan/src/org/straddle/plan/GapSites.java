@@ -46,8 +46,8 @@ final class GapSites {
                 open[site] = pay[site][0] > 0;
             }
         }
-        for (Chance promised : problem.promises().of(day)) {
-            open[promised.site()] |= earliest[promised.site()] < latest[promised.site()];
+        for (Chance committed : problem.commitments().of(day)) {
+            open[committed.site()] |= earliest[committed.site()] < latest[committed.site()];
         }
     }
 
@@ -60,7 +60,7 @@ final class GapSites {
         }
     }
 
-    /** Whether the site can be used at all, and pays or is promised. */
+    /** Whether the site can be used at all, and pays or is committed. */
     boolean isOpen(int site) {
         return open[site];
     }
@@ -84,8 +84,8 @@ final class GapSites {
     }
 
     /** What a chance pays beyond its squares. */
-    double promised(int chance) {
-        return table.promised(day, chance);
+    double committed(int chance) {
+        return table.committed(day, chance);
     }
 
     /**

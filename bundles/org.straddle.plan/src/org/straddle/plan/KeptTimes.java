@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 
 import org.straddle.model.Stop;
-import org.straddle.model.Turn;
 import org.straddle.sky.Window;
 
 /**
@@ -40,9 +39,10 @@ final class KeptTimes {
     /** When the stop was planned that most of the stay's turns were in. */
     private Optional<Window> before(Stay stay) {
         Map<Stop, Long> stops = new LinkedHashMap<>();
-        for (Map.Entry<Turn, Promises.Promise> promise : event.promises().entrySet()) {
-            if (promise.getValue().day() == stay.day() && stay.turns().contains(promise.getValue().chance())) {
-                stops.merge((Stop) promise.getKey().eContainer(), 1L, Long::sum);
+        for (HeldTurn held : event.held().all()) {
+            if (held.turn().isPresent() && held.ways().stream()
+                    .anyMatch(way -> way.day() == stay.day() && stay.turns().contains(way.chance()))) {
+                stops.merge((Stop) held.turn().get().eContainer(), 1L, Long::sum);
             }
         }
         return stops.entrySet().stream().max(Map.Entry.comparingByValue())

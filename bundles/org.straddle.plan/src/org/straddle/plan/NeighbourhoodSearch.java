@@ -85,17 +85,17 @@ final class NeighbourhoodSearch {
         ticks = SubMonitor.convert(monitor, TICKS);
         fillDaysInOrder();
         keepAsBest();
-        if (!problem.promises().isEmpty()) {
-            fillAroundPromises();
+        if (!problem.commitments().isEmpty()) {
+            fillAroundCommitments();
         }
     }
 
     /** The earlier plan as far as it can be kept, with the gaps filled: the search is never worse than that either. */
-    private void fillAroundPromises() {
+    private void fillAroundCommitments() {
         for (Stay stay : roster.stays()) {
             roster.clear(stay);
         }
-        PromisedStays.putBack(roster);
+        CommittedStays.putBack(roster);
         fillDaysInOrder();
         if (worth > bestWorth) {
             keepAsBest();

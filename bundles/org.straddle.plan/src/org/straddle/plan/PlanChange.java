@@ -7,10 +7,10 @@ import java.util.Optional;
 import org.straddle.model.Turn;
 
 /**
- * What a proposal makes of a turn of the present plan, or that it adds one. Turns that are pinned, or began before the
+ * What a proposal makes of a turn of the present plan or of the last published schedule, or that it adds one. Turns that are pinned, or began before the
  * instant from which the plan is made, cannot change and are not listed unless a ban cuts them short.
  *
- * @param before   the turn of the present plan; empty when it is added
+ * @param before   the turn of the present plan; empty when it is added, or was published and the present plan lacks it
  * @param after    the turn of the proposal; empty when it is dropped
  * @param at       when the turn begins, before or else after
  * @param sentence the whole of it, for the user
@@ -19,7 +19,7 @@ public record PlanChange(Kind kind, Optional<Turn> before, Optional<PlannedTurn>
 
     /** From the mildest to the hardest for those who rely on the plan. */
     public enum Kind {
-        /** Same team, site, bird and time. */
+        /** Same team, squares, bird and time. */
         KEPT("kept"),
         /** New in the plan. */
         ADDED("added"),

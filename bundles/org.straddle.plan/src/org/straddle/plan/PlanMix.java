@@ -85,12 +85,12 @@ final class PlanMix {
             }
         }
         for (int day = 0; day < stops.size(); day++) {
-            double[] promised = table.promised(day);
+            double[] committed = table.committed(day);
             Map<Integer, BoolVar> turnsOfDay = new LinkedHashMap<>();
             stops.get(day).forEach((chance, routes) -> {
                 BoolVar turn = model.newBoolVar("");
-                if (promised != null && promised[chance] > 0) {
-                    worth.addTerm(turn, Math.round(SCALE * promised[chance]));
+                if (committed != null && committed[chance] > 0) {
+                    worth.addTerm(turn, Math.round(SCALE * committed[chance]));
                 }
                 turnsOfDay.put(chance, turn);
                 List<Literal> one = new ArrayList<>(routes);

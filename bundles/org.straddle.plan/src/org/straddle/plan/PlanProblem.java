@@ -20,11 +20,11 @@ import java.util.List;
  * @param times              set-up, take-down and turn gap
  * @param drivingPricePerHour worth that an hour of driving costs
  * @param banned             times at which days may not use sites or birds
- * @param promises           turns of an earlier plan that are worth keeping
+ * @param commitments        turns of an earlier plan that are worth keeping
  */
 record PlanProblem(List<List<Integer>> squaresOfSite, List<Double> demand, Tiers tiers, List<Integer> teamsAtOnce,
         List<PlanDay> days, List<Chance> chances, List<FixedStay> fixed, RoadTable roads, StationTimes times,
-        double drivingPricePerHour, BannedTimes banned, Promises promises) {
+        double drivingPricePerHour, BannedTimes banned, Commitments commitments) {
 
     PlanProblem {
         squaresOfSite = squaresOfSite.stream().map(List::copyOf).toList();
@@ -33,15 +33,15 @@ record PlanProblem(List<List<Integer>> squaresOfSite, List<Double> demand, Tiers
         days = List.copyOf(days);
         chances = List.copyOf(chances);
         fixed = List.copyOf(fixed);
-        tiers = tiers.withMore(promises.mostInAStop());
+        tiers = tiers.withMore(commitments.mostInAStop());
     }
 
-    /** Without bans and promises. */
+    /** Without bans and commitments. */
     PlanProblem(List<List<Integer>> squaresOfSite, List<Double> demand, Tiers tiers, List<Integer> teamsAtOnce,
             List<PlanDay> days, List<Chance> chances, List<FixedStay> fixed, RoadTable roads, StationTimes times,
             double drivingPricePerHour) {
         this(squaresOfSite, demand, tiers, teamsAtOnce, days, chances, fixed, roads, times, drivingPricePerHour,
-                BannedTimes.NONE, Promises.NONE);
+                BannedTimes.NONE, Commitments.NONE);
     }
 
     /** Whether nobody is out, nothing can be worked, or nothing is worth anything. */

@@ -2,6 +2,7 @@ package org.straddle.plan;
 
 import java.util.Optional;
 
+import org.straddle.check.Promise;
 import org.straddle.model.Bird;
 import org.straddle.model.Turn;
 import org.straddle.sky.Window;
@@ -14,10 +15,26 @@ import org.straddle.sky.Window;
  * @param gain      what the plan would lose in worth without this turn alone
  * @param kept      the turn of the event that this one is, when it is pinned or began before the plan does
  * @param continued the turn of the event that this one takes the place of: same team, site and pass
+ * @param restored  what was published and is no longer in the present plan, if this turn is just that
  */
-public record PlannedTurn(Bird bird, Window window, double gain, Optional<Turn> kept, Optional<Turn> continued) {
+public record PlannedTurn(Bird bird, Window window, double gain, Optional<Turn> kept, Optional<Turn> continued,
+        Optional<Promise> restored) {
+
+    PlannedTurn(Bird bird, Window window, double gain, Optional<Turn> kept) {
+        this(bird, window, gain, kept, Optional.empty(), Optional.empty());
+    }
 
     PlannedTurn continuing(Turn before) {
-        return new PlannedTurn(bird, window, gain, kept, Optional.of(before));
+        return new PlannedTurn(bird, window, gain, kept, Optional.of(before), restored);
+    }
+
+    PlannedTurn restoring(Promise published) {
+        return new PlannedTurn(bird, window, gain, kept, continued, Optional.of(published));
+    }
+
+    /** The downlink that is agreed for it, MHz; 0 when none is. */
+    double downlinkMhz() {
+        return kept.or(() -> continued).map(Turn::getDownlinkMhz)
+                .orElse(restored.map(Promise::downlinkMhz).orElse(0.0));
     }
 }

@@ -27,10 +27,10 @@ final class ProposedStops {
         double turnGain = roster.gainOfATurn(stay);
         List<PlannedTurn> turns = new ArrayList<>();
         stay.turns().forEach(turn -> turns.add(new PlannedTurn(event.bird(turn.bird()),
-                event.clock().window(turn.start(), turn.end()), turnGain, Optional.empty(), Optional.empty())));
+                event.clock().window(turn.start(), turn.end()), turnGain, Optional.empty())));
         Optional<KeptStop> kept = stay.fixed().map(event::kept);
         kept.ifPresent(k -> k.turns().forEach(t -> turns.add(new PlannedTurn(t.turn().getBird(), t.window(), turnGain,
-                Optional.of(t.turn()), Optional.empty()))));
+                Optional.of(t.turn())))));
         turns.sort(Comparator.comparing(turn -> turn.window().start()));
         return kept.map(k -> new PlannedStop(k.team(), k.site(), k.window(), turns, gain, Optional.of(k.stop()),
                         Optional.empty()))

@@ -192,12 +192,12 @@ final class Refill {
         int site = table.chance(c).site();
         int first = c * tiers;
         double whim = taste.whim()[c];
-        double promised = at.promised(c);
+        double committed = at.committed(c);
         int back = problem.roads().drivingSeconds(site, gap.toPlace());
         value[first] = Double.NEGATIVE_INFINITY;
         int direct = problem.roads().drivingSeconds(gap.fromPlace(), site);
         if (direct + back <= drivingLeft) {
-            enter(first, NONE, direct, whim * at.pay(site, 0) + promised - pricePerSecond * direct);
+            enter(first, NONE, direct, whim * at.pay(site, 0) + committed - pricePerSecond * direct);
         }
         for (int other : nearest[site]) {
             if (!at.isOpen(other)) {
@@ -214,8 +214,8 @@ final class Refill {
             }
             int leg = problem.roads().drivingSeconds(other, site);
             double reached = value[left] - pricePerSecond * leg;
-            if (reached + whim * at.pay(site, 0) + promised > value[first] && driven[left] + leg + back <= drivingLeft) {
-                enter(first, left, driven[left] + leg, reached + whim * payAfter(left, site, 0) + promised);
+            if (reached + whim * at.pay(site, 0) + committed > value[first] && driven[left] + leg + back <= drivingLeft) {
+                enter(first, left, driven[left] + leg, reached + whim * payAfter(left, site, 0) + committed);
             }
         }
         before[first] = stopBefore[first];
@@ -243,7 +243,7 @@ final class Refill {
             int previous = reachable ? stayBest[(ranks - 1) * tiers + k - 1] : NONE;
             value[state] = Double.NEGATIVE_INFINITY;
             double more = previous == NONE ? 0
-                    : taste.whim()[c] * payAfter(stopBefore[previous], site, k) + at.promised(c);
+                    : taste.whim()[c] * payAfter(stopBefore[previous], site, k) + at.committed(c);
             if (more > 0) {
                 value[state] = value[previous] + more;
                 before[state] = previous;

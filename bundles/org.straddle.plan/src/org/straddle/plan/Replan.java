@@ -12,6 +12,9 @@ import java.util.Optional;
  * for every turn of the present plan that is kept: same team, site and bird, same time. So a turn is changed or dropped
  * only where that brings more. The bound then holds for this objective.
  *
+ * <p>Once a schedule is published, what it promises counts, whether the plan was edited since or not: same team, squares
+ * and bird, same minutes. A turn of the present plan that nobody was told of counts half then.
+ *
  * @param from    what began before this instant stays as it was: stops, and turns in them; empty when nothing began yet
  * @param keeping worth of one kept turn, in the unit of worth: 1 is a square that all chasers need, worked as often
  *                as it pays; not negative

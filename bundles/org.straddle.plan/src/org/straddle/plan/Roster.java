@@ -113,9 +113,9 @@ final class Roster {
         return free <= 0;
     }
 
-    /** What a plan is made for: squares' worth less the price of driving, and what kept promises are worth. */
+    /** What a plan is made for: squares' worth less the price of driving, and what kept commitments are worth. */
     double worth() {
-        double worth = promised();
+        double worth = committed();
         for (int square = 0; square < worked.length; square++) {
             worth += problem.demand().get(square) * problem.tiers().upTo(worked[square]);
         }
@@ -125,16 +125,16 @@ final class Roster {
         return worth;
     }
 
-    /** The part of the worth that comes from kept promises. */
-    double promised() {
-        double promised = 0;
-        for (int day = 0; day < byDay.size() && !problem.promises().isEmpty(); day++) {
-            promised += route(day).promised(problem);
+    /** The part of the worth that comes from kept commitments. */
+    double committed() {
+        double committed = 0;
+        for (int day = 0; day < byDay.size() && !problem.commitments().isEmpty(); day++) {
+            committed += route(day).committed(problem);
         }
-        return promised;
+        return committed;
     }
 
-    /** What the plan would lose in worth without a stay, the driving for it saved; promises do not count. */
+    /** What the plan would lose in worth without a stay, the driving for it saved; commitments do not count. */
     double gain(Stay stay) {
         double gain = stay.day() == FixedStay.NO_DAY ? 0
                 : -problem.drivingPricePerHour() * detourSeconds(stay) / 3600;

@@ -46,10 +46,10 @@ record Route(int day, List<Stay> stays) {
         return keepsDrivingLimit(problem);
     }
 
-    /** Worth of the promised turns it works. */
-    double promised(PlanProblem problem) {
-        return problem.promises().isEmpty() ? 0
-                : stays.stream().mapToDouble(problem.promises()::worth).sum();
+    /** Worth of the committed turns it works. */
+    double committed(PlanProblem problem) {
+        return problem.commitments().isEmpty() ? 0
+                : stays.stream().mapToDouble(problem.commitments()::worth).sum();
     }
 
     boolean keepsDrivingLimit(PlanProblem problem) {

@@ -71,7 +71,7 @@ final class RouteMaster implements AutoCloseable {
         if (!known.add(route)) {
             return false;
         }
-        int column = program.addColumn(route.promised(problem)
+        int column = program.addColumn(route.committed(problem)
                 - problem.drivingPricePerHour() * route.drivingSeconds(problem) / 3600, 1);
         routes.add(route);
         columns.add(column);

@@ -199,15 +199,15 @@ final class RoutePricing {
         return ofDay;
     }
 
-    /** Of a turn, less what it is worth to a day that promised it. */
+    /** Of a turn, less what it is worth to a day that committed it. */
     private double[] cost(int day) {
-        double[] promised = table.promised(day);
-        if (promised == null) {
+        double[] committed = table.committed(day);
+        if (committed == null) {
             return costForAll;
         }
         double[] ofDay = costForAll.clone();
         for (int c = 0; c < ofDay.length; c++) {
-            ofDay[c] -= promised[c];
+            ofDay[c] -= committed[c];
         }
         return ofDay;
     }

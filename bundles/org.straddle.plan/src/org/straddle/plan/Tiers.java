@@ -37,7 +37,7 @@ final class Tiers {
         return passes == 0 ? this : new Tiers(shares);
     }
 
-    /** How many passes from one square are worth anything, or are worked for a promise, at most. */
+    /** How many passes from one square are worth anything, or are worked for a commitment, at most. */
     int count() {
         return share.length;
     }

@@ -7,7 +7,7 @@ import java.util.List;
 /**
  * Works as many more passes as pay in a stop whose times are fixed. With falling repeat worths every pass
  * from the same site pays alike, so the most passes are the best: take whichever ends first, again and
- * again, which is known to give the most (interval scheduling). What was promised comes first.
+ * again, which is known to give the most (interval scheduling). What was committed comes first.
  */
 final class TurnFill {
 
@@ -27,10 +27,10 @@ final class TurnFill {
         List<Chance> turns = new ArrayList<>();
         int from = table.rankEndedBy(fixed.site(), ready);
         int to = table.rankEndedBy(fixed.site(), packUp);
-        for (boolean promised : new boolean[] { true, false }) {
+        for (boolean committed : new boolean[] { true, false }) {
             for (int rank = from; rank < to; rank++) {
                 Chance chance = table.chance(table.atRank(rank));
-                boolean pays = promised ? table.promised(stay.day(), table.atRank(rank)) > 0
+                boolean pays = committed ? table.committed(stay.day(), table.atRank(rank)) > 0
                         : pays(roster, fixed.site(), turns.size());
                 if (pays && chance.start() >= ready && problem.banned().allows(stay.day(), chance)
                         && keepsGap(chance, fixed.turns()) && keepsGap(chance, turns) && !roster.birdIsTaken(chance)) {

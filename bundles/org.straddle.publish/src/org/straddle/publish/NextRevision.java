@@ -1,7 +1,6 @@
 package org.straddle.publish;
 
 import java.time.Instant;
-import java.util.Comparator;
 import java.util.Optional;
 
 import org.eclipse.emf.common.command.Command;
@@ -27,8 +26,7 @@ public record NextRevision(int number, Promises promises, boolean isNew) {
 
     public static NextRevision of(Outlook outlook) {
         Promises promises = Promises.of(outlook);
-        Optional<Revision> last = outlook.event().getRevisions().stream()
-                .max(Comparator.comparingInt(Revision::getNumber));
+        Optional<Revision> last = Promises.last(outlook.event());
         boolean isNew = last.filter(known -> promises.facts().equals(known.getFacts())).isEmpty();
         return new NextRevision(last.map(known -> known.getNumber() + (isNew ? 1 : 0)).orElse(1), promises, isNew);
     }
@@ -47,7 +45,7 @@ public record NextRevision(int number, Promises promises, boolean isNew) {
         revision.setNumber(number);
         revision.setAt(at);
         revision.setFacts(promises.facts());
-        revision.getPromises().addAll(promises.lines());
+        promises.all().forEach(promise -> revision.getPromises().add(promise.written()));
         return AddCommand.create(domain, live, StraddlePackage.Literals.EVENT__REVISIONS, revision);
     }
 }

@@ -1,11 +1,12 @@
 package org.straddle.check.rules;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 
 import org.straddle.check.Finding;
+import org.straddle.check.Promise;
 import org.straddle.check.Promises;
 import org.straddle.check.Severity;
 import org.straddle.model.Event;
@@ -25,8 +26,7 @@ final class AnnouncementOutdated extends NamedRule {
     public void check(Outlook outlook, Consumer<Finding> findings) {
         Event event = outlook.event();
         Promises now = Promises.of(outlook);
-        event.getRevisions().stream().max(Comparator.comparingInt(Revision::getNumber))
-                .filter(last -> !now.facts().equals(last.getFacts()))
+        Promises.last(event).filter(last -> !now.facts().equals(last.getFacts()))
                 .ifPresent(last -> findings.accept(Finding.of(this, "Revision " + last.getNumber()
                         + " of the announcement" + (last.getAt() == null ? ""
                                 : ", " + new Words(outlook.zone()).at(last.getAt()) + ",")
@@ -35,17 +35,18 @@ final class AnnouncementOutdated extends NamedRule {
     }
 
     private static String changes(Promises now, Revision last) {
-        Promises.Change change = now.since(last.getPromises());
+        Promises.Change change = now.since(Promises.of(last));
         List<String> parts = new ArrayList<>();
         tell(parts, change.dropped(), "no longer");
         tell(parts, change.added(), "new");
         return parts.isEmpty() ? "its heading or its words to chasers changed" : String.join("; ", parts);
     }
 
-    private static void tell(List<String> parts, List<String> lines, String how) {
-        if (!lines.isEmpty()) {
-            int more = lines.size() - NAMED;
-            parts.add(how + ": " + String.join(" / ", lines.subList(0, Math.min(NAMED, lines.size())))
+    private static void tell(List<String> parts, List<Promise> promises, String how) {
+        if (!promises.isEmpty()) {
+            int more = promises.size() - NAMED;
+            parts.add(how + ": "
+                    + promises.stream().limit(NAMED).map(Promise::line).collect(Collectors.joining(" / "))
                     + (more > 0 ? " and " + more + " more" : ""));
         }
     }

@@ -48,8 +48,9 @@ final class SearchPane {
         seed = spinner(body, "S&eed:", 1, 1, Integer.MAX_VALUE, 0,
                 "Another seed may give another plan; the same one gives the same");
         hold = new Button(body, SWT.CHECK);
-        hold.setText("&Hold on to the present plan");
-        hold.setToolTipText("Change or drop a planned turn only where that brings more than the worth of keeping it.");
+        hold.setText("&Hold on to what is planned and published");
+        hold.setToolTipText("Change or drop a turn only where that brings more than the worth of keeping it. Once a revision is published,\n"
+                + "what it promises counts in full, and a turn that nobody was told of half.");
         GridDataFactory.fillDefaults().span(2, 1).applyTo(hold);
         keeping = spinner(body, "Worth of a turn &kept:", (int) (HUNDREDTHS * Replan.USUAL_KEEPING), 0, 10_000, 2,
                 "1 is a square that all chasers need");

@@ -4,30 +4,30 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Puts the stops back for the turns that days promised, as far as bans, roads and the others allow: where a search that
+ * Puts the stops back for the turns that days committed, as far as bans, roads and the others allow: where a search that
  * is to hold on to an earlier plan begins. A stop that does not fit as a whole is tried turn by turn.
  */
-final class PromisedStays {
+final class CommittedStays {
 
     private final PlanProblem problem;
     private final Roster roster;
 
-    private PromisedStays(Roster roster) {
+    private CommittedStays(Roster roster) {
         this.roster = roster;
         problem = roster.problem();
     }
 
     /** @param roster holds fixed stays only */
     static void putBack(Roster roster) {
-        PromisedStays promised = new PromisedStays(roster);
+        CommittedStays committed = new CommittedStays(roster);
         for (int day = 0; day < roster.problem().days().size(); day++) {
-            promised.putBack(day);
+            committed.putBack(day);
         }
     }
 
     private void putBack(int day) {
         List<Chance> stop = new ArrayList<>();
-        for (Chance turn : problem.promises().of(day)) {
+        for (Chance turn : problem.commitments().of(day)) {
             if (isInFixed(day, turn)) {
                 continue; // the fixed stay takes it in when it is filled
             }

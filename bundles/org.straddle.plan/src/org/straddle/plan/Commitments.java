@@ -9,37 +9,33 @@ import java.util.stream.Collectors;
 
 /**
  * Turns that a day is expected to work, because a plan said so, and what each is worth beyond its squares. That makes
- * a new plan change no more than it gains by: its objective is worth plus what kept promises are worth.
+ * a new plan change no more than it gains by: its objective is worth plus what kept commitments are worth.
  */
-final class Promises {
+final class Commitments {
 
-    static final Promises NONE = new Promises(List.of());
+    static final Commitments NONE = new Commitments(List.of());
 
-    /** @param worth of working exactly this chance on this day, not negative */
-    record Promise(int day, Chance chance, double worth) {
-    }
-
-    private final List<Promise> all;
+    private final List<Commitment> all;
     private final Map<Integer, Map<Chance, Double>> byDay = new HashMap<>();
 
-    Promises(List<Promise> promises) {
-        all = List.copyOf(promises);
-        promises.forEach(promise -> byDay.computeIfAbsent(promise.day, day -> new HashMap<>())
-                .merge(promise.chance, promise.worth, Double::sum));
+    Commitments(List<Commitment> commitments) {
+        all = List.copyOf(commitments);
+        commitments.forEach(commitment -> byDay.computeIfAbsent(commitment.day(), day -> new HashMap<>())
+                .merge(commitment.chance(), commitment.worth(), Double::sum));
     }
 
     boolean isEmpty() {
         return all.isEmpty();
     }
 
-    /** No stop keeps more promises than this. */
+    /** No stop keeps more commitments than this. */
     int mostInAStop() {
         return (int) byDay.values().stream().flatMap(ofDay -> ofDay.keySet().stream()
                 .collect(Collectors.groupingBy(Chance::site, Collectors.counting())).values().stream())
                 .mapToLong(Long::longValue).max().orElse(0);
     }
 
-    /** The chances promised on a day, by start. */
+    /** The chances committed on a day, by start. */
     List<Chance> of(int day) {
         List<Chance> chances = new ArrayList<>(byDay.getOrDefault(day, Map.of()).keySet());
         chances.sort(Comparator.comparingInt(Chance::start).thenComparingInt(Chance::end)
