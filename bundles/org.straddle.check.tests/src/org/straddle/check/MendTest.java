@@ -95,6 +95,28 @@ class MendTest {
         assertEquals(145.956, live.getPlan().getStops().get(1).getTurns().get(0).getDownlinkMhz(), 1e-9);
     }
 
+    /** Both get a part of their own, at once, and keep clear of a third team. */
+    @Test
+    void agreesOnDownlinksWhereNoneWere() {
+        Event live = Sketch.of("""
+                Gull +downlink lowMhz=145.935 highMhz=145.965
+                A: S1 10:00-11:00 [Gull 10:20-10:30]
+                B: S2 10:00-11:00 [Gull 10:20-10:30]
+                +teams C number=3 operators=Ann
+                C: S1b 10:00-11:00 [Gull 10:20-10:30 @145.950]
+                """);
+        EditingDomain domain = domain();
+        Finding both = of("downlink-not-agreed", live).stream()
+                .filter(finding -> finding.sentence().contains("neither")).findFirst().orElseThrow();
+        domain.getCommandStack().execute(both.mend().orElseThrow().command(domain, live));
+        assertEquals(List.of(), of("downlink-not-agreed", live));
+        assertEquals(List.of(), of("same-frequency", live));
+        assertEquals(List.of(145.944, 145.956), live.getPlan().getStops().stream().limit(2)
+                .map(stop -> stop.getTurns().get(0).getDownlinkMhz()).sorted().toList());
+        domain.getCommandStack().undo();
+        assertEquals(3, of("downlink-not-agreed", live).size());
+    }
+
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource(delimiter = '|', textBlock = """
             kind-mismatch        | L kind=inside           | HP94 IP04, line

@@ -225,6 +225,14 @@ record RuleCase(String rule, LocalDate day, String wrong, String right) {
                         "A: S1 10:00-11:00 [Gull 10:20-10:30 @145.950] / B: S2 10:00-11:00 [Gull 10:20-10:30 @145.955]",
                         "A: S1 10:00-11:00 [Gull 10:20-10:30 @145.950]"
                                 + " / B: S2 10:00-11:00 [Gull 10:20-10:30 @145.956]"),
+                of("downlink-not-agreed", "A: S1 10:00-11:00 [Gull 10:20-10:30] / B: S2 10:00-11:00 [Gull 10:29-10:40]",
+                        "A: S1 10:00-11:00 [Gull 10:20-10:30] / B: S2 10:00-11:00 [Gull 10:30-10:40]"),
+                of("downlink-not-agreed",
+                        "A: S1 10:00-11:00 [Gull 10:20-10:30 @145.950] / B: S2 10:00-11:00 [Gull 10:20-10:30]",
+                        "A: S1 10:00-11:00 [Gull 10:20-10:30 @145.950]"
+                                + " / B: S2 10:00-11:00 [Gull 10:20-10:30 @145.956]"),
+                of("downlink-not-agreed", "A: S1 10:00-11:00 [Gull 10:20-10:30] / B: S1b 10:00-11:00 [Gull 10:20-10:30]",
+                        "A: S1 10:00-11:00 [Tern 10:20-10:30] / B: S2 10:00-11:00 [Tern 10:20-10:30]"),
                 of("uplink-foreign", "+jurisdictions X squares=JO20 uplinkAllowed=false / A: S1 10:00-11:00 [Tern 10:20-10:30]",
                         "+jurisdictions X squares=JO20 / A: S1 10:00-11:00 [Tern 10:20-10:30]"),
                 of("uplink-foreign", "+jurisdictions X squares=JO20 uplinkAllowed=false / A: S1 10:00-11:00 [Tern 10:20-10:30]",

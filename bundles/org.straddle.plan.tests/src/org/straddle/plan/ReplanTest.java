@@ -23,11 +23,16 @@ import org.junit.jupiter.api.Test;
 import org.straddle.check.Checks;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.rules.Itinerary;
+import org.straddle.check.rules.SharedTurns;
+import org.straddle.check.rules.Work;
+import org.straddle.model.Access;
 import org.straddle.model.Bird;
 import org.straddle.model.Event;
 import org.straddle.model.Site;
 import org.straddle.model.Snapshot;
 import org.straddle.model.Stop;
+import org.straddle.model.StraddleFactory;
 import org.straddle.model.Team;
 import org.straddle.model.Turn;
 import org.straddle.model.provider.StraddleItemProviderAdapterFactory;
@@ -214,6 +219,33 @@ class ReplanTest {
         assertEquals(Set.of(), blockers(event));
         assertTrue(event.getPlan().getStops().stream().flatMap(stop -> stop.getTurns().stream())
                 .anyMatch(turn -> turn.getDownlinkMhz() > 0 && turn.getNote().equals("noted")));
+    }
+
+    /** Teams that meet in a passband go out with a part of it each. */
+    @Test
+    void aPlanAgreesOnDownlinks() {
+        int met = 0;
+        for (long seed = 0; seed < 6; seed++) {
+            Event event = event(seed);
+            event.getBirds().forEach(bird -> {
+                bird.setAccess(Access.PASSBAND);
+                bird.setDownlink(StraddleFactory.eINSTANCE.createLink());
+                bird.getDownlink().setLowMhz(145.9);
+                bird.getDownlink().setHighMhz(145.94);
+            });
+            apply(event, propose(event, Replan.NONE, 60));
+            Outlook outlook = Outlook.of(event, null);
+            List<Work> works = Itinerary.of(event).turns();
+            for (Work one : works) {
+                List<Work> others = works.stream().filter(other -> other.bird() == one.bird()
+                        && SharedTurns.of(outlook, one, other).isPresent()).toList();
+                assertEquals(!others.isEmpty(), one.turn().getDownlinkMhz() > 0, "only where teams meet, seed " + seed);
+                assertTrue(others.stream().noneMatch(other -> SharedTurns.agreedOnSame(one, other)), "seed " + seed);
+                met += others.size();
+            }
+            assertEquals(Set.of(), blockers(event));
+        }
+        assertTrue(met > 10, "only " + met + " times did teams meet");
     }
 
     @Test

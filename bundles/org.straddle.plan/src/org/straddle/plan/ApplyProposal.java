@@ -46,9 +46,6 @@ public final class ApplyProposal {
 
     private static final String LABEL = "Apply the proposed plan";
 
-    /** Teams closer than this in a passband are on top of each other, with room for Doppler. Common practice, no source. */
-    private static final double LEAST_SPACING_MHZ = 0.006;
-
     private final EditingDomain domain;
     private final Event live;
     private final Proposal proposal;
@@ -160,9 +157,7 @@ public final class ApplyProposal {
             all.append(RemoveCommand.create(domain, stop, StraddlePackage.Literals.STOP__TURNS, leaving));
         }
         staying.forEach((turn, as) -> {
-            if (as.kept().isEmpty() && isOnAnothersDownlink(as)) {
-                set(turn, StraddlePackage.Literals.TURN__DOWNLINK_MHZ, 0.0, all);
-            }
+            set(turn, StraddlePackage.Literals.TURN__DOWNLINK_MHZ, as.downlinkMhz(), all);
             set(turn, StraddlePackage.Literals.TURN__BIRD, find(Bird.class, as.bird()).orElseThrow(), all);
             set(turn, StraddlePackage.Literals.TURN__START, as.window().start(), all);
             set(turn, StraddlePackage.Literals.TURN__END, as.window().end(), all);
@@ -170,14 +165,6 @@ public final class ApplyProposal {
         if (!coming.isEmpty()) {
             all.append(AddCommand.create(domain, stop, StraddlePackage.Literals.STOP__TURNS, coming));
         }
-    }
-
-    /** Two turns that are kept from a plan at odds with itself must not stay on one downlink: it is agreed anew. */
-    private boolean isOnAnothersDownlink(PlannedTurn turn) {
-        double downlinkMhz = turn.downlinkMhz();
-        return downlinkMhz > 0 && proposal.stops().stream().flatMap(stop -> stop.turns().stream())
-                .anyMatch(other -> other != turn && other.bird() == turn.bird() && other.window().overlaps(turn.window())
-                        && Math.abs(other.downlinkMhz() - downlinkMhz) <= LEAST_SPACING_MHZ);
     }
 
     private void set(EObject object, EStructuralFeature feature, Object value, CompoundCommand all) {
@@ -205,9 +192,7 @@ public final class ApplyProposal {
         turn.setBird(find(Bird.class, planned.bird()).orElseThrow());
         turn.setStart(planned.window().start());
         turn.setEnd(planned.window().end());
-        if (!isOnAnothersDownlink(planned)) {
-            turn.setDownlinkMhz(planned.downlinkMhz());
-        }
+        turn.setDownlinkMhz(planned.downlinkMhz());
         return turn;
     }
 

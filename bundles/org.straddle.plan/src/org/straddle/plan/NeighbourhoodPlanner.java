@@ -28,7 +28,7 @@ public final class NeighbourhoodPlanner implements Planner {
         JoinedStays.join(roster);
         KeptTimes.restore(event, roster);
         Changes.Told told = Changes.of(event, ProposedStops.of(event, roster));
-        return new Proposal(told.stops(), roster.worth() - roster.committed(), roster.committed(), upperBound,
+        return new Proposal(AgreedDownlinks.in(told.stops(), event.outlook()), roster.worth() - roster.committed(), roster.committed(), upperBound,
                 uncovered, settings.seed(), found.iterations(), found.elapsed(), found.ending(), way,
                 settings.replan(), event.newBans(), told.changes());
     }

@@ -10,30 +10,35 @@ import org.straddle.sky.Window;
 /**
  * A turn of a proposal.
  *
- * @param bird      which bird
- * @param window    whole seconds within the pass, unless the turn was kept
- * @param gain      what the plan would lose in worth without this turn alone
- * @param kept      the turn of the event that this one is, when it is pinned or began before the plan does
- * @param continued the turn of the event that this one takes the place of: same team, site and pass
- * @param restored  what was published and is no longer in the present plan, if this turn is just that
+ * @param bird        which bird
+ * @param window      whole seconds within the pass, unless the turn was kept
+ * @param gain        what the plan would lose in worth without this turn alone
+ * @param kept        the turn of the event that this one is, when it is pinned or began before the plan does
+ * @param continued   the turn of the event that this one takes the place of: same team, site and pass
+ * @param restored    what was published and is no longer in the present plan, if this turn is just that
+ * @param downlinkMhz where in a passband the team answers, MHz; 0 when nothing is agreed
  */
 public record PlannedTurn(Bird bird, Window window, double gain, Optional<Turn> kept, Optional<Turn> continued,
-        Optional<Promise> restored) {
+        Optional<Promise> restored, double downlinkMhz) {
 
     PlannedTurn(Bird bird, Window window, double gain, Optional<Turn> kept) {
-        this(bird, window, gain, kept, Optional.empty(), Optional.empty());
+        this(bird, window, gain, kept, Optional.empty(), Optional.empty(), 0);
     }
 
     PlannedTurn continuing(Turn before) {
-        return new PlannedTurn(bird, window, gain, kept, Optional.of(before), restored);
+        return new PlannedTurn(bird, window, gain, kept, Optional.of(before), restored, downlinkMhz);
     }
 
     PlannedTurn restoring(Promise published) {
-        return new PlannedTurn(bird, window, gain, kept, continued, Optional.of(published));
+        return new PlannedTurn(bird, window, gain, kept, continued, Optional.of(published), downlinkMhz);
     }
 
-    /** The downlink that is agreed for it, MHz; 0 when none is. */
-    double downlinkMhz() {
+    PlannedTurn on(double agreedMhz) {
+        return new PlannedTurn(bird, window, gain, kept, continued, restored, agreedMhz);
+    }
+
+    /** The downlink that was agreed for what this turn keeps, continues or restores, MHz; 0 when none was. */
+    double agreedBeforeMhz() {
         return kept.or(() -> continued).map(Turn::getDownlinkMhz)
                 .orElse(restored.map(Promise::downlinkMhz).orElse(0.0));
     }

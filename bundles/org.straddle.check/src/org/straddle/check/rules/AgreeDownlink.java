@@ -1,46 +1,67 @@
 package org.straddle.check.rules;
 
+import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.OptionalDouble;
+import java.util.StringJoiner;
 
 import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.common.command.CompoundCommand;
 import org.eclipse.emf.common.command.UnexecutableCommand;
 import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.emf.edit.domain.EditingDomain;
 import org.straddle.check.Mend;
 import org.straddle.model.Event;
-import org.straddle.model.Link;
 import org.straddle.model.StraddlePackage;
+import org.straddle.model.Turn;
 
-/** Gives a turn another place in the passband. */
-record AgreeDownlink(String label, String turnId, double downlinkMhz) implements Mend {
+/**
+ * Gives turns a place in the passband.
+ *
+ * @param downlinkMhz by the id of the turn
+ */
+record AgreeDownlink(String label, Map<String, Double> downlinkMhz) implements Mend {
 
-    /** A whole kilohertz above the distance that collides. */
-    private static final double STEP_MHZ = 0.006;
+    AgreeDownlink {
+        downlinkMhz = Map.copyOf(downlinkMhz);
+    }
 
     /**
-     * The nearest frequency within the bird's downlink that keeps clear of all others.
+     * A place for each turn, as near as can be to what was agreed; empty when there is not room for all.
      *
      * @param taken frequencies that are in use at the same time, MHz
      */
-    static Optional<Mend> clearOf(Collection<Double> taken, Work work) {
-        Link band = work.bird().getDownlink();
-        double now = work.turn().getDownlinkMhz();
-        return taken.stream().flatMap(mhz -> Stream.of(mhz - STEP_MHZ, mhz + STEP_MHZ))
-                .map(mhz -> Math.round(mhz * 1e4) / 1e4)
-                .filter(mhz -> band == null || !(band.getHighMhz() > band.getLowMhz())
-                        || band.getLowMhz() <= mhz && mhz <= band.getHighMhz())
-                .filter(mhz -> taken.stream().noneMatch(other -> SharedTurns.isSame(mhz, other)))
-                .min(Comparator.comparing((Double mhz) -> Math.abs(mhz - now)).thenComparing(Comparator.naturalOrder()))
-                .map(mhz -> new AgreeDownlink("Agree on " + SameFrequency.mhz(mhz) + " MHz for "
-                        + Words.name(work.team()), work.turn().getId(), mhz));
+    static Optional<Mend> clearOf(Collection<Double> taken, List<Work> works) {
+        List<Double> used = new ArrayList<>(taken);
+        Map<String, Double> agreed = new LinkedHashMap<>();
+        StringJoiner label = new StringJoiner(" and ", "Agree on ", "");
+        for (Work work : works) {
+            OptionalDouble free = FreeDownlink.of(used, work.bird(), work.turn().getDownlinkMhz());
+            if (free.isEmpty()) {
+                return Optional.empty();
+            }
+            used.add(free.getAsDouble());
+            agreed.put(work.turn().getId(), free.getAsDouble());
+            label.add(SameFrequency.mhz(free.getAsDouble()) + " MHz for " + Words.name(work.team()));
+        }
+        return Optional.of(new AgreeDownlink(label.toString(), agreed));
     }
 
     @Override
     public Command command(EditingDomain domain, Event live) {
-        return new LivePlan(live).turn(turnId).map(turn -> SetCommand.create(domain, turn,
-                StraddlePackage.Literals.TURN__DOWNLINK_MHZ, downlinkMhz)).orElse(UnexecutableCommand.INSTANCE);
+        CompoundCommand all = new CompoundCommand(label);
+        LivePlan plan = new LivePlan(live);
+        for (Map.Entry<String, Double> agreed : downlinkMhz.entrySet()) {
+            Optional<Turn> turn = plan.turn(agreed.getKey());
+            if (turn.isEmpty()) {
+                return UnexecutableCommand.INSTANCE;
+            }
+            all.append(SetCommand.create(domain, turn.get(), StraddlePackage.Literals.TURN__DOWNLINK_MHZ, agreed.getValue()));
+        }
+        return all.unwrap();
     }
 }

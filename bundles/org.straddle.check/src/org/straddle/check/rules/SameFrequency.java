@@ -40,7 +40,7 @@ final class SameFrequency extends ScopedRule<Bird> {
 
     private static Optional<Mend> mend(Work work, List<Work> agreed, Inspection in) {
         return AgreeDownlink.clearOf(agreed.stream().filter(other -> SharedTurns.of(in.outlook(), work, other).isPresent())
-                .map(other -> other.turn().getDownlinkMhz()).toList(), work);
+                .map(other -> other.turn().getDownlinkMhz()).toList(), List.of(work));
     }
 
     static String mhz(double frequencyMhz) {

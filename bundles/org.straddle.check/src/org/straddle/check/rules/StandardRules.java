@@ -99,6 +99,7 @@ public final class StandardRules {
                 new PeakLow(),
                 new OneChannel(),
                 new SameFrequency(),
+                new DownlinkNotAgreed(),
                 new UplinkForeign(),
                 new AnnouncementOutdated());
     }
