@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -77,6 +80,22 @@ class OrienteeringTest {
             all += best;
         }
         assertTrue(all > 25 * 10, "only " + all + " in all: nothing was tried");
+    }
+
+    /**
+     * Solomon's c101 (Operations Research 35, 1987) in the public orienteering form. The published best score of one
+     * route is 320, from memory; the bound proves that no route has more.
+     */
+    @Test
+    void aPublicInstanceIsSolvedToItsPublishedScore() throws IOException {
+        try (InputStream file = getClass().getResourceAsStream("solomon-c101.txt")) {
+            Orienteering instance = Orienteering.parse(new String(file.readAllBytes(), StandardCharsets.US_ASCII), 1, 1);
+            assertEquals(101, instance.scores().size());
+            BoundedSearch.Found found = BoundedSearch.search(instance.problem(), PlanSettings.ofIterations(50_000, 1),
+                    PlanProgress.SILENT, new NullProgressMonitor());
+            assertEquals(320, instance.score(List.of(found.plan().roster().route(0))));
+            assertEquals(320, found.upperBound().getAsDouble(), 1e-3);
+        }
     }
 
     @Test

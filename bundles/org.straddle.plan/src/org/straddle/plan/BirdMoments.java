@@ -40,6 +40,9 @@ final class BirdMoments {
     private void addMoments(PlanProblem problem, ChanceTable table, int bird, List<Integer> chances) {
         List<Chance> fixed = problem.fixed().stream().flatMap(stay -> stay.turns().stream())
                 .filter(turn -> turn.bird() == bird).toList();
+        if (fixed.isEmpty() && problem.teamsAtOnce().get(bird) >= teams(problem)) {
+            return; // there are never more
+        }
         TreeSet<Integer> starts = new TreeSet<>();
         chances.forEach(c -> starts.add(table.chance(c).start()));
         fixed.forEach(turn -> starts.add(turn.start()));
@@ -63,6 +66,10 @@ final class BirdMoments {
             secondBefore = second;
         }
         add(bird, secondBefore, roomBefore, before);
+    }
+
+    private static long teams(PlanProblem problem) {
+        return problem.days().stream().mapToInt(PlanDay::team).distinct().count();
     }
 
     private void add(int bird, int second, int room, List<Integer> chances) {
