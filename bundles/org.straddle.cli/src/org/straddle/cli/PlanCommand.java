@@ -79,7 +79,7 @@ final class PlanCommand extends EventCommand {
                 proposal.stops().stream().mapToInt(stop -> stop.turns().size()).sum(), proposal.worth(),
                 proposal.seed(), proposal.iterations(), proposal.elapsed().toMillis() / 1000.0);
         if (proposal.keeping() > 0) {
-            out().printf("With %.3f for what it keeps of the plan before: %.3f in all, which is what the bound is for.%n",
+            out().printf("With %.3f for what it keeps of what was planned and published: %.3f in all, which is what the bound is for.%n",
                     proposal.keeping(), proposal.objective());
         }
         proposal.gap().ifPresent(gap -> out().printf(

@@ -41,7 +41,7 @@ enum ProposalRows {
         }
     },
 
-    /** What becomes of each turn of the plan before, and what is new. */
+    /** What becomes of each turn that was planned or published, and what is new. */
     changes {
         @Override
         Table of(Proposal proposal) {
