@@ -87,8 +87,7 @@ class HeldTurnsTest {
             Proposal proposal = propose(event, keeping(DEAR));
             assertEquals(List.of(), ofTheRevision(proposal), "seed " + seed);
             assertTrue(proposal.upperBound().orElseThrow() >= proposal.objective() - 1e-6);
-            restored += proposal.changes().stream().filter(change -> change.kind() == Kind.KEPT
-                    && change.sentence().contains("as published; the present plan does not")).count();
+            restored += proposal.changes(Kind.RESTORED);
             apply(event, proposal);
             assertEquals(List.of(), broken(event, published), "seed " + seed);
         }
@@ -165,7 +164,7 @@ class HeldTurnsTest {
         assertTrue(0 < open && open < published.size());
         Proposal proposal = propose(event, new Replan(Optional.of(later), DEAR, List.of()));
         assertTrue(proposal.changes().stream().noneMatch(change -> change.at().isBefore(later.minusSeconds(30))));
-        long kept = proposal.changes(Kind.KEPT);
+        long kept = proposal.changes(Kind.RESTORED);
         assertEquals(open, kept + ofTheRevision(proposal).size());
         assertTrue(kept > 0);
     }

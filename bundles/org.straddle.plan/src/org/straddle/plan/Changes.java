@@ -135,7 +135,7 @@ final class Changes {
                 if (turn.kept().isPresent()) {
                     tellCut(stop, turn);
                 } else if (was == null && turn.restored().isPresent()) {
-                    changes.add(new PlanChange(PlanChange.Kind.KEPT, Optional.empty(), Optional.of(turn),
+                    changes.add(new PlanChange(PlanChange.Kind.RESTORED, Optional.empty(), Optional.of(turn),
                             turn.window().start(), capital(Words.of(stop.team()) + " works " + words(stop, turn)
                                     + ", as published; the present plan does not.")));
                 } else if (was == null) {

@@ -21,6 +21,8 @@ public record PlanChange(Kind kind, Optional<Turn> before, Optional<PlannedTurn>
     public enum Kind {
         /** Same team, squares, bird and time. */
         KEPT("kept"),
+        /** Published, no longer in the present plan, and worked again just as it was published. */
+        RESTORED("put back"),
         /** New in the plan. */
         ADDED("added"),
         /** Some chasers still get the bird from the square, but by another team, from another site, or at another time. */

@@ -41,7 +41,7 @@ final class PlanningBoard {
         GridDataFactory.fillDefaults().grab(true, true).hint(200, 80).applyTo(chart);
         sentence = wide(new Label(middle, SWT.WRAP));
         Composite row = new Composite(middle, SWT.NONE);
-        row.setLayout(GridLayoutFactory.fillDefaults().numColumns(4).equalWidth(true).create());
+        row.setLayout(GridLayoutFactory.fillDefaults().numColumns(4).create());
         GridDataFactory.fillDefaults().grab(true, false).applyTo(row);
         search = button(row, "&Search", "Search for a plan for all teams", deeds.search);
         stop = button(row, "St&op", "Stop, and show the best plan found so far", deeds.stop);
@@ -142,9 +142,11 @@ final class PlanningBoard {
     }
 
     private static String changes(Proposal proposal) {
-        return String.format("Of the present plan it keeps %d turns, moves %d and drops %d; it adds %d.",
+        long restored = proposal.changes(PlanChange.Kind.RESTORED);
+        return String.format("Of the present plan it keeps %d turns, moves %d and drops %d; it adds %d%s.",
                 proposal.changes(PlanChange.Kind.KEPT), proposal.changes(PlanChange.Kind.MOVED),
-                proposal.changes(PlanChange.Kind.DROPPED), proposal.changes(PlanChange.Kind.ADDED));
+                proposal.changes(PlanChange.Kind.DROPPED), proposal.changes(PlanChange.Kind.ADDED),
+                restored == 0 ? "" : " and puts " + restored + " back as published");
     }
 
     private void say(String numbers, String words) {

@@ -42,7 +42,7 @@ final class ProposalTabs {
                 .column("State", 8, 50, stop -> stop.kept().isPresent() ? "fixed" : stop.continued().isPresent() ? "kept" : "new");
         changes = new Rows<PlanChange>(tabs, SWT.NONE)
                 .column("Change", 8, 70, change -> change.kind().word())
-                .column("When (UTC)", 14, 110, change -> Times.utcDay(change.at()) + " " + Times.utcClock(change.at()))
+                .column("When (UTC)", 14, 135, change -> Times.utcDay(change.at()) + " " + Times.utcClock(change.at()))
                 .column("What", 78, 300, PlanChange::sentence);
         uncovered = new Rows<UncoveredSquare>(tabs, SWT.NONE)
                 .column("Square", 8, 60, square -> square.square().name())
