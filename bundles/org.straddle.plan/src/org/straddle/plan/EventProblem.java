@@ -1,20 +1,17 @@
 package org.straddle.plan;
 
 import java.time.Duration;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-import org.straddle.grid.Presence;
 import org.straddle.grid.Square;
 import org.straddle.model.Access;
 import org.straddle.model.Ban;
@@ -26,8 +23,6 @@ import org.straddle.outlook.Bans;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.PolicyFigures;
 import org.straddle.outlook.SitePass;
-import org.straddle.safety.ReviewState;
-import org.straddle.safety.SafetyNotes;
 import org.straddle.sky.Window;
 
 /**
@@ -72,7 +67,7 @@ final class EventProblem {
         kept = KeptStop.of(event, replan.from()).stream()
                 .filter(stop -> sites.contains(stop.site()) && teams.contains(stop.team()))
                 .map(stop -> stop.cutBy(bans, replan.from(), outlook.policies().takeDown())).toList();
-        IntStream.range(0, sites.size()).filter(site -> mayBeUsed(sites.get(site))).forEach(usable::set);
+        IntStream.range(0, sites.size()).filter(site -> SiteUse.whyNot(outlook, sites.get(site)).isEmpty()).forEach(usable::set);
         PolicyFigures policies = outlook.policies();
         StationTimes times = new StationTimes(EventChances.clockSeconds(policies.setUp()),
                 EventChances.clockSeconds(policies.takeDown()), EventChances.clockSeconds(policies.turnGap()));
@@ -256,33 +251,6 @@ final class EventProblem {
         } catch (IllegalArgumentException e) {
             return Optional.empty();
         }
-    }
-
-    /** Whether the presence in all claimed squares can be argued and no review refuses the site. */
-    private boolean mayBeUsed(Site site) {
-        return whyUnused(site).isEmpty();
-    }
-
-    /** What keeps teams from a site, after its name in a sentence; empty when it may be used. */
-    String whyUnused(Site site) {
-        if (!outlook.isPlaced(site)) {
-            return "has no position";
-        }
-        Optional<Presence> presence = outlook.presence(site);
-        if (presence.isEmpty()) {
-            return "does not lie where the squares that it claims meet";
-        }
-        if (presence.get().least() < outlook.policies().leastPresence()) {
-            return String.format(Locale.ROOT, "is in all its squares with a probability of %.0f %% only",
-                    Math.floor(100 * presence.get().least()));
-        }
-        return isRefused(site, outlook.span().start().atZone(outlook.zone()).toLocalDate())
-                || isRefused(site, outlook.span().end().atZone(outlook.zone()).toLocalDate())
-                        ? "was refused by a safety review" : "";
-    }
-
-    private boolean isRefused(Site site, LocalDate day) {
-        return SafetyNotes.of(site, day, outlook.event().getPolicies()).state() instanceof ReviewState.Refused;
     }
 
     private FixedStay fixed(KeptStop stop, List<PlanDay> days) {

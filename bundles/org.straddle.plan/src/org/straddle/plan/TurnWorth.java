@@ -37,16 +37,29 @@ public record TurnWorth(List<Part> parts) {
         Tiers tiers = new Tiers(outlook.policies().repeatWorths());
         Set<Square> squares = outlook.squares(site);
         return new TurnWorth(squares.stream().map(square -> {
-            int worked = (int) turns(outlook).filter(other -> squares(outlook, other).contains(square)).count();
+            int worked = worked(outlook, square);
             double demand = outlook.demand(square);
             return new Part(square, demand, worked,
                     demand * (tiers.upTo(worked) - tiers.upTo(Math.max(0, worked - 1))));
         }).toList());
     }
 
+    /** What so many more passes from a site would add to the plan as it stands, in all its squares together. */
+    public static double ofMore(Outlook outlook, Site site, int passes) {
+        Tiers tiers = new Tiers(outlook.policies().repeatWorths());
+        return outlook.squares(site).stream().mapToDouble(square -> {
+            int worked = worked(outlook, square);
+            return outlook.demand(square) * (tiers.upTo(worked + passes) - tiers.upTo(worked));
+        }).sum();
+    }
+
     /** In all squares together, in the unit of a plan's worth: 1 is a square that every chaser needs, worked once. */
     public double adds() {
         return parts.stream().mapToDouble(Part::adds).sum();
+    }
+
+    private static int worked(Outlook outlook, Square square) {
+        return (int) turns(outlook).filter(turn -> squares(outlook, turn).contains(square)).count();
     }
 
     private static Stream<Turn> turns(Outlook outlook) {

@@ -137,7 +137,7 @@ final class Uncovered {
     private String noSite(int square) {
         List<Site> claiming = event.sites(square);
         return claiming.isEmpty() ? "No site claims this square."
-                : claiming.stream().map(site -> Words.of(site) + " " + event.whyUnused(site)).collect(Collectors.joining("; ")) + ".";
+                : claiming.stream().map(site -> Words.of(site) + " " + SiteUse.whyNot(event.outlook(), site).orElse("")).collect(Collectors.joining("; ")) + ".";
     }
 
     private String noPass(int square) {

@@ -19,6 +19,7 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.ui.IViewSite;
 import org.eclipse.ui.actions.ActionFactory;
 import org.eclipse.ui.handlers.IHandlerService;
+import org.straddle.model.Team;
 import org.straddle.ui.daysheet.legal.Grip;
 
 /** Keys, menu of the view and menu on the sheet for everything that changes the plan. */
@@ -33,6 +34,7 @@ final class EditActions {
     private final IHandlerService handlers;
     private final List<List<IAction>> groups = new ArrayList<>();
     private Optional<Instant> pointed = Optional.empty();
+    private Optional<Team> pointedLane = Optional.empty();
 
     EditActions(IViewSite site, SheetCanvas sheet, SelectedEdits edits) {
         this.sheet = sheet;
@@ -61,6 +63,8 @@ final class EditActions {
         delete.setActionDefinitionId("org.eclipse.ui.edit.delete");
         site.getActionBars().setGlobalActionHandler(ActionFactory.DELETE.getId(), delete);
         groups.add(List.of(
+                action("addStop", "Add a st&op…",
+                        () -> edits.addStop(site.getShell(), pointedLane, pointed)),
                 action("addTurn", "Add a &turn…", () -> edits.addTurn(site.getShell())),
                 delete));
         fill(site.getActionBars().getMenuManager());
@@ -74,7 +78,7 @@ final class EditActions {
         fill(menu);
         canvas.setMenu(menu.createContextMenu(canvas));
         canvas.addListener(SWT.MenuDetect, this::detected);
-        canvas.addListener(SWT.KeyDown, event -> pointed = Optional.empty());
+        canvas.addListener(SWT.KeyDown, event -> forget());
         canvas.addListener(SWT.MouseDown, event -> {
             if (event.button == 3) {
                 sheet.at(event.x, event.y).flatMap(SheetMouse::item).ifPresent(sheet::point);
@@ -82,14 +86,22 @@ final class EditActions {
         });
     }
 
+    private void forget() {
+        pointed = Optional.empty();
+        pointedLane = Optional.empty();
+    }
+
     private void detected(Event event) {
         Canvas canvas = sheet.control();
         if (event.detail == SWT.MENU_MOUSE) {
-            int x = canvas.toControl(event.x, event.y).x - sheet.gutter();
+            Point at = canvas.toControl(event.x, event.y);
+            int x = at.x - sheet.gutter();
             pointed = sheet.sheet().map(shown -> Instant.ofEpochSecond(
                     Math.floorDiv(sheet.sight().scale().at(x).getEpochSecond() + 30, 60) * 60));
+            pointedLane = sheet.layout().flatMap(laid -> laid.lanes().stream()
+                    .filter(lane -> lane.strip().contains(at.x, at.y)).findFirst()).flatMap(lane -> lane.lane().team());
         } else {
-            pointed = Optional.empty();
+            forget();
             sheet.selected().flatMap(sheet::place).ifPresent(box -> {
                 Point at = canvas.toDisplay(box.x() + Math.min(8, box.width()), box.bottom());
                 event.x = at.x;

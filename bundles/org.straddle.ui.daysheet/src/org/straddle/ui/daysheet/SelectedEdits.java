@@ -104,6 +104,33 @@ final class SelectedEdits {
         selected(item -> edits.run(new Remove(item.id())));
     }
 
+    /**
+     * From a list of the sites that a team can stop at.
+     *
+     * @param pointed the team to begin with; if empty, that of what is selected
+     * @param at      when; if empty, after what is selected
+     */
+    void addStop(Shell shell, Optional<Team> pointed, Optional<Instant> at) {
+        sheet.whenUpToDate(() -> {
+            Outlook outlook = sheet.outlook().orElseThrow();
+            List<Team> teams = new ArrayList<>(outlook.event().getTeams());
+            teams.sort(Comparator.comparingInt(Team::getNumber));
+            if (teams.isEmpty()) {
+                sheet.say("There is no team. Make one in the explorer first.", true);
+                return;
+            }
+            Optional<SheetItem> selected = sheet.selected();
+            Optional<String> wanted = pointed.or(() -> selected.map(SelectedEdits::team)).map(Team::getId);
+            Team first = teams.stream().filter(team -> wanted.filter(team.getId()::equals).isPresent()).findFirst()
+                    .orElse(teams.get(0));
+            new StopDialog(shell, outlook, teams, first, at.or(() -> selected.map(item -> item.window().end()))).ask()
+                    .ifPresent(add -> {
+                        sheet.chooseLater(add.stopId());
+                        edits.run(add);
+                    });
+        });
+    }
+
     /** From a list of the passes that can be worked in the stop that is selected, or in that of the turn. */
     void addTurn(Shell shell) {
         selected(item -> {

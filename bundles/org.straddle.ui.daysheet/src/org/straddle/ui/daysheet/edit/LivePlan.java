@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.straddle.model.Bird;
 import org.straddle.model.Event;
 import org.straddle.model.Identified;
+import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.model.Team;
 import org.straddle.model.Turn;
@@ -35,6 +36,10 @@ record LivePlan(Event event) {
 
     Team team(String id) throws RefusedEdit {
         return find(event.getTeams().stream(), id, "team");
+    }
+
+    Site site(String id) throws RefusedEdit {
+        return find(event.getSites().stream(), id, "site");
     }
 
     Bird bird(String id) throws RefusedEdit {

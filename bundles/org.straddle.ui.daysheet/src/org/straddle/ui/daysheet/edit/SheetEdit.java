@@ -11,7 +11,7 @@ import org.straddle.model.Event;
  * <p>An edit may make a plan that breaks rules, and the findings will say so; but what is pinned stays where and when
  * it is until somebody lets it go.
  */
-public sealed interface SheetEdit permits PlaceStop, PlaceTurn, SplitStop, SplitTurn, AddTurn, Remove, Pin, Forbid {
+public sealed interface SheetEdit permits PlaceStop, PlaceTurn, SplitStop, SplitTurn, AddStop, AddTurn, Remove, Pin, Forbid {
 
     /** @throws RefusedEdit when something is pinned, gone, or would end before it begins */
     Command command(EditingDomain domain, Event live) throws RefusedEdit;

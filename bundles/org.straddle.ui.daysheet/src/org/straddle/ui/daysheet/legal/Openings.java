@@ -31,12 +31,14 @@ public final class Openings {
     /** By time; none for a stop that lacks its team, site or times. */
     public static List<Opening> of(Outlook outlook, Stop stop) {
         Itinerary plan = Itinerary.of(outlook.event());
+        return plan.stays().stream().filter(stay -> stay.stop() == stop).findFirst()
+                .map(stay -> of(outlook, plan, stay)).orElse(List.of());
+    }
+
+    /** The same for a stay that may be in no plan yet. */
+    static List<Opening> of(Outlook outlook, Itinerary plan, Stay stay) {
         List<Opening> openings = new ArrayList<>();
-        for (Stay stay : plan.stays()) {
-            if (stay.stop() == stop) {
-                outlook.event().getBirds().forEach(bird -> openings.addAll(of(outlook, plan, stay, bird)));
-            }
-        }
+        outlook.event().getBirds().forEach(bird -> openings.addAll(of(outlook, plan, stay, bird)));
         openings.sort(Comparator.comparing(Opening::window, Window.IN_TIME_ORDER));
         return List.copyOf(openings);
     }
