@@ -38,7 +38,7 @@ public final class PlanPerspective implements IPerspectiveFactory {
         below.addPlaceholder(PROGRESS);
         below.addPlaceholder("org.straddle.ui.*");
 
-        IFolderLayout above = layout.createFolder("above", IPageLayout.TOP, 0.64f, editors);
+        IFolderLayout above = layout.createFolder("above", IPageLayout.TOP, 0.7f, editors);
         whenInstalled(above, DAY_SHEET);
         whenInstalled(above, MAP);
     }
