@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -23,6 +25,7 @@ import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.api.io.TempDir;
 import org.straddle.grid.Candidate;
 import org.straddle.grid.GeoPosition;
 import org.straddle.grid.GridLine;
@@ -31,6 +34,7 @@ import org.straddle.grid.RankedCandidate;
 import org.straddle.grid.Square;
 import org.straddle.model.Site;
 import org.straddle.model.SiteKind;
+import org.straddle.ui.map.MapView;
 import org.straddle.ui.places.PlaceBoard;
 import org.straddle.ui.places.ShownPlace;
 
@@ -103,6 +107,26 @@ class MapTest {
             assertTrue(list.getItemCount() >= 12, "parts and layers");
             assertEquals("Base map", list.getItem(0).getText());
         });
+    }
+
+    /** Twice as fine as the screen, and as full of colours. */
+    @Test
+    @Order(1)
+    void thePictureIsWritten(@TempDir Path folder) throws IOException {
+        WINDOW.ui(() -> DemoWindow.shown(MAP));
+        WINDOW.until("the map is drawn", () -> colours() > 40);
+        Path file = folder.resolve("map.png");
+        assertTrue(WINDOW.ask(() -> ((MapView) DemoWindow.shown(MAP)).writePicture(file)));
+        ImageData picture = new ImageData(file.toString());
+        int width = WINDOW.ask(() -> canvas().getSize().x);
+        assertEquals(2 * width, picture.width);
+        Set<Integer> colours = new HashSet<>();
+        for (int x = 0; x < picture.width; x += 3) {
+            for (int y = 0; y < picture.height; y += 3) {
+                colours.add(picture.getPixel(x, y));
+            }
+        }
+        assertTrue(colours.size() > 40, colours.size() + " colours");
     }
 
     @Test

@@ -5,10 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.core.runtime.OperationCanceledException;
@@ -23,6 +25,7 @@ import org.straddle.atlas.ink.Words;
 import org.straddle.atlas.layer.UserLayer;
 import org.straddle.atlas.plane.PlanePoint;
 import org.straddle.atlas.scene.DemoScene;
+import org.straddle.atlas.scene.PlaceSpot;
 import org.straddle.exchange.LayerRole;
 import org.straddle.exchange.MapFile;
 import org.straddle.exchange.MapFormat;
@@ -91,6 +94,55 @@ class MapPictureTest {
         double width = LETTERS.width(words.text(), words.face()) / 2;
         double height = LETTERS.height(words.face()) / 2;
         return new Frame(words.x() - width, words.y() - height, words.x() + width, words.y() + height);
+    }
+
+    /** Places beside every site and base, as a line scout finds them: ranks make way for names, the better goes first. */
+    @Test
+    void ranksOfPlacesMakeWayForNames() {
+        List<PlaceSpot> places = new ArrayList<>();
+        demo.scene().sites().forEach(site -> places.add(new PlaceSpot(places.size() + 1,
+                new PlanePoint(site.at().x() + 14 * whole.metresPerPx(), site.at().y() + 3 * whole.metresPerPx()))));
+        places.add(new PlaceSpot(places.size() + 1, places.get(0).at()));
+        MapContents found = demo.withPlaces(places);
+        Shown shown = Shown.EVERYTHING.with(Part.LEGS, false).with(Part.TEAMS, false);
+        List<Words> placed = MapPicture.of(found, whole, shown, LETTERS, null).marks().stream()
+                .filter(Words.class::isInstance).map(Words.class::cast).toList();
+        Set<String> ranks = placed.stream().map(Words::text).filter(text -> text.matches("[0-9]+"))
+                .collect(Collectors.toSet());
+        assertTrue(ranks.contains("1") && ranks.size() > 10, ranks.toString());
+        for (int i = 0; i < placed.size(); i++) {
+            for (int j = 0; j < i; j++) {
+                assertFalse(box(placed.get(i)).grown(-0.01).meets(box(placed.get(j)).grown(-0.01)),
+                        placed.get(i) + " and " + placed.get(j));
+            }
+        }
+        int without = MapPicture.of(demo, whole, shown, LETTERS, null).marks().size();
+        assertEquals(without, MapPicture.of(found, whole, shown.with(Part.PLACES, false), LETTERS, null).marks().size());
+        assertTrue(Legend.of(found, shown).stream().anyMatch(entry -> entry.words().startsWith("place found")));
+        assertTrue(Legend.of(demo, shown).stream().noneMatch(entry -> entry.words().startsWith("place found")));
+    }
+
+    /** With hundreds of places in sight, the best are drawn and none is numbered. */
+    @Test
+    void manyPlacesAreDrawnWithoutRanks() {
+        List<PlaceSpot> places = IntStream.rangeClosed(1, 2000).mapToObj(rank -> new PlaceSpot(rank,
+                whole.at(rank % 50 * 20 + 100, rank / 50 * 15 + 50))).toList();
+        MapContents found = demo.withPlaces(places);
+        Shown shown = Shown.EVERYTHING.with(Part.LEGS, false).with(Part.TEAMS, false);
+        List<Mark> marks = MapPicture.of(found, whole, shown, LETTERS, null).marks();
+        assertTrue(marks.stream().noneMatch(mark -> mark instanceof Words words && words.text().matches("[0-9]+")));
+        int without = MapPicture.of(found, whole, shown.with(Part.PLACES, false), LETTERS, null).marks().size();
+        assertTrue(marks.size() - without > 300 && marks.size() - without < 2000, marks.size() + " " + without);
+    }
+
+    @Test
+    void theDemandOfASquareThatFillsTheMapStaysInSight() {
+        PlanePoint inside = demo.projector().plane().put(new GeoPosition(64.2, -20.4));
+        Sight near = new Sight(inside.x(), inside.y(), 5, 1200, 800);
+        List<Words> numbers = MapPicture.of(demo, near, Shown.EVERYTHING, LETTERS, null).marks().stream()
+                .filter(mark -> mark instanceof Words words && words.text().equals("29 %")).map(Words.class::cast).toList();
+        assertEquals(1, numbers.size());
+        assertTrue(near.frame().contains(numbers.get(0).x(), numbers.get(0).y()), numbers.toString());
     }
 
     @Test

@@ -27,7 +27,7 @@ public final class DemoScene {
         LaidGrid grid = new LaidGrid(PROJECTOR);
         try {
             return new MapContents(PROJECTOR, grid, Optional.of(LaidBaseMap.of(BaseMap.load(null), PROJECTOR)), List.of(),
-                    EventScene.of(OUTLOOK, PROJECTOR, grid, Look.PLAIN, null), Optional.empty());
+                    EventScene.of(OUTLOOK, PROJECTOR, grid, Look.PLAIN, null), Optional.empty(), List.of());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -10,6 +10,7 @@ import org.straddle.atlas.ink.Lettering;
 import org.straddle.atlas.ink.Mark;
 import org.straddle.atlas.ink.Stroke;
 import org.straddle.atlas.ink.Words;
+import org.straddle.atlas.plane.PlanePoint;
 import org.straddle.atlas.scene.DemandSpot;
 
 /** Demand as a number and a hatch: twice the demand, twice the lines. */
@@ -53,7 +54,7 @@ final class DemandPainter {
         return marks;
     }
 
-    /** In the middle of the square, or a little above or below it. */
+    /** In the middle of the square, or a little above or below it; in what is seen of a square that fills the picture. */
     private static void number(Sight sight, DemandSpot spot, Crowd crowd, Lettering lettering, List<Mark> into) {
         String words = number(spot.share());
         double halfWidth = lettering.width(words, Face.STRONG) / 2;
@@ -63,9 +64,12 @@ final class DemandPainter {
         if (room < 2 * halfWidth + 6) {
             return;
         }
+        Envelope seen = spot.outline().box().intersection(sight.box());
+        PlanePoint middle = seen.isNull() || sight.frame().contains(sight.pxX(spot.middle()), sight.pxY(spot.middle()))
+                ? spot.middle() : new PlanePoint(seen.centre().x, seen.centre().y);
         for (double part : new double[] {0, 0.15, -0.15}) {
-            double x = sight.pxX(spot.middle());
-            double y = sight.pxY(spot.middle()) + part * height;
+            double x = sight.pxX(middle);
+            double y = sight.pxY(middle) + part * Math.min(height, sight.height());
             if (sight.frame().contains(x, y)
                     && crowd.claim(new Frame(x - halfWidth, y - halfHeight, x + halfWidth, y + halfHeight))) {
                 into.add(new Words(words, (float) x, (float) y, Face.STRONG, Palette.DEMAND_WORDS, Palette.PAPER));

@@ -44,6 +44,9 @@ public final class Legend {
         if (shown.shows(Part.BASES) && !contents.scene().bases().isEmpty()) {
             entries.add(new Entry(Glyphs.base(MID_X, MID_Y), "base"));
         }
+        if (shown.shows(Part.PLACES) && !contents.places().isEmpty()) {
+            entries.add(new Entry(Glyphs.place(MID_X, MID_Y), "place found, with its rank"));
+        }
         if (shown.shows(Part.LEGS)) {
             TreeMap<Integer, TeamStyle> teams = new TreeMap<>();
             contents.scene().legs().stream().map(LegLine::team).forEach(team -> teams.put(team.number(), team));

@@ -33,8 +33,11 @@ public record MapPicture(Sight sight, List<Mark> marks) {
         stopIfCancelled(monitor);
         // Names take room in order of weight, and are drawn over everything that has none.
         SitePainter sites = new SitePainter(tracing, contents.scene(), shown, crowd, lettering);
+        PlacePainter places = new PlacePainter(tracing, contents.places(), shown, crowd);
         sites.takeRoom();
+        places.takeRoom();
         List<Mark> siteMarks = sites.paint();
+        List<Mark> ranks = places.ranks(lettering);
         List<Mark> numbers = shown.shows(Part.DEMAND)
                 ? DemandPainter.numbers(tracing, contents.scene().demand(), crowd, lettering) : List.of();
         stopIfCancelled(monitor);
@@ -54,6 +57,8 @@ public record MapPicture(Sight sight, List<Mark> marks) {
         marks.addAll(gridNames);
         marks.addAll(numbers);
         marks.addAll(legs);
+        marks.addAll(places.marks());
+        marks.addAll(ranks);
         marks.addAll(siteMarks);
         return new MapPicture(sight, marks);
     }

@@ -5,7 +5,7 @@ public enum Part {
     BASE_MAP("Base map"), FIELDS("Fields"), SQUARES("Squares"), SUBSQUARES("Subsquares"), DEMAND("Demand"),
     REACH("Reach of the pass"), LEGS("Drives"), BASES("Bases"), SITES("Sites"), TEAMS("Team marks"),
     FINDINGS("Findings"), NAMES("Names of sites"),
-    /** What the line scout found; drawn over the picture, because it changes with every search. */
+    /** What the line scout found. */
     PLACES("Places found");
 
     private final String label;

@@ -1,5 +1,6 @@
 package org.straddle.ui.map;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,7 +13,6 @@ import java.util.Locale;
 import java.util.Optional;
 
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.SWTException;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
@@ -34,7 +34,6 @@ import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
 import org.straddle.ui.things.ThingText;
 import org.straddle.ui.workbench.FileWork;
-import org.straddle.ui.workbench.Problem;
 
 /** Writes what is in sight to a picture, or to a page for the brief. */
 final class MapFiles {
@@ -47,20 +46,22 @@ final class MapFiles {
     }
 
     static void picture(Shell shell, MapCanvas map) {
-        ask(shell, "Save the map as a picture", "map.png", "Picture (*.png)").ifPresent(file -> {
-            try {
-                ImageLoader loader = new ImageLoader();
-                loader.data = new ImageData[] {draw(shell.getDisplay(), map)};
-                loader.save(file.toString(), SWT.IMAGE_PNG);
-            } catch (SWTException failure) {
-                Problem.show(shell, "The picture could not be written to " + file
-                        + ". Check that the folder exists, may be written and has room, or choose another one.", failure);
-            }
+        ask(shell, "Save the map as a picture", "map.png", "Picture (*.png)")
+                .ifPresent(file -> picture(shell, map, file));
+    }
+
+    static boolean picture(Shell shell, MapCanvas map, Path file) {
+        ImageLoader loader = new ImageLoader();
+        loader.data = new ImageData[] {draw(shell.getDisplay(), map)};
+        return FileWork.run(shell, "Writing the map", () -> {
+            ByteArrayOutputStream png = new ByteArrayOutputStream();
+            loader.save(png, SWT.IMAGE_PNG);
+            Files.write(file, png.toByteArray());
         });
     }
 
     /** The map in sight, with scale and north. */
-    static ImageData draw(Display display, MapCanvas map) {
+    private static ImageData draw(Display display, MapCanvas map) {
         Sight sight = map.sight();
         Image image = new Image(display, sight.width() * FINE, sight.height() * FINE);
         GC gc = new GC(image);

@@ -15,10 +15,12 @@ import org.straddle.atlas.plane.Plane;
 import org.straddle.atlas.plane.Projector;
 import org.straddle.atlas.scene.EventCentre;
 import org.straddle.atlas.scene.EventScene;
+import org.straddle.atlas.scene.PlaceSpot;
 import org.straddle.atlas.scene.ReachShape;
 import org.straddle.exchange.LayerSource;
 import org.straddle.grid.GeoPosition;
 import org.straddle.outlook.SitePass;
+import org.straddle.ui.places.ShownPlace;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.workbench.Problem;
 
@@ -41,6 +43,7 @@ final class MapMaker {
     private Map<String, LayerSource> sources = Map.of();
     private GeoPosition wishedCentre;
     private SitePass pass;
+    private List<ShownPlace> places = List.of();
     private Map<String, String> refused = new TreeMap<>();
 
     /** @param changed told after {@link #contents()} has changed */
@@ -145,6 +148,21 @@ final class MapMaker {
         return Optional.ofNullable(pass);
     }
 
+    /** Shows the places that were found along roads, best first. */
+    void places(List<ShownPlace> found) {
+        places = found;
+        if (contents != null) {
+            contents = withPlaces(contents);
+            changed.run();
+        }
+    }
+
+    private MapContents withPlaces(MapContents on) {
+        Plane plane = on.projector().plane();
+        return on.withPlaces(places.stream().map(place ->
+                new PlaceSpot(place.rank(), plane.put(place.candidate().candidate().position()))).toList());
+    }
+
     /** Centres the plane on a place instead of the event; empty goes back to the event. */
     void centre(Optional<GeoPosition> wished) {
         wishedCentre = wished.orElse(null);
@@ -184,7 +202,7 @@ final class MapMaker {
 
     private void lay(Plane plane) {
         Projector projector = new Projector(plane);
-        contents = MapContents.empty(projector);
+        contents = withPlaces(MapContents.empty(projector));
         baseMapWork.run(monitor -> LaidBaseMap.of(baseMap(monitor), projector), laid -> {
             contents = contents.with(laid);
             changed.run();

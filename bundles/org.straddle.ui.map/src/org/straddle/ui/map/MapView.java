@@ -1,7 +1,9 @@
 package org.straddle.ui.map;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
@@ -25,6 +27,9 @@ import org.straddle.model.Survey;
 import org.straddle.model.Turn;
 import org.straddle.ui.parts.SessionView;
 import org.straddle.ui.parts.ThingSelection;
+import org.straddle.ui.places.PlaceBoard;
+import org.straddle.ui.places.PlaceListener;
+import org.straddle.ui.places.ShownPlace;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.Edit;
 import org.straddle.ui.session.EventSession;
@@ -37,6 +42,12 @@ public final class MapView extends SessionView<MapBoard> implements MapActions.D
 
     private final ThingSelection selection = new ThingSelection();
     private final ISelectionListener follow = this::follow;
+    private final PlaceListener places = new PlaceListener() {
+        @Override
+        public void placesShown(List<ShownPlace> found) {
+            maker.places(found);
+        }
+    };
     private final Set<String> hiddenByHand = new HashSet<>();
     private MapBoard board;
     private MapCanvas map;
@@ -67,6 +78,8 @@ public final class MapView extends SessionView<MapBoard> implements MapActions.D
         getSite().setSelectionProvider(selection);
         getSite().getService(IContextService.class).activateContext(MapActions.CONTEXT);
         getSite().getPage().addPostSelectionListener(follow);
+        PlaceBoard.current().addListener(places);
+        maker.places(PlaceBoard.current().places());
     }
 
     @Override
@@ -80,6 +93,7 @@ public final class MapView extends SessionView<MapBoard> implements MapActions.D
 
     @Override
     public void dispose() {
+        PlaceBoard.current().removeListener(places);
         maker.forget();
         getSite().getPage().removePostSelectionListener(follow);
         super.dispose();
@@ -234,6 +248,11 @@ public final class MapView extends SessionView<MapBoard> implements MapActions.D
     @Override
     public void picture() {
         MapFiles.picture(getSite().getShell(), map);
+    }
+
+    /** Writes what is in sight to a PNG file, twice as fine as on the screen; false when that failed and was told. */
+    public boolean writePicture(Path file) {
+        return MapFiles.picture(getSite().getShell(), map, file);
     }
 
     @Override

@@ -38,6 +38,7 @@ import org.straddle.ui.places.ShownPlace;
 import org.straddle.ui.session.Edit;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.workbench.AddLayer;
+import org.straddle.ui.workbench.PlanPerspective;
 
 /**
  * Places where the roads of the event cross lines between squares or pass corners, best first. What is listed is also
@@ -66,7 +67,7 @@ public final class ScoutView extends SessionView<ScoutPanel> implements PlaceLis
     protected ScoutPanel content(Composite parent) {
         ScoutPanel panel = new ScoutPanel(parent);
         panel.places(new EmptyOr<>(panel.body(), NO_ROADS, ADD_ROADS, body -> new PlaceTable(body, place -> board.choose(place.orElse(null)),
-                board::seek)));
+                this::showOnMap)));
         return panel;
     }
 
@@ -98,12 +99,17 @@ public final class ScoutView extends SessionView<ScoutPanel> implements PlaceLis
         tools.add(new Act("Write the list…", "export", () -> PlaceFile.ask(getSite().getShell(), table.rows())));
     }
 
+    private void showOnMap(ShownPlace place) {
+        PlanPerspective.showMap(getSite().getPage());
+        board.seek(place);
+    }
+
     private void fill(IMenuManager menu) {
         if (pages().content().places().content().chosen().isEmpty()) {
             return;
         }
         menu.add(new Act("&Make a site of it\tInsert", "add", this::makeSites));
-        menu.add(new Act("&Show on the map\tEnter", "open", () -> board.chosen().ifPresent(board::seek)));
+        menu.add(new Act("&Show on the map\tEnter", "open", () -> board.chosen().ifPresent(this::showOnMap)));
         menu.add(new Act("&Copy the position\tCtrl+C", "link", this::copyPositions));
     }
 

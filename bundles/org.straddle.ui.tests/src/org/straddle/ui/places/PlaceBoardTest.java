@@ -1,11 +1,12 @@
 package org.straddle.ui.places;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 
 import org.junit.jupiter.api.Test;
 import org.straddle.grid.CandidateRanking;
@@ -65,7 +66,17 @@ class PlaceBoardTest {
     }
 
     @Test
-    void onlyForTheWindowThread() {
-        assertThrows(IllegalStateException.class, PlaceBoard::current);
+    void onlyForTheWindowThread() throws InterruptedException {
+        AtomicReference<RuntimeException> refused = new AtomicReference<>();
+        Thread other = new Thread(() -> {
+            try {
+                PlaceBoard.current();
+            } catch (RuntimeException refusal) {
+                refused.set(refusal);
+            }
+        });
+        other.start();
+        other.join();
+        assertInstanceOf(IllegalStateException.class, refused.get());
     }
 }

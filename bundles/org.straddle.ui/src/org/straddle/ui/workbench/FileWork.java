@@ -1,6 +1,9 @@
 package org.straddle.ui.workbench;
 
 import java.lang.reflect.InvocationTargetException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
 
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.PlatformUI;
@@ -43,12 +46,26 @@ public final class FileWork {
         return false;
     }
 
-    private static String sentence(String task, Throwable failure) {
+    static String sentence(String task, Throwable failure) {
         if (failure instanceof EventFolderException || failure instanceof ReadException) {
             return failure.getMessage();
         }
-        return task + " failed: " + (failure.getMessage() == null ? failure.getClass().getSimpleName()
-                : failure.getMessage()) + "\n\nCheck that the folder exists and may be read and written, then try"
-                + " again.";
+        return task + " failed: " + reason(failure) + "\n\nCheck that the folder exists and may be read and written, or"
+                + " choose another one, then try again.";
+    }
+
+    /** Failures of the file system often say nothing but the name of the file. */
+    private static String reason(Throwable failure) {
+        if (failure instanceof NoSuchFileException missing) {
+            return missing.getFile() + " is not there, or its folder is not.";
+        }
+        if (failure instanceof AccessDeniedException denied) {
+            return denied.getFile() + " may not be read or written by you.";
+        }
+        if (failure instanceof FileSystemException wrong) {
+            return wrong.getFile() + ": " + (wrong.getReason() == null ? wrong.getClass().getSimpleName() : wrong.getReason())
+                    + ".";
+        }
+        return failure.getMessage() == null ? failure.getClass().getSimpleName() : failure.getMessage();
     }
 }

@@ -3,6 +3,8 @@ package org.straddle.ui.workbench;
 import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.PlatformUI;
 import org.straddle.ui.explorer.ExplorerView;
 import org.straddle.ui.findings.FindingsView;
@@ -43,11 +45,26 @@ public final class PlanPerspective implements IPerspectiveFactory {
         whenInstalled(above, MAP);
     }
 
+    /** Brings the map to the front, where one is installed. */
+    public static void showMap(IWorkbenchPage page) {
+        if (isInstalled(MAP)) {
+            try {
+                page.showView(MAP, null, IWorkbenchPage.VIEW_VISIBLE);
+            } catch (PartInitException e) {
+                Problem.show(page.getWorkbenchWindow().getShell(), "The map could not be opened.", e);
+            }
+        }
+    }
+
+    private static boolean isInstalled(String view) {
+        return PlatformUI.getWorkbench().getViewRegistry().find(view) != null;
+    }
+
     private static void whenInstalled(IFolderLayout folder, String view) {
-        if (PlatformUI.getWorkbench().getViewRegistry().find(view) == null) {
-            folder.addPlaceholder(view);
-        } else {
+        if (isInstalled(view)) {
             folder.addView(view);
+        } else {
+            folder.addPlaceholder(view);
         }
     }
 }
