@@ -82,6 +82,11 @@ final class Ground {
                 .covers(SHAPES.createPoint(new Coordinate(place.longitudeDeg() + turn, place.latitudeDeg()))));
     }
 
+    /** Its outlines, x is the longitude, degrees on WGS-84; across 180° they go on counting. */
+    Geometry shape() {
+        return shape.copy();
+    }
+
     /** The places that stand for it. */
     synchronized Area area() {
         if (area == null) {

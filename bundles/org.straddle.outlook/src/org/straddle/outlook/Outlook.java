@@ -22,6 +22,7 @@ import java.util.stream.Stream;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.OperationCanceledException;
 import org.eclipse.core.runtime.SubMonitor;
+import org.locationtech.jts.geom.Geometry;
 import org.straddle.grid.GeoPosition;
 import org.straddle.grid.Geodesic;
 import org.straddle.grid.Presence;
@@ -307,6 +308,15 @@ public final class Outlook {
         // Found passes are packed: those that are asked for once are asked for again.
         return unpacked.computeIfAbsent(new SiteAndBird(site, bird),
                 asked -> List.copyOf(bySiteAndBird.getOrDefault(site, Map.of()).getOrDefault(bird, List.of())));
+    }
+
+    /**
+     * A region's outlines, x is the longitude, degrees on WGS-84; across 180° they go on counting. Empty when what is
+     * entered makes no area.
+     */
+    public Optional<Geometry> shape(Region region) {
+        return reach.regions().contains(region)
+                ? Optional.of(Ground.of(region.getSquares(), region.getOutline()).shape()) : Optional.empty();
     }
 
     /** Whom the passes reach. */

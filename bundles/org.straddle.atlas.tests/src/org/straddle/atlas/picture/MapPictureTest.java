@@ -146,6 +146,16 @@ class MapPictureTest {
     }
 
     @Test
+    void regionsOfChasersAreNamedWithTheirShare() {
+        Sight far = whole.zoomed(0.25, 600, 400);
+        assertTrue(words(far, Shown.EVERYTHING).contains("Ice Margin (demo), 5 % of chasers"),
+                words(far, Shown.EVERYTHING).toString());
+        assertTrue(words(far, Shown.EVERYTHING.with(Part.REGIONS, false)).stream()
+                .noneMatch(name -> name.contains("of chasers")));
+        assertTrue(Legend.of(demo, Shown.EVERYTHING).stream().anyMatch(entry -> entry.words().equals("where chasers live")));
+    }
+
+    @Test
     void hiddenPartsAreNotDrawn() {
         Shown bare = Shown.EVERYTHING;
         for (Part part : Part.values()) {

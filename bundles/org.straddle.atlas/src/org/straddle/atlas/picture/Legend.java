@@ -55,6 +55,9 @@ public final class Legend {
         if (shown.shows(Part.DEMAND) && !contents.scene().demand().isEmpty()) {
             entries.add(new Entry(demand(), "demand, 50 % of chasers"));
         }
+        if (shown.shows(Part.REGIONS) && !contents.scene().regions().isEmpty()) {
+            entries.add(new Entry(region(), "where chasers live"));
+        }
         if (shown.shows(Part.REACH) && contents.reach().isPresent()) {
             entries.add(new Entry(reach(false), "bird up at some time"));
             entries.add(new Entry(reach(true), "bird up all the time"));
@@ -78,6 +81,7 @@ public final class Legend {
             case SQUARES -> grid(Stroke.solid(Palette.SQUARE, 1.4));
             case SUBSQUARES -> grid(Stroke.solid(Palette.SUBSQUARE, 1));
             case DEMAND -> demand();
+            case REGIONS -> region();
             case REACH -> reach(false);
             case LEGS -> leg(new TeamStyle(1, TeamStyle.Hatch.PLAIN, 0xE69F00));
             case BASES -> Glyphs.base(MID_X, MID_Y);
@@ -104,6 +108,10 @@ public final class Legend {
         return List.of(new Mark.Line(List.of(Glyphs.line(2, MID_Y, 32, MID_Y)), LegPainter.stroke(team)),
                 new Mark.Fill(List.of(Glyphs.arrow(26, MID_Y, 1, 0)), team.rgb(), 1),
                 new Mark.Line(List.of(Glyphs.arrow(26, MID_Y, 1, 0)), Stroke.solid(Palette.INK, 0.8)));
+    }
+
+    private static List<Mark> region() {
+        return List.of(new Mark.Line(List.of(new Frame(5, 3, 29, 19).ring()), RegionPainter.LINE));
     }
 
     private static List<Mark> demand() {

@@ -43,6 +43,8 @@ public record MapPicture(Sight sight, List<Mark> marks) {
         stopIfCancelled(monitor);
         List<Mark> legs = shown.shows(Part.LEGS) ? LegPainter.paint(tracing, contents.scene().legs(), shown, crowd)
                 : List.of();
+        RegionPainter regions = new RegionPainter(tracing, contents.scene().regions(), shown);
+        List<Mark> regionNames = regions.names(crowd, lettering);
         GridPainter grid = new GridPainter(tracing, contents, shown);
         List<Mark> gridNames = grid.names(crowd, lettering);
         stopIfCancelled(monitor);
@@ -51,10 +53,12 @@ public record MapPicture(Sight sight, List<Mark> marks) {
         if (shown.shows(Part.DEMAND)) {
             marks.addAll(DemandPainter.hatches(tracing, contents.scene().demand()));
         }
+        marks.addAll(regions.lines());
         contents.reach().filter(reach -> shown.shows(Part.REACH))
                 .ifPresent(reach -> marks.addAll(ReachPainter.paint(tracing, reach)));
         marks.addAll(grid.lines());
         marks.addAll(gridNames);
+        marks.addAll(regionNames);
         marks.addAll(numbers);
         marks.addAll(legs);
         marks.addAll(places.marks());

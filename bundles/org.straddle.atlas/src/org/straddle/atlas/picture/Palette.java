@@ -24,6 +24,7 @@ public final class Palette {
     static final int SUBSQUARE = 0xC0CBD4;
     static final int DEMAND = 0x8C7FB0;
     static final int DEMAND_WORDS = 0x4B3D74;
+    static final int REGION = 0x00694E;
     static final int REACH = 0x0072B2;
     public static final int CHOSEN = 0xF0E442;
     static final int ROAD = 0xA98C5B;

@@ -7,17 +7,21 @@ import java.util.Optional;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.SubMonitor;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
 import org.straddle.atlas.layer.LaidGrid;
 import org.straddle.atlas.plane.PlanePoint;
 import org.straddle.atlas.plane.Projector;
 import org.straddle.grid.Boundary;
+import org.straddle.grid.GeoPosition;
 import org.straddle.grid.GridCorner;
 import org.straddle.grid.GridLine;
 import org.straddle.grid.Square;
 import org.straddle.grid.Squares;
 import org.straddle.model.Demand;
 import org.straddle.model.Event;
+import org.straddle.model.Region;
 import org.straddle.model.Site;
 import org.straddle.model.SiteKind;
 import org.straddle.model.Stop;
@@ -28,16 +32,18 @@ import org.straddle.outlook.Outlook;
  * An event on its plane: what does not depend on how the map is zoomed. Things without a position are left out; the
  * findings tell of them.
  */
-public record EventScene(List<SiteSpot> sites, List<BaseSpot> bases, List<LegLine> legs, List<DemandSpot> demand) {
+public record EventScene(List<SiteSpot> sites, List<BaseSpot> bases, List<LegLine> legs, List<DemandSpot> demand,
+        List<RegionShape> regions) {
 
     /** Nothing on the map. */
-    public static final EventScene EMPTY = new EventScene(List.of(), List.of(), List.of(), List.of());
+    public static final EventScene EMPTY = new EventScene(List.of(), List.of(), List.of(), List.of(), List.of());
 
     public EventScene {
         sites = List.copyOf(sites);
         bases = List.copyOf(bases);
         legs = List.copyOf(legs);
         demand = List.copyOf(demand);
+        regions = List.copyOf(regions);
     }
 
     /**
@@ -67,7 +73,10 @@ public record EventScene(List<SiteSpot> sites, List<BaseSpot> bases, List<LegLin
             progress.split(1);
             demand(share, outlook, projector, grid).ifPresent(demand::add);
         }
-        return new EventScene(sites, bases, legs, demand);
+        List<RegionShape> regions = event.getRegions().stream()
+                .flatMap(region -> outlook.shape(region).map(shape -> region(region, shape, projector)).stream())
+                .filter(region -> !region.outline().parts().isEmpty()).toList();
+        return new EventScene(sites, bases, legs, demand, regions);
     }
 
     /** The box around sites and bases on the plane; null ({@link Envelope#isNull()}) without any. */
@@ -114,6 +123,13 @@ public record EventScene(List<SiteSpot> sites, List<BaseSpot> bases, List<LegLin
                 .map(square -> new DemandSpot(square, outlook.demand(square), grid.ring(square.locator()),
                         projector.plane().put(square.centre())))
                 .filter(spot -> !spot.outline().parts().isEmpty());
+    }
+
+    private static RegionShape region(Region region, Geometry shape, Projector projector) {
+        Coordinate inside = shape.getInteriorPoint().getCoordinate();
+        return new RegionShape(projector.area(shape, name(region.getName(), "region")),
+                projector.plane().put(new GeoPosition(inside.y, Math.IEEEremainder(inside.x, 360))),
+                region.getSharePercent() / 100);
     }
 
     static String name(String name, String word) {
