@@ -89,6 +89,16 @@ class PlanCommandTest {
     }
 
     @Test
+    @Order(1)
+    void withNothingToPlanThePlanStaysAsItIs() throws IOException {
+        String before = Files.readString(path.resolve("plan.xmi"));
+        Console run = Console.run("plan", path, "--rounds", 1, "--replan-from", "2040-01-01T00:00Z");
+        assertEquals(2, run.code(), run.out());
+        assertTrue(run.err().contains("nothing to plan") && run.err().contains("No team is out"), run.err());
+        assertEquals(before, Files.readString(path.resolve("plan.xmi")));
+    }
+
+    @Test
     @Order(2)
     void whatIsPinnedStays() {
         List<String> before = stopsOf(1);

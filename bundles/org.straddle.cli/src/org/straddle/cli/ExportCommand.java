@@ -24,8 +24,9 @@ import picocli.CommandLine.Option;
 
 /** {@code export EVENT}: sites, a team's way or a layer as a file for other programs. */
 @Command(name = "export", description = {
-    "Write the sites of the event as CSV, GPX waypoints or GeoJSON points; the way of a team as a GPX route;",
-    "or a layer as GPX tracks or GeoJSON. What import reads back is unchanged." })
+    "Write sites, the way of a team, or a layer of the map to a file of an open format.",
+    "Writes the sites of the event as CSV, GPX waypoints or GeoJSON points; the way of a team as a GPX route;"
+    + " or a layer as GPX tracks or GeoJSON. What import reads back is unchanged." })
 final class ExportCommand extends EventCommand {
 
     @Option(names = "--format", paramLabel = "FORMAT",

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.common.command.CompoundCommand;
@@ -16,8 +17,10 @@ import org.straddle.model.Ban;
 import org.straddle.model.Bird;
 import org.straddle.model.Event;
 import org.straddle.model.Fresh;
+import org.straddle.model.Identified;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
+import org.straddle.model.Team;
 import org.straddle.plan.Banning;
 import org.straddle.plan.Pinning;
 
@@ -65,15 +68,18 @@ final class FixedOptions {
         if (one.isPresent()) {
             return List.of(one.get());
         }
-        boolean team = event.getTeams().stream().anyMatch(each -> name.equals(String.valueOf(each.getNumber()))
-                || name.equalsIgnoreCase(each.getName()));
-        Object wanted = team ? OpenEvent.team(name, event)
-                : OpenEvent.named(name, event.getSites(), Site::getName, "team, stop or site");
+        Identified wanted = event.getTeams().stream().filter(team -> name.equals(String.valueOf(team.getNumber())))
+                .<Identified>map(team -> team).findFirst().orElseGet(() -> OpenEvent.named(name, teamsAndSites(event),
+                        thing -> thing instanceof Team team ? team.getName() : ((Site) thing).getName(), "team, site or stop"));
         List<Stop> stops = all.stream().filter(stop -> stop.getTeam() == wanted || stop.getSite() == wanted).toList();
         if (stops.isEmpty()) {
             throw new WrongInput(option + " " + name + ": no stop is planned for it.\nPlan first, or name another.");
         }
         return stops;
+    }
+
+    private static List<Identified> teamsAndSites(Event event) {
+        return Stream.<Identified>concat(event.getTeams().stream(), event.getSites().stream()).toList();
     }
 
     private static Ban ban(String given, Event event) {

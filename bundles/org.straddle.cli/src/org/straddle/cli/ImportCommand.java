@@ -27,9 +27,10 @@ import picocli.CommandLine.Parameters;
 
 /** {@code import EVENT FILE…}: takes element sets, Earth orientation, sites or map layers into the event. */
 @Command(name = "import", description = {
-    "Take element sets from TLE files (two or three lines) or OMM files (KVN, XML, JSON, CSV); Earth orientation from",
-    "finals2000A or eopc04 files of the IERS; sites from CSV files, GPX waypoints or GeoJSON points; or, with --layer,",
-    "roads and other things from GPX and GeoJSON files. What a file is shows in its content. When anything in a file is wrong, nothing is changed." })
+    "Take in element sets, Earth orientation, sites, or layers of the map.",
+    "Reads element sets from TLE files (two or three lines) or OMM files (KVN, XML, JSON, CSV); Earth orientation from"
+    + " finals2000A or eopc04 files of the IERS; sites from CSV files, GPX waypoints or GeoJSON points; or, with --layer,"
+    + " roads and other things from GPX and GeoJSON files. What a file is shows in its content. When anything in a file is wrong, nothing is changed." })
 final class ImportCommand extends EventCommand {
 
     @Parameters(index = "1..*", arity = "1..*", paramLabel = "FILE", description = "Files to read.")

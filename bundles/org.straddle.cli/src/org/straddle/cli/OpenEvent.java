@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 import org.straddle.model.Event;
 import org.straddle.model.Team;
@@ -102,8 +103,8 @@ final class OpenEvent implements AutoCloseable {
         if (matching.size() == 1) {
             return matching.get(0);
         }
-        String names = String.join(", ", all.stream().map(name::apply).toList());
-        throw new WrongInput(matching.isEmpty() ? "No " + kind + " is called '" + wanted + "'.\nThere are: " + names
-                : "Several " + kind + "s match '" + wanted + "'.\nGive more of the name: " + names);
+        String names = (matching.isEmpty() ? all : matching).stream().<String>map(name).collect(Collectors.joining(", "));
+        throw new WrongInput(!matching.isEmpty() ? "Several things match '" + wanted + "'.\nGive more of the name: " + names
+                : "No " + kind + " is called '" + wanted + "'.\n" + (names.isEmpty() ? "There is none." : "There are: " + names));
     }
 }

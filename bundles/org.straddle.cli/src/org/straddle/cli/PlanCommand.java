@@ -63,6 +63,9 @@ final class PlanCommand extends EventCommand {
         Outlook outlook = opened.outlook(snapshot, err());
         outlook.troubles().forEach(trouble -> err().println(trouble.sentence()));
         Proposal proposal = Planner.standard().propose(outlook, settings, new Told(), new ConsoleProgress(err()));
+        if (proposal.bringsNothing()) {
+            throw new WrongInput("There is nothing to plan, and the plan stays as it is.\n" + proposal.ending().whyNothing().orElseThrow());
+        }
         if (!dryRun) {
             Edit.execute(domain -> ApplyProposal.command(domain, event, proposal));
             opened.toChange().save();
@@ -85,7 +88,7 @@ final class PlanCommand extends EventCommand {
         proposal.gap().ifPresent(gap -> out().printf(
                 "No plan can be worth more than %.3f: this one is within %.1f %% of the best possible.%n",
                 proposal.upperBound().getAsDouble(), 100 * gap));
-        out().println(proposal.way().sentence());
+        out().println(proposal.ending().whyNothing().orElse(proposal.howItWasMade()));
         proposal.bans().forEach(ban -> out().println("New ban: " + ban.getReason() + "."));
         if (whatIf.given()) {
             out().println(Arrays.stream(PlanChange.Kind.values())

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -215,7 +216,7 @@ class EventPlanTest {
         ban.setFrom(event.getTeams().get(0).getDays().get(0).getFrom().minusSeconds(1));
         event.getPlan().getBans().add(ban);
         assertEquals(Set.of(Reason.NO_SITE, Reason.BANNED), reasons(proposal(event, 1)));
-        assertTrue(whys(event).contains("Only No permission stands in the way."));
+        assertTrue(whys(event).contains("Only what is banned stands in the way: No permission."));
         event.getPlan().getBans().clear();
         event.getPolicies().setMinimumPeakElevationDeg(89);
         assertTrue(whys(event).stream().anyMatch(why -> why.contains("89° is the least")), () -> whys(event).toString());
@@ -255,9 +256,39 @@ class EventPlanTest {
     }
 
     @Test
+    void whatNobodyNeedsIsNotPlanned() {
+        Event event = small(5);
+        event.getDemands().forEach(demand -> demand.setSharePercent(0));
+        assertEquals(Proposal.Ending.NOTHING_WANTED, proposal(event, 1).ending());
+    }
+
+    @Test
+    void withoutElementSetsThereIsNothingToWork() {
+        Event event = small(5);
+        event.getBirds().forEach(bird -> bird.getElementSets().clear());
+        Proposal proposal = proposal(event, 1);
+        assertEquals(Proposal.Ending.NOTHING_TO_WORK, proposal.ending());
+        assertTrue(proposal.bringsNothing());
+        assertTrue(proposal.uncovered().stream().anyMatch(square -> square.why().contains("No bird with an element set")));
+    }
+
+    /** Then the plan that is banned has to go, though nothing takes its place. */
+    @Test
+    void aWhatIfThatLeavesNothingStillBringsItsBans() {
+        Event snapshot = Snapshot.of(small(5));
+        Replan replan = new Replan(Optional.empty(), Replan.USUAL_KEEPING, snapshot.getBirds().stream()
+                .<WhatIf>map(bird -> new WhatIf.DeadBird(bird, Optional.empty(), Optional.empty())).toList());
+        Proposal proposal = new NeighbourhoodPlanner().propose(Outlook.of(snapshot, null),
+                PlanSettings.ofIterations(5, 1).with(replan), new NullProgressMonitor());
+        assertEquals(Proposal.Ending.NOTHING_TO_WORK, proposal.ending());
+        assertFalse(proposal.bringsNothing());
+    }
+
+    @Test
     void anEmptyEventHasNothingToPlan() {
         Proposal proposal = proposal(Fresh.event("Empty"), 1);
-        assertEquals(Proposal.Ending.NOTHING_TO_PLAN, proposal.ending());
+        assertEquals(Proposal.Ending.NOBODY_OUT, proposal.ending());
         assertEquals(List.of(), proposal.stops());
+        assertTrue(proposal.bringsNothing());
     }
 }

@@ -118,6 +118,6 @@ class NeighbourhoodSearchTest {
 
     @Test
     void withoutDaysThereIsNothingToPlan() {
-        assertEquals(Proposal.Ending.NOTHING_TO_PLAN, search(RandomProblem.of(1, 0, 1, 3, 1), 10, 1).ending());
+        assertEquals(Proposal.Ending.NOBODY_OUT, search(RandomProblem.of(1, 0, 1, 3, 1), 10, 1).ending());
     }
 }

@@ -100,7 +100,7 @@ final class BoundedSearch {
 
     /** Searches until the plan is proven best, the settings' limit or a cancel. Needs {@link NativeSolvers}. */
     static Found search(PlanProblem problem, PlanSettings settings, PlanProgress progress, IProgressMonitor monitor) {
-        if (problem.leavesNothingToPlan()) {
+        if (problem.leavesNothingToPlan().isPresent()) {
             return new Found(NeighbourhoodSearch.search(problem, settings, progress, monitor), OptionalDouble.empty());
         }
         return new BoundedSearch(problem, settings, progress, monitor).run();

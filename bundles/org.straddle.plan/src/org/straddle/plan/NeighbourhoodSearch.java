@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 
@@ -71,8 +72,9 @@ final class NeighbourhoodSearch {
     static Found search(PlanProblem problem, PlanSettings settings, PlanProgress progress,
             IProgressMonitor monitor) {
         NeighbourhoodSearch search = new NeighbourhoodSearch(problem, settings, progress, monitor);
-        if (problem.leavesNothingToPlan()) {
-            return search.found(Proposal.Ending.NOTHING_TO_PLAN);
+        Optional<Proposal.Ending> nothing = problem.leavesNothingToPlan();
+        if (nothing.isPresent()) {
+            return search.found(nothing.get());
         }
         search.begin();
         while (search.goesOn()) {

@@ -1,6 +1,7 @@
 package org.straddle.plan;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Everything a planner may know, as numbers: no model, no sky, no clock. Any way of planning starts from
@@ -44,9 +45,12 @@ record PlanProblem(List<List<Integer>> squaresOfSite, List<Double> demand, Tiers
                 BannedTimes.NONE, Commitments.NONE);
     }
 
-    /** Whether nobody is out, nothing can be worked, or nothing is worth anything. */
-    boolean leavesNothingToPlan() {
-        return days.isEmpty() || chances.isEmpty() || tiers.count() == 0;
+    /** Why there is nothing to search; empty when there is something. */
+    Optional<Proposal.Ending> leavesNothingToPlan() {
+        boolean wanted = !commitments.isEmpty() || demand.stream().anyMatch(share -> share > 0);
+        return Optional.ofNullable(days.isEmpty() ? Proposal.Ending.NOBODY_OUT
+                : chances.isEmpty() ? Proposal.Ending.NOTHING_TO_WORK
+                : tiers.count() == 0 || !wanted ? Proposal.Ending.NOTHING_WANTED : null);
     }
 
     int siteCount() {

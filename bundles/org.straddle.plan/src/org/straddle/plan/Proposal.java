@@ -2,6 +2,7 @@ package org.straddle.plan;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 import org.straddle.model.Ban;
@@ -39,8 +40,29 @@ public record Proposal(List<PlannedStop> stops, double worth, double keeping, Op
         STOPPED,
         /** The bound says that no plan is worth more. */
         PROVEN,
-        /** There was nothing to search: no free time, or nothing to work. */
-        NOTHING_TO_PLAN
+        /** There was nothing to search. */
+        NOBODY_OUT("No team is out, or all its time is taken by what is pinned or has begun. Enter the days of the teams."),
+        /** There was nothing to search. */
+        NOTHING_TO_WORK("No bird can be worked from any site while a team is out. Enter sites with squares and birds with"
+                + " element sets, and look through the bans."),
+        /** There was nothing to search. */
+        NOTHING_WANTED("No square is worth anything. Enter in the demand which squares chasers need, and in the policies"
+                + " what the first pass from a square is worth.");
+
+        private final Optional<String> whyNothing;
+
+        Ending() {
+            whyNothing = Optional.empty();
+        }
+
+        Ending(String whyNothing) {
+            this.whyNothing = Optional.of(whyNothing);
+        }
+
+        /** For the user: why nothing was searched, and what to do; empty when there was a search. */
+        public Optional<String> whyNothing() {
+            return whyNothing;
+        }
     }
 
     /** How a plan was made. */
@@ -48,6 +70,8 @@ public record Proposal(List<PlannedStop> stops, double worth, double keeping, Op
         WITH_BOUND("Planned by search and solver, with a proven bound."),
         SEARCH_ALONE("Planned by search alone, without a bound."),
         SOLVER_MISSING("The solver's libraries do not load on this system: planned by search alone, without a bound.");
+
+        private static final String BEFORE_THE_BOUND = "Planned by search and solver, but the search ended before there was a bound.";
 
         private final String sentence;
 
@@ -59,6 +83,19 @@ public record Proposal(List<PlannedStop> stops, double worth, double keeping, Op
         public String sentence() {
             return sentence;
         }
+    }
+
+    /**
+     * Whether there is nothing to put in: nothing was searched, and nothing new is banned. It would only wipe the
+     * present plan.
+     */
+    public boolean bringsNothing() {
+        return ending.whyNothing().isPresent() && bans.isEmpty();
+    }
+
+    /** For the user: how the plan was made, and whether with a bound. */
+    public String howItWasMade() {
+        return way == Way.WITH_BOUND && upperBound.isEmpty() ? Way.BEFORE_THE_BOUND : way.sentence();
     }
 
     /** What the search makes as large as it can, and what the bound is for. */

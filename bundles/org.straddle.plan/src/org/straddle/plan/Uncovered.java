@@ -126,8 +126,8 @@ final class Uncovered {
         return switch (reason) {
             case NO_SITE -> noSite(square);
             case NO_PASS -> noPass(square);
-            case BANNED -> "Only " + bansOn(square).stream().map(Words::of).distinct().collect(Collectors.joining(", "))
-                    + " stands in the way.";
+            case BANNED -> "Only what is banned stands in the way: "
+                    + bansOn(square).stream().map(Words::of).distinct().collect(Collectors.joining("; ")) + ".";
             case NO_TIME -> noTime(square);
             case CONTESTED -> way.map(this::exchange).orElse("A team could go there, but its time, the square or the bird"
                     + " goes to other work; no way was found to work it besides.");
@@ -145,7 +145,7 @@ final class Uncovered {
                 .flatMap(site -> event.outlook().passes(site).stream()).filter(event::isOut).toList();
         double least = event.outlook().policies().minimumPeakElevationDeg();
         if (passes.isEmpty()) {
-            return "No bird crosses its sites while a team is out.";
+            return "No bird with an element set crosses its sites while a team is out.";
         }
         Optional<SitePass> highest = passes.stream().filter(pass -> !event.outlook().workable(pass.bird(), pass.pass().window()).isEmpty())
                 .max(Comparator.comparingDouble(pass -> pass.pass().peakElevationDeg()));

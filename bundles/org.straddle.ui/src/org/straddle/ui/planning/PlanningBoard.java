@@ -113,10 +113,9 @@ final class PlanningBoard {
 
     void found(Proposal proposal) {
         tabs.show(proposal);
-        enable(false, proposal.ending() != Proposal.Ending.NOTHING_TO_PLAN);
-        if (proposal.ending() == Proposal.Ending.NOTHING_TO_PLAN) {
-            say("There is nothing to plan.", "Either no team has free time, or no bird can be worked from any site then. Enter"
-                    + " team days, sites with squares and birds with element sets.");
+        enable(false, !proposal.bringsNothing());
+        if (proposal.bringsNothing()) {
+            say("There is nothing to plan.", proposal.ending().whyNothing().orElseThrow());
             return;
         }
         chart.add(new SearchRun.Stand(proposal.elapsed().toMillis() / 1000.0, proposal.objective(),
@@ -138,7 +137,8 @@ final class PlanningBoard {
             case PROVEN -> "Proven best after %d s.".formatted(proposal.elapsed().toSeconds());
             default -> "Searched for %d s.".formatted(proposal.elapsed().toSeconds());
         };
-        return how + (proposal.way() == Proposal.Way.WITH_BOUND ? "" : " " + proposal.way().sentence());
+        return proposal.ending().whyNothing().orElse(how + (proposal.way() == Proposal.Way.WITH_BOUND
+                && proposal.upperBound().isPresent() ? "" : " " + proposal.howItWasMade()));
     }
 
     private static String changes(Proposal proposal) {
