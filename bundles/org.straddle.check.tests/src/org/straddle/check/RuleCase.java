@@ -195,6 +195,10 @@ record RuleCase(String rule, LocalDate day, String wrong, String right) {
                         "A: S1 10:00-11:00; S2 12:03-12:18; S1 13:21-14:00"),
                 of("break-missing", "A: S1 10:00-11:00; S2 12:03-12:10; S1 13:13-14:00",
                         "policies breakAfterMinutes=125 / A: S1 10:00-11:00; S2 12:03-12:10; S1 13:13-14:00"),
+                // a night is a break, however long a break this event asks for
+                of("break-missing", "policies breakMinutes=30000 / A: S1 10:00-11:00; S2 12:03-12:10; S1 13:13-14:00",
+                        "policies breakMinutes=30000 breakAfterMinutes=140 / A +days from=1d06:00 until=1d22:00 start=Home end=Home"
+                                + " / A: S2 10:00-11:00; S2 1d10:00-1d11:00"),
                 of("driving-limit", "policies drivingLimitMinutes=130 / A: S2 10:00-11:00",
                         "policies drivingLimitMinutes=140 / A: S2 10:00-11:00"),
                 of("turn-outside-stop", "A: S1 10:00-11:00 [Tern 10:55-11:01]", "A: S1 10:00-11:00 [Tern 10:55-11:00]"),

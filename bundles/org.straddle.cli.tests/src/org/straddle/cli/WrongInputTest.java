@@ -55,6 +55,7 @@ class WrongInputTest {
         assertTrue(refused("passes", event, "--format", "xml").err().contains("xml"));
         assertTrue(refused("passes", event, "--site", "Nowhere At All").err().contains("Nowhere At All"));
         assertTrue(refused("plan", event, "--seconds", "-1").err().contains("-1"));
+        assertTrue(refused("plan", event, "--rounds", "-3").err().contains("-3"));
         assertTrue(refused("publish", event).err().contains("--out"));
     }
 

@@ -56,6 +56,9 @@ final class PlanCommand extends EventCommand {
         if (!(seconds >= 0) || seconds > Duration.ofDays(7).toSeconds()) {
             throw new WrongInput("--seconds " + seconds + " is out of range.\nGive a number from 0 to 604800.");
         }
+        if (rounds != null && rounds < 0) {
+            throw new WrongInput("--rounds " + rounds + " is out of range.\nGive a number from 0 up.");
+        }
         Event event = dryRun ? opened.event() : opened.toChange().event();
         Edit.execute(domain -> fixed.in(domain, event));
         Event snapshot = Snapshot.of(event);

@@ -46,6 +46,14 @@ class SafetyNotesTest {
     }
 
     @Test
+    void figuresThatCannotBeMeasuredAreNotKnown() {
+        Site site = surveyed(Double.POSITIVE_INFINITY, hazard(HazardKind.TRAFFIC, null, 0, null),
+                hazard(HazardKind.POWER_LINE, null, Double.POSITIVE_INFINITY, null));
+        String text = notes(site).hazards().stream().flatMap(note -> note.cautions().stream()).toList().toString();
+        assertTrue(text.contains("does not say how fast traffic is") && !text.contains("Infinity") && !text.contains("∞"), text);
+    }
+
+    @Test
     void aHazardWithoutAMeasureSaysSo() {
         HazardNote note = notes(surveyed(0, hazard(HazardKind.WATER, null, 30, " "))).hazards().get(0);
         assertEquals("water, 30 m away", note.title());

@@ -24,26 +24,31 @@ public final class Cautions {
     static List<String> of(Hazard hazard, Survey survey) {
         return switch (hazard.getKind()) {
             case TRAFFIC -> traffic(survey.getRoadSpeedKmh());
-            case POWER_LINE -> hazard.getDistanceM() > 0 ? powerLine(hazard.getDistanceM()) : of(HazardKind.POWER_LINE);
+            case POWER_LINE -> isKnown(hazard.getDistanceM()) ? powerLine(hazard.getDistanceM()) : of(HazardKind.POWER_LINE);
             default -> of(hazard.getKind());
         };
     }
 
     /** For a line overhead as a survey measured it. */
     static List<String> of(org.straddle.model.OverheadLine line) {
-        List<String> all = new ArrayList<>(line.getDistanceM() > 0 ? powerLine(line.getDistanceM()) : of(HazardKind.POWER_LINE));
-        if (line.getVoltageKv() > 0) {
+        List<String> all = new ArrayList<>(isKnown(line.getDistanceM()) ? powerLine(line.getDistanceM()) : of(HazardKind.POWER_LINE));
+        if (isKnown(line.getVoltageKv())) {
             OptionalDouble feet = OverheadLine.approachFt(line.getVoltageKv());
             all.add(feet.isEmpty() ? "Above 1000 kV the owner of the line says how near anything may come (29 CFR 1926.1408 table A)."
                     : "At " + Words.number(line.getVoltageKv()) + " kV nothing comes within "
                             + Words.number(Math.ceil(feet.getAsDouble() * OverheadLine.M_PER_FT * 10) / 10) + " m ("
                             + Words.number(feet.getAsDouble()) + " ft, 29 CFR 1926.1408 table A); the owner may ask for more.");
         }
-        if (!(line.getHeightM() > 0)) {
+        if (!isKnown(line.getHeightM())) {
             all.add("Nobody has estimated how high the wire hangs: wires sag in heat and under ice, and the height says nothing"
                     + " of how far to stay away.");
         }
         return all;
+    }
+
+    /** A survey leaves at 0 what nobody measured, and a file may hold anything. */
+    private static boolean isKnown(double measured) {
+        return measured > 0 && Double.isFinite(measured);
     }
 
     /** For a kind of hazard, when nothing more is known of it. */
@@ -104,7 +109,7 @@ public final class Cautions {
     static List<String> traffic(double speedKmh) {
         String clear = "Park and set up clear of the road, never on the carriageway or where a driver does not expect"
                 + " people; the local road authority's rules apply.";
-        if (!(speedKmh > 0)) {
+        if (!isKnown(speedKmh)) {
             return List.of(clear, "The survey does not say how fast traffic is: wear high-visibility clothing of class "
                     + HighVisibility.CLASS_3.number() + " (ISO 20471) until somebody has looked.");
         }

@@ -25,7 +25,7 @@ final class BreakMissing extends ScopedRule<Team> {
         Duration atTheWheel = Duration.ZERO;
         Drive before = null;
         for (Drive drive : Drives.of(team, in.outlook(), in.itinerary())) {
-            if (before == null || pause(before, drive).compareTo(in.policies().breakLength()) >= 0) {
+            if (before == null || drive.before().isEmpty() || pause(before, drive).compareTo(in.policies().breakLength()) >= 0) {
                 atTheWheel = Duration.ZERO;
             }
             Duration through = atTheWheel.plus(drive.leg().driving());
