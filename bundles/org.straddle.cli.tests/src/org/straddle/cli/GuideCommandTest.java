@@ -28,6 +28,13 @@ class GuideCommandTest {
     }
 
     @Test
+    void aPageNamesTheRulesNextToIt() {
+        assertEquals(0, run("guide", "leg-too-long"));
+        String after = out.toString().substring(out.toString().indexOf(Guide.SEE_ALSO));
+        assertTrue(after.contains("driving-limit: A team does not drive too long in a day"), after);
+    }
+
+    @Test
     void anUnknownRuleNamesTheNearest() {
         assertEquals(2, run("guide", "leg-to-long"));
         assertTrue(err.toString().contains("leg-too-long"), err::toString);

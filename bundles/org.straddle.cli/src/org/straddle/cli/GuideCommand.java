@@ -31,7 +31,7 @@ final class GuideCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         if (rule == null) {
-            Guide.index().forEach(page -> out.println(wrapped(page.rule() + ": " + page.title())));
+            Guide.index().forEach(page -> printTitle(page, out));
         } else {
             print(Guide.page(rule).orElseThrow(() -> new WrongInput("There is no rule \"" + rule + "\". Nearest are "
                     + nearest() + "; \"guide\" alone lists all.")), out);
@@ -40,12 +40,21 @@ final class GuideCommand implements Callable<Integer> {
     }
 
     private static void print(GuidePage page, PrintWriter out) {
-        out.println(wrapped(page.rule() + ": " + page.title()));
+        printTitle(page, out);
         page.sections().forEach(section -> {
             out.println();
             out.println(section.heading());
             out.println(wrapped(section.text()));
         });
+        if (!page.seeAlso().isEmpty()) {
+            out.println();
+            out.println(Guide.SEE_ALSO);
+            page.seeAlso().stream().flatMap(id -> Guide.page(id).stream()).forEach(other -> printTitle(other, out));
+        }
+    }
+
+    private static void printTitle(GuidePage page, PrintWriter out) {
+        out.println(wrapped(page.rule() + ": " + page.title()));
     }
 
     private String nearest() {

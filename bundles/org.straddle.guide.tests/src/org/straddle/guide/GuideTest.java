@@ -34,6 +34,16 @@ class GuideTest {
     }
 
     @Test
+    void whatAPageRefersToIsAnotherPage() {
+        for (GuidePage page : Guide.index()) {
+            page.seeAlso().forEach(other -> assertTrue(Guide.page(other).isPresent() && !other.equals(page.rule()),
+                    page.rule() + " refers to " + other));
+            assertEquals(Set.copyOf(page.seeAlso()).size(), page.seeAlso().size(), page.rule());
+        }
+        assertTrue(Guide.index().stream().anyMatch(page -> !page.seeAlso().isEmpty()));
+    }
+
+    @Test
     void noPagePromisesThatNothingCanHappen() {
         List<String> promising = Guide.index().stream().filter(page -> page.sections().stream()
                 .anyMatch(section -> section.text().matches("(?is).*\\bsafe(ly|ty)?\\b.*"))).map(GuidePage::rule).toList();

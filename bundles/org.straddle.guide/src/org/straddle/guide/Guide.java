@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import org.straddle.check.Rule;
 import org.straddle.check.rules.StandardRules;
@@ -18,6 +19,9 @@ public final class Guide {
     /** Every page has these, in this order. */
     public static final List<String> HEADINGS = List.of("What it means", "Why it matters", "Example", "How to mend it",
             "Policy figure", "When an acceptance falls");
+
+    /** May stand last on a page: ids of rules, parted by commas. */
+    public static final String SEE_ALSO = "See also";
 
     private Guide() {
     }
@@ -34,11 +38,18 @@ public final class Guide {
 
     private static Optional<GuidePage> page(Rule rule) {
         try (InputStream text = Guide.class.getResourceAsStream("pages/" + rule.id() + ".txt")) {
-            return text == null ? Optional.empty() : Optional.of(new GuidePage(rule.id(), rule.title(),
-                    sections(new String(text.readAllBytes(), StandardCharsets.UTF_8))));
+            return text == null ? Optional.empty()
+                    : Optional.of(page(rule, sections(new String(text.readAllBytes(), StandardCharsets.UTF_8))));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    private static GuidePage page(Rule rule, List<Section> written) {
+        List<Section> sections = written.stream().filter(section -> !section.heading().equals(SEE_ALSO)).toList();
+        List<String> seeAlso = written.stream().filter(section -> section.heading().equals(SEE_ALSO))
+                .flatMap(section -> Stream.of(section.text().split(",\\s*"))).toList();
+        return new GuidePage(rule.id(), rule.title(), sections, seeAlso);
     }
 
     private static List<Section> sections(String text) {

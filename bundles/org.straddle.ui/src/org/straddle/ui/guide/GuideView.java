@@ -57,12 +57,16 @@ public final class GuideView extends ViewPart {
         StringBuilder body = new StringBuilder();
         page.sections().forEach(section -> body.append("<p><b>").append(escaped(section.heading())).append("</b><br/>")
                 .append(escaped(section.text())).append("</p>"));
+        if (!page.seeAlso().isEmpty()) {
+            body.append("<p><b>").append(Guide.SEE_ALSO).append("</b></p>");
+            page.seeAlso().stream().flatMap(id -> Guide.page(id).stream()).forEach(other -> body.append(item(other)));
+        }
         render(page.title(), body + "<p>" + link(INDEX, "All rules") + "</p>");
     }
 
     private void showIndex() {
         StringBuilder body = new StringBuilder();
-        Guide.index().forEach(page -> body.append("<li>").append(link(page.rule(), page.title())).append("</li>"));
+        Guide.index().forEach(page -> body.append(item(page)));
         render("All rules", body.toString());
     }
 
@@ -71,6 +75,10 @@ public final class GuideView extends ViewPart {
         text.setText("<form>" + body + "</form>", true, false);
         form.setOrigin(0, 0);
         form.reflow(true);
+    }
+
+    private static String item(GuidePage page) {
+        return "<li>" + link(page.rule(), page.title()) + "</li>";
     }
 
     private static String link(String page, String label) {

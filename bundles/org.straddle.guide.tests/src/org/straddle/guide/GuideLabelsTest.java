@@ -1,0 +1,79 @@
+package org.straddle.guide;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+import org.junit.jupiter.api.Test;
+
+/** What pages quote to press, open or fill in has that name in the program. */
+class GuideLabelsTest {
+
+    private static final Pattern DECLARED = Pattern.compile("(?:label|name)=\"([^\"]+)\"");
+
+    private final MendLabels mends = new MendLabels();
+
+    @Test
+    void everyLabelIsOneOfTheProgram() {
+        Set<String> shown = shown();
+        List<String> unknown = new ArrayList<>();
+        for (GuidePage page : Guide.index()) {
+            Sources.quoted(toMend(page)).stream()
+                    .filter(label -> !shown.contains(plain(label)) && !mends.canMake(page.rule(), label))
+                    .forEach(label -> unknown.add(page.rule() + ": " + label));
+        }
+        assertEquals(List.of(), unknown);
+    }
+
+    @Test
+    void aPageQuotesAMendIfAndOnlyIfItsRuleOffersOne() {
+        List<String> wrong = new ArrayList<>();
+        for (GuidePage page : Guide.index()) {
+            boolean quotes = Sources.quoted(toMend(page)).stream().anyMatch(label -> mends.canMake(page.rule(), label));
+            if (quotes != mends.isMended(page.rule())) {
+                wrong.add(page.rule());
+            }
+        }
+        assertEquals(List.of(), wrong);
+    }
+
+    @Test
+    void wordsOfNoMendAreNoLabel() {
+        assertTrue(mends.canMake("turn-outside-stop", "Trim the turn to the stop"));
+        assertTrue(mends.canMake("same-frequency", "Agree on … MHz for …"));
+        assertFalse(mends.canMake("turn-outside-stop", "Trim the turn to the pass"));
+        assertFalse(mends.canMake("same-frequency", "Agree on … kHz for …"));
+        assertFalse(mends.canMake("stop-short", "Remove the turn of … on …"));
+    }
+
+    private static String toMend(GuidePage page) {
+        return page.sections().stream().filter(section -> section.heading().equals("How to mend it")).findFirst()
+                .orElseThrow(() -> new AssertionError(page.rule() + " does not say how to mend it")).text();
+    }
+
+    /** All that is declared to the workbench, and every text in the classes of its views and forms. */
+    private static Set<String> shown() {
+        Set<String> shown = new HashSet<>();
+        for (Path file : Sources.under(Sources.BUNDLES, "plugin.xml")) {
+            DECLARED.matcher(Sources.read(file)).results().forEach(found -> shown.add(plain(found.group(1))));
+        }
+        for (Path file : Sources.under(Sources.BUNDLES, ".java")) {
+            if (file.toString().contains("/org.straddle.ui") && !file.toString().contains(".tests/")) {
+                Sources.literals(Sources.read(file)).forEach(text -> shown.add(plain(text)));
+            }
+        }
+        return shown;
+    }
+
+    /** Without mnemonic, ellipsis and key. */
+    private static String plain(String label) {
+        return label.replace("&amp;", "").replace("&", "").replaceFirst("(\\\\t|  \\().*$", "").replaceFirst("…$", "");
+    }
+}

@@ -1,0 +1,81 @@
+package org.straddle.guide;
+
+import static java.util.stream.Collectors.toMap;
+
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+/**
+ * The words out of which a rule makes the labels of its mends: the literals of its own class and of the classes through
+ * which it makes them.
+ */
+final class MendLabels {
+
+    private static final String GAP = "…";
+    /** Shorter ones, such as a blank, would let anything through. */
+    private static final int LEAST = 3;
+
+    private final Map<String, String> sources = new TreeMap<>();
+
+    MendLabels() {
+        Path rules = Sources.BUNDLES.resolve("org.straddle.check/src/org/straddle/check/rules");
+        for (Path file : Sources.under(rules, ".java")) {
+            sources.put(file.getFileName().toString().replace(".java", ""), Sources.read(file));
+        }
+    }
+
+    /** Whether some finding of the rule comes with a mend. */
+    boolean isMended(String rule) {
+        return makers(rule).stream().anyMatch(name -> sources.get(name).contains("mendedBy"));
+    }
+
+    /** Whether the rule can make such a label; an ellipsis stands for what is filled in. */
+    boolean canMake(String rule, String label) {
+        List<String> words = makers(rule).stream().flatMap(name -> Sources.literals(sources.get(name)).stream())
+                .filter(word -> word.length() >= LEAST).toList();
+        return isMadeOf(label, words);
+    }
+
+    private static boolean isMadeOf(String label, List<String> words) {
+        if (label.isEmpty()) {
+            return true;
+        }
+        if (label.startsWith(GAP)) {
+            return isMadeOf(label.substring(GAP.length()), words);
+        }
+        return words.stream().anyMatch(word -> label.startsWith(word) && isMadeOf(label.substring(word.length()), words));
+    }
+
+    /** The class of the rule, and those that make mends and are named there or in each other. */
+    private Set<String> makers(String rule) {
+        Map<String, String> makers = sources.entrySet().stream()
+                .filter(source -> source.getValue().contains("implements Mend") || source.getKey().equals("PartOfTurn"))
+                .collect(toMap(Map.Entry::getKey, Map.Entry::getValue, (a, b) -> a, LinkedHashMap::new));
+        Deque<String> open = new ArrayDeque<>(List.of(classOf(rule)));
+        Set<String> reached = new LinkedHashSet<>();
+        while (!open.isEmpty()) {
+            String name = open.pop();
+            if (reached.add(name)) {
+                open.addAll(new ArrayList<>(makers.keySet().stream()
+                        .filter(maker -> sources.get(name).matches("(?s).*\\b" + maker + "\\..*")
+                                || sources.get(name).matches("(?s).*new " + maker + "\\(.*")).toList()));
+            }
+        }
+        return reached;
+    }
+
+    /** Rules that share a class are made where all rules are named; these make no mends. */
+    private String classOf(String rule) {
+        return sources.entrySet().stream()
+                .filter(source -> !source.getKey().equals("StandardRules") && source.getValue().contains("\"" + rule + "\""))
+                .map(Map.Entry::getKey).findFirst().orElse("CannotBeComputed");
+    }
+}

@@ -1,0 +1,47 @@
+package org.straddle.guide;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/** The sources that lie beside this bundle: what the program says stands in its string literals. */
+final class Sources {
+
+    static final Path BUNDLES = Path.of("").toAbsolutePath().getParent();
+
+    private static final Pattern LITERAL = Pattern.compile("\"((?:[^\"\\\\\n]|\\\\.)*)\"");
+
+    private Sources() {
+    }
+
+    static String read(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    static List<Path> under(Path folder, String ending) {
+        try (Stream<Path> files = Files.walk(folder)) {
+            return files.filter(file -> file.toString().endsWith(ending)).sorted().toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The string literals of a piece of Java, in order, without quotes within them. */
+    static List<String> literals(String java) {
+        return LITERAL.matcher(java).results().map(found -> found.group(1).replace("\\\"", "")).toList();
+    }
+
+    /** What stands in quotes in a plain text. */
+    static List<String> quoted(String text) {
+        return Pattern.compile("\"([^\"]+)\"").matcher(text).results().map((MatchResult found) -> found.group(1)).toList();
+    }
+}
