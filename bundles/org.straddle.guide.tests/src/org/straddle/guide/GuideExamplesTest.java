@@ -14,6 +14,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.straddle.check.Checks;
 import org.straddle.check.Finding;
+import org.straddle.check.Mend;
 import org.straddle.demo.DemoEvent;
 import org.straddle.outlook.Outlook;
 
@@ -57,12 +58,28 @@ class GuideExamplesTest {
         assertEquals(List.of(), wrong);
     }
 
+    @Test
+    void whatMendsAFindingOfTheDemoIsQuoted() {
+        List<String> missing = new ArrayList<>();
+        for (GuidePage page : Guide.index()) {
+            List<String> quoted = Sources.quoted(text(page, "How to mend it"));
+            found.getOrDefault(page.rule(), List.of()).stream().flatMap(finding -> finding.mend().stream()).map(Mend::label)
+                    .filter(label -> quoted.stream().noneMatch(words -> label.matches(pattern(words))))
+                    .forEach(label -> missing.add(page.rule() + ": " + label));
+        }
+        assertEquals(List.of(), missing);
+    }
+
     /** An ellipsis stands for what is left out. */
     private static String pattern(String quoted) {
         return Stream.of(quoted.split("…", -1)).map(Pattern::quote).collect(Collectors.joining(".*"));
     }
 
     private static String example(GuidePage page) {
-        return page.sections().get(Guide.HEADINGS.indexOf("Example")).text();
+        return text(page, "Example");
+    }
+
+    private static String text(GuidePage page, String heading) {
+        return page.sections().get(Guide.HEADINGS.indexOf(heading)).text();
     }
 }

@@ -54,20 +54,16 @@ class GuideLabelsTest {
     }
 
     private static String toMend(GuidePage page) {
-        return page.sections().stream().filter(section -> section.heading().equals("How to mend it")).findFirst()
-                .orElseThrow(() -> new AssertionError(page.rule() + " does not say how to mend it")).text();
+        return page.sections().get(Guide.HEADINGS.indexOf("How to mend it")).text();
     }
 
     /** All that is declared to the workbench, and every text in the classes of its views and forms. */
     private static Set<String> shown() {
         Set<String> shown = new HashSet<>();
-        for (Path file : Sources.under(Sources.BUNDLES, "plugin.xml")) {
-            DECLARED.matcher(Sources.read(file)).results().forEach(found -> shown.add(plain(found.group(1))));
-        }
-        for (Path file : Sources.under(Sources.BUNDLES, ".java")) {
-            if (file.toString().contains("/org.straddle.ui") && !file.toString().contains(".tests/")) {
-                Sources.literals(Sources.read(file)).forEach(text -> shown.add(plain(text)));
-            }
+        for (Path bundle : Sources.bundles("org.straddle.ui")) {
+            DECLARED.matcher(Sources.read(bundle.resolve("plugin.xml"))).results()
+                    .forEach(found -> shown.add(plain(found.group(1))));
+            Sources.java(bundle).forEach(file -> Sources.literals(Sources.read(file)).forEach(text -> shown.add(plain(text))));
         }
         return shown;
     }

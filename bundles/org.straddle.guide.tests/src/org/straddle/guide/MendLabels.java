@@ -1,17 +1,14 @@
 package org.straddle.guide;
 
-import static java.util.stream.Collectors.toMap;
-
 import java.nio.file.Path;
 import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Deque;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 
 /**
  * The words out of which a rule makes the labels of its mends: the literals of its own class and of the classes through
@@ -26,8 +23,7 @@ final class MendLabels {
     private final Map<String, String> sources = new TreeMap<>();
 
     MendLabels() {
-        Path rules = Sources.BUNDLES.resolve("org.straddle.check/src/org/straddle/check/rules");
-        for (Path file : Sources.under(rules, ".java")) {
+        for (Path file : Sources.java(Sources.BUNDLES.resolve("org.straddle.check"))) {
             sources.put(file.getFileName().toString().replace(".java", ""), Sources.read(file));
         }
     }
@@ -56,20 +52,25 @@ final class MendLabels {
 
     /** The class of the rule, and those that make mends and are named there or in each other. */
     private Set<String> makers(String rule) {
-        Map<String, String> makers = sources.entrySet().stream()
-                .filter(source -> source.getValue().contains("implements Mend") || source.getKey().equals("PartOfTurn"))
-                .collect(toMap(Map.Entry::getKey, Map.Entry::getValue, (a, b) -> a, LinkedHashMap::new));
         Deque<String> open = new ArrayDeque<>(List.of(classOf(rule)));
         Set<String> reached = new LinkedHashSet<>();
         while (!open.isEmpty()) {
             String name = open.pop();
             if (reached.add(name)) {
-                open.addAll(new ArrayList<>(makers.keySet().stream()
-                        .filter(maker -> sources.get(name).matches("(?s).*\\b" + maker + "\\..*")
-                                || sources.get(name).matches("(?s).*new " + maker + "\\(.*")).toList()));
+                sources.keySet().stream().filter(this::makesMends).filter(maker -> isNamed(maker, sources.get(name)))
+                        .forEach(open::add);
             }
         }
         return reached;
+    }
+
+    /** Mends, and the one class that hands on what two rules find with its mends. */
+    private boolean makesMends(String name) {
+        return sources.get(name).contains("implements Mend") || name.equals("PartOfTurn");
+    }
+
+    private static boolean isNamed(String name, String source) {
+        return Pattern.compile("\\b" + name + "\\b").matcher(source).find();
     }
 
     /** Rules that share a class are made where all rules are named; these make no mends. */

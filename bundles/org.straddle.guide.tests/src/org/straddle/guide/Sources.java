@@ -27,9 +27,20 @@ final class Sources {
         }
     }
 
-    static List<Path> under(Path folder, String ending) {
-        try (Stream<Path> files = Files.walk(folder)) {
-            return files.filter(file -> file.toString().endsWith(ending)).sorted().toList();
+    /** The Java files of a bundle, in a fixed order. */
+    static List<Path> java(Path bundle) {
+        try (Stream<Path> files = Files.walk(bundle.resolve("src"))) {
+            return files.filter(file -> file.toString().endsWith(".java")).sorted().toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The bundles whose names begin so, without their tests. */
+    static List<Path> bundles(String beginning) {
+        try (Stream<Path> folders = Files.list(BUNDLES)) {
+            return folders.filter(folder -> folder.getFileName().toString().startsWith(beginning)
+                    && !folder.toString().endsWith(".tests")).sorted().toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
