@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 import org.eclipse.emf.common.command.BasicCommandStack;
@@ -40,7 +41,8 @@ class MendTest {
             leg-too-long         | A: S1 10:00-11:00 [Tern 10:30-10:50]; S2 11:33-13:00 | S1 10:00-11:00 [Tern 10:30-10:50] ; S2 12:03-13:00
             leg-too-long         | A: S1 06:00-07:00 | S1 06:07-07:00
             leg-too-long         | A: S2 20:00-21:00 | S2 20:00-20:51
-            stops-overlap        | A: S1 10:00-11:00; S2 10:30-12:00 | S1 10:00-10:30 ; S2 10:30-12:00
+            stops-overlap        | A: S1 10:00-11:00; S2 10:30-12:00 | S1 10:00-11:00 ; S2 11:00-12:00
+            stops-overlap        | A: S1 10:00-14:00; S2 11:00-12:00 | S1 10:00-11:00 ; S2 11:00-12:00
             same-site            | A: S1 10:00-11:00 / B: S1 10:30-12:00 | S1 10:00-11:00 ; S1 11:00-12:00
             one-channel          | A: S1 10:00-11:00 [Tern 10:20-10:30] / B: S2 10:00-11:00 [Tern 10:25-10:30] | S1 10:00-11:00 [Tern 10:20-10:30] ; S2 10:00-11:00
             bird-not-working     | Tern state=not_working / A: S1 10:00-11:00 [Tern 10:20-10:30] [Skua 10:40-10:50] | S1 10:00-11:00 [Skua 10:40-10:50]
@@ -69,6 +71,38 @@ class MendTest {
         domain.getCommandStack().undo();
         assertEquals(untouched, plan(live));
         assertFalse(domain.getCommandStack().canUndo());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            stops-overlap | A: S1 10:00-11:00; S2 10:30-12:00 | S1 10:00-10:30 ; S2 10:30-12:00
+            same-site     | A: S1 10:00-11:00 / B: S1 10:30-12:00 | S1 10:00-10:30 ; S1 10:30-12:00
+            one-channel   | A: S1 10:00-11:00 [Tern 10:20-10:30] / B: S2 10:00-11:00 [Tern 10:25-10:30] | S1 10:00-11:00 ; S2 10:00-11:00 [Tern 10:25-10:30]
+            """)
+    void whatIsPinnedStaysAndTheOtherGivesWay(String rule, String before, String after) {
+        Event live = Sketch.of(before.replace(" / ", "\n"));
+        Stop second = live.getPlan().getStops().get(1);
+        second.setPinned(true);
+        second.getTurns().forEach(turn -> turn.setPinned(true));
+        EditingDomain domain = domain();
+        domain.getCommandStack().execute(of(rule, live).get(0).mend().orElseThrow().command(domain, live));
+        assertEquals(after, plan(live));
+        domain.getCommandStack().undo();
+        Stop first = live.getPlan().getStops().get(0);
+        first.setPinned(true);
+        first.getTurns().forEach(turn -> turn.setPinned(true));
+        assertEquals(Optional.empty(), of(rule, live).get(0).mend());
+    }
+
+    /** A frequency is shown to the kilohertz, so that what is agreed is what is read. */
+    @Test
+    void agreesOnWholeKilohertz() {
+        Event live = Sketch.of("Gull\nA: S1 10:00-11:00 [Gull 10:20-10:30 @145.9502]\nB: S2 10:00-11:00 [Gull 10:20-10:30 @145.9502]");
+        EditingDomain domain = domain();
+        domain.getCommandStack().execute(of("same-frequency", live).get(0).mend().orElseThrow().command(domain, live));
+        assertEquals(List.of(), of("same-frequency", live));
+        double agreed = live.getPlan().getStops().get(1).getTurns().get(0).getDownlinkMhz();
+        assertEquals(Math.round(agreed * 1e3), agreed * 1e3, 1e-6);
     }
 
     @Test

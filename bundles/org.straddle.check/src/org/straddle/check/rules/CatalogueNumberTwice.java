@@ -10,7 +10,7 @@ import org.straddle.model.Bird;
 import org.straddle.model.Event;
 import org.straddle.model.Identified;
 
-/** Two birds with one catalogue number get each other's element sets. */
+/** Of two birds with one catalogue number, only the first gets the element sets that come with it. */
 final class CatalogueNumberTwice extends ScopedRule<Event> {
 
     CatalogueNumberTwice() {

@@ -18,11 +18,13 @@ final class OneChannel extends ScopedRule<Bird> {
     public void check(Bird bird, Inspection in, Consumer<Finding> findings) {
         if (bird.getAccess() == Access.SINGLE_CHANNEL) {
             Overlaps.pairs(in.itinerary().on(bird), Work::window, (a, b) -> SharedTurns.of(in.outlook(), a, b).ifPresent(
-                    shared -> findings.accept(Finding.of(this, Words.sentence(Words.name(a.team())) + " at "
-                            + Words.name(a.site()) + " and " + Words.name(b.team()) + " at " + Words.name(b.site())
-                            + " would use the one channel of " + Words.name(bird) + " at the same time, "
-                            + in.words().during(shared) + ".", a.turn(), b.turn()).at(shared.start())
-                            .mendedBy(RemoveTurns.of(b.turn().isPinned() ? a : b)))));
+                    shared -> {
+                        Finding finding = Finding.of(this, Words.sentence(Words.name(a.team())) + " at "
+                                + Words.name(a.site()) + " and " + Words.name(b.team()) + " at " + Words.name(b.site())
+                                + " would use the one channel of " + Words.name(bird) + " at the same time, "
+                                + in.words().during(shared) + ".", a.turn(), b.turn()).at(shared.start());
+                        findings.accept(Pins.toChange(a, b).map(RemoveTurns::of).map(finding::mendedBy).orElse(finding));
+                    }));
         }
     }
 }

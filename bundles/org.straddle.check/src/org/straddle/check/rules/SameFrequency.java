@@ -31,7 +31,8 @@ final class SameFrequency extends ScopedRule<Bird> {
                                 + ", which are not more than 5 kHz apart, " + in.words().during(shared) + ".",
                                 a.turn(), b.turn())
                                 .restingOn(a.turn().getDownlinkMhz(), b.turn().getDownlinkMhz()).at(shared.start());
-                        findings.accept(mend(b, agreed, in).map(finding::mendedBy).orElse(finding));
+                        findings.accept(Pins.toChange(a, b).flatMap(work -> mend(work, agreed, in)).map(finding::mendedBy)
+                                .orElse(finding));
                     });
                 }
             });

@@ -23,7 +23,7 @@ final class SameSite extends ScopedRule<Site> {
                         + " are both at " + Words.name(site) + ", " + in.words().during(both) + ".", a.stop(), b.stop(),
                         site)
                         .at(both.start());
-                findings.accept(ShiftStop.arriveLater(b, both.duration(), in).map(finding::mendedBy).orElse(finding));
+                findings.accept(ShiftStop.apart(a, b, in).map(finding::mendedBy).orElse(finding));
             }
         });
     }

@@ -31,7 +31,7 @@ final class SameSquare extends ScopedRule<Square> {
                         + Words.name(a.site()) + " and " + Words.name(b.team()) + " at " + Words.name(b.site())
                         + " both claim " + Words.list(common) + ", " + in.words().during(both) + ".",
                         a.stop(), b.stop()).at(both.start());
-                findings.accept(ShiftStop.arriveLater(b, both.duration(), in).map(finding::mendedBy).orElse(finding));
+                findings.accept(ShiftStop.apart(a, b, in).map(finding::mendedBy).orElse(finding));
             }
         });
     }

@@ -14,15 +14,21 @@ import org.straddle.model.Event;
 import org.straddle.model.Stop;
 import org.straddle.model.StraddlePackage;
 
-/** Moves the arrival or the departure of a stop. */
+/** Moves the arrival or the departure of a stop that is not pinned. */
 record ShiftStop(String label, String stopId, EAttribute end, Instant to) implements Mend {
+
+    /** The later arrives when the earlier leaves, or the earlier leaves when the later arrives. */
+    static Optional<Mend> apart(Stay earlier, Stay later, Inspection in) {
+        Duration inCommon = Duration.between(later.window().start(), earlier.window().end());
+        return arriveLater(later, inCommon, in).or(() -> leaveEarlier(earlier, inCommon, in));
+    }
 
     /** Leave earlier by some time, if all turns and the take-down still fit. */
     static Optional<Mend> leaveEarlier(Stay stay, Duration by, Inspection in) {
         Instant to = stay.window().end().minus(by);
         Instant least = stay.turns().stream().map(work -> work.window().end().plus(in.policies().takeDown()))
                 .max(Instant::compareTo).orElse(stay.window().start().plusSeconds(1));
-        return to.isBefore(least) ? Optional.empty() : Optional.of(new ShiftStop(
+        return stay.stop().isPinned() || to.isBefore(least) ? Optional.empty() : Optional.of(new ShiftStop(
                 "Leave " + Words.name(stay.site()) + " earlier, " + in.words().at(to), stay.stop().getId(),
                 StraddlePackage.Literals.STOP__DEPARTURE, to));
     }
@@ -32,7 +38,7 @@ record ShiftStop(String label, String stopId, EAttribute end, Instant to) implem
         Instant to = stay.window().start().plus(by);
         Instant most = stay.turns().stream().map(work -> work.window().start().minus(in.policies().setUp()))
                 .min(Instant::compareTo).orElse(stay.window().end().minusSeconds(1));
-        return to.isAfter(most) ? Optional.empty() : Optional.of(new ShiftStop(
+        return stay.stop().isPinned() || to.isAfter(most) ? Optional.empty() : Optional.of(new ShiftStop(
                 "Arrive at " + Words.name(stay.site()) + " later, " + in.words().at(to), stay.stop().getId(),
                 StraddlePackage.Literals.STOP__ARRIVAL, to));
     }

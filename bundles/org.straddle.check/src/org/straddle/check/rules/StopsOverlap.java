@@ -22,7 +22,7 @@ final class StopsOverlap extends ScopedRule<Team> {
                     + " and at " + Words.name(b.site()) + " at the same time, " + in.words().during(both) + ".", a.stop(),
                     b.stop())
                     .at(both.start());
-            findings.accept(ShiftStop.leaveEarlier(a, both.duration(), in).map(finding::mendedBy).orElse(finding));
+            findings.accept(ShiftStop.apart(a, b, in).map(finding::mendedBy).orElse(finding));
         });
     }
 }
