@@ -42,6 +42,14 @@ class NotationTest {
     }
 
     @Test
+    void showsWhatOnlyAFileCanBring() {
+        assertEquals("NaN", Numbers.between(-10, 100).print(Double.NaN));
+        assertEquals("-Infinity", Numbers.plain(Double.NEGATIVE_INFINITY));
+        assertEquals("this zone is unknown", new ZoneNames().told("Mars/Olympus"));
+        assertEquals("this zone is unknown", new ZoneNames().told(" "));
+    }
+
+    @Test
     void wholeNumbersHaveNoFraction() {
         assertEquals(7, Numbers.whole(1, 99).parse("7"));
         assertThrows(IllegalArgumentException.class, () -> Numbers.whole(1, 99).parse("7.5"));

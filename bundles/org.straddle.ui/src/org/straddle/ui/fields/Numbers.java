@@ -56,9 +56,9 @@ public final class Numbers implements Notation<Double> {
         return value;
     }
 
-    /** Without exponent and without trailing zeros. */
+    /** Without exponent and without trailing zeros; what is no number, which only a file can bring, as Java names it. */
     public static String plain(double value) {
-        return value == 0 ? "0" : BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+        return !Double.isFinite(value) ? String.valueOf(value) : value == 0 ? "0" : BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 
     private String range() {

@@ -25,8 +25,12 @@ public final class ZoneNames implements Notation<String> {
 
     @Override
     public String told(String value) {
-        ZoneOffset today = ZoneId.of(value).getRules().getOffset(Instant.now());
-        return "today " + (today.equals(ZoneOffset.UTC) ? "the same as UTC" : "UTC" + today);
+        try {
+            ZoneOffset today = ZoneId.of(value).getRules().getOffset(Instant.now());
+            return "today " + (today.equals(ZoneOffset.UTC) ? "the same as UTC" : "UTC" + today);
+        } catch (DateTimeException ofAFile) {
+            return "this zone is unknown";
+        }
     }
 
     @Override

@@ -108,6 +108,16 @@ class DaySheetTest {
     }
 
     @Test
+    void aStopOverCenturiesStretchesTheSheetNoFurtherThanTheEvent() {
+        Rove rove = new Rove("UTC").team(1, "08-20");
+        rove.stop(1, "A", 64, -21, "09-10");
+        rove.stop(1, "B", 64, -21, "11-12").setArrival(Instant.parse("1031-06-20T11:00:00Z"));
+        DaySheet sheet = rove.sheet();
+        assertEquals(1, sheet.days().size());
+        assertEquals(2, sheet.items().size());
+    }
+
+    @Test
     void findingsMarkWhatTheyNameGravestFirst() {
         Rove rove = new Rove("UTC").team(1, "08-20");
         Stop stop = rove.stop(1, "A", 64, -21, "09-10");

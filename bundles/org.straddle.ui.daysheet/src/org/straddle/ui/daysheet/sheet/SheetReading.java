@@ -83,13 +83,13 @@ final class SheetReading {
         return window(stop).filter(window -> days.stream().anyMatch(day -> day.window().overlaps(window))).isPresent();
     }
 
-    /** All times, unless one of them is so far from the others that it must be a slip. */
+    /** All times, or what of them lies in the event when one is so long or so far from the others that it must be a slip. */
     private List<Window> near(List<Window> times) {
         Optional<Window> whole = times.stream().reduce(SheetReading::hull);
         if (whole.filter(window -> window.duration().toDays() >= LONGEST_DAYS).isEmpty() || !outlook.hasSpan()) {
             return times;
         }
-        return times.stream().filter(outlook.span()::overlaps).toList();
+        return times.stream().flatMap(time -> time.intersection(outlook.span()).stream()).toList();
     }
 
     private List<Stop> stops() {
