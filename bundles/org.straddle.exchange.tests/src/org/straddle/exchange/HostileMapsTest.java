@@ -86,13 +86,9 @@ class HostileMapsTest {
     @Test
     void entitiesAreRefused() {
         assertEquals(1, refused("<!DOCTYPE gpx SYSTEM \"http://localhost:1/x.dtd\"><gpx/>").line());
-        assertTrue(refused("<!DOCTYPE gpx [<!ENTITY e SYSTEM \"file:///etc/passwd\">]><gpx><wpt lat='1' lon='2'><name>&e;</name></wpt></gpx>")
-                .what().contains("DOCTYPE"));
-        StringBuilder bomb = new StringBuilder("<!DOCTYPE gpx [<!ENTITY e0 \"boom\">");
-        for (int i = 1; i < 60; i++) {
-            bomb.append("<!ENTITY e").append(i).append(" \"").append(("&e" + (i - 1) + ";").repeat(10)).append("\">");
+        for (String gpx : EntityAttack.GPX) {
+            assertTrue(refused(gpx).what().contains("DOCTYPE"), gpx);
         }
-        assertTrue(refused(bomb + "]><gpx><wpt lat='1' lon='2'><name>&e59;</name></wpt></gpx>").what().contains("DOCTYPE"));
     }
 
     @Test

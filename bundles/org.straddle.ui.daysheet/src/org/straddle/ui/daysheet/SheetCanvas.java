@@ -34,6 +34,7 @@ import org.straddle.ui.daysheet.paint.SheetPainter;
 import org.straddle.ui.daysheet.sheet.DaySheet;
 import org.straddle.ui.daysheet.sheet.SheetDay;
 import org.straddle.ui.daysheet.sheet.SheetItem;
+import org.straddle.ui.parts.PictureAccess;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.things.ThingText;
 
@@ -48,7 +49,7 @@ final class SheetCanvas {
     private final SheetPainter painter;
     private final Sight sight = new Sight();
     private final SheetScroll scroll;
-    private final SheetAccess access;
+    private final PictureAccess access;
     private final SheetMouse mouse;
     private final Consumer<Identified> chosen;
     private final Consumer<Identified> opened;
@@ -76,7 +77,7 @@ final class SheetCanvas {
         fonts = new SheetFonts(canvas);
         painter = new SheetPainter(fonts);
         scroll = new SheetScroll(canvas, sight, this::changed);
-        access = new SheetAccess(this);
+        access = new PictureAccess(canvas, new SheetEntries(this));
         canvas.addPaintListener(event -> paint(event.gc));
         canvas.addListener(SWT.Resize, event -> resized());
         canvas.addListener(SWT.FocusIn, event -> canvas.redraw());

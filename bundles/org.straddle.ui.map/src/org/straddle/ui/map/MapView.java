@@ -25,6 +25,7 @@ import org.straddle.model.Stop;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.Survey;
 import org.straddle.model.Turn;
+import org.straddle.ui.parts.PictureAccess;
 import org.straddle.ui.parts.SessionView;
 import org.straddle.ui.parts.ThingSelection;
 import org.straddle.ui.places.PlaceBoard;
@@ -53,7 +54,7 @@ public final class MapView extends SessionView<MapBoard> implements MapActions.D
     private MapCanvas map;
     private MapMaker maker;
     private MapHands hands;
-    private MapAccess access;
+    private PictureAccess access;
 
     public MapView() {
         super("Open an event folder, make a new event, or look at the demo event.");
@@ -70,7 +71,7 @@ public final class MapView extends SessionView<MapBoard> implements MapActions.D
         map = board.map();
         maker = new MapMaker(board.control().getDisplay(), this::made);
         hands = new MapHands(map, this::chosen, site -> session().live(site.id()).ifPresent(session()::reveal), this::putDown);
-        access = new MapAccess(map);
+        access = new PictureAccess(map.control(), new MapEntries(map));
         board.layers().onTick(this::ticked);
         new MapMouse(hands, board::pointed);
         new MapKeys(hands, this::goTo);

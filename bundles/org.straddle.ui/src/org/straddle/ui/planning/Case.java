@@ -3,6 +3,8 @@ package org.straddle.ui.planning;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
 
 import org.straddle.model.Bird;
 import org.straddle.model.Event;
@@ -23,64 +25,36 @@ record Case(Kind kind, String id, Optional<Instant> from, Optional<Instant> unti
 
     /** What may happen to which kind of thing. */
     enum Kind {
-        TEAM_OUT("A team is out") {
-            @Override
-            List<? extends Identified> things(Event event) {
-                return event.getTeams();
-            }
-
-            @Override
-            WhatIf of(Identified thing, Case happening) {
-                return new WhatIf.Breakdown((Team) thing, happening.from, happening.until);
-            }
-        },
-        SITE_CLOSED("A site or its road is closed") {
-            @Override
-            List<? extends Identified> things(Event event) {
-                return event.getSites();
-            }
-
-            @Override
-            WhatIf of(Identified thing, Case happening) {
-                return new WhatIf.ClosedSite((Site) thing, happening.from, happening.until);
-            }
-        },
-        BIRD_SILENT("A bird is silent") {
-            @Override
-            List<? extends Identified> things(Event event) {
-                return event.getBirds();
-            }
-
-            @Override
-            WhatIf of(Identified thing, Case happening) {
-                return new WhatIf.DeadBird((Bird) thing, happening.from, happening.until);
-            }
-        },
-        TEAM_LATE("A team starts late") {
-            @Override
-            List<? extends Identified> things(Event event) {
-                return event.getTeams();
-            }
-
-            @Override
-            WhatIf of(Identified thing, Case happening) {
-                return new WhatIf.LateStart((Team) thing, happening.from.orElseThrow());
-            }
-        };
+        TEAM_OUT("A team is out", Event::getTeams,
+                (team, happening) -> new WhatIf.Breakdown((Team) team, happening.from, happening.until)),
+        SITE_CLOSED("A site or its road is closed", Event::getSites,
+                (site, happening) -> new WhatIf.ClosedSite((Site) site, happening.from, happening.until)),
+        BIRD_SILENT("A bird is silent", Event::getBirds,
+                (bird, happening) -> new WhatIf.DeadBird((Bird) bird, happening.from, happening.until)),
+        TEAM_LATE("A team starts late", Event::getTeams,
+                (team, happening) -> new WhatIf.LateStart((Team) team, happening.from.orElseThrow()));
 
         private final String words;
+        private final Function<Event, List<? extends Identified>> things;
+        private final BiFunction<Identified, Case, WhatIf> whatIf;
 
-        Kind(String words) {
+        Kind(String words, Function<Event, List<? extends Identified>> things, BiFunction<Identified, Case, WhatIf> whatIf) {
             this.words = words;
+            this.things = things;
+            this.whatIf = whatIf;
         }
 
         String words() {
             return words;
         }
 
-        abstract List<? extends Identified> things(Event event);
+        List<? extends Identified> things(Event event) {
+            return things.apply(event);
+        }
 
-        abstract WhatIf of(Identified thing, Case happening);
+        WhatIf of(Identified thing, Case happening) {
+            return whatIf.apply(thing, happening);
+        }
     }
 
     /** Empty when the thing is gone. */
