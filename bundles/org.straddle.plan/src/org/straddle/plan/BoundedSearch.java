@@ -94,14 +94,15 @@ final class BoundedSearch {
         columns = new ColumnGeneration(problem, table, moments, tiers, new GlopProgram());
     }
 
-    /** @param upperBound empty when the search ended before there was one, or there was nothing to plan */
+    /** @param upperBound empty when the search ended before there was one */
     record Found(NeighbourhoodSearch.Found plan, OptionalDouble upperBound) {
     }
 
     /** Searches until the plan is proven best, the settings' limit or a cancel. Needs {@link NativeSolvers}. */
     static Found search(PlanProblem problem, PlanSettings settings, PlanProgress progress, IProgressMonitor monitor) {
         if (problem.leavesNothingToPlan().isPresent()) {
-            return new Found(NeighbourhoodSearch.search(problem, settings, progress, monitor), OptionalDouble.empty());
+            NeighbourhoodSearch.Found fixed = NeighbourhoodSearch.search(problem, settings, progress, monitor);
+            return new Found(fixed, OptionalDouble.of(fixed.roster().worth()));
         }
         return new BoundedSearch(problem, settings, progress, monitor).run();
     }
