@@ -1,7 +1,6 @@
 package org.straddle.check;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -50,7 +49,8 @@ public record Promises(List<Promise> all, String facts) {
 
     /** What was published last; empty when nothing was. */
     public static Optional<Revision> last(Event event) {
-        return event.getRevisions().stream().max(Comparator.comparingInt(Revision::getNumber));
+        // Of two with one number, which only a file can bring, the later one.
+        return event.getRevisions().stream().reduce((a, b) -> b.getNumber() >= a.getNumber() ? b : a);
     }
 
     /** What a published state promised. */

@@ -30,13 +30,15 @@ final class PublishCommand extends EventCommand {
 
     @Override
     int work() throws Exception {
-        if (revision != null && revision < 1) {
-            throw new WrongInput("--revision " + revision + " is out of range.\nGive a number from 1 up.");
-        }
         EventFolder folder = opened.toChange();
         Outlook outlook = opened.outlook(err());
         List<Finding> findings = Checks.standard().run(outlook, new ConsoleProgress(err()));
         NextRevision next = NextRevision.of(outlook);
+        if (revision != null) {
+            next.whyNot(revision).ifPresent(why -> {
+                throw new WrongInput(why);
+            });
+        }
         NextRevision numbered = revision == null ? next : next.numbered(revision);
         Instant now = Instant.now().truncatedTo(ChronoUnit.MINUTES);
         Publication publication = Publication.of(outlook, findings, new PublicationSettings(numbered.number(), now));

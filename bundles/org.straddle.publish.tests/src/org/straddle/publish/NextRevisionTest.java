@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 
 import org.eclipse.emf.common.command.BasicCommandStack;
 import org.eclipse.emf.edit.domain.AdapterFactoryEditingDomain;
@@ -59,5 +60,42 @@ class NextRevisionTest {
 
         domain.getCommandStack().undo();
         assertEquals(1, stale().size());
+    }
+
+    @Test
+    void aNumberThatIsOutStaysWithItsSchedule() {
+        sketch.turn(sketch.stop(sketch.second, sketch.line, "20T12:00", "20T14:00"), "20T12:40:20", "20T12:49:50");
+        assertTrue(next().whyNot(0).isPresent());
+        publish();
+        assertEquals(Optional.empty(), next().whyNot(1), "the same once more");
+        assertEquals(Optional.empty(), next().whyNot(7));
+        event.getPlan().getStops().get(0).getTurns().remove(0);
+        assertTrue(next().whyNot(1).orElseThrow().contains("Give 2 or more"));
+        assertEquals(Optional.empty(), next().whyNot(2));
+    }
+
+    /** Chasers who have the revision before read what they can no longer rely on. */
+    @Test
+    void theAnnouncementSaysWhatChanged() {
+        var stop = sketch.stop(sketch.second, sketch.line, "20T12:00", "20T14:00");
+        sketch.turn(stop, "20T12:40:20", "20T12:49:50");
+        sketch.turn(stop, "20T13:10:20", "20T13:19:50");
+        assertFalse(announcement(1).contains("CHANGES"));
+        publish();
+        stop.getTurns().remove(0);
+        sketch.turn(stop, "20T13:30:20", "20T13:39:50");
+        String second = announcement(2);
+        assertTrue(second.contains("CHANGES SINCE REVISION 1"), second);
+        assertEquals(1, second.lines().filter(line -> line.startsWith("no longer: 2031-06-20 12:40–12:50 UTC")).count(), second);
+        assertEquals(1, second.lines().filter(line -> line.startsWith("new: 2031-06-20 13:30–13:40 UTC")).count(), second);
+        assertEquals(2, second.lines().filter(line -> line.startsWith("no longer: ") || line.startsWith("new: ")).count(), second);
+        publish();
+        assertEquals(second, announcement(2), "printed once more");
+        assertTrue(announcement(3).contains("The schedule is the same."));
+    }
+
+    private String announcement(int revision) {
+        return Publication.of(Outlook.of(event, null), List.of(),
+                new PublicationSettings(revision, Instant.parse("2031-06-01T10:00:00Z"))).sheets().get(1).text();
     }
 }

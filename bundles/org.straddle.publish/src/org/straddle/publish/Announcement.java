@@ -10,9 +10,12 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 import org.straddle.check.Finding;
+import org.straddle.check.Promise;
+import org.straddle.check.Promises;
 import org.straddle.check.Severity;
 import org.straddle.grid.Square;
 import org.straddle.model.Event;
+import org.straddle.model.Revision;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.model.Team;
@@ -25,11 +28,36 @@ import org.straddle.outlook.SitePass;
  * and nothing of places but squares, because anybody may read it.
  *
  * @param draft whether the plan still has an open blocker: the sheet says so at its head
+ * @param changes what differs from the revision before
  * @param days the schedule in order of time, by local day
  * @param squares the same by square, in the alphabet
  */
 public record Announcement(String event, String club, String dates, String zone, List<String> text, String revision,
-        boolean draft, List<TeamHead> teams, List<Day> days, List<SquareEntry> squares) {
+        boolean draft, List<TeamHead> teams, Changes changes, List<Day> days, List<SquareEntry> squares) {
+
+    /**
+     * What chasers of an earlier revision have to know.
+     *
+     * @param since   number of that revision; 0 when there is none
+     * @param dropped lines that it promised and this one does not
+     * @param added   lines that are new, or stand in place of dropped ones
+     */
+    public record Changes(int since, List<String> dropped, List<String> added) {
+
+        static final Changes NONE = new Changes(0, List.of(), List.of());
+
+        /** Since the last revision before a number; none when what that one promised is not known. */
+        static Changes before(int number, Outlook outlook) {
+            return outlook.event().getRevisions().stream().filter(revision -> revision.getNumber() < number)
+                    .max(Comparator.comparingInt(Revision::getNumber)).filter(last -> !last.getPromises().isEmpty())
+                    .map(last -> since(last, Promises.of(outlook).since(Promises.of(last)))).orElse(NONE);
+        }
+
+        private static Changes since(Revision last, Promises.Change change) {
+            return new Changes(last.getNumber(), change.dropped().stream().map(Promise::line).toList(),
+                    change.added().stream().map(Promise::line).toList());
+        }
+    }
 
     /** The turns of one local day. */
     public record Day(String title, List<Entry> entries) {
@@ -56,7 +84,7 @@ public record Announcement(String event, String club, String dates, String zone,
         return days.isEmpty();
     }
 
-    static Announcement of(Outlook outlook, List<Finding> findings, String revision) {
+    static Announcement of(Outlook outlook, List<Finding> findings, int number, String revision) {
         Event event = outlook.event();
         Clock clock = new Clock(outlook.zone());
         List<Row> rows = rows(outlook, clock);
@@ -68,7 +96,7 @@ public record Announcement(String event, String club, String dates, String zone,
         boolean draft = findings.stream().anyMatch(f -> f.severity() == Severity.BLOCKER && f.accepted().isEmpty());
         return new Announcement(Line.of(event.getName(), "(unnamed event)"), Line.of(event.getClub()), dates(event),
                 clock.zoneName(), Line.paragraphs(event.getAnnouncementText()), revision, draft,
-                event.getTeams().stream().map(TeamHead::of).toList(),
+                event.getTeams().stream().map(TeamHead::of).toList(), Changes.before(number, outlook),
                 byDay.entrySet().stream().map(day -> new Day(Clock.day(day.getKey()), day.getValue())).toList(),
                 bySquare.entrySet().stream().map(s -> new SquareEntry(s.getKey().name(), s.getValue())).toList());
     }

@@ -31,7 +31,14 @@ public record NextRevision(int number, Promises promises, boolean isNew) {
         return new NextRevision(last.map(known -> known.getNumber() + (isNew ? 1 : 0)).orElse(1), promises, isNew);
     }
 
-    /** The same state under a number that the publisher chose. */
+    /** Why the publisher cannot choose a number, and what to do; empty when it can be chosen. */
+    public Optional<String> whyNot(int chosen) {
+        return chosen >= number ? Optional.empty() : Optional.of("Revision " + chosen
+                + (chosen < 1 ? " is no number of a revision." : " is out already, with another schedule.")
+                + "\nGive " + number + " or more.");
+    }
+
+    /** The same state under a number that the publisher chose; see {@link #whyNot}. */
     public NextRevision numbered(int chosen) {
         return new NextRevision(chosen, promises, isNew || chosen != number);
     }

@@ -34,7 +34,7 @@ public final class Publication {
         String revision = "Revision " + settings.revision() + ", "
                 + new Clock(outlook.zone()).stamp(settings.revisedAt());
         List<Sheet> sheets = new ArrayList<>();
-        Announcement announcement = Announcement.of(outlook, findings, revision);
+        Announcement announcement = Announcement.of(outlook, findings, settings.revision(), revision);
         sheets.add(new Sheet("announcement.html", PAGES.html(announcement)));
         sheets.add(new Sheet("announcement.txt", PAGES.text(announcement)));
         Set<String> taken = new HashSet<>();

@@ -10,6 +10,20 @@ ${announcement.revision()}. Subject to change: look for a later revision before 
 
 ${paragraph}
 </#list>
+<#assign changes = announcement.changes()>
+<#if changes.since() gt 0>
+
+CHANGES SINCE REVISION ${changes.since()?c}
+<#list changes.dropped() as line>
+no longer: ${line}
+</#list>
+<#list changes.added() as line>
+new: ${line}
+</#list>
+<#if !changes.dropped()?has_content && !changes.added()?has_content>
+The schedule is the same.
+</#if>
+</#if>
 
 TEAMS
 <#list announcement.teams() as team>

@@ -33,6 +33,10 @@ class ReviewStateTest {
             review 06-10 by A; review 06-10 by B                      | 06-20 | valid until 08-09 by B
             review 06-01 by A; review 06-10 by B refuse               | 06-20 | refused
             review 06-01 by A refuse; review 06-10 by B               | 06-20 | valid until 08-09 by B
+            # only a review that was entered later lifts a refusal, whatever its date
+            review 06-10 by B; review 06-01 by A refuse               | 06-20 | refused
+            review 06-10 by B; review 06-01 by A refuse; review 06-02 by C | 06-20 | valid until 08-09 by B
+            review 06-10 by B; review 06-03 by A refuse; review 06-02 by C | 06-20 | refused
             # a refusal does not lapse, and counts even without a name or a day
             review 06-01 by A until 06-02 refuse                      | 12-31 | refused
             review 06-01 by A; review ? refuse                        | 06-20 | refused

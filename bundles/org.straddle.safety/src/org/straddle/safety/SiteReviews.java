@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 import org.straddle.model.Policies;
 import org.straddle.model.Review;
@@ -21,6 +22,9 @@ import org.straddle.model.Verdict;
  */
 final class SiteReviews {
 
+    private static final Comparator<Review> BY_DATE =
+            Comparator.comparing(Review::getDate, Comparator.nullsLast(Comparator.naturalOrder()));
+
     private SiteReviews() {
     }
 
@@ -32,13 +36,20 @@ final class SiteReviews {
                 .reduce((older, newer) -> newer);
     }
 
+    /** A refusal that nobody lifted, or else the newest review that is signed. */
     static Optional<Review> decisive(Site site, LocalDate day) {
-        List<Review> oldestFirst = site.getReviews().stream()
+        List<Review> asEntered = site.getReviews().stream()
                 .filter(review -> review.getDate() == null || !review.getDate().isAfter(day))
-                .sorted(Comparator.comparing(Review::getDate, Comparator.nullsLast(Comparator.naturalOrder())))
-                .toList();
-        return oldestFirst.stream().filter(review -> refuses(review) || signed(review))
-                .reduce((older, newer) -> newer);
+                .filter(review -> refuses(review) || signed(review)).toList();
+        return IntStream.range(0, asEntered.size()).filter(at -> refuses(asEntered.get(at)))
+                .filter(at -> asEntered.subList(at + 1, asEntered.size()).stream().noneMatch(later -> lifts(later, asEntered.get(at))))
+                .mapToObj(asEntered::get).max(BY_DATE)
+                .or(() -> asEntered.stream().sorted(BY_DATE).reduce((older, newer) -> newer));
+    }
+
+    /** Only who knew of a refusal lifts it: the date alone may lie ahead, or be a slip. */
+    private static boolean lifts(Review later, Review refusal) {
+        return !refuses(later) && BY_DATE.compare(later, refusal) >= 0;
     }
 
     static ReviewState state(Site site, LocalDate day, Policies policies) {

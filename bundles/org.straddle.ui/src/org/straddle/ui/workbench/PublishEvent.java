@@ -17,6 +17,7 @@ import org.straddle.publish.NextRevision;
 import org.straddle.publish.Publication;
 import org.straddle.publish.PublicationSettings;
 import org.straddle.ui.session.Computed;
+import org.straddle.ui.session.Edit;
 import org.straddle.ui.session.EventSession;
 
 /** Writes briefs, packing lists and the announcement into a folder, from the last finished computation. */
@@ -36,12 +37,12 @@ final class PublishEvent {
         Tally tally = Tally.of(computed.findings());
         if (tally.blockers() > 0 && MessageDialog.open(MessageDialog.WARNING, shell, "Publish",
                 "The event has " + tally + ".\n\nA plan with blockers cannot work as it stands.", SWT.NONE,
-                "&Publish anyway", "Cancel") != 0) {
+                "Do &not publish", "&Publish anyway") != 1) {
             return;
         }
+        NextRevision next = NextRevision.of(computed.outlook());
         InputDialog revision = new InputDialog(shell, "Publish", "Revision of the schedule, counted from 1:",
-                String.valueOf(NextRevision.of(computed.outlook()).number()),
-                wholeNumber());
+                String.valueOf(next.number()), number(next));
         if (revision.open() != InputDialog.OK) {
             return;
         }
@@ -62,7 +63,8 @@ final class PublishEvent {
             EventSession session = EventSession.current();
             NextRevision next = NextRevision.of(computed.outlook()).numbered(revision);
             if (next.isNew()) {
-                session.execute(next.record(session.editingDomain(), session.event(), Instant.now()));
+                session.execute(Edit.named("Note of revision " + revision,
+                        next.record(session.editingDomain(), session.event(), Instant.now())));
             }
         }
         if (done && MessageDialog.open(MessageDialog.INFORMATION, shell, "Publish",
@@ -73,7 +75,8 @@ final class PublishEvent {
         }
     }
 
-    private static IInputValidator wholeNumber() {
-        return text -> text.strip().matches("[1-9]\\d{0,5}") ? null : "Enter a whole number from 1.";
+    private static IInputValidator number(NextRevision next) {
+        return text -> !text.strip().matches("\\d{1,6}") ? "Enter a whole number from " + next.number() + "."
+                : next.whyNot(Integer.parseInt(text.strip())).map(why -> why.replace('\n', ' ')).orElse(null);
     }
 }
