@@ -81,8 +81,7 @@ final class PlanCommand extends EventCommand {
     }
 
     private void sayWhatItIs(Proposal proposal) {
-        out().printf("%d stops with %d turns, worth %.3f; seed %d, %d rounds, %.1f s%n", proposal.stops().size(),
-                proposal.stops().stream().mapToInt(stop -> stop.turns().size()).sum(), proposal.worth(),
+        out().printf("%s, worth %.3f; seed %d, %d rounds, %.1f s%n", proposal.size(), proposal.worth(),
                 proposal.seed(), proposal.iterations(), proposal.elapsed().toMillis() / 1000.0);
         if (proposal.keeping() > 0) {
             out().printf("With %.3f for what it keeps of what was planned and published: %.3f in all, which is what the bound is for.%n",

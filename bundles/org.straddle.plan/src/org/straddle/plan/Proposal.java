@@ -93,6 +93,12 @@ public record Proposal(List<PlannedStop> stops, double worth, double keeping, Op
         return ending.whyNothing().isPresent() && bans.isEmpty();
     }
 
+    /** For the user: {@code 1 stop with 3 turns}. */
+    public String size() {
+        int turns = stops.stream().mapToInt(stop -> stop.turns().size()).sum();
+        return stops.size() + (stops.size() == 1 ? " stop" : " stops") + " with " + turns + (turns == 1 ? " turn" : " turns");
+    }
+
     /** For the user: how the plan was made, and whether with a bound. */
     public String howItWasMade() {
         return way == Way.WITH_BOUND && upperBound.isEmpty() ? Way.BEFORE_THE_BOUND : way.sentence();

@@ -28,8 +28,8 @@ final class SheetActions {
         IAction in = moving("zoomIn", "Zoom &in", "Larger (also + and Ctrl with the wheel)", s -> s.zoom(true));
         IAction out = moving("zoomOut", "Zoom &out", "Smaller (also - and Ctrl with the wheel)", s -> s.zoom(false));
         IAction all = moving("fitAll", "All &days", "Show all days (also 0)", Sight::fitAll);
-        IAction day = moving("fitDay", "One d&ay", "Show the day in the middle (days have the keys 1 to 9)",
-                s -> s.fit(s.day()));
+        IAction day = moving("fitDay", "One d&ay", "Show the day of what is selected, or the one in the middle (days have the keys 1 to 9)",
+                this::day);
         IAction hour = moving("oneHour", "One &hour", "Show one hour around what is selected", this::hour);
         IAction picture = action("picture", "Save as &picture…", "Save the time in sight as a picture", () -> {
             if (sheet.sheet().isPresent()) {
@@ -65,6 +65,10 @@ final class SheetActions {
         bar.add(hour);
         bar.add(new Separator());
         bar.add(print);
+    }
+
+    private void day(Sight sight) {
+        sight.fit(sheet.selected().map(item -> sight.day(item.window().start())).orElseGet(sight::day));
     }
 
     private void hour(Sight sight) {

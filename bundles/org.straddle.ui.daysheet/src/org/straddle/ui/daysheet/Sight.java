@@ -75,9 +75,11 @@ final class Sight {
 
     /** The day that fills the sight alone, or most of it. */
     SheetDay day() {
-        Instant middle = middle();
-        return sheet.days().stream().filter(day -> day.window().contains(middle)).findFirst()
-                .orElse(sheet.days().get(0));
+        return day(middle());
+    }
+
+    SheetDay day(Instant at) {
+        return sheet.days().stream().filter(day -> day.window().contains(at)).findFirst().orElse(sheet.days().get(0));
     }
 
     /** One hour around an instant. */

@@ -11,9 +11,18 @@ import org.eclipse.jface.viewers.EditingSupport;
 import org.eclipse.jface.viewers.ICellEditorListener;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TextCellEditor;
+import org.eclipse.jface.window.DefaultToolTip;
+import org.eclipse.jface.window.ToolTip;
+import org.eclipse.swt.events.SelectionEvent;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Text;
 import org.straddle.ui.session.Edit;
 
-/** Edits a column in a notation; text that cannot be read is told in the form's head and not taken over. */
+/**
+ * Edits a column in a notation. Text that cannot be read is told of beside the cell and in the form's head; Enter does not
+ * take it, and when the cell is left without it the head says so until the next edit.
+ */
 final class TextCells<T> extends EditingSupport {
 
     private final TableViewer viewer;
@@ -21,6 +30,7 @@ final class TextCells<T> extends EditingSupport {
     private final EStructuralFeature feature;
     private final Notation<T> notation;
     private final TextCellEditor editor;
+    private final DefaultToolTip beside;
 
     TextCells(TableViewer viewer, FieldForm form, EStructuralFeature feature, Notation<T> notation) {
         super(viewer);
@@ -28,24 +38,49 @@ final class TextCells<T> extends EditingSupport {
         this.form = form;
         this.feature = feature;
         this.notation = notation;
-        editor = new TextCellEditor(viewer.getTable());
+        editor = new ReadableTextEditor(viewer.getTable());
         editor.setValidator(this::complaint);
+        beside = new DefaultToolTip(editor.getControl(), ToolTip.NO_RECREATE, true);
+        beside.setHideOnMouseDown(false);
         editor.addListener(new ICellEditorListener() {
             @Override
             public void applyEditorValue() {
-                tell(null);
+                beside.hide();
+                String typed = ((Text) editor.getControl()).getText();
+                tell(editor.isValueValid() ? null : "“" + typed + "” was not taken over. " + editor.getErrorMessage());
             }
 
             @Override
             public void cancelEditor() {
+                beside.hide();
                 tell(null);
             }
 
             @Override
             public void editorValueChanged(boolean wasValid, boolean isValid) {
                 tell(isValid ? null : editor.getErrorMessage());
+                beside.hide();
+                if (!isValid) {
+                    beside.setText(editor.getErrorMessage());
+                    beside.show(new Point(0, editor.getControl().getSize().y));
+                }
             }
         });
+    }
+
+    /** Stays open while what it holds cannot be read. */
+    private static final class ReadableTextEditor extends TextCellEditor {
+
+        ReadableTextEditor(Composite parent) {
+            super(parent);
+        }
+
+        @Override
+        protected void handleDefaultSelection(SelectionEvent enter) {
+            if (isValueValid()) {
+                super.handleDefaultSelection(enter);
+            }
+        }
     }
 
     @Override

@@ -30,8 +30,12 @@ import org.straddle.ui.things.ThingText;
 /** Findings line by line, a box to search them and their counts above, the chosen one in full beside. */
 final class FindingsTable {
 
+    /** What is broken at its end in a tip. */
+    private static final String LONG_LINE = "(.{70,110}) ";
+
     private final Label tally;
     private final TableViewer viewer;
+    private String told = "";
 
     FindingsTable(Composite parent, FindingFilter filter, FindingDetail.Deeds deeds) {
         Composite body = new Composite(parent, SWT.NONE);
@@ -60,7 +64,7 @@ final class FindingsTable {
         viewer.addSelectionChangedListener(choice -> detail.show(chosen()));
         words.addModifyListener(change -> {
             filter.words(words.getText());
-            viewer.refresh();
+            refilter();
         });
     }
 
@@ -88,8 +92,18 @@ final class FindingsTable {
         }
     }
 
+    /** To be called when the filter lets through others. */
+    void refilter() {
+        viewer.refresh();
+        tell(told);
+    }
+
+    /** Tells how many there are, and how many of them the filter lets through when it holds some back. */
     void tell(String words) {
-        tally.setText(words);
+        told = words;
+        int all = viewer.getInput() instanceof Object[] findings ? findings.length : 0;
+        int shown = viewer.getTable().getItemCount();
+        tally.setText(shown == all ? words : words + "; " + (shown == 0 ? "the filter shows none" : shown + " shown"));
         tally.requestLayout();
     }
 
@@ -134,8 +148,8 @@ final class FindingsTable {
     }
 
     private static String tip(Finding finding) {
-        return finding.sentence() + finding.mend().map(mend -> "\nMend (Ctrl+1): " + mend.label()).orElse("")
+        return (finding.sentence() + finding.mend().map(mend -> "\nMend (Ctrl+1): " + mend.label()).orElse("")
                 + finding.accepted().map(acceptance -> "\nAccepted by " + acceptance.getBy() + ": "
-                        + acceptance.getReason()).orElse("");
+                        + acceptance.getReason()).orElse("")).replaceAll(LONG_LINE, "$1\n").strip();
     }
 }

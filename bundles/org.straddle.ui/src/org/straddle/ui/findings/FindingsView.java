@@ -98,7 +98,6 @@ public final class FindingsView extends SessionView<FindingsTable> {
     }
 
     private void show() {
-        pages().content().tell(Tally.of(findings) + (session.computing() ? " (checking again…)" : ""));
         if (session.computed().isEmpty() && session.computing()) {
             pages().say("Checking…", "Passes and findings are being worked out.");
         } else if (session.computed().isEmpty()) {
@@ -110,6 +109,7 @@ public final class FindingsView extends SessionView<FindingsTable> {
             pages().content().show(findings);
             pages().showContent(true);
         }
+        pages().content().tell(Tally.of(findings) + (session.computing() ? " (checking again…)" : ""));
     }
 
     @Override
@@ -133,7 +133,7 @@ public final class FindingsView extends SessionView<FindingsTable> {
             @Override
             public void run() {
                 set.accept(isChecked());
-                pages().content().viewer().refresh();
+                pages().content().refilter();
             }
         };
         action.setImageDescriptor(Icons.descriptor(icon));

@@ -124,8 +124,7 @@ final class PlanningBoard {
     }
 
     private static String numbers(Proposal proposal) {
-        int turns = proposal.stops().stream().mapToInt(stop -> stop.turns().size()).sum();
-        return String.format(Locale.ROOT, "%d stops with %d turns, worth %.2f", proposal.stops().size(), turns, proposal.worth())
+        return String.format(Locale.ROOT, "%s, worth %.2f", proposal.size(), proposal.worth())
                 + (proposal.keeping() > 0 ? String.format(Locale.ROOT, " and %.2f for what it keeps", proposal.keeping()) : "")
                 + (proposal.gap().isEmpty() ? "" : String.format(Locale.ROOT, "; at most %.2f possible, gap %.2f %%",
                         proposal.upperBound().getAsDouble(), 100 * proposal.gap().getAsDouble()));

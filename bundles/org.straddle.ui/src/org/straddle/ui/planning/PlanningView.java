@@ -19,8 +19,11 @@ public final class PlanningView extends SessionView<PlanningBoard> implements Se
 
     public static final String ID = "org.straddle.ui.planning";
 
+    private static final String NOTHING = "Nothing searched yet.";
+
     private Optional<SearchRun> running = Optional.empty();
     private Optional<Proposal> offered = Optional.empty();
+    private boolean putIn;
 
     public PlanningView() {
         super("A plan for all teams is searched here when an event is open.");
@@ -47,7 +50,7 @@ public final class PlanningView extends SessionView<PlanningBoard> implements Se
 
     @Override
     public void opened(EventSession opened) {
-        forget("Nothing searched yet.");
+        forget(NOTHING);
         pages().content().questions().forgetCases();
         pages().content().fixed().show();
         pages().showContent(true);
@@ -55,13 +58,16 @@ public final class PlanningView extends SessionView<PlanningBoard> implements Se
 
     @Override
     public void closed(EventSession closed) {
-        forget("Nothing searched yet.");
+        forget(NOTHING);
         super.closed(closed);
     }
 
     @Override
     public void edited(EventSession edited) {
         pages().content().fixed().show();
+        if (putIn) {
+            forget(NOTHING);
+        }
     }
 
     @Override
@@ -93,6 +99,7 @@ public final class PlanningView extends SessionView<PlanningBoard> implements Se
         stop();
         running = Optional.empty();
         offered = Optional.empty();
+        putIn = false;
         pages().content().idle(words);
     }
 
@@ -104,6 +111,7 @@ public final class PlanningView extends SessionView<PlanningBoard> implements Se
         offered.ifPresent(proposal -> {
             if (session().execute(ApplyProposal.command(session().editingDomain(), session().event(), proposal))) {
                 forget("Put in. Undo takes it back in one step.");
+                putIn = true;
                 pages().content().questions().forgetCases();
             } else {
                 MessageDialog.openError(getSite().getShell(), "Plan", "The plan does not fit any more: teams, sites, birds"

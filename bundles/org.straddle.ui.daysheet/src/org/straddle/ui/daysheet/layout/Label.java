@@ -1,5 +1,6 @@
 package org.straddle.ui.daysheet.layout;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -32,6 +33,21 @@ public record Label(String text, Box box, Face face) {
             }
         }
         return fits < LEAST_LETTERS ? Optional.empty() : Optional.of(at(cut(text, fits), room, face, measure));
+    }
+
+    /** The text in as few lines as fit a width, broken at spaces; a word that is longer has a line of its own. */
+    static List<String> folded(String text, int width, Face face, TextMeasure measure) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : text.split(" ")) {
+            if (!line.isEmpty() && measure.width(line + " " + word, face) > width) {
+                lines.add(line.toString());
+                line.setLength(0);
+            }
+            line.append(line.isEmpty() ? "" : " ").append(word);
+        }
+        lines.add(line.toString());
+        return lines;
     }
 
     /** With the middle of the text at an x. */

@@ -22,7 +22,7 @@ public record Overlay(List<Box> lit, Optional<Ghost> ghost, Optional<Message> me
     public record Ghost(Box box, boolean legal, Box balloon, Box mark, List<Label> lines) {
     }
 
-    /** A line at the foot of the lanes. */
-    public record Message(Box box, Box mark, Label words, boolean trouble) {
+    /** Lines at the foot of the lanes. */
+    public record Message(Box box, Box mark, List<Label> lines, boolean trouble) {
     }
 }

@@ -56,9 +56,10 @@ public final class OverlayLayout {
         int height = carry.turn() ? StopLayout.turnHeight(measure) : StopLayout.height(1, measure);
         Box box = across(landing.window(), new Box(room.x(), top, room.width(), height));
         int lineHeight = measure.height(Face.SMALL) + 2;
-        int width = carry.words().stream().mapToInt(words -> measure.width(words, Face.SMALL)).max().orElse(0);
-        width = Math.min(Math.min(width, MOST_BALLOON), Math.max(0, sheet.body().width() - MARK - 4 * PAD));
-        int balloonHeight = carry.words().size() * lineHeight + PAD;
+        int most = Math.min(MOST_BALLOON, Math.max(0, sheet.body().width() - MARK - 4 * PAD));
+        List<String> words = carry.words().stream().flatMap(line -> Label.folded(line, most, Face.SMALL, measure).stream()).toList();
+        int width = Math.min(most, words.stream().mapToInt(line -> measure.width(line, Face.SMALL)).max().orElse(0));
+        int balloonHeight = words.size() * lineHeight + PAD;
         int balloonWidth = width + MARK + 3 * PAD;
         int x = Math.max(sheet.body().x() + 2, Math.min(box.x(), sheet.body().right() - balloonWidth - 2));
         int below = box.bottom() + 6;
@@ -66,8 +67,8 @@ public final class OverlayLayout {
                 : Math.max(sheet.body().y(), box.y() - 6 - balloonHeight);
         Box balloon = new Box(x, y, balloonWidth, balloonHeight);
         List<Label> lines = new ArrayList<>();
-        for (int i = 0; i < carry.words().size(); i++) {
-            Label.clipped(carry.words().get(i), new Box(x + MARK + 2 * PAD, y + PAD / 2 + i * lineHeight, width,
+        for (int i = 0; i < words.size(); i++) {
+            Label.clipped(words.get(i), new Box(x + MARK + 2 * PAD, y + PAD / 2 + i * lineHeight, width,
                     lineHeight), Face.SMALL, measure).ifPresent(lines::add);
         }
         Box mark = new Box(x + PAD, y + PAD / 2 + (lineHeight - MARK) / 2, MARK, MARK);
@@ -75,12 +76,23 @@ public final class OverlayLayout {
     }
 
     private Optional<Overlay.Message> message(String words, boolean trouble) {
-        int height = measure.height(Face.PLAIN) + 6;
+        if (words.isEmpty()) {
+            return Optional.empty();
+        }
+        int lineHeight = measure.height(Face.PLAIN) + 6;
         Box body = sheet.body();
-        Box room = new Box(body.x() + MARK + 2 * PAD, body.bottom() - height, body.width() - MARK - 3 * PAD, height);
-        return Label.clipped(words, room, Face.PLAIN, measure).map(label -> new Overlay.Message(
-                new Box(body.x(), room.y(), Math.min(body.width(), label.box().right() + PAD - body.x()), height),
-                new Box(body.x() + PAD, room.y() + (height - MARK) / 2, MARK, MARK), label, trouble));
+        int width = Math.max(0, body.width() - MARK - 3 * PAD);
+        List<String> folded = Label.folded(words, width, Face.PLAIN, measure);
+        int top = body.bottom() - folded.size() * lineHeight;
+        List<Label> lines = new ArrayList<>();
+        for (int i = 0; i < folded.size(); i++) {
+            Label.clipped(folded.get(i), new Box(body.x() + MARK + 2 * PAD, top + i * lineHeight, width, lineHeight),
+                    Face.PLAIN, measure).ifPresent(lines::add);
+        }
+        int right = lines.stream().mapToInt(line -> line.box().right()).max().orElse(body.x());
+        return lines.isEmpty() ? Optional.empty() : Optional.of(new Overlay.Message(
+                new Box(body.x(), top, Math.min(body.width(), right + PAD - body.x()), body.bottom() - top),
+                new Box(body.x() + PAD, top + (lineHeight - MARK) / 2, MARK, MARK), List.copyOf(lines), trouble));
     }
 
     private Optional<LaneBox> lane(String teamId) {

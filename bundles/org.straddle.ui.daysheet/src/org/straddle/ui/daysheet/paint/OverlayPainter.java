@@ -53,7 +53,7 @@ final class OverlayPainter {
         pen.fill(message.box(), Palette.PAPER);
         pen.frame(message.box(), message.trouble() ? Palette.TROUBLE : Palette.QUIET);
         glyphs.severity(message.trouble() ? Severity.BLOCKER : Severity.ADVICE, message.mark());
-        pen.text(message.words(), Palette.INK);
+        message.lines().forEach(line -> pen.text(line, Palette.INK));
     }
 
     private void balloon(Overlay.Ghost ghost, Ink color) {

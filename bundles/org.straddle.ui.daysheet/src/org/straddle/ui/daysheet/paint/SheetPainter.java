@@ -58,7 +58,7 @@ public final class SheetPainter {
         axis.paint(layout);
         note(pen, layout, note);
         if (!layout.sheet().hasStops()) {
-            banner(pen, body, "No stops yet. Plan… fills the days.");
+            banner(pen, body, "No stops yet. Search a plan (F9), or add a stop (Shift+Insert).");
         }
         if (layout.legend().box().height() > 0) {
             new LegendPainter(pen, glyphs, lanes, stops, legs, over).paint(layout.legend());
