@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.List;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Display;
@@ -68,6 +69,19 @@ class TextFieldTest {
         session.undo();
         field.refresh();
         assertEquals("5", text.getText());
+    }
+
+    @Test
+    void whatCannotBeReadIsKnownToWhoeverSavesUntilItIsMended() {
+        text.setText("12abc");
+        assertEquals(List.of("“12abc”: Enter a number from 0 to 100."), session.refused());
+        text.setText("500");
+        assertEquals(1, session.refused().size());
+        text.setText("12");
+        assertEquals(List.of(), session.refused());
+        text.setText("x");
+        text.dispose();
+        assertEquals(List.of(), session.refused());
     }
 
     @Test

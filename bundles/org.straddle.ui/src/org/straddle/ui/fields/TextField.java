@@ -57,7 +57,10 @@ public final class TextField<T> implements Field {
             typed = null;
         }));
         text.addKeyListener(KeyListener.keyPressedAdapter(key -> keyPressed(key.keyCode)));
-        text.addDisposeListener(gone -> session.removePendingEdit(commit));
+        text.addDisposeListener(gone -> {
+            session.removePendingEdit(commit);
+            session.settle(this);
+        });
     }
 
     /** Shows in the empty field what could be written. */
@@ -94,12 +97,14 @@ public final class TextField<T> implements Field {
         messages.addMessage(this, head, null, IMessageProvider.ERROR);
         mark.setDescriptionText(message);
         mark.show();
+        session.refuse(this, "“" + text.getText() + "”: " + message);
         tell(message.substring(head.length()).strip());
     }
 
     private void content() {
         messages.removeMessage(this);
         mark.hide();
+        session.settle(this);
     }
 
     private void typing() {

@@ -3,6 +3,7 @@ package org.straddle.ui.session;
 import java.nio.file.Path;
 import java.util.EventObject;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -48,6 +49,7 @@ public final class EventSession {
     private final AdapterFactory labels = new StraddleItemProviderAdapterFactory();
     private final List<SessionListener> listeners = new CopyOnWriteArrayList<>();
     private final Set<Runnable> pendingEdits = new LinkedHashSet<>();
+    private final Map<Object, String> refused = new LinkedHashMap<>();
     private Map<String, Identified> index;
     private EventFolder folder;
     private AdapterFactoryEditingDomain domain;
@@ -99,6 +101,7 @@ public final class EventSession {
         }
         stopComputing();
         pendingEdits.clear();
+        refused.clear();
         index = null;
         computed = null;
         checked = null;
@@ -224,6 +227,20 @@ public final class EventSession {
     public void commitPendingEdits() {
         List.copyOf(pendingEdits).forEach(Runnable::run);
         pendingEdits.clear();
+    }
+
+    /** What is typed in a field and cannot be taken over, for whoever is about to save or to leave the event. */
+    public void refuse(Object field, String words) {
+        refused.put(field, words);
+    }
+
+    /** The field holds nothing any more that cannot be taken over. */
+    public void settle(Object field) {
+        refused.remove(field);
+    }
+
+    public List<String> refused() {
+        return List.copyOf(refused.values());
     }
 
     /** The last finished computation, or empty until the first is finished. */

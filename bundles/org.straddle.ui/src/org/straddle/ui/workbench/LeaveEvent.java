@@ -19,11 +19,11 @@ public final class LeaveEvent {
     public static boolean ask() {
         EventSession session = EventSession.current();
         session.commitPendingEdits();
-        if (!session.dirty()) {
-            return true;
-        }
         Shell shell = PlatformUI.getWorkbench().getActiveWorkbenchWindow() == null ? null
                 : PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell();
+        if (!session.dirty()) {
+            return RefusedText.ask(shell);
+        }
         int answer = MessageDialog.open(MessageDialog.QUESTION, shell, "Unsaved changes",
                 "“" + session.event().getName() + "” has changes that are not saved.", SWT.NONE, "&Save",
                 "&Discard changes", "Cancel");

@@ -18,6 +18,9 @@ public final class SaveEvent {
             return EventDialogs.saveAs(shell);
         }
         session.commitPendingEdits();
+        if (!RefusedText.ask(shell)) {
+            return false;
+        }
         boolean done = FileWork.run(shell, "Saving " + session.folder().path().getFileName(), session::write);
         if (done) {
             session.saved();
@@ -29,6 +32,9 @@ public final class SaveEvent {
     public static boolean saveAs(Shell shell, Path path) {
         EventSession session = EventSession.current();
         session.commitPendingEdits();
+        if (!RefusedText.ask(shell)) {
+            return false;
+        }
         boolean done = FileWork.run(shell, "Saving " + path.getFileName(), () -> session.writeAs(path));
         if (done) {
             session.saved();
