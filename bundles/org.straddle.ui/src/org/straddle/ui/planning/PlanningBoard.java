@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.layout.RowLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Button;
@@ -20,6 +21,11 @@ final class PlanningBoard {
     record Deeds(Runnable search, Runnable stop, Runnable apply, Runnable discard) {
     }
 
+    /** Pixels; below it the questions and buttons get more of the width. */
+    private static final int NARROW = 1000;
+    private static final int[] SHARES = {25, 29, 46};
+    private static final int[] NARROW_SHARES = {41, 30, 29};
+
     private final SearchPane questions;
     private final WorthChart chart;
     private final Label stand;
@@ -30,6 +36,7 @@ final class PlanningBoard {
     private final Button discard;
     private final ProposalTabs tabs;
     private FixedPane fixed;
+    private boolean narrow;
 
     PlanningBoard(Composite parent, Deeds deeds) {
         SashForm thirds = new SashForm(parent, SWT.HORIZONTAL);
@@ -41,7 +48,7 @@ final class PlanningBoard {
         GridDataFactory.fillDefaults().grab(true, true).hint(200, 80).applyTo(chart);
         sentence = wide(new Label(middle, SWT.WRAP));
         Composite row = new Composite(middle, SWT.NONE);
-        row.setLayout(GridLayoutFactory.fillDefaults().numColumns(4).create());
+        row.setLayout(RowLayoutFactory.fillDefaults().wrap(true).pack(false).spacing(6).create());
         GridDataFactory.fillDefaults().grab(true, false).applyTo(row);
         search = button(row, "&Search", "Search for a plan for all teams", deeds.search);
         stop = button(row, "St&op", "Stop, and show the best plan found so far", deeds.stop);
@@ -52,7 +59,8 @@ final class PlanningBoard {
             fixed = new FixedPane(folder);
             return fixed.control();
         });
-        thirds.setWeights(25, 29, 46);
+        thirds.setWeights(SHARES);
+        thirds.addListener(SWT.Resize, event -> share(thirds));
         idle("Nothing searched yet.");
     }
 
@@ -66,8 +74,15 @@ final class PlanningBoard {
         button.setText(text);
         button.setToolTipText(tip);
         button.addListener(SWT.Selection, event -> action.run());
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(button);
         return button;
+    }
+
+    private void share(SashForm thirds) {
+        boolean isNarrow = thirds.getClientArea().width < NARROW;
+        if (isNarrow != narrow) {
+            narrow = isNarrow;
+            thirds.setWeights(narrow ? NARROW_SHARES : SHARES);
+        }
     }
 
     SearchPane questions() {

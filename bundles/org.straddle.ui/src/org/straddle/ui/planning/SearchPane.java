@@ -41,7 +41,7 @@ final class SearchPane {
     private final List<Case> happening = new ArrayList<>();
 
     SearchPane(Composite parent) {
-        scroll = new ScrolledComposite(parent, SWT.V_SCROLL);
+        scroll = new ScrolledComposite(parent, SWT.V_SCROLL | SWT.H_SCROLL);
         Composite body = new Composite(scroll, SWT.NONE);
         body.setLayout(GridLayoutFactory.fillDefaults().numColumns(2).margins(8, 4).spacing(8, 3).create());
         seconds = spinner(body, "Search &for, seconds:", 20, 1, 3600, 0, "How long to search");
