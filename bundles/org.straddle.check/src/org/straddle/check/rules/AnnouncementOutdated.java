@@ -30,7 +30,7 @@ final class AnnouncementOutdated extends NamedRule {
                 .ifPresent(last -> findings.accept(Finding.of(this, "Revision " + last.getNumber()
                         + " of the announcement" + (last.getAt() == null ? ""
                                 : ", " + new Words(outlook.zone()).at(last.getAt()) + ",")
-                        + " no longer holds: " + changes(now, last) + ". Publish the next revision.", event)
+                        + " is out of date: " + changes(now, last) + ". Publish the next revision.", event)
                         .restingOn(now.facts(), last.getFacts())));
     }
 

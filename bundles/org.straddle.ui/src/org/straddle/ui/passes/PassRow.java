@@ -31,8 +31,8 @@ record PassRow(SitePass found, ZoneId zone, String workedBy) implements IAdaptab
                     row -> row.found.pass().aos()),
             new Column("AOS (UTC)", 90, true, row -> mark(row.found.pass().startsBefore(), "<")
                     + Times.utcSeconds(row.found.pass().aos()), row -> row.found.pass().aos()),
-            new Column("TCA (UTC)", 90, true, row -> Times.utcSeconds(row.found.pass().tca()),
-                    row -> row.found.pass().tca()),
+            new Column("TCA (UTC)", 90, true, row -> mark(row.peaksBefore(), "<") + Times.utcSeconds(row.found.pass().tca())
+                    + mark(row.peaksAfter(), ">"), row -> row.found.pass().tca()),
             new Column("LOS (UTC)", 90, true, row -> Times.utcSeconds(row.found.pass().los())
                     + mark(row.found.pass().endsAfter(), ">"), row -> row.found.pass().los()),
             new Column("AOS local", 130, true, row -> Times.local(row.found.pass().aos(), row.zone),
@@ -40,7 +40,9 @@ record PassRow(SitePass found, ZoneId zone, String workedBy) implements IAdaptab
             new Column("LOS local", 130, true, row -> Times.local(row.found.pass().los(), row.zone),
                     row -> row.found.pass().los()),
             new Column("Minutes", 75, true, row -> Times.minutes(row.duration()), PassRow::duration),
-            degrees("Peak", row -> row.found.pass().peakElevationDeg()),
+            new Column("Peak", 60, true, row -> mark(row.peaksBefore() || row.peaksAfter(), "≥")
+                    + String.format(Locale.ROOT, "%.0f°", row.found.pass().peakElevationDeg()),
+                    row -> row.found.pass().peakElevationDeg()),
             degrees("AOS azimuth", row -> row.found.pass().aosAzimuthDeg()),
             degrees("TCA azimuth", row -> row.found.pass().tcaAzimuthDeg()),
             degrees("LOS azimuth", row -> row.found.pass().losAzimuthDeg()),
@@ -53,6 +55,15 @@ record PassRow(SitePass found, ZoneId zone, String workedBy) implements IAdaptab
 
     Duration duration() {
         return found.pass().duration();
+    }
+
+    /** Whether the span of the event cuts off the highest point. */
+    private boolean peaksBefore() {
+        return found.pass().startsBefore() && found.pass().tca().equals(found.pass().aos());
+    }
+
+    private boolean peaksAfter() {
+        return found.pass().endsAfter() && found.pass().tca().equals(found.pass().los());
     }
 
     private static Column text(String title, int width, Function<PassRow, String> text) {

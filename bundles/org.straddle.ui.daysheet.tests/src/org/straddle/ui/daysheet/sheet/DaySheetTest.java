@@ -124,7 +124,7 @@ class DaySheetTest {
         Turn turn = rove.turn(stop, "Tern-1 (demo)", "09:10-09:20");
         Lane lane = rove.sheet(Rove.finding(Severity.ADVICE, stop), Rove.finding(Severity.BLOCKER, turn, stop),
                 Rove.finding(Severity.WARNING, stop.getTeam())).lanes().get(0);
-        assertEquals(Optional.of(new Marking(Severity.BLOCKER, 2)), Marking.of(lane.stops().get(0).findings()));
+        assertEquals(Optional.of(new Marking(Severity.BLOCKER, 1)), Marking.of(lane.stops().get(0).findings()), "the advice is not counted");
         assertEquals(Optional.of(new Marking(Severity.BLOCKER, 1)),
                 Marking.of(lane.stops().get(0).turns().get(0).findings()));
         assertEquals(Optional.of(new Marking(Severity.WARNING, 1)), Marking.of(lane.findings()));

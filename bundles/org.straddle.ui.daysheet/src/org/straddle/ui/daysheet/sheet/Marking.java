@@ -9,7 +9,7 @@ import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 
 /**
- * The mark that stands for several findings: the gravest of those that nobody accepted, and how many there are.
+ * The mark that stands for several findings: the gravest of those that nobody accepted, and how many are as grave.
  */
 public record Marking(Severity severity, int count) {
 
@@ -18,6 +18,7 @@ public record Marking(Severity severity, int count) {
     /** Empty when there is nothing to mark. */
     public static Optional<Marking> of(Collection<Finding> findings) {
         List<Finding> open = findings.stream().filter(finding -> finding.accepted().isEmpty()).distinct().toList();
-        return open.stream().min(GRAVEST_FIRST).map(finding -> new Marking(finding.severity(), open.size()));
+        return open.stream().map(Finding::severity).min(Comparator.naturalOrder()).map(gravest -> new Marking(gravest,
+                (int) open.stream().filter(finding -> finding.severity() == gravest).count()));
     }
 }
