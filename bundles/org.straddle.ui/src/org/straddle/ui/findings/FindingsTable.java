@@ -16,6 +16,7 @@ import org.eclipse.jface.viewers.ColumnWeightData;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerColumn;
+import org.eclipse.jface.window.ToolTip;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.graphics.Color;
@@ -35,6 +36,7 @@ final class FindingsTable {
 
     private final Label tally;
     private final TableViewer viewer;
+    private final Tips tips;
     private String told = "";
 
     FindingsTable(Composite parent, FindingFilter filter, FindingDetail.Deeds deeds) {
@@ -52,7 +54,7 @@ final class FindingsTable {
         viewer.getTable().setHeaderVisible(true);
         viewer.setContentProvider(ArrayContentProvider.getInstance());
         viewer.addFilter(filter);
-        ColumnViewerToolTipSupport.enableFor(viewer);
+        tips = new Tips(viewer);
         TableColumnLayout columns = new TableColumnLayout();
         frame.setLayout(columns);
         column(viewer, columns, "Severity", 8, 100, FindingsTable::severityWord);
@@ -81,6 +83,7 @@ final class FindingsTable {
      * one in the place of the first is chosen, so that the keys lead on from there.
      */
     void show(List<Finding> findings) {
+        tips.hide();
         Set<String> keys = chosen().stream().map(Finding::key).collect(Collectors.toSet());
         int place = viewer.getTable().getSelectionIndex();
         viewer.setInput(findings.toArray());
@@ -89,6 +92,14 @@ final class FindingsTable {
         int rows = viewer.getTable().getItemCount();
         if (chosen().isEmpty() && place >= 0 && rows > 0 && viewer.getTable().isFocusControl()) {
             viewer.setSelection(new StructuredSelection(viewer.getElementAt(Math.min(place, rows - 1))), true);
+        }
+    }
+
+    /** Goes away when the rows change under it. */
+    private static final class Tips extends ColumnViewerToolTipSupport {
+
+        Tips(TableViewer viewer) {
+            super(viewer, ToolTip.NO_RECREATE, false);
         }
     }
 

@@ -44,9 +44,6 @@ final class PlanningBoard {
         Composite middle = new Composite(thirds, SWT.NONE);
         middle.setLayout(GridLayoutFactory.fillDefaults().margins(6, 6).spacing(6, 4).create());
         stand = wide(new Label(middle, SWT.WRAP));
-        chart = new WorthChart(middle);
-        GridDataFactory.fillDefaults().grab(true, true).hint(200, 80).applyTo(chart);
-        sentence = wide(new Label(middle, SWT.WRAP));
         Composite row = new Composite(middle, SWT.NONE);
         row.setLayout(RowLayoutFactory.fillDefaults().wrap(true).pack(false).spacing(6).create());
         GridDataFactory.fillDefaults().grab(true, false).applyTo(row);
@@ -54,6 +51,9 @@ final class PlanningBoard {
         stop = button(row, "St&op", "Stop, and show the best plan found so far", deeds.stop);
         apply = button(row, "&Put it in", "Put the plan into the event: one step, undone as one", deeds.apply);
         discard = button(row, "Thro&w away", "Forget the plan; the event stays as it is", deeds.discard);
+        sentence = wide(new Label(middle, SWT.WRAP));
+        chart = new WorthChart(middle);
+        GridDataFactory.fillDefaults().grab(true, true).hint(200, 80).applyTo(chart);
         tabs = new ProposalTabs(thirds);
         tabs.addTab("Pins and bans", folder -> {
             fixed = new FixedPane(folder);
