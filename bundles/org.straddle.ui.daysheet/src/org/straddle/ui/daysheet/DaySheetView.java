@@ -4,6 +4,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
+import java.util.List;
+
 import org.eclipse.jface.viewers.ISelection;
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.swt.widgets.Composite;
@@ -15,6 +17,7 @@ import org.eclipse.ui.part.ViewPart;
 import org.straddle.check.Finding;
 import org.straddle.model.Identified;
 import org.straddle.model.Snapshot;
+import org.straddle.model.Team;
 import org.straddle.ui.parts.EmptyOr;
 import org.straddle.ui.parts.ThingSelection;
 import org.straddle.ui.session.Computed;
@@ -144,8 +147,10 @@ public final class DaySheetView extends ViewPart implements SessionListener {
             sheet.show(reading);
         } else {
             sheet.clear();
-            pages.say(reading.computed().snapshot().getTeams().isEmpty() ? "The event has no teams."
-                    : "No team has a day yet.",
+            List<Team> teams = reading.computed().snapshot().getTeams();
+            pages.say(teams.isEmpty() ? "The event has no teams."
+                    : teams.stream().allMatch(team -> team.getDays().isEmpty()) ? "No team has a day yet."
+                    : "No day of a team has times that can be drawn.",
                     "Each team gets a lane here. Enter in the team's editor when and from which base it is out on"
                     + " each day.");
         }

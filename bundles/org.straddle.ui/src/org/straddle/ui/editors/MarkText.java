@@ -53,6 +53,9 @@ final class MarkText {
 
     /** How well presence can be argued, and what would lift it, from the last computation. */
     static String presence(EventSession session, Site site) {
+        if (site.getSquares().isEmpty()) {
+            return "No square is claimed, so there is no presence to argue.";
+        }
         return session.computed().flatMap(computed -> computed.snapshot().getSites().stream()
                 .filter(copy -> copy.getId().equals(site.getId())).findFirst()
                 .map(copy -> computed.outlook().argument(copy).map(MarkText::words)

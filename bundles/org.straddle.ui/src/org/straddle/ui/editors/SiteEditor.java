@@ -106,8 +106,9 @@ public final class SiteEditor extends ThingEditor<Site> implements Revealing {
                 .column("Access", 230, visit -> Objects.toString(visit.getAccess(), ""))
                 .column("Note", 200, visit -> Objects.toString(visit.getNote(), ""));
         surveys.viewer().addOpenListener(open -> openVisit());
-        form.buttons(Deed.of("New visit", "Add a visit of today that starts from the newest one", this::newVisit),
-                Deed.looking("Open visit", "Show everything that was seen at the chosen visit (Enter)", this::openVisit));
+        Button open = form.buttons(Deed.of("New visit", "Add a visit of today that starts from the newest one", this::newVisit),
+                Deed.looking("Open visit", "Show everything that was seen at the chosen visit (Enter)", this::openVisit)).get(1);
+        form.track(() -> open.setEnabled(!site.getSurveys().isEmpty()));
     }
 
     private void newVisit() {

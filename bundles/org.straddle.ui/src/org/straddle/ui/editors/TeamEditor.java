@@ -6,7 +6,6 @@ import java.util.stream.Stream;
 
 import org.straddle.model.Base;
 import org.straddle.model.Event;
-import org.straddle.model.StraddleFactory;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
@@ -43,7 +42,7 @@ public final class TeamEditor extends ThingEditor<Team> {
 
         form.wide("Days", "From when to when the team is out on each day, and where it starts and ends. Times are"
                 + " UTC; write an L behind a local time.");
-        form.<TeamDay>table(team, Literals.TEAM__DAYS, "day", StraddleFactory.eINSTANCE::createTeamDay, 4)
+        form.<TeamDay>table(team, Literals.TEAM__DAYS, "day", () -> NextTeamDay.of(team, event), 4)
                 .column("From (UTC)", 150, Literals.TEAM_DAY__FROM, Instants.in(event))
                 .column("Local", 130, day -> local(day.getFrom(), event))
                 .column("Until (UTC)", 150, Literals.TEAM_DAY__UNTIL, Instants.in(event))
