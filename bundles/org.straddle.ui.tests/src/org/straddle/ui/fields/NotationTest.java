@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class NotationTest {
 
+    private final ZoneNames zones = new ZoneNames(() -> LocalDate.of(2027, 3, 27), () -> LocalDate.of(2027, 3, 28));
     private final Instants oslo = new Instants(() -> ZoneId.of("Europe/Oslo"),
             () -> Instant.parse("2027-06-19T12:00:00Z"));
 
@@ -45,8 +46,8 @@ class NotationTest {
     void showsWhatOnlyAFileCanBring() {
         assertEquals("NaN", Numbers.between(-10, 100).print(Double.NaN));
         assertEquals("-Infinity", Numbers.plain(Double.NEGATIVE_INFINITY));
-        assertEquals("this zone is unknown", new ZoneNames().told("Mars/Olympus"));
-        assertEquals("this zone is unknown", new ZoneNames().told(" "));
+        assertEquals("this zone is unknown", zones.told("Mars/Olympus"));
+        assertEquals("this zone is unknown", zones.told(" "));
     }
 
     @Test
@@ -119,9 +120,11 @@ class NotationTest {
 
     @Test
     void zonesAreKnown() {
-        assertEquals("Atlantic/Reykjavik", new ZoneNames().parse(" Atlantic/Reykjavik "));
-        assertEquals("today the same as UTC", new ZoneNames().told("Atlantic/Reykjavik"));
-        assertThrows(IllegalArgumentException.class, () -> new ZoneNames().parse("Iceland time"));
+        assertEquals("Atlantic/Reykjavik", zones.parse(" Atlantic/Reykjavik "));
+        assertEquals("the same as UTC on 27 Mar 2027", zones.told("Atlantic/Reykjavik"));
+        assertEquals("UTC+01:00 on 27 Mar 2027, UTC+02:00 on 28 Mar 2027", zones.told("Europe/Oslo"), "clocks go forward (IANA)");
+        assertEquals("UTC-06:00 on 27 Mar 2027", zones.told("America/Denver"));
+        assertThrows(IllegalArgumentException.class, () -> zones.parse("Iceland time"));
     }
 
     @Test

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 
+import org.eclipse.emf.edit.command.AddCommand;
 import org.eclipse.swt.widgets.Display;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -17,6 +18,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.straddle.model.Fresh;
 import org.straddle.model.Site;
+import org.straddle.model.Revision;
+import org.straddle.model.StraddleFactory;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.store.EventFolder;
 
@@ -97,6 +100,22 @@ class EventSessionTest {
         session.redo();
         assertEquals("Other", session.event().getName());
         assertTrue(session.dirty());
+    }
+
+    /** What went out cannot be called back by undo. */
+    @Test
+    void aNoteIsNoStepOfUndoButHasToBeSaved() throws Exception {
+        rename("Other");
+        Revision revision = StraddleFactory.eINSTANCE.createRevision();
+        session.note(AddCommand.create(session.editingDomain(), session.event(), Literals.EVENT__REVISIONS, revision));
+        session.undo();
+        assertEquals("Ridge rove", session.event().getName());
+        assertEquals(List.of(revision), session.event().getRevisions());
+        assertTrue(session.dirty(), "though the edit is undone");
+        assertFalse(session.canUndo());
+        session.write();
+        session.saved();
+        assertFalse(session.dirty());
     }
 
     @Test

@@ -43,7 +43,7 @@ public final class EventEditor extends ThingEditor<Event> {
         form.text("Club", "", Words.any(), event, Literals.EVENT__CLUB);
         form.text("First day", "local date", new Dates(), event, Literals.EVENT__FIRST_DAY);
         form.text("Last day", "local date", new Dates(), event, Literals.EVENT__LAST_DAY);
-        form.text("Time zone", "", new ZoneNames(), event, Literals.EVENT__ZONE);
+        form.text("Time zone", "", new ZoneNames(event::getFirstDay, event::getLastDay), event, Literals.EVENT__ZONE);
 
         form.tall("Demand", "Share of chasers that still need a square.", 2);
         form.<Demand>table(event, Literals.EVENT__DEMANDS, "square", StraddleFactory.eINSTANCE::createDemand, 13)

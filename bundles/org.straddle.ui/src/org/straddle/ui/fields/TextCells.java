@@ -45,9 +45,7 @@ final class TextCells<T> extends EditingSupport {
         editor.addListener(new ICellEditorListener() {
             @Override
             public void applyEditorValue() {
-                beside.hide();
-                String typed = ((Text) editor.getControl()).getText();
-                tell(editor.isValueValid() ? null : "“" + typed + "” was not taken over. " + editor.getErrorMessage());
+                leave();
             }
 
             @Override
@@ -68,8 +66,15 @@ final class TextCells<T> extends EditingSupport {
         });
     }
 
+    /** However the cell is left; what it held and cannot be read is told of until another cell is edited. */
+    private void leave() {
+        beside.hide();
+        tell(editor.isValueValid() ? null : "“" + ((Text) editor.getControl()).getText() + "” was not taken over. "
+                + editor.getErrorMessage());
+    }
+
     /** Stays open while what it holds cannot be read. */
-    private static final class ReadableTextEditor extends TextCellEditor {
+    private final class ReadableTextEditor extends TextCellEditor {
 
         ReadableTextEditor(Composite parent) {
             super(parent);
@@ -81,10 +86,19 @@ final class TextCells<T> extends EditingSupport {
                 super.handleDefaultSelection(enter);
             }
         }
+
+        @Override
+        public void deactivate() {
+            if (beside != null) {
+                beside.hide();
+            }
+            super.deactivate();
+        }
     }
 
     @Override
     protected CellEditor getCellEditor(Object row) {
+        tell(null);
         return editor;
     }
 
@@ -100,6 +114,9 @@ final class TextCells<T> extends EditingSupport {
 
     @Override
     protected void setValue(Object row, Object typed) {
+        if (typed == null) {
+            leave();
+        }
         if (typed == null || complaint(typed) != null || typed.equals(getValue(row))) {
             return;
         }
@@ -122,9 +139,9 @@ final class TextCells<T> extends EditingSupport {
 
     private void tell(String complaint) {
         if (complaint == null) {
-            form.managedForm().getMessageManager().removeMessage(this);
+            form.managedForm().getMessageManager().removeMessage(viewer);
         } else {
-            form.managedForm().getMessageManager().addMessage(this, complaint, null, IMessageProvider.ERROR);
+            form.managedForm().getMessageManager().addMessage(viewer, complaint, null, IMessageProvider.ERROR);
         }
     }
 

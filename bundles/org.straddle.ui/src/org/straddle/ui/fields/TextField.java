@@ -78,7 +78,7 @@ public final class TextField<T> implements Field {
         T value = copy(slot.get().get());
         if (!pending && !Objects.equals(value, shown)) {
             show(value);
-        } else if (!pending) {
+        } else if (!pending && !mark.isVisible()) {
             tell(value);
         }
     }

@@ -1,12 +1,27 @@
 package org.straddle.ui.fields;
 
 import java.time.DateTimeException;
-import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import java.util.function.Supplier;
 
-/** A time zone by its IANA name. */
+/** A time zone by its IANA name, explained by how far it is from UTC when it matters. */
 public final class ZoneNames implements Notation<String> {
+
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
+
+    private final Supplier<LocalDate> first;
+    private final Supplier<LocalDate> last;
+
+    /** @param first the days that matter; either may give null, and without both it is today */
+    public ZoneNames(Supplier<LocalDate> first, Supplier<LocalDate> last) {
+        this.first = first;
+        this.last = last;
+    }
 
     @Override
     public String print(String value) {
@@ -26,11 +41,20 @@ public final class ZoneNames implements Notation<String> {
     @Override
     public String told(String value) {
         try {
-            ZoneOffset today = ZoneId.of(value).getRules().getOffset(Instant.now());
-            return "today " + (today.equals(ZoneOffset.UTC) ? "the same as UTC" : "UTC" + today);
+            ZoneId zone = ZoneId.of(value);
+            LocalDate from = first.get() != null ? first.get() : last.get() != null ? last.get() : LocalDate.now(zone);
+            LocalDate until = last.get() != null ? last.get() : from;
+            String before = offset(zone, from);
+            String after = offset(zone, until);
+            return before + " on " + DAY.format(from) + (before.equals(after) ? "" : ", " + after + " on " + DAY.format(until));
         } catch (DateTimeException ofAFile) {
             return "this zone is unknown";
         }
+    }
+
+    private static String offset(ZoneId zone, LocalDate day) {
+        ZoneOffset offset = day.atTime(LocalTime.NOON).atZone(zone).getOffset();
+        return offset.equals(ZoneOffset.UTC) ? "the same as UTC" : "UTC" + offset;
     }
 
     @Override

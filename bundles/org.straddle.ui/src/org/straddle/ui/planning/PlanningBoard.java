@@ -43,7 +43,6 @@ final class PlanningBoard {
         questions = new SearchPane(thirds);
         Composite middle = new Composite(thirds, SWT.NONE);
         middle.setLayout(GridLayoutFactory.fillDefaults().margins(6, 6).spacing(6, 4).create());
-        stand = wide(new Label(middle, SWT.WRAP));
         Composite row = new Composite(middle, SWT.NONE);
         row.setLayout(RowLayoutFactory.fillDefaults().wrap(true).pack(false).spacing(6).create());
         GridDataFactory.fillDefaults().grab(true, false).applyTo(row);
@@ -51,6 +50,7 @@ final class PlanningBoard {
         stop = button(row, "St&op", "Stop, and show the best plan found so far", deeds.stop);
         apply = button(row, "&Put it in", "Put the plan into the event: one step, undone as one", deeds.apply);
         discard = button(row, "Thro&w away", "Forget the plan; the event stays as it is", deeds.discard);
+        stand = wide(new Label(middle, SWT.WRAP));
         sentence = wide(new Label(middle, SWT.WRAP));
         chart = new WorthChart(middle);
         GridDataFactory.fillDefaults().grab(true, true).hint(200, 80).applyTo(chart);
@@ -107,8 +107,14 @@ final class PlanningBoard {
     /** No search runs and there is nothing to put in. */
     void idle(String words) {
         tabs.clear();
+        chart.begin(questions.wholeSeconds());
         say(words, "Pinned stops and turns stay as they are, and what is banned is left out.");
         enable(false, false);
+    }
+
+    /** A question cannot be read, so there is no search. */
+    void refused(String words) {
+        say("Not searched.", words);
     }
 
     void running() {

@@ -80,6 +80,7 @@ public final class PlanningView extends SessionView<PlanningBoard> implements Se
         PlanningBoard board = pages().content();
         session().commitPendingEdits();
         if (!board.questions().check()) {
+            board.refused(board.questions().correct());
             return;
         }
         offered = Optional.empty();

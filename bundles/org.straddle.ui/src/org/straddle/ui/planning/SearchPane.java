@@ -126,6 +126,13 @@ final class SearchPane {
         seconds.setFocus();
     }
 
+    /** Puts the cursor into the field that cannot be read; what is wrong with it. */
+    String correct() {
+        from.setFocus();
+        from.selectAll();
+        return "“Made from” cannot be read. " + wrong.getText();
+    }
+
     /** Whether everything can be read; else it says what cannot. */
     boolean check() {
         String words = "";

@@ -113,8 +113,7 @@ public final class Edit {
         return name.replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(Locale.ROOT);
     }
 
-    /** With these words in the Undo menu. */
-    public static Command named(String label, Command command) {
+    private static Command named(String label, Command command) {
         return new CompoundCommand(label, new ArrayList<>(List.of(command)));
     }
 

@@ -50,6 +50,7 @@ public final class EventSession {
     private final List<SessionListener> listeners = new CopyOnWriteArrayList<>();
     private final Set<Runnable> pendingEdits = new LinkedHashSet<>();
     private final Map<Object, String> refused = new LinkedHashMap<>();
+    private boolean noted;
     private Map<String, Identified> index;
     private EventFolder folder;
     private AdapterFactoryEditingDomain domain;
@@ -102,6 +103,7 @@ public final class EventSession {
         stopComputing();
         pendingEdits.clear();
         refused.clear();
+        noted = false;
         index = null;
         computed = null;
         checked = null;
@@ -158,6 +160,19 @@ public final class EventSession {
         return execute(next);
     }
 
+    /**
+     * Writes down what happened outside the event, such as that a revision went out. That is no edit: undo leaves it
+     * alone, and it stays unsaved until {@link #saved()}.
+     */
+    public void note(Command happened) {
+        if (!happened.canExecute()) {
+            throw new IllegalArgumentException("Cannot be written down: " + happened.getLabel());
+        }
+        happened.execute();
+        noted = true;
+        changed(new EventObject(this));
+    }
+
     public boolean canUndo() {
         return isOpen() && stack().canUndo();
     }
@@ -191,7 +206,7 @@ public final class EventSession {
     }
 
     public boolean dirty() {
-        return isOpen() && (stack().isSaveNeeded() || !pendingEdits.isEmpty());
+        return isOpen() && (noted || stack().isSaveNeeded() || !pendingEdits.isEmpty());
     }
 
     /** Writes the event to its folder; the caller blocks edits meanwhile and calls {@link #saved()} afterwards. */
@@ -206,6 +221,7 @@ public final class EventSession {
 
     /** Marks the present state as the one on disk. */
     public void saved() {
+        noted = false;
         stack().saveIsDone();
         listeners.forEach(listener -> listener.edited(this));
     }

@@ -94,7 +94,7 @@ final class NewEventDialog extends QuestionDialog {
                 && event.getLastDay().isBefore(event.getFirstDay())) {
             throw new IllegalArgumentException("The last day is before the first.");
         }
-        event.setZone(new ZoneNames().parse(zone.getText()));
+        event.setZone(new ZoneNames(event::getFirstDay, event::getLastDay).parse(zone.getText()));
         return new Answer(event, emptyFolder());
     }
 

@@ -17,7 +17,6 @@ import org.straddle.publish.NextRevision;
 import org.straddle.publish.Publication;
 import org.straddle.publish.PublicationSettings;
 import org.straddle.ui.session.Computed;
-import org.straddle.ui.session.Edit;
 import org.straddle.ui.session.EventSession;
 
 /** Writes briefs, packing lists and the announcement into a folder, from the last finished computation. */
@@ -63,13 +62,18 @@ final class PublishEvent {
             EventSession session = EventSession.current();
             NextRevision next = NextRevision.of(computed.outlook()).numbered(revision);
             if (next.isNew()) {
-                session.execute(Edit.named("Note of revision " + revision,
-                        next.record(session.editingDomain(), session.event(), Instant.now())));
+                session.note(next.record(session.editingDomain(), session.event(), Instant.now()));
             }
+            boolean saved = !session.dirty() || !session.folder().isReadOnly() && SaveEvent.save(shell);
+            told(shell, files.size() + " files were written to " + folder + ".\n\n" + (saved
+                    ? "The event is saved as it was published, with a note of revision " + revision + ".\n\n"
+                    : "The event is not saved. Save it: else nobody will know what revision " + revision + " promised.\n\n")
+                    + "Briefs name people and go to their own team alone; only the announcement is for everybody.", folder);
         }
-        if (done && MessageDialog.open(MessageDialog.INFORMATION, shell, "Publish",
-                files.size() + " files were written to " + folder + ".\n\nBriefs name people and go to their own team"
-                        + " alone; only the announcement is for everybody.", SWT.NONE, "&Show the folder",
+    }
+
+    private static void told(Shell shell, String words, Path folder) {
+        if (MessageDialog.open(MessageDialog.INFORMATION, shell, "Publish", words, SWT.NONE, "&Show the folder",
                 "Close") == 0) {
             Program.launch(folder.toString());
         }
