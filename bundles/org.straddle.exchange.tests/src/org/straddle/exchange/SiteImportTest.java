@@ -112,7 +112,7 @@ class SiteImportTest {
                 2 Gate: name Gate → gate; position 64.5, -20.001 → decimal degrees: 64.500000° N, 20.000000° W, square IP04, 48.1 m away; \
                 kind inside → line; squares HP94 → HP94 IP04
                 3 same Bank
-                4 new Fell 64.0 -22.0 12.0 ±5.0 inside [HP94]
+                4 new Fell 64.0 -22.0 12.0 ±5.0 corner [HP83, HP84, HP93, HP94]
                 5 refused Moor: "x; 1" is not a latitude and a longitude""", told(found));
         assertEquals("1 new site, 1 changed, 1 unchanged, 1 line refused.", found.summary());
     }
@@ -125,7 +125,7 @@ class SiteImportTest {
         assertTrue(org.eclipse.emf.ecore.util.EcoreUtil.equals(before, event), "a preview changes nothing");
         domain.getCommandStack().execute(found.command(domain));
         assertEquals("Gate 64.5 -20.0 0.0 ±5.0 line [HP94, IP04]", sketch(gate));
-        assertEquals("Fell 64.0 -22.0 0.0 ±5.0 inside [HP94]", sketch(event.getSites().get(1)));
+        assertEquals("Fell 64.0 -22.0 0.0 ±5.0 corner [HP83, HP84, HP93, HP94]", sketch(event.getSites().get(1)));
         domain.getCommandStack().undo();
         assertTrue(org.eclipse.emf.ecore.util.EcoreUtil.equals(before, event));
         assertFalse(domain.getCommandStack().canUndo());
@@ -145,9 +145,18 @@ class SiteImportTest {
                 + "4.8 m away\n4 refused Near gate: line 3 is about the same site", told(read(rows, CoordinateOrder.OF_THE_FORMAT, "10")));
         String other = "01234567-89ab-cdef-0123-456789abcdef";
         SiteImport byId = read("id,name,lat,lon\n" + gate.getId() + ",Gate,64.5,-20.001\n" + other + ",New,64,-21\n" + other + ",New,64,-21\n");
-        assertEquals("2 same Gate\n3 new New 64.0 -21.0 0.0 ±5.0 inside [HP94]\n4 refused New: line 3 is about the same site", told(byId));
+        assertEquals("2 same Gate\n3 new New 64.0 -21.0 0.0 ±5.0 line [HP93, HP94]\n4 refused New: line 3 is about the same site", told(byId));
         domain.getCommandStack().execute(byId.command(domain));
         assertEquals(other, event.getSites().get(3).getId());
+    }
+
+    /** Neither a kind nor squares are given: then what the mark allows is claimed, unless the mark is coarse. */
+    @Test
+    void aPointOnALineClaimsBothSquares() throws ReadException {
+        assertEquals("2 new A 64.4 -20.0 0.0 ±5.0 line [HP94, IP04]\n3 new B 64.4 -20.01 0.0 ±5.0 inside [HP94]",
+                told(read("name,lat,lon\nA,64.4,-20\nB,64.4,-20.01\n")));
+        assertEquals("2 new C 64.4 -20.0 0.0 ±5.0 inside [IP04]", told(read("name,lat,lon,kind\nC,64.4,-20,inside\n")));
+        assertTrue(told(read("name,locator\nD,HP94xx\n")).endsWith(" inside [HP94]"));
     }
 
     /** A coarse locator must not move a mark that was measured. */
@@ -196,6 +205,8 @@ class SiteImportTest {
     @CsvSource(delimiter = '|', value = {
         // Out of range as written.
         "name,lat,lon    | A,120,50     | B,-140,60    | true",
+        // One row is out of range, but another is near the event as written.
+        "name,lat,lon    | A,95,-21     | B,64,-21     | false",
         // Both ways in range, but near the event only one way.
         "name,lat,lon    | A,-20.5,64.5 | B,-21,64     | true",
         "name,position   | A,~-20.5, 64~| B,~-21, 64~  | true",
@@ -213,9 +224,9 @@ class SiteImportTest {
 
     @Test
     void swapped() throws ReadException {
-        assertEquals("2 new Gate 50.0 120.0 0.0 ±5.0 inside [PO00]", told(read("name,lat,lon\nGate,120,50\n", CoordinateOrder.SWAPPED, "name")));
-        assertEquals("2 new Gate 50.0 120.0 0.0 ±5.0 inside [PO00]", told(read("name,position\nGate,120 50\n", CoordinateOrder.SWAPPED, "name")));
-        assertEquals("2 new Gate 50.0 120.0 0.0 ±5.0 inside [PO00]", told(read("name,position\nGate,50N 120E\n", CoordinateOrder.SWAPPED, "name")));
+        assertEquals("2 new Gate 50.0 120.0 0.0 ±5.0 corner [ON99, OO90, PN09, PO00]", told(read("name,lat,lon\nGate,120,50\n", CoordinateOrder.SWAPPED, "name")));
+        assertEquals("2 new Gate 50.0 120.0 0.0 ±5.0 corner [ON99, OO90, PN09, PO00]", told(read("name,position\nGate,120 50\n", CoordinateOrder.SWAPPED, "name")));
+        assertEquals("2 new Gate 50.0 120.0 0.0 ±5.0 corner [ON99, OO90, PN09, PO00]", told(read("name,position\nGate,50N 120E\n", CoordinateOrder.SWAPPED, "name")));
     }
 
     @ParameterizedTest

@@ -21,6 +21,7 @@ import org.straddle.grid.Locator;
 import org.straddle.grid.NearBoundary;
 import org.straddle.grid.NearbyBoundaries;
 import org.straddle.grid.Square;
+import org.straddle.grid.Standing;
 import org.straddle.model.Event;
 import org.straddle.model.Fresh;
 import org.straddle.model.Site;
@@ -39,6 +40,9 @@ import org.straddle.model.StraddlePackage.Literals;
 public final class SiteImport {
 
     private static final double DEGREE_M = 110_000;
+
+    /** Who knows a place no better, such as from a locator, does not stand on a line. */
+    private static final double COARSE_M = 100;
 
     private final Event event;
     private final SiteMapping mapping;
@@ -163,7 +167,7 @@ public final class SiteImport {
                 site.setId(values.id().get());
             }
         }
-        List<Square> squares = squares(values, position);
+        List<Square> squares = squares(values, position, site.getMarkErrorM());
         SiteKind kind = values.kind().orElseGet(() -> squares.size() == 1 ? SiteKind.INSIDE : squares.size() == 2 ? SiteKind.LINE : SiteKind.CORNER);
         SiteValues whole = new SiteValues(values.id(), values.name(), values.position(), Optional.empty(), values.errorOfNewMarkM(),
                 values.altitudeM(), Optional.of(kind), squares);
@@ -175,7 +179,8 @@ public final class SiteImport {
         return new SiteChange.New(line, site, details);
     }
 
-    private static List<Square> squares(SiteValues values, GeoPosition position) throws SiteValues.Refusal {
+    /** As given; where neither squares nor a kind are, those that a station there can occupy at once. */
+    private List<Square> squares(SiteValues values, GeoPosition position, double usualErrorM) throws SiteValues.Refusal {
         if (!values.squares().isEmpty()) {
             int count = values.squares().size();
             if (values.kind().isEmpty() && count != 1 && count != 2 && count != 4) {
@@ -183,13 +188,25 @@ public final class SiteImport {
             }
             return values.squares();
         }
-        SiteKind kind = values.kind().orElse(SiteKind.INSIDE);
+        if (values.kind().isEmpty()) {
+            return standing(position, values.errorOfNewMarkM().orElse(usualErrorM));
+        }
+        SiteKind kind = values.kind().get();
         if (kind == SiteKind.INSIDE) {
             return List.of(Square.of(position));
         }
         boolean line = kind == SiteKind.LINE;
         return NearbyBoundaries.of(position, NearbyBoundaries.FARTHEST_M).stream().filter(near -> near.boundary() instanceof GridLine == line)
                 .findFirst().map(NearBoundary::squares).orElse(List.of(Square.of(position)));
+    }
+
+    private List<Square> standing(GeoPosition position, double errorM) {
+        double spanM = event.getPolicies() == null ? 0 : event.getPolicies().getStationSpanM();
+        try {
+            return errorM > COARSE_M ? List.of(Square.of(position)) : Standing.of(position, errorM, spanM).squares();
+        } catch (IllegalArgumentException impossibleLengths) {
+            return List.of(Square.of(position));
+        }
     }
 
     /** One for each line, in the order of the file. */

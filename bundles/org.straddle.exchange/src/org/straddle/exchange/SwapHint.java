@@ -32,14 +32,14 @@ public final class SwapHint {
     }
 
     /**
-     * True when swapping would bring positions into range that are out of it and lose none, or would bring nine of
-     * ten near the place while nine of ten are far from it.
+     * True when swapping would bring positions into range that are out of it and lose none, and none of the others is
+     * near the place as it is written; or when it would bring nine of ten near the place while nine of ten are far from it.
      */
     static boolean seemsSwapped(SourceTable table, SiteMapping mapping, Optional<GeoPosition> near) {
         Count written = Count.of(table, mapping, CoordinateOrder.OF_THE_FORMAT, near);
         Count swapped = Count.of(table, mapping, CoordinateOrder.SWAPPED, near);
         if (written.refused != swapped.refused) {
-            return written.refused > swapped.refused && swapped.refused * 10 <= written.refused;
+            return written.refused > swapped.refused && swapped.refused * 10 <= written.refused && written.near == 0;
         }
         return near.isPresent() && swapped.placed > 0 && written.near * 10 <= written.placed && swapped.near * 10 >= swapped.placed * 9;
     }

@@ -130,7 +130,7 @@ public final class NotesView extends ThingView<Site> {
         SafetyNotes notes = SafetyNotes.of(thing(), day);
         ReviewState state = notes.state();
         stateIcon.setImage(Icons.image(icon(state)));
-        stateWord.setText("Review " + state.word());
+        stateWord.setText(state instanceof ReviewState.Refused ? "Site refused" : "Review " + state.word());
         stateSentence.setText(state.sentence());
         stateSentence.setToolTipText(state.sentence());
         stateWord.requestLayout();

@@ -260,8 +260,8 @@ public final class ScoutView extends SessionView<ScoutPanel> implements PlaceLis
         }
         String remarks = scouting.remarks().isEmpty() ? "" : "  " + scouting.remarks().size() + (scouting.remarks().size() == 1 ? " remark: "
                 : " remarks; the first: ") + scouting.remarks().get(0);
-        atRest(String.format(Locale.ROOT, "%,d %s on %,.0f km of roads, found in %.1f s", places.size(), places.size() == 1 ? "place" : "places",
-                scouting.roadsKm(), found.seconds()));
+        atRest(String.format(Locale.ROOT, "%,d %s on %,.0f km of roads", places.size(), places.size() == 1 ? "place" : "places",
+                scouting.roadsKm()) + (found.seconds() < 0.1 ? "" : String.format(Locale.ROOT, ", found in %.1f s", found.seconds())));
         pages().content().note(CAUTION + remarks);
         EmptyOr<PlaceTable> list = pages().content().places();
         if (scouting.roads() == 0) {

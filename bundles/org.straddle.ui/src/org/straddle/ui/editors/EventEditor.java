@@ -63,7 +63,7 @@ public final class EventEditor extends ThingEditor<Event> {
                 .column("Title", 200, Literals.LAYER__TITLE, Words.any())
                 .options("All of it is", 200, Literals.LAYER__ROLE, () -> roles(event), EventEditor::role)
                 .check("Visible", 70, Literals.LAYER__VISIBLE)
-                .check("Coordinates swapped", 160, Literals.LAYER__SWAPPED)
+                .check("Coordinates swapped", 185, Literals.LAYER__SWAPPED)
                 .column("File in the folder layers", 220, Layer::getFile);
         form.button("Add a map layer…", "Read roads, power lines or other things from GPX or GeoJSON files",
                 () -> AddLayer.ask(getSite().getShell()));

@@ -115,7 +115,7 @@ public final class SurveyEditor extends ThingEditor<Survey> {
                 Deed.of("Average typed…", "Take the mean of fixes that you type", this::averageTyped),
                 Deed.of("Use for the site", "Make this mark the mark of the site", () -> session().execute(
                         Visit.useMark(session().editingDomain(), site(), visit)))).get(2);
-        form.track(() -> use.setEnabled(!form.locked() && site() != null && !Visit.markInUse(site(), visit)));
+        form.track(() -> use.setEnabled(!form.locked() && site() != null && visit.getMark() != null && !Visit.markInUse(site(), visit)));
         form.section("What the mark allows", "");
         form.told("By this mark", () -> MarkText.allows(session(), visit.getMark()));
         form.told("Claimed", () -> site() == null ? "" : site().getKind().getLiteral() + ": " + String.join(" ", site().getSquares()));

@@ -22,7 +22,8 @@ public final class Dates implements Notation<LocalDate> {
         try {
             return text.isBlank() ? null : LocalDate.parse(text.strip(), FORM);
         } catch (DateTimeException wrong) {
-            throw new IllegalArgumentException("Enter a day such as 2026-06-20.", wrong);
+            throw new IllegalArgumentException(text.strip().matches("\\d{4}-\\d{1,2}-\\d{1,2}")
+                    ? "There is no day " + text.strip() + "." : "Enter a day such as 2026-06-20.", wrong);
         }
     }
 }

@@ -116,7 +116,7 @@ public final class FieldForm {
         label(name, SWT.CENTER);
         Text box = form.getToolkit().createText(section, "", SWT.SINGLE);
         place(box, unit, SWT.DEFAULT);
-        return track(new TextField<>(session, form.getMessageManager(), box, told(notation), notation, slot));
+        return track(new TextField<>(session, form.getMessageManager(), box, told(notation), notation, slot).named(name));
     }
 
     public <T> TextField<T> text(String name, String unit, Notation<T> notation, EObject owner,

@@ -35,6 +35,7 @@ public final class TextField<T> implements Field {
     private final Slot<T> slot;
     private final Runnable commit = this::commit;
     private T shown;
+    private String name = "";
     private boolean pending;
     private boolean refreshing;
     private Command typed;
@@ -61,6 +62,12 @@ public final class TextField<T> implements Field {
             session.removePendingEdit(commit);
             session.settle(this);
         });
+    }
+
+    /** Names the field where its form tells what is wrong. */
+    TextField<T> named(String label) {
+        name = label;
+        return this;
     }
 
     /** Shows in the empty field what could be written. */
@@ -94,10 +101,10 @@ public final class TextField<T> implements Field {
 
     private void complain(String message) {
         String head = head(message);
-        messages.addMessage(this, head, null, IMessageProvider.ERROR);
+        messages.addMessage(this, (name.isEmpty() ? "" : name + ": ") + head, null, IMessageProvider.ERROR);
         mark.setDescriptionText(message);
         mark.show();
-        session.refuse(this, "“" + text.getText() + "”: " + message);
+        session.refuse(this, (name.isEmpty() ? "" : name + " ") + "“" + text.getText() + "”: " + message);
         tell(message.substring(head.length()).strip());
     }
 

@@ -1,5 +1,8 @@
 package org.straddle.ui.guide;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
+
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.ISelectionListener;
@@ -21,6 +24,12 @@ public final class GuideView extends ViewPart {
     public static final String ID = "org.straddle.ui.guide";
 
     private static final String INDEX = "index";
+    private static final String BACK = "back";
+    private static final int MOST_BACK = 50;
+
+    /** Pages that were shown before the present one, the newest first. */
+    private final Deque<String> before = new ArrayDeque<>();
+    private String present = "";
 
     private final ISelectionListener follow = (part, selection) -> {
         if (selection instanceof IStructuredSelection chosen && chosen.getFirstElement() instanceof Finding finding) {
@@ -41,7 +50,7 @@ public final class GuideView extends ViewPart {
         text.addHyperlinkListener(new HyperlinkAdapter() {
             @Override
             public void linkActivated(HyperlinkEvent link) {
-                show(String.valueOf(link.getHref()));
+                follow(String.valueOf(link.getHref()));
             }
         });
         render("Guide", "<p>Select a finding to read about its rule.</p><p>" + link(INDEX, "All rules") + "</p>");
@@ -50,6 +59,25 @@ public final class GuideView extends ViewPart {
 
     /** @param page id of a rule; the index for all that is none */
     public void show(String page) {
+        if (!page.equals(present) && !present.isEmpty()) {
+            before.push(present);
+            if (before.size() > MOST_BACK) {
+                before.removeLast();
+            }
+        }
+        turnTo(page);
+    }
+
+    private void follow(String link) {
+        if (link.equals(BACK) && !before.isEmpty()) {
+            turnTo(before.pop());
+        } else if (!link.equals(BACK)) {
+            show(link);
+        }
+    }
+
+    private void turnTo(String page) {
+        present = page;
         Guide.page(page).ifPresentOrElse(this::show, this::showIndex);
     }
 
@@ -72,7 +100,7 @@ public final class GuideView extends ViewPart {
 
     private void render(String title, String body) {
         form.setText(title.replace("&", "&&"));
-        text.setText("<form>" + body + "</form>", true, false);
+        text.setText("<form>" + (before.isEmpty() ? "" : "<p>" + link(BACK, "Back") + "</p>") + body + "</form>", true, false);
         form.setOrigin(0, 0);
         form.reflow(true);
     }

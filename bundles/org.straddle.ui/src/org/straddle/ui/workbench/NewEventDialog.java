@@ -88,14 +88,22 @@ final class NewEventDialog extends QuestionDialog {
 
     private Answer read() {
         Event event = Fresh.event(Words.required("the event's name").parse(name.getText()));
-        event.setFirstDay(new Dates().parse(firstDay.getText()));
-        event.setLastDay(new Dates().parse(lastDay.getText()));
+        event.setFirstDay(day("First day", firstDay));
+        event.setLastDay(day("Last day", lastDay));
         if (event.getFirstDay() != null && event.getLastDay() != null
                 && event.getLastDay().isBefore(event.getFirstDay())) {
             throw new IllegalArgumentException("The last day is before the first.");
         }
         event.setZone(new ZoneNames(event::getFirstDay, event::getLastDay).parse(zone.getText()));
         return new Answer(event, emptyFolder());
+    }
+
+    private static LocalDate day(String name, Text field) {
+        try {
+            return new Dates().parse(field.getText());
+        } catch (IllegalArgumentException refused) {
+            throw new IllegalArgumentException(name + ": " + refused.getMessage(), refused);
+        }
     }
 
     private Path emptyFolder() {

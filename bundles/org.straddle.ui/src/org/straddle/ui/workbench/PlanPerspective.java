@@ -1,5 +1,7 @@
 package org.straddle.ui.workbench;
 
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
@@ -19,6 +21,8 @@ public final class PlanPerspective implements IPerspectiveFactory {
 
     public static final String ID = "org.straddle.ui.perspective.plan";
 
+    private static final int LOW_PX = 800;
+
     static final String PROGRESS = "org.eclipse.ui.views.ProgressView";
     static final String DAY_SHEET = "org.straddle.ui.daysheet.view";
     static final String MAP = "org.straddle.ui.map.view";
@@ -31,7 +35,11 @@ public final class PlanPerspective implements IPerspectiveFactory {
         layout.setEditorAreaVisible(true);
         layout.addView(ExplorerView.ID, IPageLayout.LEFT, 0.24f, editors);
 
-        IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.7f, editors);
+        IFolderLayout above = layout.createFolder("above", IPageLayout.TOP, isLow() ? 0.6f : 0.5f, editors);
+        whenInstalled(above, DAY_SHEET);
+        whenInstalled(above, MAP);
+
+        IFolderLayout below = isLow() ? above : layout.createFolder("below", IPageLayout.BOTTOM, 0.4f, editors);
         below.addView(FindingsView.ID);
         below.addView(PassesView.ID);
         below.addView(PlanningView.ID);
@@ -39,10 +47,12 @@ public final class PlanPerspective implements IPerspectiveFactory {
         whenInstalled(below, SAFETY_NOTES);
         below.addPlaceholder(PROGRESS);
         below.addPlaceholder("org.straddle.ui.*");
+    }
 
-        IFolderLayout above = layout.createFolder("above", IPageLayout.TOP, 0.7f, editors);
-        whenInstalled(above, DAY_SHEET);
-        whenInstalled(above, MAP);
+    /** On a low screen three parts above each other show next to nothing: two have room. */
+    private static boolean isLow() {
+        Rectangle screen = Display.getCurrent().getPrimaryMonitor().getClientArea();
+        return screen.height < LOW_PX;
     }
 
     /** Brings the map to the front, where one is installed. */
