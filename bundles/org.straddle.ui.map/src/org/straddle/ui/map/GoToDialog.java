@@ -27,8 +27,8 @@ final class GoToDialog {
             PositionText.read(text);
             return null;
         } catch (IllegalArgumentException unreadable) {
-            // An empty message forbids OK and says nothing yet.
-            return text.isBlank() ? "" : unreadable.getMessage();
+            // An empty message forbids OK and says nothing yet; how to write a place stands above the field.
+            return text.isBlank() ? "" : unreadable.getMessage().replaceFirst("(?s)\\. Write, for example.*", ".");
         }
     }
 }

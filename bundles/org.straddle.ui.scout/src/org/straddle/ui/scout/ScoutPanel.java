@@ -42,8 +42,8 @@ final class ScoutPanel {
         GridDataFactory.fillDefaults().hint(110, SWT.DEFAULT).applyTo(region);
         find = new Button(body, SWT.PUSH);
         find.setText("&Find places");
-        status = new Label(body, SWT.NONE);
-        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).span(2, 1).applyTo(status);
+        status = new Label(body, SWT.WRAP);
+        GridDataFactory.fillDefaults().grab(true, false).hint(200, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).span(2, 1).applyTo(status);
     }
 
     private static Spinner spinner(Composite body, int least, int most, int value) {
@@ -55,9 +55,9 @@ final class ScoutPanel {
     void places(EmptyOr<PlaceTable> list) {
         places = list;
         GridDataFactory.fillDefaults().grab(true, true).span(COLUMNS, 1).applyTo(list.control());
-        note = new Label(body(), SWT.NONE);
+        note = new Label(body(), SWT.WRAP);
         note.setForeground(note.getDisplay().getSystemColor(SWT.COLOR_WIDGET_DISABLED_FOREGROUND));
-        GridDataFactory.fillDefaults().grab(true, false).span(COLUMNS, 1).exclude(true).applyTo(note);
+        GridDataFactory.fillDefaults().grab(true, false).hint(400, SWT.DEFAULT).span(COLUMNS, 1).exclude(true).applyTo(note);
     }
 
     Composite body() {

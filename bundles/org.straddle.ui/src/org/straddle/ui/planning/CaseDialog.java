@@ -59,7 +59,7 @@ final class CaseDialog extends QuestionDialog {
         until = time(body, "&Until:", "to the end");
         new Label(body, SWT.NONE);
         told = new Label(body, SWT.WRAP);
-        wide(told);
+        GridDataFactory.fillDefaults().grab(true, false).hint(340, 3 * told.computeSize(SWT.DEFAULT, SWT.DEFAULT).y).applyTo(told);
         kinds.offer(List.of(Case.Kind.values()), kind);
         offerThings();
     }
