@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 import org.straddle.model.Policies;
 import org.straddle.model.Review;
@@ -41,10 +42,14 @@ final class SiteReviews {
         List<Review> asEntered = site.getReviews().stream()
                 .filter(review -> review.getDate() == null || !review.getDate().isAfter(day))
                 .filter(review -> refuses(review) || signed(review)).toList();
-        return IntStream.range(0, asEntered.size()).filter(at -> refuses(asEntered.get(at)))
+        return newest(IntStream.range(0, asEntered.size()).filter(at -> refuses(asEntered.get(at)))
                 .filter(at -> asEntered.subList(at + 1, asEntered.size()).stream().noneMatch(later -> lifts(later, asEntered.get(at))))
-                .mapToObj(asEntered::get).max(BY_DATE)
-                .or(() -> asEntered.stream().sorted(BY_DATE).reduce((older, newer) -> newer));
+                .mapToObj(asEntered::get)).or(() -> newest(asEntered.stream()));
+    }
+
+    /** Of the same day the one that was entered later. */
+    private static Optional<Review> newest(Stream<Review> reviews) {
+        return reviews.sorted(BY_DATE).reduce((older, newer) -> newer);
     }
 
     /** Only who knew of a refusal lifts it: the date alone may lie ahead, or be a slip. */

@@ -32,8 +32,8 @@ final class MapActions {
                 map::fitSelection);
         IAction goTo = action("goTo", "&Go to…", "Go to a position or a locator, or type where the site is (also G)",
                 deeds::goTo);
-        IAction fresh = action("newSite", "&New site", "Place a new site in the middle of the map (also N)", hands::newSite);
-        IAction move = action("move", "&Move site", "Move the selected site (also M, or drag it)", hands::move);
+        IAction fresh = action("newSite", "&New site (N)", "Place a new site in the middle of the map (also N)", hands::newSite);
+        IAction move = action("move", "&Move site (M)", "Move the selected site (also M, or drag it)", hands::move);
         IAction recentre = action("recentre", "&Centre here",
                 "Lay the map anew around the middle of the window; the whole event brings it back", deeds::recentre);
         IAction picture = action("picture", "Save as &picture…", "Save what is in sight as a picture", deeds::picture);

@@ -1,6 +1,7 @@
 package org.straddle.ui.explorer;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 import org.eclipse.jface.action.Action;
@@ -13,6 +14,7 @@ import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.events.KeyListener;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IActionBars;
 import org.eclipse.ui.actions.ActionFactory;
@@ -110,6 +112,11 @@ public final class ExplorerView extends SessionView<TreeViewer> {
     @Override
     protected void equip(TreeViewer content) {
         getSite().setSelectionProvider(tree);
+        tree.getControl().addKeyListener(KeyListener.keyPressedAdapter(key -> {
+            if (key.keyCode == SWT.INSERT && key.stateMask == 0) {
+                insert();
+            }
+        }));
         MenuManager menu = new MenuManager();
         menu.setRemoveAllWhenShown(true);
         menu.addMenuListener(this::fill);
@@ -140,7 +147,8 @@ public final class ExplorerView extends SessionView<TreeViewer> {
         List<Identified> chosen = chosen();
         Object first = tree.getStructuredSelection().getFirstElement();
         List<Kind> offered = offered(first);
-        offered.forEach(kind -> menu.add(new Act("&New " + kind.word(), Kind.STOP == kind ? "stop" : kind.icon(),
+        offered.forEach(kind -> menu.add(new Act("&New " + kind.word() + (insertable(first).filter(kind::equals).isPresent()
+                ? "\tInsert" : ""), Kind.STOP == kind ? "stop" : kind.icon(),
                 () -> ThingActions.create(session, kind, stop(first)))));
         if (!chosen.isEmpty()) {
             menu.add(new Separator());
@@ -166,6 +174,19 @@ public final class ExplorerView extends SessionView<TreeViewer> {
             return Kind.of(thing).stream().toList();
         }
         return Group.ALL.stream().map(Group::kind).toList();
+    }
+
+    /** What the key for a new thing makes, where there is no doubt. */
+    private static Optional<Kind> insertable(Object first) {
+        return first instanceof Stop ? Optional.of(Kind.TURN)
+                : Optional.of(offered(first)).filter(kinds -> kinds.size() == 1).map(kinds -> kinds.get(0));
+    }
+
+    private void insert() {
+        Object first = tree.getStructuredSelection().getFirstElement();
+        if (session.isOpen() && first != null) {
+            insertable(first).ifPresent(kind -> ThingActions.create(session, kind, stop(first)));
+        }
     }
 
     private static Stop stop(Object first) {

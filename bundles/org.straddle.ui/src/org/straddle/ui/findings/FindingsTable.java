@@ -1,5 +1,6 @@
 package org.straddle.ui.findings;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
@@ -16,6 +17,8 @@ import org.eclipse.jface.viewers.ColumnWeightData;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerColumn;
+import org.eclipse.jface.viewers.Viewer;
+import org.eclipse.jface.viewers.ViewerComparator;
 import org.eclipse.jface.window.ToolTip;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
@@ -23,6 +26,8 @@ import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.Text;
 import org.straddle.check.Finding;
 import org.straddle.ui.things.Icons;
@@ -124,6 +129,8 @@ final class FindingsTable {
         column.getColumn().setText(title);
         columns.setColumnData(column.getColumn(), new ColumnWeightData(weight, least));
         boolean first = title.equals("Severity");
+        Comparator<Finding> order = first ? Comparator.comparing(Finding::severity) : Comparator.comparing(text, String.CASE_INSENSITIVE_ORDER);
+        column.getColumn().addListener(SWT.Selection, click -> sort(viewer, column.getColumn(), order));
         column.setLabelProvider(new ColumnLabelProvider() {
             @Override
             public String getText(Object row) {
@@ -146,6 +153,20 @@ final class FindingsTable {
             @Override
             public String getToolTipText(Object row) {
                 return tip((Finding) row);
+            }
+        });
+    }
+
+    /** A click on a head sorts by it, a second one the other way; what is equal stays in the order of the checks. */
+    private static void sort(TableViewer viewer, TableColumn by, Comparator<Finding> order) {
+        Table table = viewer.getTable();
+        boolean again = table.getSortColumn() == by && table.getSortDirection() == SWT.UP;
+        table.setSortColumn(by);
+        table.setSortDirection(again ? SWT.DOWN : SWT.UP);
+        viewer.setComparator(new ViewerComparator() {
+            @Override
+            public int compare(Viewer any, Object a, Object b) {
+                return (again ? order.reversed() : order).compare((Finding) a, (Finding) b);
             }
         });
     }
