@@ -24,10 +24,9 @@ import org.straddle.outlook.Outlook;
 public final class Checked {
 
     /** Heaviest first, then what holds all along, then by time; the key settles ties, so the order never varies. */
-    private static final Comparator<Finding> ORDER = Comparator.comparing(Finding::severity)
-            .thenComparing(f -> f.when().isPresent())
-            .thenComparing(f -> f.when().orElse(null), Comparator.nullsFirst(Comparator.naturalOrder()))
-            .thenComparing(Finding::rule).thenComparing(Finding::sentence).thenComparing(Finding::key);
+    private static final Comparator<Finding> ORDER = Checked::order;
+    private static final Comparator<Finding> OF_ONE_TIME = Comparator.comparing(Finding::rule)
+            .thenComparing(Finding::sentence).thenComparing(Finding::key);
 
     /** @param reading versions of everything that the rules read */
     private record Looked(List<Object> reading, List<Finding> findings) {
@@ -61,6 +60,17 @@ public final class Checked {
             progress.split(ofScope.size());
         });
         findings = List.copyOf(accepted(found));
+    }
+
+    /** Written out, because after every edit thousands are sorted. */
+    private static int order(Finding a, Finding b) {
+        int bySeverity = a.severity().compareTo(b.severity());
+        if (bySeverity != 0) {
+            return bySeverity;
+        }
+        int byTime = a.when().isEmpty() || b.when().isEmpty() ? Boolean.compare(a.when().isPresent(), b.when().isPresent())
+                : a.when().get().compareTo(b.when().get());
+        return byTime != 0 ? byTime : OF_ONE_TIME.compare(a, b);
     }
 
     static Checked of(List<Rule> rules, Outlook outlook, IProgressMonitor monitor) {
@@ -128,10 +138,12 @@ public final class Checked {
             acceptances.put(List.of(String.valueOf(acceptance.getFinding()), String.valueOf(acceptance.getFacts())),
                     acceptance);
         }
-        return found.stream().map(finding -> acceptances.isEmpty() ? finding
-                : Optional.ofNullable(acceptances.get(List.of(finding.key(), finding.facts())))
-                        .map(finding::acceptedBy).orElse(finding))
-                .sorted(ORDER).toList();
+        if (!acceptances.isEmpty()) {
+            found.replaceAll(finding -> Optional.ofNullable(acceptances.get(List.of(finding.key(), finding.facts())))
+                    .map(finding::acceptedBy).orElse(finding));
+        }
+        found.sort(ORDER);
+        return found;
     }
 
     /** The same about the things of this copy of the event. */

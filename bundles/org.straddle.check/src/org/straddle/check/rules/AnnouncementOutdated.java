@@ -2,6 +2,7 @@ package org.straddle.check.rules;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
@@ -25,8 +26,12 @@ final class AnnouncementOutdated extends NamedRule {
     @Override
     public void check(Outlook outlook, Consumer<Finding> findings) {
         Event event = outlook.event();
+        Optional<Revision> published = Promises.last(event);
+        if (published.isEmpty()) {
+            return;
+        }
         Promises now = Promises.of(outlook);
-        Promises.last(event).filter(last -> !now.facts().equals(last.getFacts()))
+        published.filter(last -> !now.facts().equals(last.getFacts()))
                 .ifPresent(last -> findings.accept(Finding.of(this, "Revision " + last.getNumber()
                         + " of the announcement" + (last.getAt() == null ? ""
                                 : ", " + new Words(outlook.zone()).at(last.getAt()) + ",")
