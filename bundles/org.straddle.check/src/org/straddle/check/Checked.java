@@ -14,6 +14,7 @@ import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
 import org.straddle.model.Acceptance;
+import org.straddle.model.Identified;
 import org.straddle.outlook.Outlook;
 
 /**
@@ -28,12 +29,14 @@ public final class Checked {
     private static final Comparator<Finding> OF_ONE_TIME = Comparator.comparing(Finding::rule)
             .thenComparing(Finding::sentence).thenComparing(Finding::key);
 
-    /** @param reading versions of everything that the rules read */
+    /** @param reading versions of the things that the rules read for this subject */
     private record Looked(List<Object> reading, List<Finding> findings) {
     }
 
     private final List<Rule> rules;
     private final Outlook outlook;
+    /** What the rules read for every subject. */
+    private final List<Object> common;
     private final Map<String, Looked> bySubject = new HashMap<>();
     private final List<Finding> findings;
     private int looked;
@@ -53,8 +56,10 @@ public final class Checked {
             }
         }
         Inspection in = Inspection.of(outlook);
+        common = new ArrayList<>(outlook.conditions());
+        common.add(outlook.versions().ofHead());
         Checked usable = outlook.versions().isUnique() && before != null && before.outlook.versions().isUnique()
-                ? before : null;
+                && before.common.equals(common) ? before : null;
         scopes.forEach((scope, ofScope) -> {
             look(scope, ofScope, in, usable, found);
             progress.split(ofScope.size());
@@ -110,13 +115,11 @@ public final class Checked {
             List<Finding> found) {
         for (T subject : scope.subjects(in)) {
             String key = scope.key(subject);
-            List<Object> reading = new ArrayList<>(outlook.conditions());
-            reading.add(outlook.versions().ofHead());
-            scope.reads(subject, in).forEach(thing -> reading.add(outlook.versions().of(thing)));
+            List<Object> reading = scope.reads(subject, in).<Object>map(outlook.versions()::of).toList();
             Looked earlier = before == null ? null : before.bySubject.get(key);
             List<Finding> about;
             if (earlier != null && earlier.reading.equals(reading)) {
-                about = earlier.findings.stream().map(this::moved).toList();
+                about = moved(earlier.findings);
             } else {
                 about = new ArrayList<>();
                 ofScope.forEach(rule -> check(rule, subject, in, about));
@@ -147,8 +150,15 @@ public final class Checked {
     }
 
     /** The same about the things of this copy of the event. */
-    private Finding moved(Finding finding) {
-        return finding.about(finding.objects().stream()
-                .map(object -> outlook.versions().find(object.getId()).orElseThrow()).toList());
+    private List<Finding> moved(List<Finding> earlier) {
+        List<Finding> moved = new ArrayList<>(earlier.size());
+        for (Finding finding : earlier) {
+            List<Identified> objects = new ArrayList<>(finding.objects().size());
+            for (Identified object : finding.objects()) {
+                objects.add(outlook.versions().find(object.getId()).orElseThrow());
+            }
+            moved.add(finding.about(objects));
+        }
+        return moved;
     }
 }
