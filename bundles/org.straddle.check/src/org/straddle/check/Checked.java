@@ -115,7 +115,8 @@ public final class Checked {
             List<Finding> found) {
         for (T subject : scope.subjects(in)) {
             String key = scope.key(subject);
-            List<Object> reading = scope.reads(subject, in).<Object>map(outlook.versions()::of).toList();
+            List<Object> reading = new ArrayList<>();
+            scope.reads(subject, in).forEach(thing -> reading.add(outlook.versions().of(thing)));
             Looked earlier = before == null ? null : before.bySubject.get(key);
             List<Finding> about;
             if (earlier != null && earlier.reading.equals(reading)) {
