@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.straddle.check.rules.Itinerary;
 import org.straddle.model.Event;
@@ -49,8 +50,17 @@ public record Promises(List<Promise> all, String facts) {
 
     /** What was published last; empty when nothing was. */
     public static Optional<Revision> last(Event event) {
-        // Of two with one number, which only a file can bring, the later one.
-        return event.getRevisions().stream().reduce((a, b) -> b.getNumber() >= a.getNumber() ? b : a);
+        return last(event.getRevisions().stream());
+    }
+
+    /** What was published last under a lower number; empty when nothing was. */
+    public static Optional<Revision> lastBefore(int number, Event event) {
+        return last(event.getRevisions().stream().filter(revision -> revision.getNumber() < number));
+    }
+
+    /** Of two with one number, which only a file can bring, the later one. */
+    private static Optional<Revision> last(Stream<Revision> revisions) {
+        return revisions.reduce((a, b) -> b.getNumber() >= a.getNumber() ? b : a);
     }
 
     /** What a published state promised. */

@@ -48,8 +48,7 @@ public record Announcement(String event, String club, String dates, String zone,
 
         /** Since the last revision before a number; none when what that one promised is not known. */
         static Changes before(int number, Outlook outlook) {
-            return outlook.event().getRevisions().stream().filter(revision -> revision.getNumber() < number)
-                    .max(Comparator.comparingInt(Revision::getNumber)).filter(last -> !last.getPromises().isEmpty())
+            return Promises.lastBefore(number, outlook.event()).filter(last -> !last.getPromises().isEmpty())
                     .map(last -> since(last, Promises.of(outlook).since(Promises.of(last)))).orElse(NONE);
         }
 

@@ -52,7 +52,7 @@ final class BreakMissing extends ScopedRule<Team> {
 
     /** The stop between two drives, and what both leave over. */
     private static Duration pause(Drive before, Drive drive) {
-        return drive.before().map(stay -> stay.window().duration()).orElse(Duration.ofDays(1))
+        return drive.before().orElseThrow().window().duration()
                 .plus(spare(before)).plus(spare(drive));
     }
 
