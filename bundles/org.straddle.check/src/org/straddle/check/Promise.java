@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-import org.straddle.check.rules.Work;
 import org.straddle.grid.Square;
 import org.straddle.model.Bird;
 import org.straddle.model.Link;
@@ -16,6 +15,7 @@ import org.straddle.model.PublishedTurn;
 import org.straddle.model.StraddleFactory;
 import org.straddle.model.Team;
 import org.straddle.outlook.Outlook;
+import org.straddle.outlook.itinerary.Work;
 import org.straddle.sky.Window;
 
 /**

@@ -6,12 +6,12 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-import org.straddle.check.rules.Itinerary;
 import org.straddle.model.Event;
 import org.straddle.model.Operator;
 import org.straddle.model.Revision;
 import org.straddle.model.Team;
 import org.straddle.outlook.Outlook;
+import org.straddle.outlook.itinerary.Itinerary;
 
 /**
  * What an announcement promises to chasers: which squares are on which bird, when, on what frequency, and under which

@@ -6,12 +6,12 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 
-import org.straddle.check.rules.FreeDownlink;
-import org.straddle.check.rules.SharedTurns;
-import org.straddle.check.rules.Work;
 import org.straddle.model.Access;
 import org.straddle.model.Fresh;
 import org.straddle.outlook.Outlook;
+import org.straddle.outlook.itinerary.FreeDownlink;
+import org.straddle.outlook.itinerary.SharedTurns;
+import org.straddle.outlook.itinerary.Work;
 
 /**
  * Gives every turn of a proposal its place in the passband: the one that was agreed before, unless another team that is

@@ -9,13 +9,13 @@ import java.util.Optional;
 
 import org.straddle.check.Promise;
 import org.straddle.check.Promises;
-import org.straddle.check.rules.Itinerary;
-import org.straddle.check.rules.Work;
 import org.straddle.model.Event;
 import org.straddle.model.Revision;
 import org.straddle.model.Stop;
 import org.straddle.model.Turn;
 import org.straddle.outlook.Outlook;
+import org.straddle.outlook.itinerary.Itinerary;
+import org.straddle.outlook.itinerary.Work;
 import org.straddle.sky.Window;
 
 /**

@@ -18,6 +18,8 @@ import org.straddle.check.Mend;
 import org.straddle.model.Event;
 import org.straddle.model.StraddlePackage;
 import org.straddle.model.Turn;
+import org.straddle.outlook.itinerary.FreeDownlink;
+import org.straddle.outlook.itinerary.Work;
 
 /**
  * Gives turns a place in the passband.

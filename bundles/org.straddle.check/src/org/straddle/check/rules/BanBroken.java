@@ -10,6 +10,8 @@ import org.straddle.check.Severity;
 import org.straddle.model.Ban;
 import org.straddle.model.Stop;
 import org.straddle.outlook.Bans;
+import org.straddle.outlook.itinerary.Stay;
+import org.straddle.outlook.itinerary.Work;
 
 /** The coordinator forbade it, and the plan does it. */
 final class BanBroken extends ScopedRule<Stop> {

@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.straddle.check.Finding;
 import org.straddle.model.Bird;
 import org.straddle.model.Identified;
+import org.straddle.outlook.itinerary.Work;
 
 /** A finding about a bird and all turns on it. */
 final class BirdFinding {

@@ -7,6 +7,7 @@ import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.model.Bird;
 import org.straddle.model.BirdState;
+import org.straddle.outlook.itinerary.Work;
 
 /** A bird that works now and then may not answer. */
 final class BirdIntermittent extends ScopedRule<Bird> {

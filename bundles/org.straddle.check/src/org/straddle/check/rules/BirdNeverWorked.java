@@ -10,6 +10,7 @@ import org.straddle.check.Severity;
 import org.straddle.model.Bird;
 import org.straddle.model.BirdReport;
 import org.straddle.model.ReportKind;
+import org.straddle.outlook.itinerary.Work;
 
 /** Having heard a bird is not yet having made a contact through it. */
 final class BirdNeverWorked extends ScopedRule<Bird> {

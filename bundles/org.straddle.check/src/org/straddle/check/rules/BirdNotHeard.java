@@ -9,6 +9,7 @@ import org.straddle.check.Severity;
 import org.straddle.model.Bird;
 import org.straddle.model.BirdReport;
 import org.straddle.model.ReportKind;
+import org.straddle.outlook.itinerary.Work;
 
 /** The newest report of the bird says that nothing was heard. */
 final class BirdNotHeard extends ScopedRule<Bird> {

@@ -7,6 +7,7 @@ import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.model.Bird;
 import org.straddle.model.BirdState;
+import org.straddle.outlook.itinerary.Work;
 
 /** Nobody can be worked through a bird that is reported not working. */
 final class BirdNotWorking extends ScopedRule<Bird> {

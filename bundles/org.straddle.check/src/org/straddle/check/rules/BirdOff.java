@@ -5,6 +5,8 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.outlook.itinerary.Stay;
+import org.straddle.outlook.itinerary.Work;
 import org.straddle.sky.Window;
 
 /** The bird's calendar has the transponder off during part of the turn. */

@@ -5,6 +5,9 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.outlook.itinerary.Stay;
+import org.straddle.outlook.itinerary.TurnPass;
+import org.straddle.outlook.itinerary.Work;
 import org.straddle.sky.Window;
 
 /** A bird that works by sunlight only is in the shadow of the Earth during part of the turn. */

@@ -7,6 +7,7 @@ import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.model.Bird;
 import org.straddle.model.BirdState;
+import org.straddle.outlook.itinerary.Work;
 
 /** Nobody has said anything about the bird, and its state is not known. */
 final class BirdUnreported extends ScopedRule<Bird> {

@@ -8,6 +8,9 @@ import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.model.Identified;
 import org.straddle.model.Team;
+import org.straddle.outlook.itinerary.Drive;
+import org.straddle.outlook.itinerary.Drives;
+import org.straddle.outlook.itinerary.Stay;
 
 /**
  * Time at the wheel goes on adding up over short stops. A leg reckons only with its own breaks; this rule with what was
@@ -44,7 +47,8 @@ final class BreakMissing extends ScopedRule<Team> {
         Identified[] objects = Stream.concat(Stream.of(team, between.stop()), drive.after().stream().map(Stay::stop))
                 .toArray(Identified[]::new);
         return Finding.of(this, Words.sentence(Words.name(team)) + " comes to " + Words.length(through)
-                + " at the wheel from " + before.from() + " over " + drive.from() + " to " + drive.to() + ", with "
+                + " at the wheel from " + Words.name(before.from()) + " over "
+                + Words.name(drive.from()) + " to " + Words.name(drive.to()) + ", with "
                 + Words.length(pause(before, drive)) + " to pause between; a break of "
                 + Words.length(in.policies().breakLength()) + " is due after " + Words.length(in.policies().breakAfter())
                 + ".", objects).restingOn(through, pause(before, drive)).at(between.window().start());

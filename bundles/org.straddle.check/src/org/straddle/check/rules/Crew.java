@@ -4,6 +4,7 @@ import java.util.List;
 
 import org.straddle.model.Operator;
 import org.straddle.model.Team;
+import org.straddle.outlook.itinerary.Itinerary;
 
 /** The operators of a team that are there: references to removed operators do not count. */
 final class Crew {

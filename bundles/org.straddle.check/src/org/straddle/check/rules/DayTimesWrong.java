@@ -6,6 +6,7 @@ import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
+import org.straddle.outlook.itinerary.Itinerary;
 
 /** A day of a team without a usable time gives its stops nowhere to be. */
 final class DayTimesWrong extends ScopedRule<Team> {

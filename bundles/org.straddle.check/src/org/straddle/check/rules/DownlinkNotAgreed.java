@@ -10,6 +10,9 @@ import org.straddle.check.Mend;
 import org.straddle.check.Severity;
 import org.straddle.model.Access;
 import org.straddle.model.Bird;
+import org.straddle.outlook.itinerary.Overlaps;
+import org.straddle.outlook.itinerary.SharedTurns;
+import org.straddle.outlook.itinerary.Work;
 
 /** Two teams that share a footprint within a passband have not agreed who answers where: their parts may overlap. */
 final class DownlinkNotAgreed extends ScopedRule<Bird> {

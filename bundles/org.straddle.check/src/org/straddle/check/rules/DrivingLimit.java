@@ -15,6 +15,8 @@ import org.straddle.check.Severity;
 import org.straddle.model.Identified;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
+import org.straddle.outlook.itinerary.Drive;
+import org.straddle.outlook.itinerary.Drives;
 
 /** Time at the wheel adds up over the legs of one team in one day. */
 final class DrivingLimit extends ScopedRule<Team> {

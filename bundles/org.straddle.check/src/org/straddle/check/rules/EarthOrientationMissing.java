@@ -7,6 +7,9 @@ import java.util.function.Consumer;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.outlook.Outlook;
+import org.straddle.outlook.itinerary.Itinerary;
+import org.straddle.outlook.itinerary.TurnPass;
+import org.straddle.outlook.itinerary.Work;
 
 /**
  * Without Earth orientation data times are off by a tenth of a second at most. Next to element sets of a day or more

@@ -10,6 +10,7 @@ import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.model.Bird;
 import org.straddle.outlook.Outlook;
+import org.straddle.outlook.itinerary.Work;
 
 /** The farther a pass is from the epoch of its element set, the farther the bird may be from where it is looked for. */
 final class ElementsTooOld extends ScopedRule<Bird> {

@@ -15,6 +15,8 @@ import org.straddle.kit.EnergyBudget;
 import org.straddle.model.Identified;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
+import org.straddle.outlook.itinerary.Drives;
+import org.straddle.outlook.itinerary.Stay;
 
 /** What the batteries give on a day, full in the morning, against what the day's turns draw. */
 final class EnergyShort extends ScopedRule<Team> {

@@ -15,6 +15,8 @@ import org.straddle.model.Team;
 import org.straddle.outlook.Bans;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.PolicyFigures;
+import org.straddle.outlook.itinerary.Itinerary;
+import org.straddle.outlook.itinerary.Work;
 
 /** One look of all rules at one outlook, with what several of them need worked out once. For one thread. */
 public final class Inspection {

@@ -11,6 +11,9 @@ import org.straddle.check.Mend;
 import org.straddle.check.Severity;
 import org.straddle.model.Identified;
 import org.straddle.model.Team;
+import org.straddle.outlook.itinerary.Drive;
+import org.straddle.outlook.itinerary.Drives;
+import org.straddle.outlook.itinerary.Stay;
 
 /** The road needs more time than lies between two stops, or between a stop and the base. */
 final class LegTooLong extends ScopedRule<Team> {
@@ -35,7 +38,8 @@ final class LegTooLong extends ScopedRule<Team> {
         Instant leaves = drive.before().map(stay -> stay.window().end())
                 .orElseGet(() -> drive.after().orElseThrow().window().start().minus(drive.time()));
         return Finding.of(this, Words.sentence(Words.name(drive.team())) + " needs "
-                + Words.length(wholeMinutes(drive.leg().total())) + " from " + drive.from() + " to " + drive.to() + " ("
+                + Words.length(wholeMinutes(drive.leg().total())) + " from "
+                + Words.name(drive.from()) + " to " + Words.name(drive.to()) + " ("
                 + Math.round(drive.leg().roadKm()) + " km"
                 + (drive.leg().isEntered() ? ", time " + drive.leg().origin() : "")
                 + (drive.leg().breaks().isZero() ? "" : ", " + Words.length(drive.leg().breaks()) + " of it breaks")

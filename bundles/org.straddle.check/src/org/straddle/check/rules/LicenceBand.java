@@ -9,6 +9,7 @@ import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.model.Operator;
 import org.straddle.model.Team;
+import org.straddle.outlook.itinerary.Work;
 
 /** No licence noted in the team covers the uplink band of a bird it is to work. */
 final class LicenceBand extends ScopedRule<Team> {

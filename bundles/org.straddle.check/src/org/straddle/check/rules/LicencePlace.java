@@ -12,6 +12,8 @@ import org.straddle.model.Allowance;
 import org.straddle.model.Identified;
 import org.straddle.model.Jurisdiction;
 import org.straddle.model.Operator;
+import org.straddle.outlook.itinerary.Stay;
+import org.straddle.outlook.itinerary.Work;
 
 /** A licence class may not cover a band in the country where the site lies. */
 final class LicencePlace extends ScopedRule<Stay> {

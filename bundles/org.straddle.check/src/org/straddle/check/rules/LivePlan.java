@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.straddle.model.Event;
 import org.straddle.model.Stop;
 import org.straddle.model.Turn;
+import org.straddle.outlook.itinerary.Itinerary;
 
 /** Finds the stops and turns of the event being edited that a finding, made from a copy, speaks of. */
 record LivePlan(Event event) {

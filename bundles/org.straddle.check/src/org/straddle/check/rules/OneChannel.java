@@ -6,6 +6,9 @@ import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.model.Access;
 import org.straddle.model.Bird;
+import org.straddle.outlook.itinerary.Overlaps;
+import org.straddle.outlook.itinerary.SharedTurns;
+import org.straddle.outlook.itinerary.Work;
 
 /** A single-channel bird has one uplink for all in its footprint: two teams that both see it talk over each other. */
 final class OneChannel extends ScopedRule<Bird> {

@@ -9,6 +9,7 @@ import org.straddle.check.Severity;
 import org.straddle.model.Event;
 import org.straddle.model.Operator;
 import org.straddle.model.Team;
+import org.straddle.outlook.itinerary.Itinerary;
 import org.straddle.sky.Window;
 
 /** Two teams that are out at the same time count on the same person. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.straddle.check.Finding;
+import org.straddle.outlook.itinerary.Work;
 import org.straddle.sky.Window;
 
 /** A finding about a turn of which only a part can be used. */

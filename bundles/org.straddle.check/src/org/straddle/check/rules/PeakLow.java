@@ -5,6 +5,9 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.outlook.itinerary.Stay;
+import org.straddle.outlook.itinerary.TurnPass;
+import org.straddle.outlook.itinerary.Work;
 
 /** The policy names the least peak of a pass. */
 final class PeakLow extends ScopedRule<Stay> {

@@ -2,6 +2,8 @@ package org.straddle.check.rules;
 
 import java.util.Optional;
 
+import org.straddle.outlook.itinerary.Work;
+
 /** What a mend may change. */
 final class Pins {
 

@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.model.Event;
+import org.straddle.outlook.itinerary.Itinerary;
 
 /** An event without a stop sends nobody anywhere. */
 final class PlanEmpty extends ScopedRule<Event> {

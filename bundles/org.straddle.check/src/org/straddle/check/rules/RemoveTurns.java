@@ -11,6 +11,7 @@ import org.eclipse.emf.edit.domain.EditingDomain;
 import org.straddle.check.Mend;
 import org.straddle.model.Event;
 import org.straddle.model.Turn;
+import org.straddle.outlook.itinerary.Work;
 
 /** Takes turns out of the plan. */
 record RemoveTurns(String label, List<String> turnIds) implements Mend {

@@ -10,6 +10,9 @@ import org.straddle.check.Mend;
 import org.straddle.check.Severity;
 import org.straddle.model.Access;
 import org.straddle.model.Bird;
+import org.straddle.outlook.itinerary.Overlaps;
+import org.straddle.outlook.itinerary.SharedTurns;
+import org.straddle.outlook.itinerary.Work;
 
 /** Two teams that share a footprint agreed on nearly the same downlink within a passband. */
 final class SameFrequency extends ScopedRule<Bird> {

@@ -8,6 +8,9 @@ import java.util.function.Consumer;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.grid.Square;
+import org.straddle.outlook.itinerary.Itinerary;
+import org.straddle.outlook.itinerary.Overlaps;
+import org.straddle.outlook.itinerary.Stay;
 import org.straddle.sky.Window;
 
 /** Two teams activate one square at once, which wastes one of them on chasers who work the other. */

@@ -15,6 +15,9 @@ import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.model.Team;
 import org.straddle.model.Turn;
+import org.straddle.outlook.itinerary.Itinerary;
+import org.straddle.outlook.itinerary.Stay;
+import org.straddle.outlook.itinerary.Work;
 
 /**
  * What a rule looks at, one subject after another, and what it may read to judge a subject: the subject with all that

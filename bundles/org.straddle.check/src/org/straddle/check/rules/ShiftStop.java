@@ -13,6 +13,7 @@ import org.straddle.check.Mend;
 import org.straddle.model.Event;
 import org.straddle.model.Stop;
 import org.straddle.model.StraddlePackage;
+import org.straddle.outlook.itinerary.Stay;
 
 /** Moves the arrival or the departure of a stop that is not pinned. */
 record ShiftStop(String label, String stopId, EAttribute end, Instant to) implements Mend {

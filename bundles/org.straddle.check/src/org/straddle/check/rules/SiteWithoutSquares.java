@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.model.Site;
+import org.straddle.outlook.itinerary.Stay;
 
 /** A stop at a site that claims no square gives chasers nothing. */
 final class SiteWithoutSquares extends ScopedRule<Site> {

@@ -8,6 +8,7 @@ import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.grid.Square;
 import org.straddle.model.Identified;
+import org.straddle.outlook.itinerary.Work;
 
 /**
  * Every further pass from a square reaches fewer chasers who still need it; the event says how fewer. A turn from which

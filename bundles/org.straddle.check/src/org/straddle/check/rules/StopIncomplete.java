@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.model.Stop;
+import org.straddle.outlook.itinerary.Itinerary;
 
 /** A stop must say who goes where; other rules pass over one that does not. */
 final class StopIncomplete extends ScopedRule<Stop> {

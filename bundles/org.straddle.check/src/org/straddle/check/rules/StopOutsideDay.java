@@ -7,6 +7,9 @@ import java.util.function.Consumer;
 import org.straddle.check.Finding;
 import org.straddle.check.Mend;
 import org.straddle.check.Severity;
+import org.straddle.outlook.itinerary.Drives;
+import org.straddle.outlook.itinerary.Itinerary;
+import org.straddle.outlook.itinerary.Stay;
 import org.straddle.sky.Window;
 
 /** A team is out only between the start and the end of one of its days. */

@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.outlook.itinerary.Stay;
 
 /** A stop must last for setting up and taking down; where it has turns, they say more exactly what is missing. */
 final class StopShort extends ScopedRule<Stay> {

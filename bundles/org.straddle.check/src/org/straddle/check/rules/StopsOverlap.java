@@ -5,6 +5,8 @@ import java.util.function.Consumer;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.model.Team;
+import org.straddle.outlook.itinerary.Overlaps;
+import org.straddle.outlook.itinerary.Stay;
 import org.straddle.sky.Window;
 
 /** Two stops of one team overlap. */

@@ -10,6 +10,7 @@ import org.straddle.model.Event;
 import org.straddle.model.StraddlePackage;
 import org.straddle.model.Turn;
 import org.straddle.outlook.PolicyFigures;
+import org.straddle.outlook.itinerary.Work;
 import org.straddle.sky.Window;
 
 /** Cuts a turn down to a part of itself. */

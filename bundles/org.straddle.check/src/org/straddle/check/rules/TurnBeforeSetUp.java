@@ -6,6 +6,8 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.outlook.itinerary.Stay;
+import org.straddle.outlook.itinerary.Work;
 import org.straddle.sky.Window;
 
 /** The policy says how long a team needs from arrival until it can work. */

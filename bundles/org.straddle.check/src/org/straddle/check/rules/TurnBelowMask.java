@@ -4,6 +4,9 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.outlook.itinerary.Stay;
+import org.straddle.outlook.itinerary.TurnPass;
+import org.straddle.outlook.itinerary.Work;
 import org.straddle.sky.Pass;
 
 /** Part of the turn has the bird behind the ground, woods or walls that the horizon mask records. */

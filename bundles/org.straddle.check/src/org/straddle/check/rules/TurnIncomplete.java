@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.model.Stop;
+import org.straddle.outlook.itinerary.Itinerary;
 
 /** A turn must say which bird is worked. */
 final class TurnIncomplete extends ScopedRule<Stop> {

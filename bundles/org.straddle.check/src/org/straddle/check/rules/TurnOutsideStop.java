@@ -4,6 +4,8 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.outlook.itinerary.Stay;
+import org.straddle.outlook.itinerary.Work;
 
 /** A team works only while it is at the site. */
 final class TurnOutsideStop extends ScopedRule<Stay> {

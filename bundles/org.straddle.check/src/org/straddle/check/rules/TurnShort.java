@@ -5,6 +5,8 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.outlook.itinerary.Stay;
+import org.straddle.outlook.itinerary.Work;
 
 /** The policy names the least length of a turn. */
 final class TurnShort extends ScopedRule<Stay> {

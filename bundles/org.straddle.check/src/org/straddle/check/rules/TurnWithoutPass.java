@@ -4,6 +4,9 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.outlook.itinerary.Stay;
+import org.straddle.outlook.itinerary.TurnPass;
+import org.straddle.outlook.itinerary.Work;
 
 /** The bird never comes above the site's horizon during the turn. */
 final class TurnWithoutPass extends ScopedRule<Stay> {

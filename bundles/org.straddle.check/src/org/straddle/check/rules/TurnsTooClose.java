@@ -7,6 +7,8 @@ import java.util.function.Consumer;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.model.Team;
+import org.straddle.outlook.itinerary.Overlaps;
+import org.straddle.outlook.itinerary.Work;
 import org.straddle.sky.Window;
 
 /** One team cannot work two birds at once, and needs the gap of the policy to turn to the next. */

@@ -8,6 +8,9 @@ import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.model.Identified;
 import org.straddle.model.Jurisdiction;
+import org.straddle.outlook.itinerary.Stay;
+import org.straddle.outlook.itinerary.TurnPass;
+import org.straddle.outlook.itinerary.Work;
 
 /** A team's signal comes down wherever the bird is up, also where its operators hold no licence. */
 final class UplinkForeign extends ScopedRule<Stay> {

@@ -10,6 +10,7 @@ import org.straddle.check.Finding;
 import org.straddle.model.Review;
 import org.straddle.model.Site;
 import org.straddle.model.Survey;
+import org.straddle.outlook.itinerary.Stay;
 import org.straddle.safety.SafetyNotes;
 
 /**

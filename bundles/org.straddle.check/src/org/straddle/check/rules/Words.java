@@ -14,10 +14,13 @@ import java.util.stream.Collectors;
 
 import org.straddle.model.Base;
 import org.straddle.model.Bird;
+import org.straddle.model.Identified;
 import org.straddle.model.Jurisdiction;
 import org.straddle.model.Operator;
 import org.straddle.model.Site;
 import org.straddle.model.Team;
+import org.straddle.outlook.itinerary.Stay;
+import org.straddle.outlook.itinerary.Work;
 import org.straddle.sky.Window;
 
 /**
@@ -121,6 +124,11 @@ record Words(ZoneId zone) {
 
     static String name(Base base) {
         return blank(base.getName()) ? "a base without a name" : base.getName();
+    }
+
+    /** @param place a site or a base */
+    static String name(Identified place) {
+        return place instanceof Site site ? name(site) : name((Base) place);
     }
 
     static String name(Bird bird) {

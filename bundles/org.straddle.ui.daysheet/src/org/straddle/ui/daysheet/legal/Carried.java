@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.core.runtime.IProgressMonitor;
-import org.straddle.check.rules.Itinerary;
 import org.straddle.model.Stop;
 import org.straddle.model.Team;
 import org.straddle.model.Turn;
 import org.straddle.outlook.Outlook;
+import org.straddle.outlook.itinerary.Itinerary;
 import org.straddle.sky.Window;
 
 /**

@@ -12,12 +12,12 @@ import java.util.stream.Stream;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.SubMonitor;
-import org.straddle.check.rules.Itinerary;
 import org.straddle.model.Stop;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
 import org.straddle.model.Turn;
 import org.straddle.outlook.Outlook;
+import org.straddle.outlook.itinerary.Itinerary;
 import org.straddle.sky.Window;
 import org.straddle.ui.daysheet.edit.PlaceStop;
 import org.straddle.ui.things.ThingText;

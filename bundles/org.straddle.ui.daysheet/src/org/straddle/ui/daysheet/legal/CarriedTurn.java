@@ -12,11 +12,11 @@ import java.util.stream.Stream;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.SubMonitor;
-import org.straddle.check.rules.Itinerary;
-import org.straddle.check.rules.Stay;
-import org.straddle.check.rules.Work;
 import org.straddle.model.Team;
 import org.straddle.outlook.Outlook;
+import org.straddle.outlook.itinerary.Itinerary;
+import org.straddle.outlook.itinerary.Stay;
+import org.straddle.outlook.itinerary.Work;
 import org.straddle.sky.Window;
 import org.straddle.ui.daysheet.edit.PlaceTurn;
 import org.straddle.ui.things.ThingText;

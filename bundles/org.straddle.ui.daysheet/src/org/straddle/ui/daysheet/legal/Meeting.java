@@ -3,10 +3,10 @@ package org.straddle.ui.daysheet.legal;
 import java.time.Duration;
 import java.util.Optional;
 
-import org.straddle.check.rules.SharedTurns;
-import org.straddle.check.rules.Work;
 import org.straddle.model.Access;
 import org.straddle.outlook.Outlook;
+import org.straddle.outlook.itinerary.SharedTurns;
+import org.straddle.outlook.itinerary.Work;
 import org.straddle.ui.things.ThingText;
 
 /** What two turns have against each other. */

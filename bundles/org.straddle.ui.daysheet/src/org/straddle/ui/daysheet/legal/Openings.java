@@ -4,14 +4,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-import org.straddle.check.rules.Itinerary;
-import org.straddle.check.rules.Stay;
 import org.straddle.model.Bird;
 import org.straddle.model.Fresh;
 import org.straddle.model.Stop;
 import org.straddle.model.Turn;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
+import org.straddle.outlook.itinerary.Itinerary;
+import org.straddle.outlook.itinerary.Stay;
 import org.straddle.sky.Window;
 
 /** What more could be worked during a stop, beside what is planned: parts of passes in which nothing would be wrong. */

@@ -2,6 +2,9 @@ package org.straddle.ui.daysheet.legal;
 
 import java.time.Duration;
 
+import org.straddle.model.Base;
+import org.straddle.model.Identified;
+import org.straddle.model.Site;
 import org.straddle.model.Team;
 import org.straddle.sky.Window;
 import org.straddle.ui.things.Times;
@@ -14,6 +17,13 @@ final class Say {
 
     static String team(Team team) {
         return team.getNumber() > 0 ? "team " + team.getNumber() : "a team without a number";
+    }
+
+    /** @param place a site or a base */
+    static String place(Identified place) {
+        boolean isSite = place instanceof Site;
+        String name = isSite ? ((Site) place).getName() : ((Base) place).getName();
+        return name == null || name.isBlank() ? "a " + (isSite ? "site" : "base") + " without a name" : name;
     }
 
     static String during(Window window) {

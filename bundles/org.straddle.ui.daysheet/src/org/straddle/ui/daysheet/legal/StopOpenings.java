@@ -10,8 +10,6 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
-import org.straddle.check.rules.Itinerary;
-import org.straddle.check.rules.Stay;
 import org.straddle.model.BirdState;
 import org.straddle.model.Fresh;
 import org.straddle.model.Identified;
@@ -19,6 +17,8 @@ import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
+import org.straddle.outlook.itinerary.Itinerary;
+import org.straddle.outlook.itinerary.Stay;
 import org.straddle.plan.SiteUse;
 import org.straddle.plan.TurnWorth;
 import org.straddle.sky.Window;

@@ -13,11 +13,6 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
-import org.straddle.check.rules.Drive;
-import org.straddle.check.rules.Drives;
-import org.straddle.check.rules.Itinerary;
-import org.straddle.check.rules.Stay;
-import org.straddle.check.rules.Work;
 import org.straddle.grid.Square;
 import org.straddle.model.Ban;
 import org.straddle.model.Identified;
@@ -28,6 +23,11 @@ import org.straddle.model.TeamDay;
 import org.straddle.model.Turn;
 import org.straddle.outlook.Bans;
 import org.straddle.outlook.Outlook;
+import org.straddle.outlook.itinerary.Drive;
+import org.straddle.outlook.itinerary.Drives;
+import org.straddle.outlook.itinerary.Itinerary;
+import org.straddle.outlook.itinerary.Stay;
+import org.straddle.outlook.itinerary.Work;
 import org.straddle.sky.Window;
 import org.straddle.ui.daysheet.edit.PlaceStop;
 import org.straddle.ui.things.ThingText;
@@ -197,7 +197,8 @@ final class StopTrial {
     private void tellTooLong(List<Drive> drives, List<Obstacle> obstacles) {
         for (Drive drive : drives) {
             if (isTooLong(drive) && (ends(drive).contains(stop.getId()) || !tooLongNow.contains(ends(drive)))) {
-                obstacles.add(new Obstacle("leg-too-long", "leg from " + drive.from() + " to " + drive.to() + " needs "
+                obstacles.add(new Obstacle("leg-too-long", "leg from " + Say.place(drive.from()) + " to " + Say.place(drive.to())
+                        + " needs "
                         + Say.need(drive.leg().total()) + ", gap is " + Say.have(drive.time())));
             }
         }

@@ -1,4 +1,4 @@
-package org.straddle.check.rules;
+package org.straddle.outlook.itinerary;
 
 import java.util.Collection;
 import java.util.Comparator;

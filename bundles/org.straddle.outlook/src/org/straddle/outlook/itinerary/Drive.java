@@ -1,8 +1,9 @@
-package org.straddle.check.rules;
+package org.straddle.outlook.itinerary;
 
 import java.time.Duration;
 import java.util.Optional;
 
+import org.straddle.model.Identified;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
 import org.straddle.outlook.Leg;
@@ -13,10 +14,10 @@ import org.straddle.outlook.Leg;
  * @param day    the team's day; empty when the stops lie on no day of the team
  * @param before the stop it leaves; empty when it leaves a base
  * @param after  the stop it reaches; empty when it reaches a base
- * @param from   name of the place it leaves
- * @param to     name of the place it reaches
+ * @param from   the base or site it leaves
+ * @param to     the base or site it reaches
  * @param time   between leaving and being due
  */
-public record Drive(Team team, Optional<TeamDay> day, Optional<Stay> before, Optional<Stay> after, String from, String to,
-        Leg leg, Duration time) {
+public record Drive(Team team, Optional<TeamDay> day, Optional<Stay> before, Optional<Stay> after, Identified from,
+        Identified to, Leg leg, Duration time) {
 }

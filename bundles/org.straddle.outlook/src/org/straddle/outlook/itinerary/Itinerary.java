@@ -1,4 +1,4 @@
-package org.straddle.check.rules;
+package org.straddle.outlook.itinerary;
 
 import java.time.Instant;
 import java.util.Collections;
@@ -22,10 +22,10 @@ import org.straddle.sky.Window;
 /** The plan as rules read it: the complete stops and turns, by time, with ties settled by team number and id. */
 public final class Itinerary {
 
-    static final Comparator<Stay> BY_TIME = Comparator
+    public static final Comparator<Stay> BY_TIME = Comparator
             .comparing(Stay::window, Window.IN_TIME_ORDER).thenComparing(stay -> stay.team().getNumber())
             .thenComparing(stay -> String.valueOf(stay.stop().getId()));
-    static final Comparator<Work> TURNS_BY_TIME = Comparator
+    public static final Comparator<Work> TURNS_BY_TIME = Comparator
             .comparing(Work::window, Window.IN_TIME_ORDER).thenComparing(work -> work.team().getNumber())
             .thenComparing(work -> String.valueOf(work.turn().getId()));
 
@@ -49,7 +49,7 @@ public final class Itinerary {
     }
 
     /** Every stop, complete or not. */
-    static Stream<Stop> stops(Event event) {
+    public static Stream<Stop> stops(Event event) {
         return event.getPlan() == null ? Stream.empty() : event.getPlan().getStops().stream();
     }
 
@@ -68,22 +68,22 @@ public final class Itinerary {
     }
 
     /** The stays of a team, by time. */
-    List<Stay> of(Team team) {
+    public List<Stay> of(Team team) {
         return byTeam.getOrDefault(team, List.of());
     }
 
     /** The stay that a stop stands for; empty when the stop is not complete. */
-    Optional<Stay> of(Stop stop) {
+    public Optional<Stay> of(Stop stop) {
         return stays.stream().filter(stay -> stay.stop() == stop).findFirst();
     }
 
     /** The stays at a site, by time. */
-    List<Stay> at(Site site) {
+    public List<Stay> at(Site site) {
         return bySite.getOrDefault(site, List.of());
     }
 
     /** The turns on a bird, by start. */
-    List<Work> on(Bird bird) {
+    public List<Work> on(Bird bird) {
         return byBird.getOrDefault(bird, List.of());
     }
 
@@ -103,7 +103,7 @@ public final class Itinerary {
     }
 
     /** Not set, or set to something whose file is gone. */
-    static boolean isMissing(EObject object) {
+    public static boolean isMissing(EObject object) {
         return object == null || object.eIsProxy();
     }
 

@@ -1,4 +1,4 @@
-package org.straddle.check.rules;
+package org.straddle.outlook.itinerary;
 
 import java.util.Optional;
 
@@ -30,7 +30,7 @@ public final class SharedTurns {
     }
 
     /** Whether two frequencies, MHz, are too near to each other to be told apart. */
-    static boolean isSame(double oneMhz, double otherMhz) {
+    public static boolean isSame(double oneMhz, double otherMhz) {
         return Math.abs(oneMhz - otherMhz) * 1000 <= LEAST_APART_KHZ;
     }
 }

@@ -1,4 +1,4 @@
-package org.straddle.check.rules;
+package org.straddle.outlook.itinerary;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -37,7 +37,7 @@ public final class Drives {
         return itinerary.byTeam().keySet().stream().flatMap(team -> of(team, outlook, itinerary).stream()).toList();
     }
 
-    static List<Drive> of(Team team, Outlook outlook, Itinerary itinerary) {
+    public static List<Drive> of(Team team, Outlook outlook, Itinerary itinerary) {
         return of(team, outlook, itinerary.of(team));
     }
 
@@ -49,7 +49,7 @@ public final class Drives {
     }
 
     /** On which of its team's days a stay lies: the one it shares most time with. */
-    static Optional<TeamDay> dayOf(Stay stay) {
+    public static Optional<TeamDay> dayOf(Stay stay) {
         return stay.team().getDays().stream().filter(day -> shared(stay, day).compareTo(Duration.ZERO) > 0)
                 .max(Comparator.comparing((TeamDay day) -> shared(stay, day)));
     }
@@ -93,28 +93,28 @@ public final class Drives {
     }
 
     private void between(Optional<TeamDay> day, Stay before, Stay after) {
-        add(day, Optional.of(before), Optional.of(after), Words.name(before.site()), Words.name(after.site()),
-                before.site(), after.site(), before.window().end(), after.window().start());
+        add(day, Optional.of(before), Optional.of(after), before.site(), after.site(),
+                before.window().end(), after.window().start());
     }
 
     private void out(Optional<TeamDay> day, Stay first) {
         Base base = start(day).orElseThrow();
-        add(day, Optional.empty(), Optional.of(first), Words.name(base), Words.name(first.site()),
-                base, first.site(), day.orElseThrow().getFrom(),
+        add(day, Optional.empty(), Optional.of(first), base, first.site(),
+                day.orElseThrow().getFrom(),
                 first.window().start());
     }
 
     private void home(Optional<TeamDay> day, Stay last) {
         Base base = end(day).orElseThrow();
-        add(day, Optional.of(last), Optional.empty(), Words.name(last.site()), Words.name(base),
-                last.site(), base, last.window().end(),
+        add(day, Optional.of(last), Optional.empty(), last.site(), base,
+                last.window().end(),
                 day.orElseThrow().getUntil());
     }
 
-    private void add(Optional<TeamDay> day, Optional<Stay> before, Optional<Stay> after, String from,
-            String to, Identified here, Identified there, Instant leaves, Instant due) {
+    private void add(Optional<TeamDay> day, Optional<Stay> before, Optional<Stay> after, Identified from,
+            Identified to, Instant leaves, Instant due) {
         if (!due.isBefore(leaves)) {
-            outlook.leg(here, there).ifPresent(leg -> drives.add(new Drive(team, day, before, after, from, to, leg,
+            outlook.leg(from, to).ifPresent(leg -> drives.add(new Drive(team, day, before, after, from, to, leg,
                     Duration.between(leaves, due))));
         }
     }

@@ -1,4 +1,4 @@
-package org.straddle.check.rules;
+package org.straddle.outlook.itinerary;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -11,13 +11,13 @@ import org.straddle.sky.Window;
  * Finds the pairs that overlap in time by one sweep: only those that are still open when the next one
  * begins are compared with it.
  */
-final class Overlaps {
+public final class Overlaps {
 
     private Overlaps() {
     }
 
     /** @param byStart in order of start; of each pair the earlier comes first */
-    static <T> void pairs(List<T> byStart, Function<T, Window> windowOf, BiConsumer<T, T> found) {
+    public static <T> void pairs(List<T> byStart, Function<T, Window> windowOf, BiConsumer<T, T> found) {
         List<T> open = new ArrayList<>();
         for (T next : byStart) {
             open.removeIf(earlier -> !windowOf.apply(earlier).end().isAfter(windowOf.apply(next).start()));
