@@ -17,6 +17,7 @@ import org.eclipse.emf.ecore.EObject;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.straddle.check.run.Checks;
 import org.straddle.model.Acceptance;
 import org.straddle.model.Base;
 import org.straddle.model.BirdElements;

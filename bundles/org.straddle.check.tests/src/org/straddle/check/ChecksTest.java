@@ -14,6 +14,7 @@ import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.InternalEObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
+import org.straddle.check.run.Checks;
 import org.straddle.model.Event;
 import org.straddle.model.Fresh;
 import org.straddle.model.Policies;

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.junit.jupiter.api.Test;
+import org.straddle.check.run.Checks;
 import org.straddle.model.Event;
 import org.straddle.model.Stop;
 import org.straddle.outlook.Outlook;

@@ -17,6 +17,7 @@ import org.eclipse.emf.edit.domain.EditingDomain;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.straddle.check.run.Checks;
 import org.straddle.model.Event;
 import org.straddle.model.Site;
 import org.straddle.model.Snapshot;

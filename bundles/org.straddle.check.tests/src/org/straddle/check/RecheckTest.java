@@ -22,6 +22,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.straddle.check.rules.ScopedRule;
+import org.straddle.check.run.Checked;
+import org.straddle.check.run.Checks;
 import org.straddle.model.Event;
 import org.straddle.model.Identified;
 import org.straddle.model.Snapshot;

@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.straddle.check.run.Checks;
 import org.straddle.model.Event;
 import org.straddle.outlook.Outlook;
 

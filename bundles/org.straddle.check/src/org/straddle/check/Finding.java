@@ -54,11 +54,12 @@ public record Finding(String rule, Severity severity, String sentence, List<Iden
     }
 
     /** The same about the same things in another copy of the event. */
-    Finding about(List<Identified> others) {
+    public Finding about(List<Identified> others) {
         return new Finding(rule, severity, sentence, others, mend, when, facts, accepted);
     }
 
-    Finding acceptedBy(Acceptance acceptance) {
+    /** The same, accepted by the coordinator. */
+    public Finding acceptedBy(Acceptance acceptance) {
         return new Finding(rule, severity, sentence, objects, mend, when, facts, Optional.of(acceptance));
     }
 

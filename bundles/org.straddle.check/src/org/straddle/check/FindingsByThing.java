@@ -31,7 +31,7 @@ public final class FindingsByThing {
         }
     }
 
-    /** @param findings as {@link Checks} gives them, heaviest first; that order is kept */
+    /** @param findings as {@code Checks} gives them, heaviest first; that order is kept */
     public static FindingsByThing of(List<Finding> findings) {
         return new FindingsByThing(findings);
     }

@@ -2,9 +2,9 @@ package org.straddle.cli;
 
 import java.util.List;
 
-import org.straddle.check.Checks;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.run.Checks;
 import org.straddle.model.Identified;
 import org.straddle.outlook.Outlook;
 

@@ -5,8 +5,8 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 
-import org.straddle.check.Checks;
 import org.straddle.check.Finding;
+import org.straddle.check.run.Checks;
 import org.straddle.outlook.Outlook;
 import org.straddle.publish.NextRevision;
 import org.straddle.publish.Publication;

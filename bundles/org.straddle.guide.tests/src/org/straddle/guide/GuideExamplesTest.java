@@ -12,9 +12,9 @@ import java.util.stream.Stream;
 
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.straddle.check.Checks;
 import org.straddle.check.Finding;
 import org.straddle.check.Mend;
+import org.straddle.check.run.Checks;
 import org.straddle.demo.DemoEvent;
 import org.straddle.outlook.Outlook;
 

@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 
 import org.junit.jupiter.api.Test;
 import org.straddle.check.Rule;
-import org.straddle.check.rules.StandardRules;
+import org.straddle.check.run.StandardRules;
 import org.straddle.guide.GuidePage.Section;
 
 class GuideTest {

@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 import org.straddle.check.Rule;
-import org.straddle.check.rules.StandardRules;
+import org.straddle.check.run.StandardRules;
 import org.straddle.guide.GuidePage.Section;
 
 /** The pages of the guide, one for each standard rule. Titles come from the rules, so that they are written once. */

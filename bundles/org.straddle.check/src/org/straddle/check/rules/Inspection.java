@@ -44,32 +44,32 @@ public final class Inspection {
         return outlook;
     }
 
-    Event event() {
+    public Event event() {
         return outlook.event();
     }
 
-    PolicyFigures policies() {
+    public PolicyFigures policies() {
         return outlook.policies();
     }
 
-    Itinerary itinerary() {
+    public Itinerary itinerary() {
         return itinerary;
     }
 
-    Words words() {
+    public Words words() {
         return words;
     }
 
-    PackingList packing(Team team) {
+    public PackingList packing(Team team) {
         return packing.computeIfAbsent(team, PackingList::of);
     }
 
     /** The stays at a site with what was known of it on their days. */
-    List<Visit> visits(Site site) {
+    public List<Visit> visits(Site site) {
         return visits.computeIfAbsent(site, any -> itinerary.at(site).stream().map(stay -> Visit.of(stay, this)).toList());
     }
 
-    Bans bans() {
+    public Bans bans() {
         if (bans == null) {
             bans = Bans.of(event());
         }
@@ -77,14 +77,14 @@ public final class Inspection {
     }
 
     /** The turns from sites that claim a square, by time. */
-    List<Work> turnsFrom(Square square) {
+    public List<Work> turnsFrom(Square square) {
         return bySquare.computeIfAbsent(square, any -> claims().get(any).stream()
                 .flatMap(site -> itinerary.at(site).stream()).flatMap(stay -> stay.turns().stream())
                 .sorted(Itinerary.TURNS_BY_TIME).toList());
     }
 
     /** Which sites claim which square. */
-    SortedMap<Square, List<Site>> claims() {
+    public SortedMap<Square, List<Site>> claims() {
         if (claims == null) {
             claims = new TreeMap<>();
             event().getSites().forEach(site -> outlook.squares(site)

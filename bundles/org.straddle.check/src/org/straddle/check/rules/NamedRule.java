@@ -4,13 +4,13 @@ import org.straddle.check.Rule;
 import org.straddle.check.Severity;
 
 /** A rule with its id, severity and title. */
-abstract class NamedRule implements Rule {
+public abstract class NamedRule implements Rule {
 
     private final String id;
     private final Severity severity;
     private final String title;
 
-    NamedRule(String id, Severity severity, String title) {
+    protected NamedRule(String id, Severity severity, String title) {
         this.id = id;
         this.severity = severity;
         this.title = title;

@@ -32,30 +32,30 @@ import org.straddle.outlook.itinerary.Work;
 public final class Scope<T> {
 
     /** A team: its people and kits, its bases, its stops with their sites and birds. */
-    static final Scope<Team> TEAM = new Scope<>("team", in -> in.event().getTeams(), Identified::getId,
+    public static final Scope<Team> TEAM = new Scope<>("team", in -> in.event().getTeams(), Identified::getId,
             (team, in) -> concat(Stream.of(team), people(in), in.event().getBases().stream(),
                     in.event().getLegTimes().stream(), in.event().getJurisdictions().stream(),
                     in.itinerary().of(team).stream().flatMap(Scope::around)));
 
     /** A site: the stops there and their teams. */
-    static final Scope<Site> SITE = new Scope<>("site", in -> in.event().getSites(), Identified::getId,
+    public static final Scope<Site> SITE = new Scope<>("site", in -> in.event().getSites(), Identified::getId,
             (site, in) -> Stream.concat(Stream.of(site), in.itinerary().at(site).stream().flatMap(Scope::around)));
 
     /** A bird: the stops with turns on it, their teams and sites. */
-    static final Scope<Bird> BIRD = new Scope<>("bird", in -> in.event().getBirds(), Identified::getId,
+    public static final Scope<Bird> BIRD = new Scope<>("bird", in -> in.event().getBirds(), Identified::getId,
             (bird, in) -> Stream.concat(Stream.of(bird), in.itinerary().on(bird).stream()
                     .flatMap(work -> Stream.of(work.stop(), work.team(), work.site()))));
 
     /** A stop, complete or not: its team with its people, its site, the birds of its turns, and all bans. */
-    static final Scope<Stop> STOP = new Scope<>("stop", in -> Itinerary.stops(in.event()).toList(), Identified::getId,
+    public static final Scope<Stop> STOP = new Scope<>("stop", in -> Itinerary.stops(in.event()).toList(), Identified::getId,
             (stop, in) -> around(stop, in));
 
     /** The same for complete stops only. */
-    static final Scope<Stay> STAY = new Scope<>("stay", in -> in.itinerary().stays(), stay -> stay.stop().getId(),
+    public static final Scope<Stay> STAY = new Scope<>("stay", in -> in.itinerary().stays(), stay -> stay.stop().getId(),
             (stay, in) -> around(stay.stop(), in));
 
     /** A square: the sites that claim it, and all stops that compete for their squares. */
-    static final Scope<Square> SQUARE = new Scope<>("square", in -> in.claims().keySet(), Square::name,
+    public static final Scope<Square> SQUARE = new Scope<>("square", in -> in.claims().keySet(), Square::name,
             (square, in) -> Stream.concat(in.event().getDemands().stream(), in.claims().get(square).stream()
                     .flatMap(site -> in.outlook().squares(site).stream()).distinct()
                     .flatMap(near -> in.claims().get(near).stream()).distinct()
@@ -63,14 +63,14 @@ public final class Scope<T> {
                             in.itinerary().at(site).stream().flatMap(Scope::around)))));
 
     /** All teams together, with their people and kits. */
-    static final Scope<Event> TEAMS = whole("teams",
+    public static final Scope<Event> TEAMS = whole("teams",
             in -> Stream.concat(in.event().getTeams().stream(), people(in)));
 
     /** All birds together. */
-    static final Scope<Event> BIRDS = whole("birds", in -> in.event().getBirds().stream());
+    public static final Scope<Event> BIRDS = whole("birds", in -> in.event().getBirds().stream());
 
     /** All stops together. */
-    static final Scope<Event> STOPS = whole("stops", in -> Itinerary.stops(in.event()));
+    public static final Scope<Event> STOPS = whole("stops", in -> Itinerary.stops(in.event()));
 
     private final String name;
     private final Function<Inspection, Collection<T>> subjects;

@@ -16,7 +16,7 @@ public abstract class ScopedRule<T> extends NamedRule {
 
     private final Scope<T> scope;
 
-    ScopedRule(Scope<T> scope, String id, Severity severity, String title) {
+    protected ScopedRule(Scope<T> scope, String id, Severity severity, String title) {
         super(id, severity, title);
         this.scope = scope;
     }

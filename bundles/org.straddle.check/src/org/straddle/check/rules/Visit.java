@@ -19,15 +19,15 @@ import org.straddle.safety.SafetyNotes;
  * @param stay  the stop that begins on the day
  * @param notes what is known of the site on the day
  */
-record Visit(Site site, Stay stay, LocalDate day, SafetyNotes notes) {
+public record Visit(Site site, Stay stay, LocalDate day, SafetyNotes notes) {
 
-    static Visit of(Stay stay, Inspection in) {
+    public static Visit of(Stay stay, Inspection in) {
         LocalDate day = in.words().date(stay.window().start());
         return new Visit(stay.site(), stay, day, SafetyNotes.of(stay.site(), day, in.event().getPolicies()));
     }
 
     /** The first visit to a site that has something to tell. */
-    static Optional<Visit> first(Site site, Inspection in, Predicate<Visit> telling) {
+    public static Optional<Visit> first(Site site, Inspection in, Predicate<Visit> telling) {
         return in.visits(site).stream().filter(telling).findFirst();
     }
 
@@ -45,7 +45,7 @@ record Visit(Site site, Stay stay, LocalDate day, SafetyNotes notes) {
                         line.getVoltageKv(), line.getNote())).toList());
     }
 
-    Finding finding(NamedRule rule, String sentence) {
+    public Finding finding(NamedRule rule, String sentence) {
         return Finding.of(rule, sentence, site)
                 .restingOn(notes.survey().map(Visit::dangers), notes.review().map(Review::getId),
                         notes.review().map(Visit::judgement))

@@ -27,14 +27,14 @@ import org.straddle.sky.Window;
  * How findings name things and times: local time first, as people on the road read it, then UTC; once where both are the
  * same.
  */
-record Words(ZoneId zone) {
+public record Words(ZoneId zone) {
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
     private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
     private static final DateTimeFormatter SECOND = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ENGLISH);
 
     /** {@code 21 Jun 12:02 (10:02 UTC)}; the UTC day is named where it differs. {@code 21 Jun 12:02 UTC} where both are one. */
-    String at(Instant instant) {
+    public String at(Instant instant) {
         if (isUtc(instant)) {
             return DAY.format(instant.atZone(zone)) + " " + clock(instant).format(instant.atZone(zone)) + " UTC";
         }
@@ -47,7 +47,7 @@ record Words(ZoneId zone) {
     }
 
     /** {@code 21 Jun 12:02–12:14 (10:02–10:14 UTC)}; days are named where they differ. */
-    String during(Window window) {
+    public String during(Window window) {
         if (isUtc(window.start()) && isUtc(window.end())) {
             return during(window, zone, null) + " UTC";
         }
@@ -76,16 +76,16 @@ record Words(ZoneId zone) {
         return MINUTE;
     }
 
-    String during(Instant start, Duration length) {
+    public String during(Instant start, Duration length) {
         return length.isZero() ? at(start) : during(Window.of(start, length));
     }
 
-    LocalDate date(Instant instant) {
+    public LocalDate date(Instant instant) {
         return instant.atZone(zone).toLocalDate();
     }
 
     /** {@code 1 h 5 min}, {@code 4 min}, {@code 2 min 30 s}, {@code 20 s}; never rounded to nothing. */
-    static String length(Duration duration) {
+    public static String length(Duration duration) {
         long s = Math.max(duration.toSeconds(), duration.isZero() ? 0 : 1);
         long hours = s / 3600;
         long minutes = s / 60 % 60;
@@ -96,61 +96,61 @@ record Words(ZoneId zone) {
     }
 
     /** {@code 14 days}, {@code 2.25 days}. */
-    static String days(Duration duration) {
+    public static String days(Duration duration) {
         double days = Math.round(duration.toMinutes() / 14.4) / 100.0;
         return (days == Math.rint(days) ? Long.toString((long) days) : Double.toString(days))
                 + (days == 1 ? " day" : " days");
     }
 
     /** {@code the turn of team 1 (Skua) on Tern-1, 21 Jun 12:02–12:14 (10:02–10:14 UTC)}. */
-    String turn(Work work) {
+    public String turn(Work work) {
         return "the turn of " + name(work.team()) + " on " + name(work.bird()) + ", " + during(work.window());
     }
 
     /** {@code the stop of team 1 (Skua) at Old pier, 21 Jun 12:00–13:00 (10:00–11:00 UTC)}. */
-    String stop(Stay stay) {
+    public String stop(Stay stay) {
         return "the stop of " + name(stay.team()) + " at " + name(stay.site()) + ", " + during(stay.window());
     }
 
-    static String name(Team team) {
+    public static String name(Team team) {
         String number = team.getNumber() > 0 ? "team " + team.getNumber() : "team";
         return blank(team.getName()) ? team.getNumber() > 0 ? number : "a team without a name"
                 : number + " (" + team.getName() + ")";
     }
 
-    static String name(Site site) {
+    public static String name(Site site) {
         return blank(site.getName()) ? "a site without a name" : site.getName();
     }
 
-    static String name(Base base) {
+    public static String name(Base base) {
         return blank(base.getName()) ? "a base without a name" : base.getName();
     }
 
     /** @param place a site or a base */
-    static String name(Identified place) {
+    public static String name(Identified place) {
         return place instanceof Site site ? name(site) : name((Base) place);
     }
 
-    static String name(Bird bird) {
+    public static String name(Bird bird) {
         return blank(bird.getName()) ? "a bird without a name" : bird.getName();
     }
 
-    static String name(Jurisdiction place) {
+    public static String name(Jurisdiction place) {
         return blank(place.getName()) ? "a jurisdiction without a name" : place.getName();
     }
 
-    static String name(Operator operator) {
+    public static String name(Operator operator) {
         return blank(operator.getName()) ? blank(operator.getCallSign()) ? "an operator without a name"
                 : operator.getCallSign() : operator.getName();
     }
 
     /** With a capital first letter. */
-    static String sentence(String text) {
+    public static String sentence(String text) {
         return text.substring(0, 1).toUpperCase(Locale.ENGLISH) + text.substring(1);
     }
 
     /** {@code A, B and C}. */
-    static String list(Collection<?> things) {
+    public static String list(Collection<?> things) {
         List<String> words = things.stream().map(String::valueOf).collect(Collectors.toList());
         if (words.size() < 2) {
             return String.join("", words);
@@ -158,11 +158,15 @@ record Words(ZoneId zone) {
         return String.join(", ", words.subList(0, words.size() - 1)) + " and " + words.get(words.size() - 1);
     }
 
-    static String count(long number, String one) {
+    public static String count(long number, String one) {
         return number + " " + one + (number == 1 ? "" : "s");
     }
 
-    static boolean blank(String text) {
+    public static boolean blank(String text) {
         return text == null || text.isBlank();
+    }
+
+    public static String mhz(double frequencyMhz) {
+        return String.format(Locale.ENGLISH, "%.3f", frequencyMhz);
     }
 }

@@ -9,6 +9,8 @@ import java.util.Random;
 import org.eclipse.emf.common.command.BasicCommandStack;
 import org.eclipse.emf.edit.domain.AdapterFactoryEditingDomain;
 import org.eclipse.emf.edit.domain.EditingDomain;
+import org.straddle.check.run.Checked;
+import org.straddle.check.run.Checks;
 import org.straddle.model.Event;
 import org.straddle.model.Fresh;
 import org.straddle.model.HorizonPoint;

@@ -1,0 +1,70 @@
+package org.straddle.check.mend;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.StringJoiner;
+
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.common.command.CompoundCommand;
+import org.eclipse.emf.common.command.UnexecutableCommand;
+import org.eclipse.emf.edit.command.SetCommand;
+import org.eclipse.emf.edit.domain.EditingDomain;
+import org.straddle.check.Mend;
+import org.straddle.check.rules.Words;
+import org.straddle.model.Event;
+import org.straddle.model.StraddlePackage;
+import org.straddle.model.Turn;
+import org.straddle.outlook.itinerary.FreeDownlink;
+import org.straddle.outlook.itinerary.Work;
+
+/**
+ * Gives turns a place in the passband.
+ *
+ * @param downlinkMhz by the id of the turn
+ */
+public record AgreeDownlink(String label, Map<String, Double> downlinkMhz) implements Mend {
+
+    public AgreeDownlink {
+        downlinkMhz = Map.copyOf(downlinkMhz);
+    }
+
+    /**
+     * A place for each turn, as near as can be to what was agreed; empty when there is not room for all.
+     *
+     * @param taken frequencies that are in use at the same time, MHz
+     */
+    public static Optional<Mend> clearOf(Collection<Double> taken, List<Work> works) {
+        List<Double> used = new ArrayList<>(taken);
+        Map<String, Double> agreed = new LinkedHashMap<>();
+        StringJoiner label = new StringJoiner(" and ", "Agree on ", "");
+        for (Work work : works) {
+            OptionalDouble free = FreeDownlink.of(used, work.bird(), work.turn().getDownlinkMhz());
+            if (free.isEmpty()) {
+                return Optional.empty();
+            }
+            used.add(free.getAsDouble());
+            agreed.put(work.turn().getId(), free.getAsDouble());
+            label.add(Words.mhz(free.getAsDouble()) + " MHz for " + Words.name(work.team()));
+        }
+        return Optional.of(new AgreeDownlink(label.toString(), agreed));
+    }
+
+    @Override
+    public Command command(EditingDomain domain, Event live) {
+        CompoundCommand all = new CompoundCommand(label);
+        LivePlan plan = new LivePlan(live);
+        for (Map.Entry<String, Double> agreed : downlinkMhz.entrySet()) {
+            Optional<Turn> turn = plan.turn(agreed.getKey());
+            if (turn.isEmpty()) {
+                return UnexecutableCommand.INSTANCE;
+            }
+            all.append(SetCommand.create(domain, turn.get(), StraddlePackage.Literals.TURN__DOWNLINK_MHZ, agreed.getValue()));
+        }
+        return all.unwrap();
+    }
+}

@@ -1,0 +1,29 @@
+package org.straddle.check.mend;
+
+import java.util.Collection;
+import java.util.List;
+
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.common.command.UnexecutableCommand;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.edit.command.SetCommand;
+import org.eclipse.emf.edit.domain.EditingDomain;
+import org.straddle.check.Mend;
+import org.straddle.model.Event;
+import org.straddle.model.Site;
+import org.straddle.model.StraddlePackage;
+
+/** Corrects what is written down of a site. */
+public record ChangeSite(String label, String siteId, EStructuralFeature feature, Object value) implements Mend {
+
+    /** @param squares in the order to be written down */
+    public static ChangeSite claiming(Collection<String> squares, String label, Site site) {
+        return new ChangeSite(label, site.getId(), StraddlePackage.Literals.SITE__SQUARES, List.copyOf(squares));
+    }
+
+    @Override
+    public Command command(EditingDomain domain, Event live) {
+        return live.getSites().stream().filter(site -> siteId.equals(site.getId())).findFirst()
+                .map(site -> SetCommand.create(domain, site, feature, value)).orElse(UnexecutableCommand.INSTANCE);
+    }
+}

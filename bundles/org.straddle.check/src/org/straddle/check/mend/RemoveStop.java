@@ -1,0 +1,18 @@
+package org.straddle.check.mend;
+
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.common.command.UnexecutableCommand;
+import org.eclipse.emf.edit.command.DeleteCommand;
+import org.eclipse.emf.edit.domain.EditingDomain;
+import org.straddle.check.Mend;
+import org.straddle.model.Event;
+
+/** Takes a stop with its turns out of the plan. */
+public record RemoveStop(String label, String stopId) implements Mend {
+
+    @Override
+    public Command command(EditingDomain domain, Event live) {
+        return new LivePlan(live).stop(stopId).map(stop -> DeleteCommand.create(domain, stop))
+                .orElse(UnexecutableCommand.INSTANCE);
+    }
+}

@@ -1,0 +1,35 @@
+package org.straddle.check.mend;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.common.command.UnexecutableCommand;
+import org.eclipse.emf.edit.command.DeleteCommand;
+import org.eclipse.emf.edit.domain.EditingDomain;
+import org.straddle.check.Mend;
+import org.straddle.check.rules.Words;
+import org.straddle.model.Event;
+import org.straddle.model.Turn;
+import org.straddle.outlook.itinerary.Work;
+
+/** Takes turns out of the plan. */
+public record RemoveTurns(String label, List<String> turnIds) implements Mend {
+
+    public static RemoveTurns of(Work work) {
+        return new RemoveTurns("Remove the turn of " + Words.name(work.team()) + " on " + Words.name(work.bird()),
+                List.of(work.turn().getId()));
+    }
+
+    public static RemoveTurns all(String label, Collection<Work> turns) {
+        return new RemoveTurns(label, turns.stream().map(work -> work.turn().getId()).toList());
+    }
+
+    @Override
+    public Command command(EditingDomain domain, Event live) {
+        LivePlan plan = new LivePlan(live);
+        List<Turn> turns = turnIds.stream().map(plan::turn).flatMap(Optional::stream).toList();
+        return turns.isEmpty() ? UnexecutableCommand.INSTANCE : DeleteCommand.create(domain, turns);
+    }
+}

@@ -1,0 +1,54 @@
+package org.straddle.check.mend;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.common.command.UnexecutableCommand;
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.edit.command.SetCommand;
+import org.eclipse.emf.edit.domain.EditingDomain;
+import org.straddle.check.Mend;
+import org.straddle.check.rules.Inspection;
+import org.straddle.check.rules.Words;
+import org.straddle.model.Event;
+import org.straddle.model.Stop;
+import org.straddle.model.StraddlePackage;
+import org.straddle.outlook.itinerary.Stay;
+
+/** Moves the arrival or the departure of a stop that is not pinned. */
+public record ShiftStop(String label, String stopId, EAttribute end, Instant to) implements Mend {
+
+    /** The later arrives when the earlier leaves, or the earlier leaves when the later arrives. */
+    public static Optional<Mend> apart(Stay earlier, Stay later, Inspection in) {
+        Duration inCommon = Duration.between(later.window().start(), earlier.window().end());
+        return arriveLater(later, inCommon, in).or(() -> leaveEarlier(earlier, inCommon, in));
+    }
+
+    /** Leave earlier by some time, if all turns and the take-down still fit. */
+    public static Optional<Mend> leaveEarlier(Stay stay, Duration by, Inspection in) {
+        Instant to = stay.window().end().minus(by);
+        Instant least = stay.turns().stream().map(work -> work.window().end().plus(in.policies().takeDown()))
+                .max(Instant::compareTo).orElse(stay.window().start().plusSeconds(1));
+        return stay.stop().isPinned() || to.isBefore(least) ? Optional.empty() : Optional.of(new ShiftStop(
+                "Leave " + Words.name(stay.site()) + " earlier, " + in.words().at(to), stay.stop().getId(),
+                StraddlePackage.Literals.STOP__DEPARTURE, to));
+    }
+
+    /** Arrive later by some time, if all turns still come after the set-up. */
+    public static Optional<Mend> arriveLater(Stay stay, Duration by, Inspection in) {
+        Instant to = stay.window().start().plus(by);
+        Instant most = stay.turns().stream().map(work -> work.window().start().minus(in.policies().setUp()))
+                .min(Instant::compareTo).orElse(stay.window().end().minusSeconds(1));
+        return stay.stop().isPinned() || to.isAfter(most) ? Optional.empty() : Optional.of(new ShiftStop(
+                "Arrive at " + Words.name(stay.site()) + " later, " + in.words().at(to), stay.stop().getId(),
+                StraddlePackage.Literals.STOP__ARRIVAL, to));
+    }
+
+    @Override
+    public Command command(EditingDomain domain, Event live) {
+        Stop stop = new LivePlan(live).stop(stopId).orElse(null);
+        return stop == null ? UnexecutableCommand.INSTANCE : SetCommand.create(domain, stop, end, to);
+    }
+}

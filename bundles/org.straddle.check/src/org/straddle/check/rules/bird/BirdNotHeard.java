@@ -1,0 +1,37 @@
+package org.straddle.check.rules.bird;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Consumer;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.check.rules.Inspection;
+import org.straddle.check.rules.Scope;
+import org.straddle.check.rules.ScopedRule;
+import org.straddle.check.rules.Words;
+import org.straddle.model.Bird;
+import org.straddle.model.BirdReport;
+import org.straddle.model.ReportKind;
+import org.straddle.outlook.itinerary.Work;
+
+/** The newest report of the bird says that nothing was heard. */
+public final class BirdNotHeard extends ScopedRule<Bird> {
+
+    public BirdNotHeard() {
+        super(Scope.BIRD, "bird-not-heard", Severity.WARNING, "A planned bird was heard at the last attempt");
+    }
+
+    @Override
+    public void check(Bird bird, Inspection in, Consumer<Finding> findings) {
+        List<Work> turns = in.itinerary().on(bird);
+        if (turns.isEmpty()) {
+            return;
+        }
+        bird.getReports().stream().filter(report -> report.getAt() != null).max(Comparator.comparing(BirdReport::getAt))
+                .filter(newest -> newest.getKind() == ReportKind.NOT_HEARD)
+                .ifPresent(newest -> findings.accept(BirdFinding.of(this, bird, turns, Words.sentence(Words.name(bird))
+                        + " was not heard at the last attempt, " + in.words().at(newest.getAt()) + "; "
+                        + BirdFinding.planned(turns, in.words()) + ".")));
+    }
+}

@@ -1,0 +1,52 @@
+package org.straddle.check.rules.bird;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Consumer;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.check.rules.Inspection;
+import org.straddle.check.rules.Scope;
+import org.straddle.check.rules.ScopedRule;
+import org.straddle.check.rules.Words;
+import org.straddle.model.Bird;
+import org.straddle.outlook.Outlook;
+import org.straddle.outlook.itinerary.Work;
+
+/** The farther a pass is from the epoch of its element set, the farther the bird may be from where it is looked for. */
+public final class ElementsTooOld extends ScopedRule<Bird> {
+
+    public ElementsTooOld() {
+        super(Scope.BIRD, "elements-too-old", Severity.WARNING, "Element sets are fresh");
+    }
+
+    @Override
+    public void check(Bird bird, Inspection in, Consumer<Finding> findings) {
+        Outlook outlook = in.outlook();
+        if (!outlook.hasSpan()) {
+            return;
+        }
+        List<Work> turns = in.itinerary().on(bird);
+        Duration limit = in.policies().elementSetAgeLimit();
+        List<Instant> wanted = turns.isEmpty() ? List.of(outlook.span().start(), outlook.span().end())
+                : turns.stream().map(work -> work.window().start()).toList();
+        wanted.stream().max(Comparator.comparing(instant -> age(outlook, bird, instant)))
+                .filter(instant -> age(outlook, bird, instant).compareTo(limit) > 0)
+                .ifPresent(instant -> {
+                    Finding finding = Finding.of(this, "The element set of " + Words.name(bird) + " of "
+                            + in.words().at(outlook.elementSet(bird, instant).orElseThrow().epoch()) + " is "
+                            + Words.days(age(outlook, bird, instant)) + " away from "
+                            + (turns.isEmpty() ? "the event, " : "the turn ") + in.words().at(instant)
+                            + "; the limit of this event is " + Words.days(limit)
+                            + ". Import a newer one.", bird);
+                    findings.accept(turns.isEmpty() ? finding.weighing(Severity.ADVICE) : finding.at(instant));
+                });
+    }
+
+    private static Duration age(Outlook outlook, Bird bird, Instant instant) {
+        return outlook.elementSet(bird, instant).map(set -> set.ageAt(instant).abs()).orElse(Duration.ZERO);
+    }
+}

@@ -1,0 +1,37 @@
+package org.straddle.check.rules.people;
+
+import java.util.TreeMap;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.check.rules.Inspection;
+import org.straddle.check.rules.Scope;
+import org.straddle.check.rules.ScopedRule;
+import org.straddle.check.rules.Words;
+import org.straddle.model.Event;
+import org.straddle.model.Identified;
+import org.straddle.model.Team;
+
+/** The number identifies a team on every sheet. */
+public final class TeamNumberTwice extends ScopedRule<Event> {
+
+    public TeamNumberTwice() {
+        super(Scope.TEAMS, "team-number-twice", Severity.WARNING, "Every team has a number of its own");
+    }
+
+    @Override
+    public void check(Event event, Inspection in, Consumer<Finding> findings) {
+        event.getTeams().stream().filter(team -> team.getNumber() > 0)
+                .collect(Collectors.groupingBy(Team::getNumber, TreeMap::new, Collectors.toList()))
+                .forEach((number, teams) -> {
+                    if (teams.size() > 1) {
+                        findings.accept(Finding.of(this,
+                                Words.count(teams.size(), "team") + " have the number " + number
+                                + ": " + Words.list(teams.stream().map(Words::name).toList()) + ".",
+                                teams.toArray(Identified[]::new)));
+                    }
+                });
+    }
+}

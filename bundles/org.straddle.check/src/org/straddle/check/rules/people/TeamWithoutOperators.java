@@ -1,0 +1,26 @@
+package org.straddle.check.rules.people;
+
+import java.util.function.Consumer;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.check.rules.Inspection;
+import org.straddle.check.rules.Scope;
+import org.straddle.check.rules.ScopedRule;
+import org.straddle.check.rules.Words;
+import org.straddle.model.Team;
+
+/** Somebody has to drive and to work the birds. */
+public final class TeamWithoutOperators extends ScopedRule<Team> {
+
+    public TeamWithoutOperators() {
+        super(Scope.TEAM, "team-without-operators", Severity.WARNING, "Every team has operators");
+    }
+
+    @Override
+    public void check(Team team, Inspection in, Consumer<Finding> findings) {
+        if (Crew.of(team).isEmpty()) {
+            findings.accept(Finding.of(this, Words.sentence(Words.name(team)) + " has no operators.", team));
+        }
+    }
+}

@@ -1,0 +1,59 @@
+package org.straddle.check.rules.plan;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.check.mend.RemoveStop;
+import org.straddle.check.mend.RemoveTurns;
+import org.straddle.check.rules.Inspection;
+import org.straddle.check.rules.Scope;
+import org.straddle.check.rules.ScopedRule;
+import org.straddle.check.rules.Words;
+import org.straddle.model.Ban;
+import org.straddle.model.Stop;
+import org.straddle.outlook.Bans;
+import org.straddle.outlook.itinerary.Stay;
+import org.straddle.outlook.itinerary.Work;
+
+/** The coordinator forbade it, and the plan does it. */
+public final class BanBroken extends ScopedRule<Stop> {
+
+    public BanBroken() {
+        super(Scope.STOP, "ban-broken", Severity.BLOCKER, "The plan keeps to the bans");
+    }
+
+    @Override
+    public void check(Stop stop, Inspection in, Consumer<Finding> findings) {
+        Bans bans = in.bans();
+        Optional<Stay> stay = in.itinerary().of(stop);
+        if (bans.all().isEmpty() || stay.isEmpty()) {
+            return;
+        }
+        Stay broken = stay.get();
+        List<Ban> onStop = bans.onStop(broken.team(), broken.site(), broken.window());
+        onStop.forEach(ban -> findings.accept(Finding.of(this, Words.sentence(in.words().stop(broken)) + ", "
+                + forbidden(ban), stop, ban).restingOn(terms(ban)).at(broken.window().start())
+                .mendedBy(new RemoveStop("Remove the stop of " + Words.name(broken.team()) + " at "
+                        + Words.name(broken.site()), stop.getId()))));
+        for (Work work : broken.turns()) {
+            bans.onTurn(work.team(), work.site(), work.bird(), work.window()).stream()
+                    .filter(ban -> !onStop.contains(ban)).forEach(ban -> findings.accept(Finding.of(this,
+                            Words.sentence(in.words().turn(work)) + ", " + forbidden(ban), work.turn(), ban)
+                            .restingOn(terms(ban))
+                            .at(work.window().start()).mendedBy(RemoveTurns.of(work))));
+        }
+    }
+
+    private static List<Object> terms(Ban ban) {
+        return Arrays.asList(ban.getSquare(), ban.getFrom(), ban.getUntil());
+    }
+
+    private static String forbidden(Ban ban) {
+        return "is banned" + (Words.blank(ban.getReason()) ? "." : ": " + ban.getReason().strip()
+                .replaceFirst("[.]$", "") + ".");
+    }
+}

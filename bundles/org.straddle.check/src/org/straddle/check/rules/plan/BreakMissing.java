@@ -1,0 +1,76 @@
+package org.straddle.check.rules.plan;
+
+import java.time.Duration;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.check.rules.Inspection;
+import org.straddle.check.rules.Scope;
+import org.straddle.check.rules.ScopedRule;
+import org.straddle.check.rules.Words;
+import org.straddle.model.Identified;
+import org.straddle.model.Team;
+import org.straddle.outlook.itinerary.Drive;
+import org.straddle.outlook.itinerary.Drives;
+import org.straddle.outlook.itinerary.Stay;
+
+/**
+ * Time at the wheel goes on adding up over short stops. A leg reckons only with its own breaks; this rule with what was
+ * driven before it since the last pause that was long enough. Whatever is not driving counts as a pause: a stop, or time
+ * to spare on the way.
+ */
+public final class BreakMissing extends ScopedRule<Team> {
+
+    public BreakMissing() {
+        super(Scope.TEAM, "break-missing", Severity.WARNING, "Drivers have their breaks");
+    }
+
+    @Override
+    public void check(Team team, Inspection in, Consumer<Finding> findings) {
+        Duration atTheWheel = Duration.ZERO;
+        Drive before = null;
+        for (Drive drive : Drives.of(team, in.outlook(), in.itinerary())) {
+            if (before == null || drive.before().isEmpty() || pause(before, drive).compareTo(in.policies().breakLength()) >= 0) {
+                atTheWheel = Duration.ZERO;
+            }
+            Duration through = atTheWheel.plus(drive.leg().driving());
+            long due = breaks(through, in);
+            long own = breaks(drive.leg().driving(), in);
+            if (due > own) {
+                findings.accept(finding(team, before, drive, through, in));
+            }
+            atTheWheel = through.minus(in.policies().breakAfter().multipliedBy(due));
+            before = drive;
+        }
+    }
+
+    private Finding finding(Team team, Drive before, Drive drive, Duration through, Inspection in) {
+        Stay between = drive.before().orElseThrow();
+        Identified[] objects = Stream.concat(Stream.of(team, between.stop()), drive.after().stream().map(Stay::stop))
+                .toArray(Identified[]::new);
+        return Finding.of(this, Words.sentence(Words.name(team)) + " comes to " + Words.length(through)
+                + " at the wheel from " + Words.name(before.from()) + " over "
+                + Words.name(drive.from()) + " to " + Words.name(drive.to()) + ", with "
+                + Words.length(pause(before, drive)) + " to pause between; a break of "
+                + Words.length(in.policies().breakLength()) + " is due after " + Words.length(in.policies().breakAfter())
+                + ".", objects).restingOn(through, pause(before, drive)).at(between.window().start());
+    }
+
+    /** The stop between two drives, and what both leave over. */
+    private static Duration pause(Drive before, Drive drive) {
+        return drive.before().orElseThrow().window().duration()
+                .plus(spare(before)).plus(spare(drive));
+    }
+
+    private static Duration spare(Drive drive) {
+        Duration spare = drive.time().minus(drive.leg().total());
+        return spare.isNegative() ? Duration.ZERO : spare;
+    }
+
+    /** Breaks that fall due before the driving is over. */
+    private static long breaks(Duration driving, Inspection in) {
+        return driving.isZero() ? 0 : (driving.toSeconds() - 1) / Math.max(1, in.policies().breakAfter().toSeconds());
+    }
+}

@@ -1,0 +1,59 @@
+package org.straddle.check.rules.plan;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Mend;
+import org.straddle.check.Severity;
+import org.straddle.check.mend.AgreeDownlink;
+import org.straddle.check.rules.Inspection;
+import org.straddle.check.rules.Scope;
+import org.straddle.check.rules.ScopedRule;
+import org.straddle.check.rules.Words;
+import org.straddle.model.Access;
+import org.straddle.model.Bird;
+import org.straddle.outlook.itinerary.Overlaps;
+import org.straddle.outlook.itinerary.SharedTurns;
+import org.straddle.outlook.itinerary.Work;
+
+/** Two teams that share a footprint within a passband have not agreed who answers where: their parts may overlap. */
+public final class DownlinkNotAgreed extends ScopedRule<Bird> {
+
+    public DownlinkNotAgreed() {
+        super(Scope.BIRD, "downlink-not-agreed", Severity.WARNING, "Teams agree on their parts of a passband");
+    }
+
+    @Override
+    public void check(Bird bird, Inspection in, Consumer<Finding> findings) {
+        if (bird.getAccess() == Access.PASSBAND) {
+            List<Work> works = in.itinerary().on(bird);
+            Overlaps.pairs(works, Work::window, (a, b) -> {
+                List<Work> open = Stream.of(a, b).filter(work -> !isAgreed(work)).toList();
+                if (!open.isEmpty()) {
+                    SharedTurns.of(in.outlook(), a, b).ifPresent(shared -> {
+                        Finding finding = Finding.of(this, Words.sentence(Words.name(a.team())) + " and "
+                                + Words.name(b.team()) + " are on " + Words.name(bird) + " at the same time, "
+                                + in.words().during(shared) + ", and " + (open.size() > 1 ? "neither has a downlink"
+                                        : Words.name(open.get(0).team()) + " has no downlink")
+                                + " of its own in the passband.", a.turn(), b.turn())
+                                .restingOn(a.turn().getDownlinkMhz(), b.turn().getDownlinkMhz()).at(shared.start());
+                        findings.accept(mend(open, works, in).map(finding::mendedBy).orElse(finding));
+                    });
+                }
+            });
+        }
+    }
+
+    private static Optional<Mend> mend(List<Work> open, List<Work> works, Inspection in) {
+        return AgreeDownlink.clearOf(works.stream().filter(other -> isAgreed(other) && open.stream()
+                .anyMatch(work -> SharedTurns.of(in.outlook(), work, other).isPresent()))
+                .map(other -> other.turn().getDownlinkMhz()).toList(), open);
+    }
+
+    private static boolean isAgreed(Work work) {
+        return work.turn().getDownlinkMhz() > 0;
+    }
+}

@@ -1,0 +1,53 @@
+package org.straddle.check.rules.plan;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.check.rules.Inspection;
+import org.straddle.check.rules.Scope;
+import org.straddle.check.rules.ScopedRule;
+import org.straddle.check.rules.Words;
+import org.straddle.model.Identified;
+import org.straddle.model.Team;
+import org.straddle.model.TeamDay;
+import org.straddle.outlook.itinerary.Drive;
+import org.straddle.outlook.itinerary.Drives;
+
+/** Time at the wheel adds up over the legs of one team in one day. */
+public final class DrivingLimit extends ScopedRule<Team> {
+
+    public DrivingLimit() {
+        super(Scope.TEAM, "driving-limit", Severity.BLOCKER, "A team does not drive too long in a day");
+    }
+
+    @Override
+    public void check(Team team, Inspection in, Consumer<Finding> findings) {
+        Map<TeamDay, List<Drive>> byDay = new LinkedHashMap<>();
+        Drives.of(team, in.outlook(), in.itinerary()).forEach(drive -> drive.day()
+                .ifPresent(day -> byDay.computeIfAbsent(day, d -> new ArrayList<>()).add(drive)));
+        Duration limit = in.policies().drivingLimit();
+        byDay.forEach((day, drives) -> {
+            Duration driving = drives.stream().map(drive -> drive.leg().driving())
+                    .reduce(Duration.ZERO, Duration::plus);
+            if (driving.compareTo(limit) > 0) {
+                Set<Identified> objects = new LinkedHashSet<>(List.of(team));
+                drives.forEach(drive -> Stream.concat(drive.before().stream(), drive.after().stream())
+                        .forEach(stay -> objects.add(stay.stop())));
+                findings.accept(Finding.of(this, Words.sentence(Words.name(team)) + " drives "
+                        + Words.length(driving) + " on the day that begins " + in.words().at(day.getFrom())
+                        + "; the limit of this event is " + Words.length(limit) + ".",
+                        objects.toArray(Identified[]::new)).restingOn(driving, limit)
+                        .at(day.getFrom()));
+            }
+        });
+    }
+}

@@ -1,0 +1,67 @@
+package org.straddle.check.rules.plan;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Mend;
+import org.straddle.check.Severity;
+import org.straddle.check.mend.ShiftStop;
+import org.straddle.check.rules.Inspection;
+import org.straddle.check.rules.Scope;
+import org.straddle.check.rules.ScopedRule;
+import org.straddle.check.rules.Words;
+import org.straddle.model.Identified;
+import org.straddle.model.Team;
+import org.straddle.outlook.itinerary.Drive;
+import org.straddle.outlook.itinerary.Drives;
+import org.straddle.outlook.itinerary.Stay;
+
+/** The road needs more time than lies between two stops, or between a stop and the base. */
+public final class LegTooLong extends ScopedRule<Team> {
+
+    public LegTooLong() {
+        super(Scope.TEAM, "leg-too-long", Severity.BLOCKER, "There is time for every drive");
+    }
+
+    @Override
+    public void check(Team team, Inspection in, Consumer<Finding> findings) {
+        for (Drive drive : Drives.of(team, in.outlook(), in.itinerary())) {
+            Duration lacking = wholeMinutes(drive.leg().total().minus(drive.time()));
+            if (lacking.compareTo(Duration.ZERO) > 0) {
+                findings.accept(mended(finding(drive, in.words()), drive, lacking, in));
+            }
+        }
+    }
+
+    private Finding finding(Drive drive, Words words) {
+        Identified[] objects = Stream.concat(drive.before().stream(), drive.after().stream()).map(Stay::stop)
+                .toArray(Identified[]::new);
+        Instant leaves = drive.before().map(stay -> stay.window().end())
+                .orElseGet(() -> drive.after().orElseThrow().window().start().minus(drive.time()));
+        return Finding.of(this, Words.sentence(Words.name(drive.team())) + " needs "
+                + Words.length(wholeMinutes(drive.leg().total())) + " from "
+                + Words.name(drive.from()) + " to " + Words.name(drive.to()) + " ("
+                + Math.round(drive.leg().roadKm()) + " km"
+                + (drive.leg().isEntered() ? ", time " + drive.leg().origin() : "")
+                + (drive.leg().breaks().isZero() ? "" : ", " + Words.length(drive.leg().breaks()) + " of it breaks")
+                + ") and has " + Words.length(drive.time()) + ", " + words.during(leaves, drive.time()) + ".", objects)
+                .restingOn(drive.leg())
+                .at(leaves);
+    }
+
+    /** Rounded up: the distance is an estimate, and clocks on the road show minutes. */
+    private static Duration wholeMinutes(Duration duration) {
+        return Duration.ofMinutes(Math.floorDiv(duration.toSeconds() + 59, 60));
+    }
+
+    private static Finding mended(Finding finding, Drive drive, Duration lacking, Inspection in) {
+        Optional<Mend> earlier = drive.before()
+                .flatMap(stay -> ShiftStop.leaveEarlier(stay, lacking, in));
+        Optional<Mend> later = drive.after().flatMap(stay -> ShiftStop.arriveLater(stay, lacking, in));
+        return earlier.or(() -> later).map(finding::mendedBy).orElse(finding);
+    }
+}

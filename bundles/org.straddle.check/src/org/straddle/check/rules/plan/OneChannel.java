@@ -1,0 +1,39 @@
+package org.straddle.check.rules.plan;
+
+import java.util.function.Consumer;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.check.mend.Pins;
+import org.straddle.check.mend.RemoveTurns;
+import org.straddle.check.rules.Inspection;
+import org.straddle.check.rules.Scope;
+import org.straddle.check.rules.ScopedRule;
+import org.straddle.check.rules.Words;
+import org.straddle.model.Access;
+import org.straddle.model.Bird;
+import org.straddle.outlook.itinerary.Overlaps;
+import org.straddle.outlook.itinerary.SharedTurns;
+import org.straddle.outlook.itinerary.Work;
+
+/** A single-channel bird has one uplink for all in its footprint: two teams that both see it talk over each other. */
+public final class OneChannel extends ScopedRule<Bird> {
+
+    public OneChannel() {
+        super(Scope.BIRD, "one-channel", Severity.BLOCKER, "One team on a single channel at a time");
+    }
+
+    @Override
+    public void check(Bird bird, Inspection in, Consumer<Finding> findings) {
+        if (bird.getAccess() == Access.SINGLE_CHANNEL) {
+            Overlaps.pairs(in.itinerary().on(bird), Work::window, (a, b) -> SharedTurns.of(in.outlook(), a, b).ifPresent(
+                    shared -> {
+                        Finding finding = Finding.of(this, Words.sentence(Words.name(a.team())) + " at "
+                                + Words.name(a.site()) + " and " + Words.name(b.team()) + " at " + Words.name(b.site())
+                                + " would use the one channel of " + Words.name(bird) + " at the same time, "
+                                + in.words().during(shared) + ".", a.turn(), b.turn()).at(shared.start());
+                        findings.accept(Pins.toChange(a, b).map(RemoveTurns::of).map(finding::mendedBy).orElse(finding));
+                    }));
+        }
+    }
+}

@@ -1,0 +1,40 @@
+package org.straddle.check.rules.plan;
+
+import java.util.Locale;
+import java.util.function.Consumer;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.check.mend.RemoveTurns;
+import org.straddle.check.rules.Inspection;
+import org.straddle.check.rules.Scope;
+import org.straddle.check.rules.ScopedRule;
+import org.straddle.check.rules.Words;
+import org.straddle.outlook.itinerary.Stay;
+import org.straddle.outlook.itinerary.TurnPass;
+import org.straddle.outlook.itinerary.Work;
+
+/** The policy names the least peak of a pass. */
+public final class PeakLow extends ScopedRule<Stay> {
+
+    public PeakLow() {
+        super(Scope.STAY, "peak-low", Severity.ADVICE, "Passes rise high enough to be worth it");
+    }
+
+    @Override
+    public void check(Stay stay, Inspection in, Consumer<Finding> findings) {
+        double leastDeg = in.policies().minimumPeakElevationDeg();
+        for (Work work : stay.turns()) {
+            TurnPass.best(in.outlook(), work).filter(pass -> pass.peakElevationDeg() < leastDeg).ifPresent(pass ->
+                    findings.accept(Finding.of(this, Words.sentence(Words.name(work.bird())) + " rises to "
+                            + degrees(Math.floor(pass.peakElevationDeg() * 10) / 10) + " over "
+                            + Words.name(work.site()) + ", " + in.words().during(work.window())
+                            + "; this event plans passes of " + degrees(leastDeg) + " or more.",
+                            work.turn()).restingOn(work.window()).at(work.window().start()).mendedBy(RemoveTurns.of(work))));
+        }
+    }
+
+    private static String degrees(double angleDeg) {
+        return String.format(Locale.ENGLISH, "%.1f°", angleDeg);
+    }
+}

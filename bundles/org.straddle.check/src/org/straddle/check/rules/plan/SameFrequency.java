@@ -1,0 +1,54 @@
+package org.straddle.check.rules.plan;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Mend;
+import org.straddle.check.Severity;
+import org.straddle.check.mend.AgreeDownlink;
+import org.straddle.check.mend.Pins;
+import org.straddle.check.rules.Inspection;
+import org.straddle.check.rules.Scope;
+import org.straddle.check.rules.ScopedRule;
+import org.straddle.check.rules.Words;
+import org.straddle.model.Access;
+import org.straddle.model.Bird;
+import org.straddle.outlook.itinerary.Overlaps;
+import org.straddle.outlook.itinerary.SharedTurns;
+import org.straddle.outlook.itinerary.Work;
+
+/** Two teams that share a footprint agreed on nearly the same downlink within a passband. */
+public final class SameFrequency extends ScopedRule<Bird> {
+
+    public SameFrequency() {
+        super(Scope.BIRD, "same-frequency", Severity.BLOCKER, "Teams keep apart within a passband");
+    }
+
+    @Override
+    public void check(Bird bird, Inspection in, Consumer<Finding> findings) {
+        if (bird.getAccess() == Access.PASSBAND) {
+            List<Work> agreed = in.itinerary().on(bird).stream().filter(work -> work.turn().getDownlinkMhz() > 0).toList();
+            Overlaps.pairs(agreed, Work::window, (a, b) -> {
+                if (SharedTurns.agreedOnSame(a, b)) {
+                    SharedTurns.of(in.outlook(), a, b).ifPresent(shared -> {
+                        Finding finding = Finding.of(this, Words.sentence(Words.name(a.team())) + " and "
+                                + Words.name(b.team()) + " agreed on " + Words.mhz(a.turn().getDownlinkMhz()) + " and "
+                                + Words.mhz(b.turn().getDownlinkMhz()) + " MHz on " + Words.name(bird)
+                                + ", which are not more than 5 kHz apart, " + in.words().during(shared) + ".",
+                                a.turn(), b.turn())
+                                .restingOn(a.turn().getDownlinkMhz(), b.turn().getDownlinkMhz()).at(shared.start());
+                        findings.accept(Pins.toChange(a, b).flatMap(work -> mend(work, agreed, in)).map(finding::mendedBy)
+                                .orElse(finding));
+                    });
+                }
+            });
+        }
+    }
+
+    private static Optional<Mend> mend(Work work, List<Work> agreed, Inspection in) {
+        return AgreeDownlink.clearOf(agreed.stream().filter(other -> SharedTurns.of(in.outlook(), work, other).isPresent())
+                .map(other -> other.turn().getDownlinkMhz()).toList(), List.of(work));
+    }
+}

@@ -1,0 +1,37 @@
+package org.straddle.check.rules.plan;
+
+import java.util.function.Consumer;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.check.mend.ShiftStop;
+import org.straddle.check.rules.Inspection;
+import org.straddle.check.rules.Scope;
+import org.straddle.check.rules.ScopedRule;
+import org.straddle.check.rules.Words;
+import org.straddle.model.Site;
+import org.straddle.outlook.itinerary.Overlaps;
+import org.straddle.outlook.itinerary.Stay;
+import org.straddle.sky.Window;
+
+/** Two teams would stand on one mark. */
+public final class SameSite extends ScopedRule<Site> {
+
+    public SameSite() {
+        super(Scope.SITE, "same-site", Severity.BLOCKER, "One team at a site at a time");
+    }
+
+    @Override
+    public void check(Site site, Inspection in, Consumer<Finding> findings) {
+        Overlaps.pairs(in.itinerary().at(site), Stay::window, (a, b) -> {
+            if (a.team() != b.team()) {
+                Window both = a.window().intersection(b.window()).orElseThrow();
+                Finding finding = Finding.of(this, Words.sentence(Words.name(a.team())) + " and " + Words.name(b.team())
+                        + " are both at " + Words.name(site) + ", " + in.words().during(both) + ".", a.stop(), b.stop(),
+                        site)
+                        .at(both.start());
+                findings.accept(ShiftStop.apart(a, b, in).map(finding::mendedBy).orElse(finding));
+            }
+        });
+    }
+}

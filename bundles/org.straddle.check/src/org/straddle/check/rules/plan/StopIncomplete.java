@@ -1,0 +1,40 @@
+package org.straddle.check.rules.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.check.rules.Inspection;
+import org.straddle.check.rules.Scope;
+import org.straddle.check.rules.ScopedRule;
+import org.straddle.check.rules.Words;
+import org.straddle.model.Stop;
+import org.straddle.outlook.itinerary.Itinerary;
+
+/** A stop must say who goes where; other rules pass over one that does not. */
+public final class StopIncomplete extends ScopedRule<Stop> {
+
+    public StopIncomplete() {
+        super(Scope.STOP, "stop-incomplete", Severity.WARNING, "Every stop has a team and a site");
+    }
+
+    @Override
+    public void check(Stop stop, Inspection in, Consumer<Finding> findings) {
+        List<String> missing = new ArrayList<>();
+        if (Itinerary.isMissing(stop.getTeam())) {
+            missing.add("team");
+        }
+        if (Itinerary.isMissing(stop.getSite())) {
+            missing.add("site");
+        }
+        if (!missing.isEmpty()) {
+            Finding finding = Finding.of(this, "A stop " + (Itinerary.isMissing(stop.getSite()) ? ""
+                    : "at " + Words.name(stop.getSite()) + " ") + (Itinerary.isMissing(stop.getTeam()) ? ""
+                    : "of " + Words.name(stop.getTeam()) + " ") + (stop.getArrival() == null ? ""
+                    : "from " + in.words().at(stop.getArrival()) + " ") + "has no " + Words.list(missing) + ".", stop);
+            findings.accept(stop.getArrival() == null ? finding : finding.at(stop.getArrival()));
+        }
+    }
+}

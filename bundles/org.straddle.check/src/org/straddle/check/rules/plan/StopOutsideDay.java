@@ -1,0 +1,58 @@
+package org.straddle.check.rules.plan;
+
+import java.time.Duration;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Mend;
+import org.straddle.check.Severity;
+import org.straddle.check.mend.ShiftStop;
+import org.straddle.check.rules.Inspection;
+import org.straddle.check.rules.Scope;
+import org.straddle.check.rules.ScopedRule;
+import org.straddle.check.rules.Words;
+import org.straddle.outlook.itinerary.Drives;
+import org.straddle.outlook.itinerary.Itinerary;
+import org.straddle.outlook.itinerary.Stay;
+import org.straddle.sky.Window;
+
+/** A team is out only between the start and the end of one of its days. */
+public final class StopOutsideDay extends ScopedRule<Stay> {
+
+    public StopOutsideDay() {
+        super(Scope.STAY, "stop-outside-day", Severity.BLOCKER, "Stops lie within the days of their team");
+    }
+
+    @Override
+    public void check(Stay stay, Inspection in, Consumer<Finding> findings) {
+        boolean within = stay.team().getDays().stream()
+                .flatMap(day -> Itinerary.window(day.getFrom(), day.getUntil()).stream())
+                .anyMatch(day -> day.contains(stay.window()));
+        if (!within) {
+            Finding finding = Finding.of(this, Words.sentence(in.words().stop(stay)) + ", " + day(stay, in.words()) + ".",
+                    stay.stop()).at(stay.window().start());
+            findings.accept(within(stay, in).map(finding::mendedBy).orElse(finding));
+        }
+    }
+
+    /** Cut to the team's day at the one end where it reaches out, if its turns still fit. */
+    private static Optional<Mend> within(Stay stay, Inspection in) {
+        Optional<Window> day = Drives.dayOf(stay).map(d -> new Window(d.getFrom(), d.getUntil()));
+        if (day.isEmpty()) {
+            return Optional.empty();
+        }
+        Duration early = Duration.between(stay.window().start(), day.get().start());
+        Duration late = Duration.between(day.get().end(), stay.window().end());
+        return early.isNegative() || early.isZero() ? ShiftStop.leaveEarlier(stay, late, in)
+                : late.isNegative() || late.isZero() ? ShiftStop.arriveLater(stay, early, in) : Optional.empty();
+    }
+
+    private static String day(Stay stay, Words words) {
+        if (stay.team().getDays().isEmpty()) {
+            return "lies on no day of the team, because the team has no days";
+        }
+        return Drives.dayOf(stay).map(day -> "reaches out of the team's day, "
+                + words.during(new Window(day.getFrom(), day.getUntil()))).orElse("lies on no day of the team");
+    }
+}

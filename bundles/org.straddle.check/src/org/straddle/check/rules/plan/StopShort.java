@@ -1,0 +1,31 @@
+package org.straddle.check.rules.plan;
+
+import java.time.Duration;
+import java.util.function.Consumer;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.check.rules.Inspection;
+import org.straddle.check.rules.Scope;
+import org.straddle.check.rules.ScopedRule;
+import org.straddle.check.rules.Words;
+import org.straddle.outlook.itinerary.Stay;
+
+/** A stop must last for setting up and taking down; where it has turns, they say more exactly what is missing. */
+public final class StopShort extends ScopedRule<Stay> {
+
+    public StopShort() {
+        super(Scope.STAY, "stop-short", Severity.WARNING, "Stops leave time to set up and take down");
+    }
+
+    @Override
+    public void check(Stay stay, Inspection in, Consumer<Finding> findings) {
+        Duration needed = in.policies().setUp().plus(in.policies().takeDown());
+        Duration lasts = stay.window().duration();
+        if (stay.turns().isEmpty() && lasts.compareTo(needed) < 0) {
+            findings.accept(Finding.of(this, Words.sentence(in.words().stop(stay)) + ", lasts " + Words.length(lasts)
+                    + "; setting up and taking down need " + Words.length(needed) + ".", stay.stop())
+                    .at(stay.window().start()));
+        }
+    }
+}

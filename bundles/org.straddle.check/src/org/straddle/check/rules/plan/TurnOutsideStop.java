@@ -1,0 +1,33 @@
+package org.straddle.check.rules.plan;
+
+import java.util.function.Consumer;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.check.mend.TrimTurn;
+import org.straddle.check.rules.Inspection;
+import org.straddle.check.rules.Scope;
+import org.straddle.check.rules.ScopedRule;
+import org.straddle.check.rules.Words;
+import org.straddle.outlook.itinerary.Stay;
+import org.straddle.outlook.itinerary.Work;
+
+/** A team works only while it is at the site. */
+public final class TurnOutsideStop extends ScopedRule<Stay> {
+
+    public TurnOutsideStop() {
+        super(Scope.STAY, "turn-outside-stop", Severity.BLOCKER, "Turns lie within their stop");
+    }
+
+    @Override
+    public void check(Stay stay, Inspection in, Consumer<Finding> findings) {
+        for (Work work : stay.turns()) {
+            if (!stay.window().contains(work.window())) {
+                findings.accept(Finding.of(this, Words.sentence(in.words().turn(work)) + ", reaches out of "
+                        + in.words().stop(stay) + ".", work.turn(), stay.stop())
+                        .at(work.window().start())
+                        .mendedBy(TrimTurn.to(stay.window(), work, "the stop", in.policies())));
+            }
+        }
+    }
+}

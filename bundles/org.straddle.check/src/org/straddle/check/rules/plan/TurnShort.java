@@ -1,0 +1,35 @@
+package org.straddle.check.rules.plan;
+
+import java.time.Duration;
+import java.util.function.Consumer;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.check.mend.RemoveTurns;
+import org.straddle.check.rules.Inspection;
+import org.straddle.check.rules.Scope;
+import org.straddle.check.rules.ScopedRule;
+import org.straddle.check.rules.Words;
+import org.straddle.outlook.itinerary.Stay;
+import org.straddle.outlook.itinerary.Work;
+
+/** The policy names the least length of a turn. */
+public final class TurnShort extends ScopedRule<Stay> {
+
+    public TurnShort() {
+        super(Scope.STAY, "turn-short", Severity.ADVICE, "Turns are long enough to be worth it");
+    }
+
+    @Override
+    public void check(Stay stay, Inspection in, Consumer<Finding> findings) {
+        Duration least = in.policies().minimumTurn();
+        for (Work work : stay.turns()) {
+            if (work.window().duration().compareTo(least) < 0) {
+                findings.accept(Finding.of(this, Words.sentence(in.words().turn(work)) + ", takes "
+                        + Words.length(work.window().duration()) + "; this event plans turns of " + Words.length(least)
+                        + " or more.", work.turn())
+                        .at(work.window().start()).mendedBy(RemoveTurns.of(work)));
+            }
+        }
+    }
+}

@@ -1,0 +1,34 @@
+package org.straddle.check.rules.plan;
+
+import java.util.function.Consumer;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.check.mend.RemoveTurns;
+import org.straddle.check.rules.Inspection;
+import org.straddle.check.rules.Scope;
+import org.straddle.check.rules.ScopedRule;
+import org.straddle.check.rules.Words;
+import org.straddle.outlook.itinerary.Stay;
+import org.straddle.outlook.itinerary.TurnPass;
+import org.straddle.outlook.itinerary.Work;
+
+/** The bird never comes above the site's horizon during the turn. */
+public final class TurnWithoutPass extends ScopedRule<Stay> {
+
+    public TurnWithoutPass() {
+        super(Scope.STAY, "turn-without-pass", Severity.BLOCKER, "There is a pass for every turn");
+    }
+
+    @Override
+    public void check(Stay stay, Inspection in, Consumer<Finding> findings) {
+        for (Work work : stay.turns()) {
+            if (TurnPass.isKnown(in.outlook(), work) && TurnPass.best(in.outlook(), work).isEmpty()) {
+                findings.accept(Finding.of(this, Words.sentence(Words.name(work.bird()))
+                        + " is not above the horizon of " + Words.name(work.site()) + " during " + in.words().turn(work)
+                        + ".", work.turn()).at(work.window().start())
+                        .mendedBy(RemoveTurns.of(work)));
+            }
+        }
+    }
+}

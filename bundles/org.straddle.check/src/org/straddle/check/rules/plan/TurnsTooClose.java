@@ -1,0 +1,50 @@
+package org.straddle.check.rules.plan;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.function.Consumer;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.check.mend.TrimTurn;
+import org.straddle.check.rules.Inspection;
+import org.straddle.check.rules.Scope;
+import org.straddle.check.rules.ScopedRule;
+import org.straddle.check.rules.Words;
+import org.straddle.model.Team;
+import org.straddle.outlook.itinerary.Overlaps;
+import org.straddle.outlook.itinerary.Work;
+import org.straddle.sky.Window;
+
+/** One team cannot work two birds at once, and needs the gap of the policy to turn to the next. */
+public final class TurnsTooClose extends ScopedRule<Team> {
+
+    private static final Duration LONG = Duration.ofDays(1);
+
+    public TurnsTooClose() {
+        super(Scope.TEAM, "turns-too-close", Severity.BLOCKER, "A team has time between turns");
+    }
+
+    @Override
+    public void check(Team team, Inspection in, Consumer<Finding> findings) {
+        Words words = in.words();
+        Duration gap = in.policies().turnGap();
+        List<Work> turns = in.itinerary().turns().stream().filter(work -> work.team() == team).toList();
+        Overlaps.pairs(turns, work -> widened(work, gap), (a, b) -> {
+            Duration between = a.window().gapTo(b.window());
+            boolean overlap = a.window().overlaps(b.window());
+            Window rest = new Window(a.window().end().plus(gap), a.window().end().plus(gap).plus(LONG));
+            findings.accept(Finding.of(this, Words.sentence(Words.name(team)) + (overlap ? " would work "
+                    + Words.name(a.bird()) + " and " + Words.name(b.bird()) + " at the same time, "
+                    + words.during(a.window().intersection(b.window()).orElseThrow())
+                    : " has " + Words.length(between) + " between " + Words.name(a.bird()) + " and "
+                            + Words.name(b.bird()) + ", " + words.at(b.window().start()) + ", and needs "
+                            + Words.length(gap)) + ".", a.turn(), b.turn()).at(b.window().start())
+                    .mendedBy(TrimTurn.to(rest, b, "begin after the gap", in.policies())));
+        });
+    }
+
+    private static Window widened(Work work, Duration gap) {
+        return new Window(work.window().start(), work.window().end().plus(gap));
+    }
+}

@@ -1,0 +1,37 @@
+package org.straddle.check.rules.site;
+
+import java.util.function.Consumer;
+import java.util.function.Predicate;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.check.rules.Inspection;
+import org.straddle.check.rules.Scope;
+import org.straddle.check.rules.ScopedRule;
+import org.straddle.check.rules.Visit;
+import org.straddle.check.rules.Words;
+import org.straddle.model.Site;
+import org.straddle.safety.ReviewState;
+
+/** What the reviews of the used sites amount to, told as findings: one rule for each state of review. */
+public final class HazardReview extends ScopedRule<Site> {
+
+    private final Predicate<ReviewState> telling;
+
+    public HazardReview(String id, Severity severity, String title, Predicate<ReviewState> telling) {
+        super(Scope.SITE, id, severity, title);
+        this.telling = telling;
+    }
+
+    @Override
+    public void check(Site site, Inspection in, Consumer<Finding> findings) {
+        Visit.first(site, in, visit -> telling.test(visit.notes().state())).ifPresent(visit -> findings.accept(
+                visit.finding(this, Words.sentence(Words.name(site)) + ", to be used on " + visit.day() + ": "
+                        + ended(visit.notes().state().sentence()))));
+    }
+
+    /** Conditions are free text, which may stop without a full stop. */
+    private static String ended(String text) {
+        return text.matches("(?s).*[.!?]\\s*") ? text.strip() : text.strip() + ".";
+    }
+}

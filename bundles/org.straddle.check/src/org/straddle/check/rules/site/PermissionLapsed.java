@@ -1,0 +1,35 @@
+package org.straddle.check.rules.site;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.check.rules.Inspection;
+import org.straddle.check.rules.Scope;
+import org.straddle.check.rules.ScopedRule;
+import org.straddle.check.rules.Visit;
+import org.straddle.check.rules.Words;
+import org.straddle.model.Site;
+import org.straddle.model.Survey;
+
+/** The newest survey says until when access is allowed. */
+public final class PermissionLapsed extends ScopedRule<Site> {
+
+    public PermissionLapsed() {
+        super(Scope.SITE, "permission-lapsed", Severity.WARNING, "The permission for a used site holds");
+    }
+
+    @Override
+    public void check(Site site, Inspection in, Consumer<Finding> findings) {
+        Visit.first(site, in, visit -> until(visit).filter(last -> last.isBefore(visit.day())).isPresent())
+                .ifPresent(visit -> findings.accept(visit.finding(this, "The permission for " + Words.name(site)
+                        + " ends on " + until(visit).orElseThrow() + ", before the site is used on " + visit.day()
+                        + ".")));
+    }
+
+    private static Optional<LocalDate> until(Visit visit) {
+        return visit.notes().survey().map(Survey::getAccessUntil);
+    }
+}

@@ -1,0 +1,27 @@
+package org.straddle.check.rules.site;
+
+import java.util.function.Consumer;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.check.rules.Inspection;
+import org.straddle.check.rules.Scope;
+import org.straddle.check.rules.ScopedRule;
+import org.straddle.check.rules.Words;
+import org.straddle.model.Site;
+
+/** Latitude and longitude 0 are what a new site starts with. */
+public final class PositionNotEntered extends ScopedRule<Site> {
+
+    public PositionNotEntered() {
+        super(Scope.SITE, "position-not-entered", Severity.WARNING, "Every site has its position");
+    }
+
+    @Override
+    public void check(Site site, Inspection in, Consumer<Finding> findings) {
+        if (site.getLatitudeDeg() == 0 && site.getLongitudeDeg() == 0) {
+            findings.accept(Finding.of(this, Words.sentence(Words.name(site))
+                    + " is at latitude 0, longitude 0: its position seems not to be entered.", site));
+        }
+    }
+}

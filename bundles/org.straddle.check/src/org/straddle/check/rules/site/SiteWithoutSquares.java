@@ -1,0 +1,30 @@
+package org.straddle.check.rules.site;
+
+import java.util.List;
+import java.util.function.Consumer;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.check.rules.Inspection;
+import org.straddle.check.rules.Scope;
+import org.straddle.check.rules.ScopedRule;
+import org.straddle.check.rules.Words;
+import org.straddle.model.Site;
+import org.straddle.outlook.itinerary.Stay;
+
+/** A stop at a site that claims no square gives chasers nothing. */
+public final class SiteWithoutSquares extends ScopedRule<Site> {
+
+    public SiteWithoutSquares() {
+        super(Scope.SITE, "site-without-squares", Severity.WARNING, "A used site claims a square");
+    }
+
+    @Override
+    public void check(Site site, Inspection in, Consumer<Finding> findings) {
+        List<Stay> stays = in.itinerary().at(site);
+        if (!stays.isEmpty() && in.outlook().squares(site).isEmpty()) {
+            findings.accept(Finding.of(this, Words.sentence(Words.name(site)) + " is in the plan but claims no square.", site)
+                    .at(stays.get(0).window().start()));
+        }
+    }
+}

@@ -1,0 +1,43 @@
+package org.straddle.check.rules.site;
+
+import java.util.List;
+import java.util.function.Consumer;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.check.mend.ChangeSite;
+import org.straddle.check.rules.Inspection;
+import org.straddle.check.rules.Scope;
+import org.straddle.check.rules.ScopedRule;
+import org.straddle.check.rules.Words;
+import org.straddle.grid.Square;
+import org.straddle.model.Site;
+
+/** A name that is no square is left out of all that is computed. */
+public final class SquareNamedWrong extends ScopedRule<Site> {
+
+    public SquareNamedWrong() {
+        super(Scope.SITE, "square-named-wrong", Severity.WARNING, "Squares are named by four characters");
+    }
+
+    @Override
+    public void check(Site site, Inspection in, Consumer<Finding> findings) {
+        List<String> wrong = site.getSquares().stream().filter(name -> !isSquare(name))
+                .map(name -> "\"" + name + "\"").toList();
+        if (!wrong.isEmpty()) {
+            List<String> right = site.getSquares().stream().filter(SquareNamedWrong::isSquare).toList();
+            findings.accept(Finding.of(this, Words.sentence(Words.name(site)) + " claims " + Words.list(wrong)
+                    + ", which " + (wrong.size() == 1 ? "is no square" : "are no squares")
+                    + ": write two letters A to R and two digits.", site)
+                    .mendedBy(ChangeSite.claiming(right, "Take out what is no square", site)));
+        }
+    }
+
+    private static boolean isSquare(String name) {
+        try {
+            return name != null && Square.parse(name) != null;
+        } catch (IllegalArgumentException e) {
+            return false;
+        }
+    }
+}

@@ -1,0 +1,35 @@
+package org.straddle.check.rules.site;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.check.rules.Inspection;
+import org.straddle.check.rules.Scope;
+import org.straddle.check.rules.ScopedRule;
+import org.straddle.check.rules.Visit;
+import org.straddle.check.rules.Words;
+import org.straddle.model.Site;
+import org.straddle.model.Survey;
+
+/** Whoever surveyed a site may have written down until when the survey holds. */
+public final class SurveyExpired extends ScopedRule<Site> {
+
+    public SurveyExpired() {
+        super(Scope.SITE, "survey-expired", Severity.WARNING, "Surveys of used sites still hold");
+    }
+
+    @Override
+    public void check(Site site, Inspection in, Consumer<Finding> findings) {
+        Visit.first(site, in, visit -> expiry(visit).filter(last -> last.isBefore(visit.day())).isPresent())
+                .ifPresent(visit -> findings.accept(visit.finding(this, "The newest survey of " + Words.name(site)
+                        + " holds until " + expiry(visit).orElseThrow() + ", and the site is to be used on " + visit.day()
+                        + ".")));
+    }
+
+    private static Optional<LocalDate> expiry(Visit visit) {
+        return visit.notes().survey().map(Survey::getExpires);
+    }
+}

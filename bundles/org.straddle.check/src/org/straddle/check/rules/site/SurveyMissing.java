@@ -1,0 +1,27 @@
+package org.straddle.check.rules.site;
+
+import java.util.function.Consumer;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.check.rules.Inspection;
+import org.straddle.check.rules.Scope;
+import org.straddle.check.rules.ScopedRule;
+import org.straddle.check.rules.Visit;
+import org.straddle.check.rules.Words;
+import org.straddle.model.Site;
+
+/** Nobody has written down what the site is like. */
+public final class SurveyMissing extends ScopedRule<Site> {
+
+    public SurveyMissing() {
+        super(Scope.SITE, "survey-missing", Severity.WARNING, "Used sites were surveyed");
+    }
+
+    @Override
+    public void check(Site site, Inspection in, Consumer<Finding> findings) {
+        Visit.first(site, in, visit -> visit.notes().survey().isEmpty()).ifPresent(visit -> findings
+                .accept(visit.finding(this, Words.sentence(Words.name(site)) + " is to be used on "
+                        + visit.day() + ", but nobody has surveyed it by then.")));
+    }
+}

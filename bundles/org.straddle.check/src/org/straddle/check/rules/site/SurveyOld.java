@@ -1,0 +1,42 @@
+package org.straddle.check.rules.site;
+
+import java.time.temporal.ChronoUnit;
+import java.util.function.Consumer;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.check.rules.Inspection;
+import org.straddle.check.rules.Scope;
+import org.straddle.check.rules.ScopedRule;
+import org.straddle.check.rules.Visit;
+import org.straddle.check.rules.Words;
+import org.straddle.model.Site;
+import org.straddle.model.Survey;
+
+/** Roads, fences and woods change. */
+public final class SurveyOld extends ScopedRule<Site> {
+
+    public SurveyOld() {
+        super(Scope.SITE, "survey-old", Severity.WARNING, "Surveys of used sites are recent");
+    }
+
+    @Override
+    public void check(Site site, Inspection in, Consumer<Finding> findings) {
+        int limit = in.policies().surveyAgeLimitDays();
+        Visit.first(site, in, visit -> ageDays(visit) > limit && !saysItself(visit)).ifPresent(visit -> findings.accept(visit.finding(this,
+                "The newest survey of " + Words.name(site) + " will be " + Words.count(ageDays(visit), "day")
+                        + " old when the site is used on " + visit.day() + "; the limit of this event is "
+                        + Words.count(limit, "day") + ".")));
+    }
+
+    /** Where the survey says until when it holds, that counts, and another rule reads it. */
+    private static boolean saysItself(Visit visit) {
+        return visit.notes().survey().map(Survey::getExpires).isPresent();
+    }
+
+    /** 0 without a survey, or with one that has no date. */
+    private static long ageDays(Visit visit) {
+        return visit.notes().survey().map(Survey::getDate).map(date -> ChronoUnit.DAYS.between(date, visit.day()))
+                .orElse(0L);
+    }
+}

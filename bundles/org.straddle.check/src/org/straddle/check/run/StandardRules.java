@@ -1,0 +1,169 @@
+package org.straddle.check.run;
+
+import java.util.List;
+
+import org.straddle.check.Rule;
+import org.straddle.check.Severity;
+import org.straddle.check.rules.bird.BirdIntermittent;
+import org.straddle.check.rules.bird.BirdNeverWorked;
+import org.straddle.check.rules.bird.BirdNotHeard;
+import org.straddle.check.rules.bird.BirdNotWorking;
+import org.straddle.check.rules.bird.BirdOff;
+import org.straddle.check.rules.bird.BirdUnlit;
+import org.straddle.check.rules.bird.BirdUnreported;
+import org.straddle.check.rules.bird.CatalogueNumberTwice;
+import org.straddle.check.rules.bird.ElementsOfAnotherBird;
+import org.straddle.check.rules.bird.ElementsTooOld;
+import org.straddle.check.rules.event.CannotBeComputed;
+import org.straddle.check.rules.event.EarthOrientationMissing;
+import org.straddle.check.rules.event.EarthOrientationStale;
+import org.straddle.check.rules.gear.EnergyShort;
+import org.straddle.check.rules.gear.KitCannotWork;
+import org.straddle.check.rules.gear.KitTooHeavy;
+import org.straddle.check.rules.gear.KitWithoutSpare;
+import org.straddle.check.rules.gear.SparesInRing;
+import org.straddle.check.rules.people.DayTimesWrong;
+import org.straddle.check.rules.people.LicenceBand;
+import org.straddle.check.rules.people.LicencePlace;
+import org.straddle.check.rules.people.LoneOperator;
+import org.straddle.check.rules.people.OperatorInTwoTeams;
+import org.straddle.check.rules.people.TeamNumberTwice;
+import org.straddle.check.rules.people.TeamWithoutOperators;
+import org.straddle.check.rules.plan.AnnouncementOutdated;
+import org.straddle.check.rules.plan.BanBroken;
+import org.straddle.check.rules.plan.BreakMissing;
+import org.straddle.check.rules.plan.DownlinkNotAgreed;
+import org.straddle.check.rules.plan.DrivingLimit;
+import org.straddle.check.rules.plan.LegTooLong;
+import org.straddle.check.rules.plan.OneChannel;
+import org.straddle.check.rules.plan.PeakLow;
+import org.straddle.check.rules.plan.PlanEmpty;
+import org.straddle.check.rules.plan.SameFrequency;
+import org.straddle.check.rules.plan.SameSite;
+import org.straddle.check.rules.plan.SameSquare;
+import org.straddle.check.rules.plan.SquareTooOften;
+import org.straddle.check.rules.plan.StopIncomplete;
+import org.straddle.check.rules.plan.StopOutsideDay;
+import org.straddle.check.rules.plan.StopShort;
+import org.straddle.check.rules.plan.StopTimesWrong;
+import org.straddle.check.rules.plan.StopsOverlap;
+import org.straddle.check.rules.plan.TurnAfterTakeDown;
+import org.straddle.check.rules.plan.TurnBeforeSetUp;
+import org.straddle.check.rules.plan.TurnBelowMask;
+import org.straddle.check.rules.plan.TurnIncomplete;
+import org.straddle.check.rules.plan.TurnOutsideStop;
+import org.straddle.check.rules.plan.TurnShort;
+import org.straddle.check.rules.plan.TurnTimesWrong;
+import org.straddle.check.rules.plan.TurnWithoutPass;
+import org.straddle.check.rules.plan.TurnsTooClose;
+import org.straddle.check.rules.plan.UplinkForeign;
+import org.straddle.check.rules.site.HazardReview;
+import org.straddle.check.rules.site.KindMismatch;
+import org.straddle.check.rules.site.PermissionLapsed;
+import org.straddle.check.rules.site.PositionNotEntered;
+import org.straddle.check.rules.site.SiteWithoutSquares;
+import org.straddle.check.rules.site.SquareNamedWrong;
+import org.straddle.check.rules.site.SquaresNotOccupied;
+import org.straddle.check.rules.site.SurveyExpired;
+import org.straddle.check.rules.site.SurveyMissing;
+import org.straddle.check.rules.site.SurveyOld;
+import org.straddle.outlook.Trouble;
+import org.straddle.safety.ReviewState;
+
+/** Names every rule, in the order of a preparation: the event, sites, birds, people and kit, the plan. */
+public final class StandardRules {
+
+    private StandardRules() {
+    }
+
+    public static List<Rule> all() {
+        return List.of(
+                new CannotBeComputed("time-zone-unknown", Severity.WARNING, "The time zone is known",
+                        Trouble.Kind.TIME_ZONE),
+                new CannotBeComputed("days-wrong", Severity.WARNING, "The event says when it is", Trouble.Kind.DAYS),
+                new CannotBeComputed("demand-square-wrong", Severity.WARNING, "Demand names squares",
+                        Trouble.Kind.DEMAND_SQUARE),
+                new CannotBeComputed("position-wrong", Severity.BLOCKER, "Positions lie on the Earth",
+                        Trouble.Kind.POSITION),
+                new PositionNotEntered(),
+                new CannotBeComputed("horizon-point-wrong", Severity.WARNING, "Horizon points lie in the sky",
+                        Trouble.Kind.HORIZON),
+                new SquareNamedWrong(),
+                new SiteWithoutSquares(),
+                new SquaresNotOccupied(),
+                new KindMismatch(),
+                new SurveyMissing(),
+                new SurveyOld(),
+                new SurveyExpired(),
+                new PermissionLapsed(),
+                new HazardReview("review-missing", Severity.WARNING, "Hazards of used sites were reviewed",
+                        ReviewState.Missing.class::isInstance),
+                new HazardReview("review-expired", Severity.WARNING, "Reviews of used sites still hold",
+                        ReviewState.Expired.class::isInstance),
+                new HazardReview("review-outdated", Severity.WARNING, "Reviews rest on the newest survey",
+                        ReviewState.Outdated.class::isInstance),
+                new HazardReview("site-refused", Severity.BLOCKER, "No refused site is used",
+                        ReviewState.Refused.class::isInstance),
+                new HazardReview("review-conditions", Severity.ADVICE, "Conditions of reviews are known",
+                        state -> state instanceof ReviewState.Valid valid && !valid.conditions().isEmpty()),
+                new CannotBeComputed("region-wrong", Severity.WARNING, "Regions have an area", Trouble.Kind.REGION),
+                new CannotBeComputed("jurisdiction-wrong", Severity.WARNING, "Jurisdictions have an area",
+                        Trouble.Kind.JURISDICTION),
+                new CannotBeComputed("elements-missing", Severity.WARNING, "Every bird has an element set",
+                        Trouble.Kind.ELEMENTS_MISSING),
+                new CannotBeComputed("elements-unusable", Severity.WARNING, "Element sets can be used",
+                        Trouble.Kind.ELEMENTS_UNUSABLE),
+                new ElementsTooOld(),
+                new ElementsOfAnotherBird(),
+                new EarthOrientationMissing(),
+                new EarthOrientationStale(),
+                new CatalogueNumberTwice(),
+                new BirdNotWorking(),
+                new BirdIntermittent(),
+                new BirdNeverWorked(),
+                new BirdNotHeard(),
+                new BirdUnreported(),
+                new BirdOff(),
+                new BirdUnlit(),
+                new TeamNumberTwice(),
+                new TeamWithoutOperators(),
+                new LoneOperator(),
+                new OperatorInTwoTeams(),
+                new LicenceBand(),
+                new LicencePlace(),
+                new SparesInRing(),
+                new KitCannotWork(),
+                new KitWithoutSpare(),
+                new KitTooHeavy(),
+                new EnergyShort(),
+                new DayTimesWrong(),
+                new PlanEmpty(),
+                new StopIncomplete(),
+                new StopTimesWrong(),
+                new TurnIncomplete(),
+                new TurnTimesWrong(),
+                new StopsOverlap(),
+                new StopShort(),
+                new StopOutsideDay(),
+                new SameSite(),
+                new SameSquare(),
+                new SquareTooOften(),
+                new BanBroken(),
+                new LegTooLong(),
+                new DrivingLimit(),
+                new BreakMissing(),
+                new TurnOutsideStop(),
+                new TurnBeforeSetUp(),
+                new TurnAfterTakeDown(),
+                new TurnWithoutPass(),
+                new TurnBelowMask(),
+                new TurnsTooClose(),
+                new TurnShort(),
+                new PeakLow(),
+                new OneChannel(),
+                new SameFrequency(),
+                new DownlinkNotAgreed(),
+                new UplinkForeign(),
+                new AnnouncementOutdated());
+    }
+}
