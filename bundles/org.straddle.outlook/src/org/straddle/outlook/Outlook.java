@@ -362,11 +362,16 @@ public final class Outlook {
      * working; else when its calendar has it on and, if it works by sunlight only, the sun shines on it.
      */
     public List<Window> workable(Bird bird, Window within) {
-        if (bird.getState() == BirdState.NOT_WORKING) {
+        if (isNotWorking(bird)) {
             return List.of();
         }
         List<Window> on = switchedOn(bird, within);
         return bird.isLitOnly() ? Window.common(on, lit(bird, within)) : on;
+    }
+
+    /** Whether a bird is reported dead: nobody can be worked through it. */
+    public static boolean isNotWorking(Bird bird) {
+        return bird.getState() == BirdState.NOT_WORKING;
     }
 
     /** The times within a window at which the bird's calendar has it on: always, without a calendar. */

@@ -2,6 +2,7 @@ package org.straddle.outlook.itinerary;
 
 import java.util.Optional;
 
+import org.straddle.model.Access;
 import org.straddle.outlook.Outlook;
 import org.straddle.sky.Window;
 
@@ -21,6 +22,17 @@ public final class SharedTurns {
         }
         return a.window().intersection(b.window()).flatMap(
                 both -> outlook.sharedFootprint(a.bird(), both, a.site(), b.site()).stream().findFirst());
+    }
+
+    /** When two teams would use the one channel of a bird at once; empty for birds with room for several, and when they never do. */
+    public static Optional<Window> onOneChannel(Outlook outlook, Work a, Work b) {
+        return a.bird() == b.bird() && a.bird().getAccess() == Access.SINGLE_CHANNEL ? of(outlook, a, b) : Optional.empty();
+    }
+
+    /** When two teams would use frequencies of a passband at once that are too near to each other; empty when they never do. */
+    public static Optional<Window> onSameFrequency(Outlook outlook, Work a, Work b) {
+        return a.bird() == b.bird() && a.bird().getAccess() == Access.PASSBAND && agreedOnSame(a, b)
+                ? of(outlook, a, b) : Optional.empty();
     }
 
     /** Whether both have agreed on a downlink, and these are too near to each other to be told apart. */

@@ -32,6 +32,17 @@ public final class TurnPass {
                         .duration()));
     }
 
+    /** Whether it is known that the bird is not up at any time of the turn. */
+    public static boolean isMissing(Outlook outlook, Work work) {
+        return isKnown(outlook, work) && best(outlook, work).isEmpty();
+    }
+
+    /** The pass that a turn begins before or ends after; empty when the turn lies within one, or none is known. */
+    public static Optional<Window> left(Outlook outlook, Work work) {
+        return isKnown(outlook, work)
+                ? best(outlook, work).map(Pass::window).filter(pass -> !contains(pass, work.window())) : Optional.empty();
+    }
+
     public static boolean contains(Window pass, Window turn) {
         return new Window(pass.start().minus(GRACE), pass.end().plus(GRACE)).contains(turn);
     }

@@ -1,6 +1,5 @@
 package org.straddle.check.rules.bird;
 
-import java.util.List;
 import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
@@ -8,26 +7,24 @@ import org.straddle.check.Severity;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
+import org.straddle.outlook.itinerary.BirdHours;
+import org.straddle.outlook.itinerary.PlanRule;
 import org.straddle.outlook.itinerary.Stay;
-import org.straddle.outlook.itinerary.TurnPass;
 import org.straddle.outlook.itinerary.Work;
-import org.straddle.sky.Window;
 
 /** A bird that works by sunlight only is in the shadow of the Earth during part of the turn. */
 public final class BirdUnlit extends ScopedRule<Stay> {
 
     public BirdUnlit() {
-        super(Scope.STAY, "bird-unlit", Severity.BLOCKER, "Birds that need the sun have it");
+        super(Scope.STAY, PlanRule.BIRD_UNLIT.id(), Severity.BLOCKER, "Birds that need the sun have it");
     }
 
     @Override
     public void check(Stay stay, Inspection in, Consumer<Finding> findings) {
         for (Work work : stay.turns()) {
-            if (work.bird().isLitOnly() && TurnPass.isKnown(in.outlook(), work)) {
-                List<Window> lit = in.outlook().lit(work.bird(), work.window());
-                if (!lit.equals(List.of(work.window()))) {
-                    findings.accept(PartOfTurn.finding(this, work, lit, "in sunlight, which it needs to work,", in));
-                }
+            if (BirdHours.isUnlit(in.outlook(), work)) {
+                findings.accept(PartOfTurn.finding(this, work, in.outlook().lit(work.bird(), work.window()),
+                        "in sunlight, which it needs to work,", in));
             }
         }
     }

@@ -16,6 +16,7 @@ import org.straddle.check.rules.Words;
 import org.straddle.model.Ban;
 import org.straddle.model.Stop;
 import org.straddle.outlook.Bans;
+import org.straddle.outlook.itinerary.PlanRule;
 import org.straddle.outlook.itinerary.Stay;
 import org.straddle.outlook.itinerary.Work;
 
@@ -23,7 +24,7 @@ import org.straddle.outlook.itinerary.Work;
 public final class BanBroken extends ScopedRule<Stop> {
 
     public BanBroken() {
-        super(Scope.STOP, "ban-broken", Severity.BLOCKER, "The plan keeps to the bans");
+        super(Scope.STOP, PlanRule.BAN_BROKEN.id(), Severity.BLOCKER, "The plan keeps to the bans");
     }
 
     @Override

@@ -21,12 +21,14 @@ import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
 import org.straddle.outlook.itinerary.Drive;
 import org.straddle.outlook.itinerary.Drives;
+import org.straddle.outlook.itinerary.PlanRule;
+import org.straddle.outlook.itinerary.Wheel;
 
 /** Time at the wheel adds up over the legs of one team in one day. */
 public final class DrivingLimit extends ScopedRule<Team> {
 
     public DrivingLimit() {
-        super(Scope.TEAM, "driving-limit", Severity.BLOCKER, "A team does not drive too long in a day");
+        super(Scope.TEAM, PlanRule.DRIVING_LIMIT.id(), Severity.BLOCKER, "A team does not drive too long in a day");
     }
 
     @Override
@@ -36,9 +38,8 @@ public final class DrivingLimit extends ScopedRule<Team> {
                 .ifPresent(day -> byDay.computeIfAbsent(day, d -> new ArrayList<>()).add(drive)));
         Duration limit = in.policies().drivingLimit();
         byDay.forEach((day, drives) -> {
-            Duration driving = drives.stream().map(drive -> drive.leg().driving())
-                    .reduce(Duration.ZERO, Duration::plus);
-            if (driving.compareTo(limit) > 0) {
+            Duration driving = Wheel.driving(drives, day);
+            if (Wheel.isOverLimit(driving, in.policies())) {
                 Set<Identified> objects = new LinkedHashSet<>(List.of(team));
                 drives.forEach(drive -> Stream.concat(drive.before().stream(), drive.after().stream())
                         .forEach(stay -> objects.add(stay.stop())));

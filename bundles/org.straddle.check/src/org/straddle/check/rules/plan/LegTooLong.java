@@ -18,21 +18,22 @@ import org.straddle.model.Identified;
 import org.straddle.model.Team;
 import org.straddle.outlook.itinerary.Drive;
 import org.straddle.outlook.itinerary.Drives;
+import org.straddle.outlook.itinerary.PlanRule;
 import org.straddle.outlook.itinerary.Stay;
+import org.straddle.outlook.itinerary.Wheel;
 
 /** The road needs more time than lies between two stops, or between a stop and the base. */
 public final class LegTooLong extends ScopedRule<Team> {
 
     public LegTooLong() {
-        super(Scope.TEAM, "leg-too-long", Severity.BLOCKER, "There is time for every drive");
+        super(Scope.TEAM, PlanRule.LEG_TOO_LONG.id(), Severity.BLOCKER, "There is time for every drive");
     }
 
     @Override
     public void check(Team team, Inspection in, Consumer<Finding> findings) {
         for (Drive drive : Drives.of(team, in.outlook(), in.itinerary())) {
-            Duration lacking = wholeMinutes(drive.leg().total().minus(drive.time()));
-            if (lacking.compareTo(Duration.ZERO) > 0) {
-                findings.accept(mended(finding(drive, in.words()), drive, lacking, in));
+            if (Wheel.isTooLong(drive)) {
+                findings.accept(mended(finding(drive, in.words()), drive, Wheel.lacking(drive), in));
             }
         }
     }
@@ -43,7 +44,7 @@ public final class LegTooLong extends ScopedRule<Team> {
         Instant leaves = drive.before().map(stay -> stay.window().end())
                 .orElseGet(() -> drive.after().orElseThrow().window().start().minus(drive.time()));
         return Finding.of(this, Words.sentence(Words.name(drive.team())) + " needs "
-                + Words.length(wholeMinutes(drive.leg().total())) + " from "
+                + Words.length(Wheel.wholeMinutes(drive.leg().total())) + " from "
                 + Words.name(drive.from()) + " to " + Words.name(drive.to()) + " ("
                 + Math.round(drive.leg().roadKm()) + " km"
                 + (drive.leg().isEntered() ? ", time " + drive.leg().origin() : "")
@@ -51,11 +52,6 @@ public final class LegTooLong extends ScopedRule<Team> {
                 + ") and has " + Words.length(drive.time()) + ", " + words.during(leaves, drive.time()) + ".", objects)
                 .restingOn(drive.leg())
                 .at(leaves);
-    }
-
-    /** Rounded up: the distance is an estimate, and clocks on the road show minutes. */
-    private static Duration wholeMinutes(Duration duration) {
-        return Duration.ofMinutes(Math.floorDiv(duration.toSeconds() + 59, 60));
     }
 
     private static Finding mended(Finding finding, Drive drive, Duration lacking, Inspection in) {

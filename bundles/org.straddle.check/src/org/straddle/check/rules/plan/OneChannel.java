@@ -13,6 +13,7 @@ import org.straddle.check.rules.Words;
 import org.straddle.model.Access;
 import org.straddle.model.Bird;
 import org.straddle.outlook.itinerary.Overlaps;
+import org.straddle.outlook.itinerary.PlanRule;
 import org.straddle.outlook.itinerary.SharedTurns;
 import org.straddle.outlook.itinerary.Work;
 
@@ -20,13 +21,13 @@ import org.straddle.outlook.itinerary.Work;
 public final class OneChannel extends ScopedRule<Bird> {
 
     public OneChannel() {
-        super(Scope.BIRD, "one-channel", Severity.BLOCKER, "One team on a single channel at a time");
+        super(Scope.BIRD, PlanRule.ONE_CHANNEL.id(), Severity.BLOCKER, "One team on a single channel at a time");
     }
 
     @Override
     public void check(Bird bird, Inspection in, Consumer<Finding> findings) {
         if (bird.getAccess() == Access.SINGLE_CHANNEL) {
-            Overlaps.pairs(in.itinerary().on(bird), Work::window, (a, b) -> SharedTurns.of(in.outlook(), a, b).ifPresent(
+            Overlaps.pairs(in.itinerary().on(bird), Work::window, (a, b) -> SharedTurns.onOneChannel(in.outlook(), a, b).ifPresent(
                     shared -> {
                         Finding finding = Finding.of(this, Words.sentence(Words.name(a.team())) + " at "
                                 + Words.name(a.site()) + " and " + Words.name(b.team()) + " at " + Words.name(b.site())

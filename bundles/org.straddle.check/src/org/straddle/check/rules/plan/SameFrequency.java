@@ -16,6 +16,7 @@ import org.straddle.check.rules.Words;
 import org.straddle.model.Access;
 import org.straddle.model.Bird;
 import org.straddle.outlook.itinerary.Overlaps;
+import org.straddle.outlook.itinerary.PlanRule;
 import org.straddle.outlook.itinerary.SharedTurns;
 import org.straddle.outlook.itinerary.Work;
 
@@ -23,7 +24,7 @@ import org.straddle.outlook.itinerary.Work;
 public final class SameFrequency extends ScopedRule<Bird> {
 
     public SameFrequency() {
-        super(Scope.BIRD, "same-frequency", Severity.BLOCKER, "Teams keep apart within a passband");
+        super(Scope.BIRD, PlanRule.SAME_FREQUENCY.id(), Severity.BLOCKER, "Teams keep apart within a passband");
     }
 
     @Override
@@ -31,18 +32,16 @@ public final class SameFrequency extends ScopedRule<Bird> {
         if (bird.getAccess() == Access.PASSBAND) {
             List<Work> agreed = in.itinerary().on(bird).stream().filter(work -> work.turn().getDownlinkMhz() > 0).toList();
             Overlaps.pairs(agreed, Work::window, (a, b) -> {
-                if (SharedTurns.agreedOnSame(a, b)) {
-                    SharedTurns.of(in.outlook(), a, b).ifPresent(shared -> {
-                        Finding finding = Finding.of(this, Words.sentence(Words.name(a.team())) + " and "
-                                + Words.name(b.team()) + " agreed on " + Words.mhz(a.turn().getDownlinkMhz()) + " and "
-                                + Words.mhz(b.turn().getDownlinkMhz()) + " MHz on " + Words.name(bird)
-                                + ", which are not more than 5 kHz apart, " + in.words().during(shared) + ".",
-                                a.turn(), b.turn())
-                                .restingOn(a.turn().getDownlinkMhz(), b.turn().getDownlinkMhz()).at(shared.start());
-                        findings.accept(Pins.toChange(a, b).flatMap(work -> mend(work, agreed, in)).map(finding::mendedBy)
-                                .orElse(finding));
-                    });
-                }
+                SharedTurns.onSameFrequency(in.outlook(), a, b).ifPresent(shared -> {
+                    Finding finding = Finding.of(this, Words.sentence(Words.name(a.team())) + " and "
+                            + Words.name(b.team()) + " agreed on " + Words.mhz(a.turn().getDownlinkMhz()) + " and "
+                            + Words.mhz(b.turn().getDownlinkMhz()) + " MHz on " + Words.name(bird)
+                            + ", which are not more than 5 kHz apart, " + in.words().during(shared) + ".",
+                            a.turn(), b.turn())
+                            .restingOn(a.turn().getDownlinkMhz(), b.turn().getDownlinkMhz()).at(shared.start());
+                    findings.accept(Pins.toChange(a, b).flatMap(work -> mend(work, agreed, in)).map(finding::mendedBy)
+                            .orElse(finding));
+                });
             });
         }
     }

@@ -1,5 +1,6 @@
 package org.straddle.check.rules.plan;
 
+import java.util.Optional;
 import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
@@ -10,7 +11,9 @@ import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
 import org.straddle.check.rules.Words;
 import org.straddle.model.Site;
+import org.straddle.outlook.itinerary.Company;
 import org.straddle.outlook.itinerary.Overlaps;
+import org.straddle.outlook.itinerary.PlanRule;
 import org.straddle.outlook.itinerary.Stay;
 import org.straddle.sky.Window;
 
@@ -18,13 +21,13 @@ import org.straddle.sky.Window;
 public final class SameSite extends ScopedRule<Site> {
 
     public SameSite() {
-        super(Scope.SITE, "same-site", Severity.BLOCKER, "One team at a site at a time");
+        super(Scope.SITE, PlanRule.SAME_SITE.id(), Severity.BLOCKER, "One team at a site at a time");
     }
 
     @Override
     public void check(Site site, Inspection in, Consumer<Finding> findings) {
         Overlaps.pairs(in.itinerary().at(site), Stay::window, (a, b) -> {
-            if (a.team() != b.team()) {
+            if (Company.broken(in.outlook(), a, b).equals(Optional.of(PlanRule.SAME_SITE))) {
                 Window both = a.window().intersection(b.window()).orElseThrow();
                 Finding finding = Finding.of(this, Words.sentence(Words.name(a.team())) + " and " + Words.name(b.team())
                         + " are both at " + Words.name(site) + ", " + in.words().during(both) + ".", a.stop(), b.stop(),

@@ -1,8 +1,8 @@
 package org.straddle.check.rules.plan;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedSet;
-import java.util.TreeSet;
 import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
@@ -13,8 +13,10 @@ import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
 import org.straddle.check.rules.Words;
 import org.straddle.grid.Square;
+import org.straddle.outlook.itinerary.Company;
 import org.straddle.outlook.itinerary.Itinerary;
 import org.straddle.outlook.itinerary.Overlaps;
+import org.straddle.outlook.itinerary.PlanRule;
 import org.straddle.outlook.itinerary.Stay;
 import org.straddle.sky.Window;
 
@@ -22,7 +24,7 @@ import org.straddle.sky.Window;
 public final class SameSquare extends ScopedRule<Square> {
 
     public SameSquare() {
-        super(Scope.SQUARE, "same-square", Severity.BLOCKER, "One team in a square at a time");
+        super(Scope.SQUARE, PlanRule.SAME_SQUARE.id(), Severity.BLOCKER, "One team in a square at a time");
     }
 
     @Override
@@ -30,10 +32,10 @@ public final class SameSquare extends ScopedRule<Square> {
         List<Stay> stays = in.claims().get(square).stream().flatMap(site -> in.itinerary().at(site).stream())
                 .sorted(Itinerary.BY_TIME).toList();
         Overlaps.pairs(stays, Stay::window, (a, b) -> {
-            SortedSet<Square> common = new TreeSet<>(in.outlook().squares(a.site()));
-            common.retainAll(in.outlook().squares(b.site()));
+            SortedSet<Square> common = Company.common(in.outlook(), a.site(), b.site());
             // Two stops that share several squares are told of once.
-            if (a.team() != b.team() && a.site() != b.site() && common.first().equals(square)) {
+            if (common.first().equals(square)
+                    && Company.broken(in.outlook(), a, b).equals(Optional.of(PlanRule.SAME_SQUARE))) {
                 Window both = a.window().intersection(b.window()).orElseThrow();
                 Finding finding = Finding.of(this, Words.sentence(Words.name(a.team())) + " at "
                         + Words.name(a.site()) + " and " + Words.name(b.team()) + " at " + Words.name(b.site())

@@ -13,23 +13,21 @@ import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
 import org.straddle.check.rules.Words;
 import org.straddle.outlook.itinerary.Drives;
-import org.straddle.outlook.itinerary.Itinerary;
+import org.straddle.outlook.itinerary.PlanRule;
 import org.straddle.outlook.itinerary.Stay;
+import org.straddle.outlook.itinerary.TeamDays;
 import org.straddle.sky.Window;
 
 /** A team is out only between the start and the end of one of its days. */
 public final class StopOutsideDay extends ScopedRule<Stay> {
 
     public StopOutsideDay() {
-        super(Scope.STAY, "stop-outside-day", Severity.BLOCKER, "Stops lie within the days of their team");
+        super(Scope.STAY, PlanRule.STOP_OUTSIDE_DAY.id(), Severity.BLOCKER, "Stops lie within the days of their team");
     }
 
     @Override
     public void check(Stay stay, Inspection in, Consumer<Finding> findings) {
-        boolean within = stay.team().getDays().stream()
-                .flatMap(day -> Itinerary.window(day.getFrom(), day.getUntil()).stream())
-                .anyMatch(day -> day.contains(stay.window()));
-        if (!within) {
+        if (!TeamDays.hold(stay.team(), stay.window())) {
             Finding finding = Finding.of(this, Words.sentence(in.words().stop(stay)) + ", " + day(stay, in.words()) + ".",
                     stay.stop()).at(stay.window().start());
             findings.accept(within(stay, in).map(finding::mendedBy).orElse(finding));

@@ -11,6 +11,7 @@ import org.straddle.check.rules.ScopedRule;
 import org.straddle.check.rules.Words;
 import org.straddle.model.Team;
 import org.straddle.outlook.itinerary.Overlaps;
+import org.straddle.outlook.itinerary.PlanRule;
 import org.straddle.outlook.itinerary.Stay;
 import org.straddle.sky.Window;
 
@@ -18,7 +19,7 @@ import org.straddle.sky.Window;
 public final class StopsOverlap extends ScopedRule<Team> {
 
     public StopsOverlap() {
-        super(Scope.TEAM, "stops-overlap", Severity.BLOCKER, "A team is in one place at a time");
+        super(Scope.TEAM, PlanRule.STOPS_OVERLAP.id(), Severity.BLOCKER, "A team is in one place at a time");
     }
 
     @Override

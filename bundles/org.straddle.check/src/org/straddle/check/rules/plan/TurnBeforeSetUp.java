@@ -11,6 +11,8 @@ import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
 import org.straddle.check.rules.Words;
+import org.straddle.outlook.itinerary.PlanRule;
+import org.straddle.outlook.itinerary.StationUp;
 import org.straddle.outlook.itinerary.Stay;
 import org.straddle.outlook.itinerary.Work;
 import org.straddle.sky.Window;
@@ -21,16 +23,16 @@ public final class TurnBeforeSetUp extends ScopedRule<Stay> {
     private static final Duration DAY = Duration.ofDays(1);
 
     public TurnBeforeSetUp() {
-        super(Scope.STAY, "turn-before-set-up", Severity.BLOCKER, "The station is up before the first turn");
+        super(Scope.STAY, PlanRule.TURN_BEFORE_SET_UP.id(), Severity.BLOCKER, "The station is up before the first turn");
     }
 
     @Override
     public void check(Stay stay, Inspection in, Consumer<Finding> findings) {
         Words words = in.words();
-        Duration setUp = in.policies().setUp();
-        Instant ready = stay.window().start().plus(setUp);
+        StationUp station = StationUp.of(in.policies());
+        Instant ready = station.ready(stay.window());
         for (Work work : stay.turns()) {
-            if (work.window().start().isBefore(ready) && stay.window().contains(work.window().start())) {
+            if (station.broken(stay.window(), work.window()).contains(PlanRule.TURN_BEFORE_SET_UP)) {
                 Window rest = Window.of(ready, DAY);
                 findings.accept(Finding.of(this, Words.sentence(Words.name(stay.team())) + " arrives at "
                         + Words.name(stay.site()) + " " + words.at(stay.window().start()) + " and is ready "

@@ -9,28 +9,25 @@ import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
 import org.straddle.check.rules.Words;
+import org.straddle.outlook.itinerary.PlanRule;
 import org.straddle.outlook.itinerary.Stay;
 import org.straddle.outlook.itinerary.TurnPass;
 import org.straddle.outlook.itinerary.Work;
-import org.straddle.sky.Pass;
 
 /** Part of the turn has the bird behind the ground, woods or walls that the horizon mask records. */
 public final class TurnBelowMask extends ScopedRule<Stay> {
 
     public TurnBelowMask() {
-        super(Scope.STAY, "turn-below-mask", Severity.BLOCKER, "Turns lie within their pass");
+        super(Scope.STAY, PlanRule.TURN_BELOW_MASK.id(), Severity.BLOCKER, "Turns lie within their pass");
     }
 
     @Override
     public void check(Stay stay, Inspection in, Consumer<Finding> findings) {
         for (Work work : stay.turns()) {
-            if (TurnPass.isKnown(in.outlook(), work)) {
-                TurnPass.best(in.outlook(), work).map(Pass::window).filter(pass -> !TurnPass.contains(pass, work.window()))
-                        .ifPresent(pass -> findings.accept(Finding.of(this, Words.sentence(in.words().turn(work))
-                                + ", reaches out of the pass over the horizon of " + Words.name(work.site()) + ", "
-                                + in.words().during(pass) + ".", work.turn()).at(work.window().start())
-                                .mendedBy(TrimTurn.to(pass, work, "the pass", in.policies()))));
-            }
+            TurnPass.left(in.outlook(), work).ifPresent(pass -> findings.accept(Finding.of(this,
+                    Words.sentence(in.words().turn(work)) + ", reaches out of the pass over the horizon of " + Words.name(work.site()) + ", "
+                            + in.words().during(pass) + ".", work.turn()).at(work.window().start())
+                            .mendedBy(TrimTurn.to(pass, work, "the pass", in.policies()))));
         }
     }
 }

@@ -9,6 +9,8 @@ import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
 import org.straddle.check.rules.Words;
+import org.straddle.outlook.itinerary.PlanRule;
+import org.straddle.outlook.itinerary.StationUp;
 import org.straddle.outlook.itinerary.Stay;
 import org.straddle.outlook.itinerary.Work;
 
@@ -16,13 +18,14 @@ import org.straddle.outlook.itinerary.Work;
 public final class TurnOutsideStop extends ScopedRule<Stay> {
 
     public TurnOutsideStop() {
-        super(Scope.STAY, "turn-outside-stop", Severity.BLOCKER, "Turns lie within their stop");
+        super(Scope.STAY, PlanRule.TURN_OUTSIDE_STOP.id(), Severity.BLOCKER, "Turns lie within their stop");
     }
 
     @Override
     public void check(Stay stay, Inspection in, Consumer<Finding> findings) {
+        StationUp station = StationUp.of(in.policies());
         for (Work work : stay.turns()) {
-            if (!stay.window().contains(work.window())) {
+            if (station.broken(stay.window(), work.window()).contains(PlanRule.TURN_OUTSIDE_STOP)) {
                 findings.accept(Finding.of(this, Words.sentence(in.words().turn(work)) + ", reaches out of "
                         + in.words().stop(stay) + ".", work.turn(), stay.stop())
                         .at(work.window().start())

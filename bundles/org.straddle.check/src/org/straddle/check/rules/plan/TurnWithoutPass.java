@@ -9,6 +9,7 @@ import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
 import org.straddle.check.rules.Words;
+import org.straddle.outlook.itinerary.PlanRule;
 import org.straddle.outlook.itinerary.Stay;
 import org.straddle.outlook.itinerary.TurnPass;
 import org.straddle.outlook.itinerary.Work;
@@ -17,13 +18,13 @@ import org.straddle.outlook.itinerary.Work;
 public final class TurnWithoutPass extends ScopedRule<Stay> {
 
     public TurnWithoutPass() {
-        super(Scope.STAY, "turn-without-pass", Severity.BLOCKER, "There is a pass for every turn");
+        super(Scope.STAY, PlanRule.TURN_WITHOUT_PASS.id(), Severity.BLOCKER, "There is a pass for every turn");
     }
 
     @Override
     public void check(Stay stay, Inspection in, Consumer<Finding> findings) {
         for (Work work : stay.turns()) {
-            if (TurnPass.isKnown(in.outlook(), work) && TurnPass.best(in.outlook(), work).isEmpty()) {
+            if (TurnPass.isMissing(in.outlook(), work)) {
                 findings.accept(Finding.of(this, Words.sentence(Words.name(work.bird()))
                         + " is not above the horizon of " + Words.name(work.site()) + " during " + in.words().turn(work)
                         + ".", work.turn()).at(work.window().start())

@@ -13,6 +13,8 @@ import org.straddle.check.rules.ScopedRule;
 import org.straddle.check.rules.Words;
 import org.straddle.model.Team;
 import org.straddle.outlook.itinerary.Overlaps;
+import org.straddle.outlook.itinerary.PlanRule;
+import org.straddle.outlook.itinerary.TurnGap;
 import org.straddle.outlook.itinerary.Work;
 import org.straddle.sky.Window;
 
@@ -22,15 +24,16 @@ public final class TurnsTooClose extends ScopedRule<Team> {
     private static final Duration LONG = Duration.ofDays(1);
 
     public TurnsTooClose() {
-        super(Scope.TEAM, "turns-too-close", Severity.BLOCKER, "A team has time between turns");
+        super(Scope.TEAM, PlanRule.TURNS_TOO_CLOSE.id(), Severity.BLOCKER, "A team has time between turns");
     }
 
     @Override
     public void check(Team team, Inspection in, Consumer<Finding> findings) {
         Words words = in.words();
-        Duration gap = in.policies().turnGap();
+        TurnGap needed = TurnGap.of(in.policies());
+        Duration gap = needed.least();
         List<Work> turns = in.itinerary().turns().stream().filter(work -> work.team() == team).toList();
-        Overlaps.pairs(turns, work -> widened(work, gap), (a, b) -> {
+        Overlaps.pairs(turns, work -> needed.claimed(work.window()), (a, b) -> {
             Duration between = a.window().gapTo(b.window());
             boolean overlap = a.window().overlaps(b.window());
             Window rest = new Window(a.window().end().plus(gap), a.window().end().plus(gap).plus(LONG));
@@ -42,9 +45,5 @@ public final class TurnsTooClose extends ScopedRule<Team> {
                             + Words.length(gap)) + ".", a.turn(), b.turn()).at(b.window().start())
                     .mendedBy(TrimTurn.to(rest, b, "begin after the gap", in.policies())));
         });
-    }
-
-    private static Window widened(Work work, Duration gap) {
-        return new Window(work.window().start(), work.window().end().plus(gap));
     }
 }

@@ -1,0 +1,41 @@
+package org.straddle.outlook.itinerary;
+
+import java.time.Duration;
+import java.util.Collection;
+
+import org.straddle.model.TeamDay;
+import org.straddle.outlook.PolicyFigures;
+
+/** Time at the wheel: that of one drive, and that of all drives of a day. */
+public final class Wheel {
+
+    private Wheel() {
+    }
+
+    /** How much longer the road takes than there is time: whole minutes rounded up, zero when there is enough. */
+    public static Duration lacking(Drive drive) {
+        Duration lacking = wholeMinutes(drive.leg().total().minus(drive.time()));
+        return lacking.isNegative() ? Duration.ZERO : lacking;
+    }
+
+    /** Whether a team would come too late. Parts of a second are rounding. */
+    public static boolean isTooLong(Drive drive) {
+        return !lacking(drive).isZero();
+    }
+
+    /** The driving of a team's day without breaks. */
+    public static Duration driving(Collection<Drive> drives, TeamDay day) {
+        return drives.stream().filter(drive -> drive.day().filter(day::equals).isPresent())
+                .map(drive -> drive.leg().driving()).reduce(Duration.ZERO, Duration::plus);
+    }
+
+    /** Whether a day holds more driving than the event allows. */
+    public static boolean isOverLimit(Duration driving, PolicyFigures policies) {
+        return driving.compareTo(policies.drivingLimit()) > 0;
+    }
+
+    /** Rounded up: a distance is an estimate, and clocks on the road show minutes. */
+    public static Duration wholeMinutes(Duration duration) {
+        return Duration.ofMinutes(Math.floorDiv(duration.toSeconds() + 59, 60));
+    }
+}
