@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 /** Who may know whom. The order below is the one in DEVELOPERS.md; a bundle may import only what stands above it. */
 class ImportOrderTest {
 
-    private static final List<String> ORDER = List.of("grid", "sky", "terrain", "model", "model.edit", "store", "outlook",
+    private static final List<String> ORDER = List.of("words", "grid", "sky", "terrain", "model", "model.edit", "store", "outlook",
             "exchange", "atlas", "survey", "kit", "safety", "check", "guide", "plan", "publish", "demo", "cli", "ui");
 
     /** View suites know the shell and the core, never each other. */

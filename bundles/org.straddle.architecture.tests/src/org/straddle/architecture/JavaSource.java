@@ -1,0 +1,29 @@
+package org.straddle.architecture;
+
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+
+import com.github.javaparser.JavaParser;
+import com.github.javaparser.ParserConfiguration;
+import com.github.javaparser.ast.CompilationUnit;
+
+/** Source files as syntax trees, parsed once. */
+final class JavaSource {
+
+    private static final Map<Path, CompilationUnit> PARSED = new ConcurrentHashMap<>();
+
+    private JavaSource() {
+    }
+
+    static CompilationUnit of(Path file) {
+        return PARSED.computeIfAbsent(file, JavaSource::parse);
+    }
+
+    private static CompilationUnit parse(Path file) {
+        JavaParser parser = new JavaParser(new ParserConfiguration()
+                .setLanguageLevel(ParserConfiguration.LanguageLevel.JAVA_17).setAttributeComments(false));
+        return parser.parse(SourceTree.text(file)).getResult()
+                .orElseThrow(() -> new IllegalStateException("cannot parse " + file));
+    }
+}
