@@ -7,12 +7,12 @@ import java.util.Map;
 import java.util.stream.Collectors;
 
 import org.straddle.exchange.CoordinateOrder;
-import org.straddle.exchange.SiteChange;
-import org.straddle.exchange.SiteField;
-import org.straddle.exchange.SiteImport;
-import org.straddle.exchange.SiteKey;
-import org.straddle.exchange.SiteMapping;
-import org.straddle.exchange.SourceTable;
+import org.straddle.exchange.sites.SiteChange;
+import org.straddle.exchange.sites.SiteField;
+import org.straddle.exchange.sites.SiteImport;
+import org.straddle.exchange.sites.SiteKey;
+import org.straddle.exchange.sites.SiteMapping;
+import org.straddle.exchange.sites.SourceTable;
 import org.straddle.store.EventFolder;
 
 import picocli.CommandLine.Option;

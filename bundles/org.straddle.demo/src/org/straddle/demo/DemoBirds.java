@@ -6,10 +6,10 @@ import java.io.UncheckedIOException;
 import java.time.Instant;
 import java.util.List;
 
-import org.straddle.exchange.ElementFile;
-import org.straddle.exchange.ElementSetReader;
 import org.straddle.exchange.ReadException;
 import org.straddle.exchange.SourceFile;
+import org.straddle.exchange.elements.ElementFile;
+import org.straddle.exchange.elements.ElementSetReader;
 import org.straddle.model.Access;
 import org.straddle.model.Bird;
 import org.straddle.model.BirdReport;

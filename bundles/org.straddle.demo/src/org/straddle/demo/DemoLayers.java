@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-import org.straddle.exchange.MapWriter;
+import org.straddle.exchange.maps.MapWriter;
 import org.straddle.grid.GeoPosition;
 import org.straddle.grid.MapFeature;
 import org.straddle.grid.Trace;

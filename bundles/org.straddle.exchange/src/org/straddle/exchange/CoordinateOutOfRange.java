@@ -7,7 +7,7 @@ public final class CoordinateOutOfRange extends IllegalArgumentException {
 
     private final boolean fitsSwapped;
 
-    CoordinateOutOfRange(String what, boolean fitsSwapped) {
+    public CoordinateOutOfRange(String what, boolean fitsSwapped) {
         super(what);
         this.fitsSwapped = fitsSwapped;
     }

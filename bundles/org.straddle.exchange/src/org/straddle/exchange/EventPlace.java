@@ -3,6 +3,7 @@ package org.straddle.exchange;
 import java.util.Optional;
 import java.util.stream.Stream;
 
+import org.straddle.grid.Geodesic;
 import org.straddle.grid.GeoPosition;
 import org.straddle.grid.Square;
 import org.straddle.model.Event;
@@ -10,7 +11,15 @@ import org.straddle.model.Event;
 /** A place that an event is near, to judge by whether coordinates can be meant. */
 public final class EventPlace {
 
+    /** A rove does not need a map of what is farther away. */
+    private static final double FAR_M = 1_000_000;
+
     private EventPlace() {
+    }
+
+    /** Whether something there can belong to an event here. */
+    public static boolean isNear(GeoPosition position, GeoPosition place) {
+        return Geodesic.distanceM(position, place) < FAR_M;
     }
 
     /** The first site or base that has a position, else the middle of the first square in demand. */

@@ -9,17 +9,17 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 
 /** A FeatureCollection of RFC 7946 as text, a line for each feature. */
-final class FeatureCollection {
+public final class FeatureCollection {
 
     /** Writes the fields of one feature. */
-    interface Fields<T> {
+    public interface Fields<T> {
         void write(JsonGenerator json, T feature) throws IOException;
     }
 
     private FeatureCollection() {
     }
 
-    static <T> String text(List<T> features, Fields<T> fields) {
+    public static <T> String text(List<T> features, Fields<T> fields) {
         StringWriter text = new StringWriter();
         try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
             json.writeStartObject();

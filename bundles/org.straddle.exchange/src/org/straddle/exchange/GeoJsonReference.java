@@ -6,13 +6,13 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 
 /** The reference system of GeoJSON: the 2008 specification allowed others; RFC 7946 section 4 knows WGS-84 alone. */
-final class GeoJsonReference {
+public final class GeoJsonReference {
 
     private GeoJsonReference() {
     }
 
     /** Reads the value of a member {@code crs}, which is the current token. */
-    static void requireDegrees(JsonParser parser, MapSource source) throws IOException {
+    public static void requireDegrees(JsonParser parser, MapSource source) throws IOException {
         int line = parser.currentTokenLocation().getLineNr();
         String name = "";
         int depth = 0;

@@ -6,7 +6,7 @@ import java.math.RoundingMode;
 import org.straddle.grid.GeoPosition;
 
 /** GPX 1.1 as it grows. The schema fixes the order of what is in it: waypoints, routes, tracks. */
-final class GpxText {
+public final class GpxText {
 
     /** One centimetre; presence is argued in metres. */
     private static final int DECIMALS = 7;
@@ -16,7 +16,7 @@ final class GpxText {
     private String indent = "  ";
 
     /** A point with what it says of itself, in the order of the schema: height, name, description, type. */
-    void waypoint(String tag, Waypoint waypoint) {
+    public void waypoint(String tag, Waypoint waypoint) {
         xml.append(indent).append('<').append(tag).append(attributes(waypoint.position())).append(">\n");
         indent += "  ";
         waypoint.altitudeM().ifPresent(altitudeM -> element("ele", plain(altitudeM)));
@@ -27,17 +27,17 @@ final class GpxText {
         end(tag);
     }
 
-    void point(String tag, GeoPosition position) {
+    public void point(String tag, GeoPosition position) {
         xml.append(indent).append('<').append(tag).append(attributes(position)).append("/>\n");
     }
 
-    void begin(String tag) {
+    public void begin(String tag) {
         xml.append(indent).append('<').append(tag).append(">\n");
         indent += "  ";
     }
 
     /** Ends what {@link #begin} began. */
-    void finish(String tag) {
+    public void finish(String tag) {
         indent = indent.substring(2);
         end(tag);
     }
@@ -47,14 +47,14 @@ final class GpxText {
     }
 
     /** Nothing for an empty value. */
-    void element(String name, String value) {
+    public void element(String name, String value) {
         if (!value.isEmpty()) {
             xml.append(indent).append('<').append(name).append('>').append(escaped(value)).append("</").append(name).append(">\n");
         }
     }
 
     /** The whole; call it once. */
-    String text() {
+    public String text() {
         return xml.append("</gpx>\n").toString();
     }
 
@@ -62,18 +62,18 @@ final class GpxText {
         return " lat=\"" + degrees(position.latitudeDeg()) + "\" lon=\"" + longitude(position) + "\"";
     }
 
-    static String degrees(double degrees) {
+    public static String degrees(double degrees) {
         return new BigDecimal(degrees).setScale(DECIMALS, RoundingMode.HALF_EVEN).toPlainString();
     }
 
     /** The schema ends below 180, to which a longitude may round up. */
-    static String longitude(GeoPosition position) {
+    public static String longitude(GeoPosition position) {
         String degrees = degrees(position.longitudeDeg());
         return degrees.startsWith("180") ? "-" + degrees : degrees;
     }
 
     /** All digits, no exponent. */
-    static String plain(double value) {
+    public static String plain(double value) {
         return new BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString();
     }
 

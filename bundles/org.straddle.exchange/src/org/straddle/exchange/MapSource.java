@@ -15,12 +15,12 @@ import org.straddle.store.LayerFile;
  * Where a map comes from. Unlike a {@link SourceFile} it is not held in memory: the roads of a country are larger
  * than what is kept of them.
  */
-final class MapSource {
+public final class MapSource {
 
-    static final String RIGHT_FILE = "Choose a GPX or GeoJSON file.";
+    public static final String RIGHT_FILE = "Choose a GPX or GeoJSON file.";
 
     /** More is not one region's roads, and would not fit into memory. */
-    static final long LARGEST_BYTES = 1L << 30;
+    public static final long LARGEST_BYTES = 1L << 30;
 
     private static final int TICKS = 1000;
 
@@ -39,12 +39,12 @@ final class MapSource {
         this.size = size;
     }
 
-    static MapSource of(String name, byte[] bytes) {
+    public static MapSource of(String name, byte[] bytes) {
         return new MapSource(name, () -> new ByteArrayInputStream(bytes), bytes.length);
     }
 
     /** @throws ReadException when it is not there, or too large */
-    static MapSource of(LayerFile file) throws ReadException {
+    public static MapSource of(LayerFile file) throws ReadException {
         if (!file.exists()) {
             throw new ReadException(file.name(), 0, "there is no such file in the event's folder of layers.",
                     "Put it back from a copy, or remove the layer.");
@@ -64,7 +64,7 @@ final class MapSource {
      * @param rightFile what to choose instead, a sentence
      * @throws ReadException when it is no plain file, or too large
      */
-    static MapSource of(Path path, String rightFile) throws ReadException {
+    public static MapSource of(Path path, String rightFile) throws ReadException {
         String name = path.getFileName() == null ? path.toString() : path.getFileName().toString();
         if (!Files.isRegularFile(path)) {
             throw new ReadException(name, 0, Files.exists(path) ? "this is not a plain file." : "there is no such file.",
@@ -79,26 +79,26 @@ final class MapSource {
         }
     }
 
-    static ReadException unreadable(String name, IOException cause) {
+    public static ReadException unreadable(String name, IOException cause) {
         return new ReadException(name, 0, "the file cannot be read (" + cause.getMessage() + ").",
                 "Check the disk and your permission to read, then try again.", cause);
     }
 
-    String name() {
+    public String name() {
         return name;
     }
 
     /** In bytes. */
-    long size() {
+    public long size() {
         return size;
     }
 
-    ReadException refuse(int line, String what, String whatToDo) {
+    public ReadException refuse(int line, String what, String whatToDo) {
         return new ReadException(name, line, what, whatToDo);
     }
 
     /** The content from its beginning; reading it reports progress, and stops when cancelled. */
-    InputStream open(IProgressMonitor monitor) throws IOException {
+    public InputStream open(IProgressMonitor monitor) throws IOException {
         return new Watched(content.open(), SubMonitor.convert(monitor, "Reading " + name, TICKS), Math.max(1, size / TICKS));
     }
 

@@ -21,7 +21,7 @@ public final class ReadException extends IOException {
         this(file, line, what, whatToDo, null);
     }
 
-    ReadException(String file, int line, String what, String whatToDo, Throwable cause) {
+    public ReadException(String file, int line, String what, String whatToDo, Throwable cause) {
         super(file + (line > 0 ? ", line " + line : "") + ": " + what + "\n" + whatToDo, cause);
         this.file = Objects.requireNonNull(file);
         this.line = line;

@@ -60,7 +60,7 @@ public final class SourceFile {
         return bytes.clone();
     }
 
-    InputStream stream() {
+    public InputStream stream() {
         return new ByteArrayInputStream(bytes);
     }
 
@@ -69,7 +69,7 @@ public final class SourceFile {
      *
      * @throws ReadException when it is empty, or not UTF-8 text, with the line
      */
-    String text() throws ReadException {
+    public String text() throws ReadException {
         if (bytes.length > 1 && ((bytes[0] & 0xFF) == 0xFE && (bytes[1] & 0xFF) == 0xFF
                 || (bytes[0] & 0xFF) == 0xFF && (bytes[1] & 0xFF) == 0xFE)) {
             throw refuse(1, "the text is in UTF-16.", "Save it as plain text in UTF-8 and choose it again.");
@@ -92,11 +92,11 @@ public final class SourceFile {
         return text.startsWith("\uFEFF") ? text.substring(1) : text;
     }
 
-    ReadException refuse(int line, String what, String whatToDo) {
+    public ReadException refuse(int line, String what, String whatToDo) {
         return new ReadException(name, line, what, whatToDo);
     }
 
-    ReadException unknownFormat() {
+    public ReadException unknownFormat() {
         return refuse(1, "the file holds neither element sets in a known format nor Earth orientation.", RIGHT_FILE);
     }
 

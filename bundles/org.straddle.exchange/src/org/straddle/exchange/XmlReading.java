@@ -11,20 +11,20 @@ import org.xml.sax.SAXParseException;
 import org.xml.sax.helpers.DefaultHandler;
 
 /** Reads one file of XML and tells of whatever is wrong with it by its line. */
-abstract class XmlReading extends DefaultHandler {
+public abstract class XmlReading extends DefaultHandler {
 
-    static final String AGAIN = "Fetch the file again from its source.";
+    public static final String AGAIN = "Fetch the file again from its source.";
 
     private final String fileName;
     private Locator locator;
     /** Of the last element that began: at the end of the file the parser knows no line. */
     private int lastLine = 1;
 
-    XmlReading(String fileName) {
+    public XmlReading(String fileName) {
         this.fileName = fileName;
     }
 
-    final void parse(InputSource in) throws ReadException {
+    public final void parse(InputSource in) throws ReadException {
         try {
             HardenedXml.parse(in, this);
         } catch (XmlRefusal e) {
@@ -38,10 +38,10 @@ abstract class XmlReading extends DefaultHandler {
     }
 
     /** An element begins. Elements count by their local names. */
-    abstract void begin(String localName, Attributes attributes) throws SAXException;
+    protected abstract void begin(String localName, Attributes attributes) throws SAXException;
 
     /** 1 and up. */
-    final int line() {
+    public final int line() {
         int here = locator == null ? 0 : locator.getLineNumber();
         return here > 0 ? here : lastLine;
     }

@@ -14,7 +14,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.straddle.exchange.FixLog.Reading;
+import org.straddle.exchange.fixes.FixLog.Reading;
 import org.straddle.grid.GeoPosition;
 import org.straddle.grid.Geodesic;
 import org.straddle.model.Mark;

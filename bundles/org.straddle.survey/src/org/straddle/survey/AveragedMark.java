@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-import org.straddle.exchange.FixLog.Reading;
+import org.straddle.exchange.fixes.FixLog.Reading;
 import org.straddle.grid.FixAveraging;
 import org.straddle.grid.GeoPosition;
 import org.straddle.grid.Geodesic;

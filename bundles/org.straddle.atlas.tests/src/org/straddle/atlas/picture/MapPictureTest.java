@@ -26,9 +26,9 @@ import org.straddle.atlas.layer.UserLayer;
 import org.straddle.atlas.plane.PlanePoint;
 import org.straddle.atlas.scene.DemoScene;
 import org.straddle.atlas.scene.PlaceSpot;
-import org.straddle.exchange.LayerRole;
-import org.straddle.exchange.MapFile;
-import org.straddle.exchange.MapFormat;
+import org.straddle.exchange.maps.LayerRole;
+import org.straddle.exchange.maps.MapFile;
+import org.straddle.exchange.maps.MapFormat;
 import org.straddle.grid.GeoPosition;
 import org.straddle.grid.MapFeature;
 

@@ -14,8 +14,8 @@ import org.geotools.data.simple.SimpleFeatureIterator;
 import org.straddle.atlas.plane.Generalised;
 import org.straddle.atlas.plane.Outline;
 import org.straddle.atlas.plane.Projector;
-import org.straddle.exchange.LayerRole;
-import org.straddle.exchange.MapFile;
+import org.straddle.exchange.maps.LayerRole;
+import org.straddle.exchange.maps.MapFile;
 import org.straddle.grid.MapRole;
 
 /**

@@ -12,8 +12,8 @@ import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.SubMonitor;
 import org.straddle.atlas.layer.UserLayer;
 import org.straddle.atlas.plane.Projector;
-import org.straddle.exchange.LayerSource;
 import org.straddle.exchange.ReadException;
+import org.straddle.exchange.maps.LayerSource;
 
 /** Reads the maps of an event for its map. What was read once is kept while its source is the same. */
 final class LayerFiles {

@@ -17,7 +17,7 @@ import org.straddle.atlas.scene.EventCentre;
 import org.straddle.atlas.scene.EventScene;
 import org.straddle.atlas.scene.PlaceSpot;
 import org.straddle.atlas.scene.ReachShape;
-import org.straddle.exchange.LayerSource;
+import org.straddle.exchange.maps.LayerSource;
 import org.straddle.grid.GeoPosition;
 import org.straddle.outlook.SitePass;
 import org.straddle.ui.places.ShownPlace;

@@ -16,7 +16,7 @@ import org.eclipse.ui.IWorkbenchPart;
 import org.eclipse.ui.contexts.IContextService;
 import org.straddle.atlas.scene.SiteSpot;
 import org.straddle.check.Finding;
-import org.straddle.exchange.LayerSource;
+import org.straddle.exchange.maps.LayerSource;
 import org.straddle.grid.GeoPosition;
 import org.straddle.grid.PositionText;
 import org.straddle.model.Review;

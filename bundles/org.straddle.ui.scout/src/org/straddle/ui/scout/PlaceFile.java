@@ -11,7 +11,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
 import org.straddle.exchange.Waypoint;
-import org.straddle.exchange.WaypointWriter;
+import org.straddle.exchange.maps.WaypointWriter;
 import org.straddle.ui.places.ShownPlace;
 import org.straddle.ui.workbench.FileWork;
 

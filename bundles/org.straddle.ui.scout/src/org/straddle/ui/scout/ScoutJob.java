@@ -8,9 +8,9 @@ import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.OperationCanceledException;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
-import org.straddle.exchange.LayerSource;
 import org.straddle.exchange.ReadException;
-import org.straddle.exchange.Scouting;
+import org.straddle.exchange.maps.LayerSource;
+import org.straddle.exchange.maps.Scouting;
 import org.straddle.outlook.Demands;
 
 /** Looks for places along the roads of an event off the UI thread; tells how it ended, once. */

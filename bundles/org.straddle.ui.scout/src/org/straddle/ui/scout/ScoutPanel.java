@@ -9,7 +9,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Spinner;
 import org.eclipse.swt.widgets.Text;
-import org.straddle.exchange.ScoutRegion;
+import org.straddle.exchange.maps.ScoutRegion;
 import org.straddle.grid.ScoutReach;
 import org.straddle.ui.parts.EmptyOr;
 

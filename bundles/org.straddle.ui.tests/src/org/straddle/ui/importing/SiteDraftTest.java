@@ -9,9 +9,9 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.straddle.exchange.CoordinateOrder;
 import org.straddle.exchange.ReadException;
-import org.straddle.exchange.SiteField;
-import org.straddle.exchange.SiteKey;
-import org.straddle.exchange.SourceTable;
+import org.straddle.exchange.sites.SiteField;
+import org.straddle.exchange.sites.SiteKey;
+import org.straddle.exchange.sites.SourceTable;
 import org.straddle.model.Fresh;
 
 /** The choices on the way to importing sites, without their window. */

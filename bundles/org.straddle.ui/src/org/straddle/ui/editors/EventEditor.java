@@ -5,7 +5,7 @@ import java.util.Objects;
 import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EStructuralFeature;
-import org.straddle.exchange.LayerRole;
+import org.straddle.exchange.maps.LayerRole;
 import org.straddle.model.Demand;
 import org.straddle.model.Event;
 import org.straddle.model.Fresh;

@@ -14,7 +14,7 @@ import org.eclipse.jface.dialogs.ProgressMonitorDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
-import org.straddle.exchange.HorizonTable;
+import org.straddle.exchange.sites.HorizonTable;
 import org.straddle.grid.GeoPosition;
 import org.straddle.model.Identified;
 import org.straddle.sky.Horizon;

@@ -3,7 +3,7 @@ package org.straddle.ui.importing;
 import java.util.ArrayList;
 import java.util.List;
 
-import org.straddle.exchange.SiteChange;
+import org.straddle.exchange.sites.SiteChange;
 
 /**
  * One row of the preview: one thing that a line of the file changes.

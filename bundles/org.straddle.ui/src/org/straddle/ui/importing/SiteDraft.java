@@ -3,10 +3,10 @@ package org.straddle.ui.importing;
 import java.util.Optional;
 
 import org.straddle.exchange.CoordinateOrder;
-import org.straddle.exchange.SiteImport;
-import org.straddle.exchange.SiteKey;
-import org.straddle.exchange.SiteMapping;
-import org.straddle.exchange.SourceTable;
+import org.straddle.exchange.sites.SiteImport;
+import org.straddle.exchange.sites.SiteKey;
+import org.straddle.exchange.sites.SiteMapping;
+import org.straddle.exchange.sites.SourceTable;
 import org.straddle.model.Event;
 
 /** What the user has chosen so far on the way to importing sites, and what would come of it; knows no window. */

@@ -16,7 +16,7 @@ import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.straddle.exchange.ReadException;
-import org.straddle.exchange.SourceTable;
+import org.straddle.exchange.sites.SourceTable;
 
 /** The first step: a file, which is read when the user goes on. */
 final class SiteFilePage extends WizardPage {

@@ -21,11 +21,11 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Spinner;
 import org.straddle.exchange.CoordinateOrder;
-import org.straddle.exchange.SiteChange;
-import org.straddle.exchange.SiteField;
-import org.straddle.exchange.SiteImport;
-import org.straddle.exchange.SiteKey;
-import org.straddle.exchange.SourceTable;
+import org.straddle.exchange.sites.SiteChange;
+import org.straddle.exchange.sites.SiteField;
+import org.straddle.exchange.sites.SiteImport;
+import org.straddle.exchange.sites.SiteKey;
+import org.straddle.exchange.sites.SourceTable;
 
 /** The second step: what each column says, how sites of the event are known, and which way round coordinates are. */
 final class SiteMappingPage extends WizardPage {

@@ -15,7 +15,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
-import org.straddle.exchange.SiteImport;
+import org.straddle.exchange.sites.SiteImport;
 import org.straddle.ui.things.Icons;
 
 /** The last step: every change that the import would make, line by line and field by field. */

@@ -14,8 +14,8 @@ import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
 import org.straddle.exchange.CoordinateOrder;
 import org.straddle.exchange.CoordinateOutOfRange;
-import org.straddle.exchange.LayerImport;
 import org.straddle.exchange.ReadException;
+import org.straddle.exchange.maps.LayerImport;
 import org.straddle.store.EventFolderException;
 import org.straddle.ui.session.EventSession;
 

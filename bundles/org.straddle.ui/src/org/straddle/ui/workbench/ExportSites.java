@@ -10,7 +10,7 @@ import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
-import org.straddle.exchange.SiteWriter;
+import org.straddle.exchange.sites.SiteWriter;
 import org.straddle.model.Site;
 import org.straddle.ui.session.EventSession;
 

@@ -7,8 +7,8 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
-import org.straddle.exchange.LayerRole;
-import org.straddle.exchange.MapFile;
+import org.straddle.exchange.maps.LayerRole;
+import org.straddle.exchange.maps.MapFile;
 import org.straddle.grid.MapFeature;
 import org.straddle.ui.parts.QuestionDialog;
 

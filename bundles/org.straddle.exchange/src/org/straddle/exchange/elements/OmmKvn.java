@@ -1,0 +1,74 @@
+package org.straddle.exchange.elements;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+import org.straddle.exchange.ReadException;
+import org.straddle.exchange.SourceFile;
+
+/** Messages as lines of keyword = value [unit], one after the other in a file; CCSDS 502.0-B-3, section 7. */
+final class OmmKvn {
+
+    static final String VERSION = "CCSDS_OMM_VERS";
+
+    private static final Pattern START = Pattern.compile("(?:COMMENT\\b[^\\n]*\\n\\s*)*CCSDS_[A-Z]+_VERS\\s*=");
+    private static final Pattern LINE = Pattern.compile("([A-Z][A-Z0-9_]*)\\s*=\\s*(.*)");
+    private static final Pattern WITH_UNIT = Pattern.compile("([^\\[]*)\\[([^\\[\\]]*)\\]");
+    private static final Pattern READABLE_VERSION = Pattern.compile("[1-3]\\.\\d+");
+
+    private OmmKvn() {
+    }
+
+    static boolean matches(String start) {
+        return START.matcher(start).lookingAt();
+    }
+
+    static ElementFile read(SourceFile source, String text) throws ReadException {
+        OmmMessages messages = new OmmMessages();
+        OmmMessage message = null;
+        int number = 0;
+        for (String raw : (Iterable<String>) text.lines()::iterator) {
+            number++;
+            String line = raw.strip();
+            if (line.isEmpty() || line.startsWith("COMMENT")) {
+                continue;
+            }
+            Matcher m = LINE.matcher(line);
+            if (!m.matches()) {
+                throw source.refuse(number, "this is not a line like KEYWORD = value.",
+                        "Fetch the file again from its source, or correct the line.");
+            }
+            if (m.group(1).equals(VERSION)) {
+                finish(message, messages);
+                requireReadable(source, number, m.group(2));
+                message = new OmmMessage(source, number, true);
+            } else if (message == null || m.group(1).matches("CCSDS_.*_VERS")) {
+                throw source.refuse(number, "the message is not an orbit mean-elements message: it does not begin with "
+                        + VERSION + ".", "Choose a file with OMM messages, not another kind.");
+            } else {
+                put(message, m.group(1), m.group(2), number);
+            }
+        }
+        finish(message, messages);
+        return messages.toFile(source, ElementFormat.OMM_KVN);
+    }
+
+    private static void put(OmmMessage message, String keyword, String value, int line) throws ReadException {
+        Matcher m = WITH_UNIT.matcher(value);
+        boolean unit = OmmUnits.has(keyword) && m.matches();
+        message.put(keyword, unit ? m.group(1) : value, unit ? m.group(2) : "", line);
+    }
+
+    static void requireReadable(SourceFile source, int line, String version) throws ReadException {
+        if (!READABLE_VERSION.matcher(version.strip()).matches()) {
+            throw source.refuse(line, "the message is of version " + version + "; versions 1 to 3 are known.",
+                    "Fetch it in an older version of the format.");
+        }
+    }
+
+    private static void finish(OmmMessage message, OmmMessages messages) throws ReadException {
+        if (message != null) {
+            messages.add(message);
+        }
+    }
+}

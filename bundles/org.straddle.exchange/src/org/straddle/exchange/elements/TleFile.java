@@ -1,0 +1,115 @@
+package org.straddle.exchange.elements;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+
+import org.straddle.exchange.ReadException;
+import org.straddle.exchange.SourceFile;
+import org.straddle.sky.ElementSet;
+import org.straddle.sky.ElementSetException;
+
+/**
+ * Files of two-line element sets, with or without a line for the name before each, with blank lines and lines of
+ * comment that begin with #.
+ */
+final class TleFile {
+
+    private static final Pattern ELEMENT_LINE = Pattern.compile("(?m)^[12] [ 0-9A-Z]{5}[ A-Z]? ");
+    private static final String FETCH_AGAIN = "Fetch the file again from its source, or remove the damaged set.";
+    /** Names are up to 24 characters: what begins like a first line but is no longer is a name. */
+    private static final int LONGEST_NAME = 24;
+    /** Column of the ephemeris type: 0 or 2 for SGP4, other digits for other theories (CCSDS 502.0-B-3, 4.2.4.7). */
+    private static final int EPHEMERIS_TYPE = 62;
+
+    private record Numbered(int number, String text) {
+
+        boolean isFirst() {
+            return text.startsWith("1 ") && text.length() > LONGEST_NAME;
+        }
+
+        boolean isSecond() {
+            return text.startsWith("2 ");
+        }
+    }
+
+    private final SourceFile source;
+    private final List<Numbered> lines;
+    private final List<ElementSet> sets = new ArrayList<>();
+    private int next;
+
+    private TleFile(SourceFile source, String text) {
+        this.source = source;
+        this.lines = significant(text);
+    }
+
+    static boolean matches(String text) {
+        return ELEMENT_LINE.matcher(text).find();
+    }
+
+    static ElementFile read(SourceFile source, String text) throws ReadException {
+        TleFile file = new TleFile(source, text);
+        while (file.next < file.lines.size()) {
+            file.readSet();
+        }
+        return new ElementFile(source, ElementFormat.TLE, "", file.sets);
+    }
+
+    private static List<Numbered> significant(String text) {
+        List<Numbered> lines = new ArrayList<>();
+        int number = 0;
+        for (String line : (Iterable<String>) text.lines()::iterator) {
+            number++;
+            if (!line.isBlank() && !line.startsWith("#")) {
+                lines.add(new Numbered(number, line.stripTrailing()));
+            }
+        }
+        return lines;
+    }
+
+    private void readSet() throws ReadException {
+        String name = "";
+        Numbered line = lines.get(next);
+        if (!line.isFirst()) {
+            if (line.isSecond() && line.text().length() > LONGEST_NAME) {
+                throw refuse(line, "a second line without its first line before it.");
+            }
+            name = line.text();
+            next++;
+            if (next == lines.size() || !lines.get(next).isFirst()) {
+                throw refuse(line, "\"" + shortened(name) + "\" should be a name with two lines of elements after it, "
+                        + "but no first line follows.");
+            }
+            line = lines.get(next);
+        }
+        next++;
+        if (next == lines.size() || !lines.get(next).isSecond()) {
+            throw refuse(line, "no second line follows this first line.");
+        }
+        Numbered second = lines.get(next++);
+        sets.add(set(name, line, second));
+    }
+
+    private ElementSet set(String name, Numbered first, Numbered second) throws ReadException {
+        ElementSet set;
+        try {
+            set = ElementSet.ofTle(name, first.text(), second.text());
+        } catch (ElementSetException e) {
+            throw refuse(e.getMessage().startsWith("Line 2") ? second : first, e.getMessage());
+        }
+        char type = first.text().charAt(EPHEMERIS_TYPE);
+        if (type != '0' && type != '2' && type != ' ') {
+            throw source.refuse(first.number(), "the set is for another theory than SGP4 (ephemeris type " + type
+                    + " in column " + (EPHEMERIS_TYPE + 1) + ").", "Fetch sets for SGP4.");
+        }
+        return set;
+    }
+
+    private ReadException refuse(Numbered line, String what) {
+        return source.refuse(line.number(), what, FETCH_AGAIN);
+    }
+
+    private static String shortened(String text) {
+        return text.length() <= 30 ? text : text.substring(0, 30) + "…";
+    }
+}

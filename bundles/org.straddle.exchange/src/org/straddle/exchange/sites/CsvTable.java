@@ -1,0 +1,99 @@
+package org.straddle.exchange.sites;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.straddle.exchange.MapSource;
+import org.straddle.exchange.ReadException;
+
+/** CSV (RFC 4180) whose first line names the columns; parted by commas, semicolons or tabs, whichever that line has most. */
+final class CsvTable {
+
+    private CsvTable() {
+    }
+
+    static SourceTable read(MapSource source, String text) throws ReadException {
+        CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(delimiter(text)).setTrim(true).setIgnoreEmptyLines(true)
+                .setIgnoreSurroundingSpaces(true).get();
+        int line = 1;
+        List<String> columns = new ArrayList<>();
+        List<SourceTable.Row> rows = new ArrayList<>();
+        // The parser counts ends of lines: give it one for the last line too.
+        try (CSVParser parser = CSVParser.parse(text + "\n", format)) {
+            for (CSVRecord row : parser) {
+                line = (int) parser.getCurrentLineNumber() - (int) row.stream().flatMapToInt(String::chars).filter(c -> c == '\n').count();
+                if (columns.isEmpty()) {
+                    columns.addAll(header(source, row, line));
+                } else if (row.stream().anyMatch(value -> !value.isEmpty())) {
+                    rows.add(row(source, row, columns, line));
+                    SourceTable.refuseTooMany(source, rows.size(), line);
+                }
+            }
+        } catch (ReadException e) {
+            throw e;
+        } catch (IOException | UncheckedIOException | IllegalArgumentException | IllegalStateException e) {
+            throw new ReadException(source.name(), line, "the table is damaged from here on: " + e.getMessage(), SourceTable.REPAIR, e);
+        }
+        return new SourceTable(source.name(), columns, rows, List.of());
+    }
+
+    private static char delimiter(String text) {
+        String first = text.stripLeading().lines().findFirst().orElse("");
+        char best = ',';
+        for (char each : new char[] {';', '\t'}) {
+            if (first.chars().filter(c -> c == each).count() > first.chars().filter(c -> c == ',').count()) {
+                best = each;
+            }
+        }
+        return best;
+    }
+
+    private static List<String> header(MapSource source, CSVRecord row, int line) throws ReadException {
+        List<String> names = new ArrayList<>(row.toList());
+        // A spreadsheet leaves separators behind when columns were cleared.
+        while (names.size() > 1 && names.get(names.size() - 1).isEmpty()) {
+            names.remove(names.size() - 1);
+        }
+        if (names.size() > SourceTable.MOST_COLUMNS) {
+            throw source.refuse(line, "the first line names more than " + SourceTable.MOST_COLUMNS + " columns.", SourceTable.RIGHT_FILE);
+        }
+        Set<String> once = new HashSet<>();
+        for (int i = 0; i < names.size(); i++) {
+            if (names.get(i).isEmpty()) {
+                names.set(i, "column " + (i + 1));
+            }
+            if (names.get(i).length() > 100 || !once.add(names.get(i).toLowerCase(Locale.ROOT))) {
+                throw source.refuse(line, names.get(i).length() > 100 ? "the first line does not look like names of columns."
+                        : "the first line names the column " + names.get(i) + " twice.", SourceTable.RIGHT_FILE);
+            }
+        }
+        if (names.stream().allMatch(name -> name.matches("[-+\\d.,;°'\"\\s]*"))) {
+            throw source.refuse(line, "the first line holds values where the names of the columns should be.",
+                    "Put a first line such as name,latitude,longitude before it.");
+        }
+        return names;
+    }
+
+    private static SourceTable.Row row(MapSource source, CSVRecord row, List<String> columns, int line) throws ReadException {
+        List<String> values = new ArrayList<>(row.toList());
+        while (values.size() > columns.size() && values.get(values.size() - 1).isEmpty()) {
+            values.remove(values.size() - 1);
+        }
+        if (values.size() != columns.size()) {
+            throw source.refuse(line, "the line has " + values.size() + " values, but the first line names " + columns.size() + " columns.",
+                    SourceTable.REPAIR);
+        }
+        if (values.stream().anyMatch(value -> value.length() > SourceTable.LONGEST_VALUE)) {
+            throw source.refuse(line, "a value is longer than " + SourceTable.LONGEST_VALUE + " characters.", SourceTable.REPAIR);
+        }
+        return new SourceTable.Row(line, values);
+    }
+}

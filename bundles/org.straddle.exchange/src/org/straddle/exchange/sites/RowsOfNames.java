@@ -1,0 +1,52 @@
+package org.straddle.exchange.sites;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+import org.straddle.exchange.MapSource;
+import org.straddle.exchange.ReadException;
+
+/** Collects points that each name what they say, and lays them out as rows under all names that came up. */
+final class RowsOfNames {
+
+    private final MapSource source;
+    private final Set<String> names = new LinkedHashSet<>();
+    private final List<Map<String, String>> points = new ArrayList<>();
+    private final List<Integer> lines = new ArrayList<>();
+
+    RowsOfNames(MapSource source) {
+        this.source = source;
+    }
+
+    /** Blank values count as not said. */
+    void add(int line, Map<String, String> said) throws ReadException {
+        Map<String, String> kept = new LinkedHashMap<>();
+        said.forEach((name, value) -> {
+            if (!value.isBlank()) {
+                kept.put(name, value.length() > SourceTable.LONGEST_VALUE ? value.substring(0, SourceTable.LONGEST_VALUE) : value);
+            }
+        });
+        names.addAll(kept.keySet());
+        if (names.size() > SourceTable.MOST_COLUMNS) {
+            throw source.refuse(line, "the points have more than " + SourceTable.MOST_COLUMNS + " different properties.",
+                    "Keep those that tell something of a site.");
+        }
+        points.add(kept);
+        lines.add(line);
+        SourceTable.refuseTooMany(source, points.size(), line);
+    }
+
+    SourceTable toTable(List<String> remarks) {
+        List<String> columns = List.copyOf(names);
+        List<SourceTable.Row> rows = new ArrayList<>();
+        for (int i = 0; i < points.size(); i++) {
+            Map<String, String> point = points.get(i);
+            rows.add(new SourceTable.Row(lines.get(i), columns.stream().map(name -> point.getOrDefault(name, "")).toList()));
+        }
+        return new SourceTable(source.name(), columns, rows, remarks);
+    }
+}
