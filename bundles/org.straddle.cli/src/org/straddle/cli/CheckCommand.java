@@ -36,7 +36,6 @@ final class CheckCommand extends EventCommand {
                         finding.when().orElse(null), objects(finding)));
         rows.print(table, out());
         if (rows.forPeople()) {
-            outlook.orientationNotice().ifPresent(out()::println);
             out().println(Blockers.summary(findings));
         }
         return Blockers.exitCode(findings);

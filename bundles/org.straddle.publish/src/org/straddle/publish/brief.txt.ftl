@@ -96,7 +96,7 @@ ${day.end()}
 </#list>
 
 ${brief.deference()}
-Drives are estimates from the distance. Roads, weather and closures of the day decide: ask the road authority before you start, rest before you are tired, and drop a stop rather than hurry.
+The time of a drive is an estimate from the distance, except where its source stands beside it. Roads, weather and closures of the day decide: ask the road authority before you start, rest before you are tired, and drop a stop rather than hurry.
 Passes are computed from element sets that age; the ± figure estimates how early or late a bird may be. Azimuths count from true north.
 <#macro drive leg>
 DRIVE ${leg.text()}.<#if leg.leaveBy().isPresent()> Leave by ${leg.leaveBy().get().utc()} UTC, ${leg.leaveBy().get().local()} local.</#if>

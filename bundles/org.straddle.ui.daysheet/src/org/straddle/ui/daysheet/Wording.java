@@ -130,7 +130,7 @@ final class Wording {
                 + " km of road, " + need + " min" + (breaks > 0 ? " with " + breaks + " min of breaks" : "")
                 + "\n" + minutes(placed.room()) + " min until the team is due: "
                 + (placed.fits() ? spare + " min to spare" : -spare + " min short")
-                + "\nEstimated from the distance.";
+                + "\n" + (placed.leg().isEntered() ? "Time " + placed.leg().origin() + "." : "Estimated from the distance.");
     }
 
     private String span(OpenSpan span) {

@@ -51,13 +51,13 @@ final class SignOffDialog extends TitleAreaDialog {
     private Text conditions;
     private boolean ownExpiry;
 
-    /** @param visit the day for which the site is looked at */
+    /** @param visit the day for which the site is looked at: a review of a later day would say nothing about it */
     SignOffDialog(Shell shell, Site site, LocalDate visit, LocalDate today, Policies policies) {
         super(shell);
         this.site = site;
         this.visit = visit;
         this.policies = policies;
-        signOff = SignOff.on(today, policies);
+        signOff = SignOff.on(today.isAfter(visit) ? visit : today, policies);
         setShellStyle(getShellStyle() | SWT.RESIZE);
         setHelpAvailable(false);
     }
