@@ -10,13 +10,13 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
+import org.straddle.daysheet.edit.Forbid;
+import org.straddle.daysheet.sheet.SheetItem;
 import org.straddle.model.Stop;
 import org.straddle.model.Turn;
-import org.straddle.ui.daysheet.edit.Forbid;
-import org.straddle.ui.daysheet.sheet.SheetItem;
+import org.straddle.outlook.things.ThingText;
+import org.straddle.outlook.things.Times;
 import org.straddle.ui.parts.QuestionDialog;
-import org.straddle.ui.things.ThingText;
-import org.straddle.ui.things.Times;
 
 /** Asks what of a stop or turn is banned, when, and why. */
 final class BanDialog extends QuestionDialog {

@@ -19,8 +19,8 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.ui.IViewSite;
 import org.eclipse.ui.actions.ActionFactory;
 import org.eclipse.ui.handlers.IHandlerService;
+import org.straddle.daysheet.legal.Grip;
 import org.straddle.model.Team;
-import org.straddle.ui.daysheet.legal.Grip;
 
 /** Keys, menu of the view and menu on the sheet for everything that changes the plan. */
 final class EditActions {

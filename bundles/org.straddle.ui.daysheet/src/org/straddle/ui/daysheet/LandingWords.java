@@ -5,10 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
+import org.straddle.daysheet.legal.Landing;
+import org.straddle.daysheet.legal.Obstacle;
+import org.straddle.outlook.things.Times;
 import org.straddle.sky.Window;
-import org.straddle.ui.daysheet.legal.Landing;
-import org.straddle.ui.daysheet.legal.Obstacle;
-import org.straddle.ui.things.Times;
 
 /** What is said of a place while something is carried over it, and after it was put there. */
 final class LandingWords {

@@ -8,8 +8,8 @@ import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.OperationCanceledException;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
-import org.straddle.ui.daysheet.legal.Carried;
-import org.straddle.ui.daysheet.legal.LegalPlace;
+import org.straddle.daysheet.legal.Carried;
+import org.straddle.daysheet.legal.LegalPlace;
 
 /** Finds the legal places of what is carried while it is already in the hand. */
 final class LegalSearch extends Job {

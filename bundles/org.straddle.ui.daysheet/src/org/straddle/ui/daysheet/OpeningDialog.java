@@ -12,12 +12,12 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
+import org.straddle.daysheet.legal.Openings.Opening;
 import org.straddle.model.Stop;
 import org.straddle.outlook.Outlook;
-import org.straddle.ui.daysheet.legal.Openings.Opening;
+import org.straddle.outlook.things.ThingText;
+import org.straddle.outlook.things.Times;
 import org.straddle.ui.parts.QuestionDialog;
-import org.straddle.ui.things.ThingText;
-import org.straddle.ui.things.Times;
 
 /** Offers what more can be worked during a stop. */
 final class OpeningDialog extends QuestionDialog {

@@ -8,8 +8,8 @@ import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
-import org.straddle.ui.daysheet.page.PdfSheet;
-import org.straddle.ui.daysheet.sheet.DaySheet;
+import org.straddle.daysheet.page.PdfSheet;
+import org.straddle.daysheet.sheet.DaySheet;
 import org.straddle.ui.workbench.Problem;
 
 /** Writes all days of the sheet to a PDF file, a page or more for each. */

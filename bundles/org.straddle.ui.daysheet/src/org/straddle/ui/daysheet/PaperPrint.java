@@ -16,8 +16,8 @@ import org.eclipse.swt.printing.PrintDialog;
 import org.eclipse.swt.printing.Printer;
 import org.eclipse.swt.printing.PrinterData;
 import org.eclipse.swt.widgets.Shell;
-import org.straddle.ui.daysheet.page.PdfSheet;
-import org.straddle.ui.daysheet.sheet.DaySheet;
+import org.straddle.daysheet.page.PdfSheet;
+import org.straddle.daysheet.sheet.DaySheet;
 import org.straddle.ui.workbench.Problem;
 
 /**

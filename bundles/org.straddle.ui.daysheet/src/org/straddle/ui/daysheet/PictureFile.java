@@ -12,7 +12,7 @@ import org.eclipse.swt.graphics.Transform;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
-import org.straddle.ui.daysheet.layout.DaySheetLayout;
+import org.straddle.daysheet.layout.DaySheetLayout;
 import org.straddle.ui.workbench.Problem;
 
 /** Writes the sheet to a picture: the time in sight, all lanes and the legend. */

@@ -1,9 +1,9 @@
 package org.straddle.ui.daysheet;
 
 import org.eclipse.emf.common.command.Command;
-import org.straddle.ui.daysheet.edit.RefusedEdit;
-import org.straddle.ui.daysheet.edit.SheetEdit;
-import org.straddle.ui.daysheet.legal.Landing;
+import org.straddle.daysheet.edit.RefusedEdit;
+import org.straddle.daysheet.edit.SheetEdit;
+import org.straddle.daysheet.legal.Landing;
 import org.straddle.ui.session.EventSession;
 
 /** Runs edits on the event of the window, each as one step, and tells on the sheet what came of them. */

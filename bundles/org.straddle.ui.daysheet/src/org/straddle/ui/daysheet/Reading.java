@@ -2,7 +2,7 @@ package org.straddle.ui.daysheet;
 
 import java.util.Optional;
 
-import org.straddle.ui.daysheet.sheet.DaySheet;
+import org.straddle.daysheet.sheet.DaySheet;
 import org.straddle.ui.session.Computed;
 
 /**

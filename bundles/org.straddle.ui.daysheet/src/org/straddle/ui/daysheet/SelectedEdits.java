@@ -10,25 +10,25 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 import org.eclipse.swt.widgets.Shell;
+import org.straddle.daysheet.edit.AddTurn;
+import org.straddle.daysheet.edit.Pin;
+import org.straddle.daysheet.edit.Remove;
+import org.straddle.daysheet.edit.SplitStop;
+import org.straddle.daysheet.edit.SplitTurn;
+import org.straddle.daysheet.legal.Carried;
+import org.straddle.daysheet.legal.Grip;
+import org.straddle.daysheet.legal.Landing;
+import org.straddle.daysheet.legal.LegalPlace;
+import org.straddle.daysheet.legal.Openings;
+import org.straddle.daysheet.sheet.PlacedStop;
+import org.straddle.daysheet.sheet.SheetItem;
 import org.straddle.model.Identified;
 import org.straddle.model.Stop;
 import org.straddle.model.Team;
 import org.straddle.model.Turn;
 import org.straddle.outlook.Outlook;
+import org.straddle.outlook.things.ThingText;
 import org.straddle.sky.Window;
-import org.straddle.ui.daysheet.edit.AddTurn;
-import org.straddle.ui.daysheet.edit.Pin;
-import org.straddle.ui.daysheet.edit.Remove;
-import org.straddle.ui.daysheet.edit.SplitStop;
-import org.straddle.ui.daysheet.edit.SplitTurn;
-import org.straddle.ui.daysheet.legal.Carried;
-import org.straddle.ui.daysheet.legal.Grip;
-import org.straddle.ui.daysheet.legal.Landing;
-import org.straddle.ui.daysheet.legal.LegalPlace;
-import org.straddle.ui.daysheet.legal.Openings;
-import org.straddle.ui.daysheet.sheet.PlacedStop;
-import org.straddle.ui.daysheet.sheet.SheetItem;
-import org.straddle.ui.things.ThingText;
 
 /** What keys and menus do to the stop or turn that is selected. */
 final class SelectedEdits {

@@ -13,6 +13,7 @@ import org.eclipse.ui.IActionBars;
 import org.eclipse.ui.IViewSite;
 import org.eclipse.ui.actions.ActionFactory;
 import org.eclipse.ui.handlers.IHandlerService;
+import org.straddle.daysheet.layout.Sight;
 
 /** Toolbar, view menu and keys of the view. */
 final class SheetActions {

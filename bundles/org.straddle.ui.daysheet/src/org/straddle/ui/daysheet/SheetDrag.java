@@ -8,16 +8,16 @@ import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.swt.widgets.Display;
+import org.straddle.daysheet.layout.Carry;
+import org.straddle.daysheet.layout.DaySheetLayout;
+import org.straddle.daysheet.layout.LaneBox;
+import org.straddle.daysheet.legal.Carried;
+import org.straddle.daysheet.legal.Grip;
+import org.straddle.daysheet.legal.Landing;
+import org.straddle.daysheet.legal.LegalPlace;
+import org.straddle.daysheet.sheet.SheetItem;
 import org.straddle.model.Team;
 import org.straddle.model.Turn;
-import org.straddle.ui.daysheet.layout.Carry;
-import org.straddle.ui.daysheet.layout.DaySheetLayout;
-import org.straddle.ui.daysheet.layout.LaneBox;
-import org.straddle.ui.daysheet.legal.Carried;
-import org.straddle.ui.daysheet.legal.Grip;
-import org.straddle.ui.daysheet.legal.Landing;
-import org.straddle.ui.daysheet.legal.LegalPlace;
-import org.straddle.ui.daysheet.sheet.SheetItem;
 
 /**
  * One stop or turn, or an end of it, from being lifted to being put down. The legal places light up as soon as they

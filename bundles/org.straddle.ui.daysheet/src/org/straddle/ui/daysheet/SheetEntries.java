@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.swt.graphics.Rectangle;
-import org.straddle.ui.daysheet.sheet.DaySheet;
-import org.straddle.ui.daysheet.sheet.SheetItem;
+import org.straddle.daysheet.sheet.DaySheet;
+import org.straddle.daysheet.sheet.SheetItem;
 import org.straddle.ui.parts.PictureAccess;
 
 /** The stops and turns of the sheet in reading order, for screen readers. */

@@ -6,8 +6,9 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.KeyEvent;
 import org.eclipse.swt.events.KeyListener;
 import org.eclipse.swt.events.TraverseEvent;
-import org.straddle.ui.daysheet.sheet.DaySheet;
-import org.straddle.ui.daysheet.sheet.SheetItem;
+import org.straddle.daysheet.sheet.DaySheet;
+import org.straddle.daysheet.sheet.SheetItem;
+import org.straddle.daysheet.sheet.Walk;
 
 /**
  * Keys on the sheet. Tab and the arrows walk over stops and turns; with Ctrl, or when nothing is selected, the arrows

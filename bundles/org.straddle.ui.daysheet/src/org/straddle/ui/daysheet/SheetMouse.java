@@ -5,15 +5,15 @@ import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Event;
-import org.straddle.ui.daysheet.layout.Box;
-import org.straddle.ui.daysheet.layout.DayTab;
-import org.straddle.ui.daysheet.layout.LaneBox;
-import org.straddle.ui.daysheet.layout.LegendSize;
-import org.straddle.ui.daysheet.layout.SheetPart;
-import org.straddle.ui.daysheet.layout.StopBox;
-import org.straddle.ui.daysheet.layout.TurnBox;
-import org.straddle.ui.daysheet.legal.Grip;
-import org.straddle.ui.daysheet.sheet.SheetItem;
+import org.straddle.daysheet.layout.Box;
+import org.straddle.daysheet.layout.DayTab;
+import org.straddle.daysheet.layout.LaneBox;
+import org.straddle.daysheet.layout.LegendSize;
+import org.straddle.daysheet.layout.SheetPart;
+import org.straddle.daysheet.layout.StopBox;
+import org.straddle.daysheet.layout.TurnBox;
+import org.straddle.daysheet.legal.Grip;
+import org.straddle.daysheet.sheet.SheetItem;
 
 /** The mouse on the sheet: click, double click, drag stops, turns and their ends, drag the ground to pan, wheel to scroll, Ctrl and wheel to zoom, tooltips. */
 final class SheetMouse {

@@ -9,11 +9,11 @@ import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
+import org.straddle.daysheet.sheet.DaySheet;
+import org.straddle.daysheet.sheet.LightMemory;
 import org.straddle.model.Event;
 import org.straddle.outlook.EarthSearch;
 import org.straddle.outlook.Outlook;
-import org.straddle.ui.daysheet.sheet.DaySheet;
-import org.straddle.ui.daysheet.sheet.LightMemory;
 import org.straddle.ui.session.Computed;
 
 /**

@@ -5,9 +5,10 @@ import java.time.Duration;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.ScrollBar;
-import org.straddle.ui.daysheet.layout.Box;
-import org.straddle.ui.daysheet.layout.DaySheetLayout;
-import org.straddle.ui.daysheet.sheet.DaySheet;
+import org.straddle.daysheet.layout.Box;
+import org.straddle.daysheet.layout.DaySheetLayout;
+import org.straddle.daysheet.layout.Sight;
+import org.straddle.daysheet.sheet.DaySheet;
 
 /** The scroll bars: sideways in steps of a minute through the range of the sheet, upright in pixels. */
 final class SheetScroll {

@@ -18,16 +18,16 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
+import org.straddle.daysheet.edit.AddStop;
+import org.straddle.daysheet.legal.FreeTime;
+import org.straddle.daysheet.legal.StopOpenings;
+import org.straddle.daysheet.legal.StopOpenings.StopOpening;
 import org.straddle.model.Site;
 import org.straddle.model.Team;
 import org.straddle.outlook.Outlook;
-import org.straddle.ui.daysheet.edit.AddStop;
-import org.straddle.ui.daysheet.legal.FreeTime;
-import org.straddle.ui.daysheet.legal.StopOpenings;
-import org.straddle.ui.daysheet.legal.StopOpenings.StopOpening;
+import org.straddle.outlook.things.ThingText;
+import org.straddle.outlook.things.Times;
 import org.straddle.ui.parts.QuestionDialog;
-import org.straddle.ui.things.ThingText;
-import org.straddle.ui.things.Times;
 
 /** Offers the sites where a team could stop in its free time. */
 final class StopDialog extends QuestionDialog {

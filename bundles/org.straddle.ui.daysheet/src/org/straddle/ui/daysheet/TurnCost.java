@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
+import org.straddle.daysheet.sheet.PlacedTurn;
 import org.straddle.model.Bird;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
@@ -11,7 +12,6 @@ import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
 import org.straddle.plan.TurnWorth;
 import org.straddle.sky.PassError;
-import org.straddle.ui.daysheet.sheet.PlacedTurn;
 
 /** What a turn adds to the plan and what it costs, in lines. */
 final class TurnCost {

@@ -9,6 +9,19 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 
 import org.straddle.check.Finding;
+import org.straddle.daysheet.layout.DayTab;
+import org.straddle.daysheet.layout.LaneBox;
+import org.straddle.daysheet.layout.LegBox;
+import org.straddle.daysheet.layout.SheetPart;
+import org.straddle.daysheet.layout.SpanBox;
+import org.straddle.daysheet.layout.StopBox;
+import org.straddle.daysheet.layout.TurnBox;
+import org.straddle.daysheet.sheet.Lane;
+import org.straddle.daysheet.sheet.OpenSpan;
+import org.straddle.daysheet.sheet.PlacedLeg;
+import org.straddle.daysheet.sheet.PlacedStop;
+import org.straddle.daysheet.sheet.PlacedTurn;
+import org.straddle.daysheet.sheet.SheetItem;
 import org.straddle.grid.Square;
 import org.straddle.model.Base;
 import org.straddle.model.Bird;
@@ -16,23 +29,10 @@ import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.model.Team;
 import org.straddle.outlook.Outlook;
+import org.straddle.outlook.things.ThingText;
+import org.straddle.outlook.things.Times;
 import org.straddle.sky.Pass;
 import org.straddle.sky.Window;
-import org.straddle.ui.daysheet.layout.DayTab;
-import org.straddle.ui.daysheet.layout.LaneBox;
-import org.straddle.ui.daysheet.layout.LegBox;
-import org.straddle.ui.daysheet.layout.SheetPart;
-import org.straddle.ui.daysheet.layout.SpanBox;
-import org.straddle.ui.daysheet.layout.StopBox;
-import org.straddle.ui.daysheet.layout.TurnBox;
-import org.straddle.ui.daysheet.sheet.Lane;
-import org.straddle.ui.daysheet.sheet.OpenSpan;
-import org.straddle.ui.daysheet.sheet.PlacedLeg;
-import org.straddle.ui.daysheet.sheet.PlacedStop;
-import org.straddle.ui.daysheet.sheet.PlacedTurn;
-import org.straddle.ui.daysheet.sheet.SheetItem;
-import org.straddle.ui.things.ThingText;
-import org.straddle.ui.things.Times;
 
 /** What tooltips and screen readers say of the parts of a sheet. */
 final class Wording {

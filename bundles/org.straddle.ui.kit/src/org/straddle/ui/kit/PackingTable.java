@@ -28,8 +28,8 @@ import org.straddle.kit.PackingList;
 import org.straddle.kit.PackingRow;
 import org.straddle.kit.SinglePoint;
 import org.straddle.model.KitItem;
+import org.straddle.outlook.things.Times;
 import org.straddle.ui.things.Icons;
-import org.straddle.ui.things.Times;
 
 /** The rows of a packing list, each with a tick box that the Space key works. */
 final class PackingTable {

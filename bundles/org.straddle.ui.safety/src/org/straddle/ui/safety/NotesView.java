@@ -23,6 +23,7 @@ import org.straddle.model.Stop;
 import org.straddle.model.StraddleFactory;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.outlook.Outlook;
+import org.straddle.outlook.things.ThingText;
 import org.straddle.safety.ReviewState;
 import org.straddle.safety.SafetyNotes;
 import org.straddle.ui.parts.Chooser;
@@ -30,7 +31,6 @@ import org.straddle.ui.parts.ThingView;
 import org.straddle.ui.session.Edit;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.things.Icons;
-import org.straddle.ui.things.ThingText;
 
 /**
  * What a team must know about the hazards of one site on one day, and whether a review holds; a review is signed from

@@ -27,10 +27,10 @@ import org.osgi.framework.FrameworkUtil;
 import org.straddle.model.Policies;
 import org.straddle.model.Site;
 import org.straddle.model.Verdict;
+import org.straddle.outlook.things.ThingText;
 import org.straddle.safety.SafetyNotes;
 import org.straddle.safety.SignOff;
 import org.straddle.ui.fields.Dates;
-import org.straddle.ui.things.ThingText;
 
 /** Asks a reviewer for a verdict on a site and their name under it. */
 final class SignOffDialog extends TitleAreaDialog {

@@ -12,7 +12,7 @@ import org.straddle.model.Event;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.outlook.Outlook;
-import org.straddle.ui.things.Times;
+import org.straddle.outlook.things.Times;
 
 /** The days for which somebody may ask about a site: those of the event, and today. */
 final class VisitDays {

@@ -12,10 +12,10 @@ import org.straddle.model.Bird;
 import org.straddle.model.Site;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
+import org.straddle.outlook.things.ThingText;
+import org.straddle.outlook.things.Times;
 import org.straddle.ui.parts.Chooser;
 import org.straddle.ui.sky.pass.Worker;
-import org.straddle.ui.things.ThingText;
-import org.straddle.ui.things.Times;
 
 /** Site, bird and pass to choose from; only what has a pass is offered. */
 final class PassChooser {

@@ -5,11 +5,11 @@ import java.util.stream.Stream;
 
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Shell;
+import org.straddle.outlook.things.ThingText;
 import org.straddle.ui.sky.pass.PassSheet;
 import org.straddle.ui.sky.pass.SheetWords;
 import org.straddle.ui.sky.picture.PassPaper;
 import org.straddle.ui.sky.picture.PassPicture;
-import org.straddle.ui.things.ThingText;
 
 /** The pass sheet as a page to print or as a picture. */
 final class PassExport {

@@ -13,10 +13,10 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
+import org.straddle.outlook.things.ThingText;
 import org.straddle.ui.sky.picture.ReachPicture;
 import org.straddle.ui.sky.reach.ReachSheet;
 import org.straddle.ui.sky.reach.ReachWords;
-import org.straddle.ui.things.ThingText;
 
 /** Who can be worked through one pass, and when: regions where chasers live, and their squares. */
 public final class ReachView extends SkyView<ReachSheet> {

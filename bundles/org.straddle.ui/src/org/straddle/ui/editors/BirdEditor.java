@@ -17,12 +17,12 @@ import org.straddle.model.StraddleFactory;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.WorkMode;
 import org.straddle.outlook.Outlook;
+import org.straddle.outlook.things.Times;
 import org.straddle.ui.fields.FieldForm;
 import org.straddle.ui.fields.Instants;
 import org.straddle.ui.fields.Numbers;
 import org.straddle.ui.fields.Slot;
 import org.straddle.ui.fields.Words;
-import org.straddle.ui.things.Times;
 
 /** A bird: how it is worked, whether it works, when it is on, and the element sets that say where it is. */
 public final class BirdEditor extends ThingEditor<Bird> {

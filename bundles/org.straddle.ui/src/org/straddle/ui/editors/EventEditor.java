@@ -16,6 +16,7 @@ import org.straddle.model.LegTime;
 import org.straddle.model.Region;
 import org.straddle.model.StraddleFactory;
 import org.straddle.model.StraddlePackage.Literals;
+import org.straddle.outlook.things.ThingText;
 import org.straddle.ui.fields.Allowances;
 import org.straddle.ui.fields.Dates;
 import org.straddle.ui.fields.FieldForm;
@@ -26,7 +27,6 @@ import org.straddle.ui.fields.Slot;
 import org.straddle.ui.fields.SquareNames;
 import org.straddle.ui.fields.Words;
 import org.straddle.ui.fields.ZoneNames;
-import org.straddle.ui.things.ThingText;
 import org.straddle.ui.workbench.AddLayer;
 
 /** The event's name and days, its demand, its announcement, and the figures that the coordinator chose. */

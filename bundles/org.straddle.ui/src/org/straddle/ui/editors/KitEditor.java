@@ -10,13 +10,13 @@ import org.straddle.model.KitItem;
 import org.straddle.model.Role;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.WorkMode;
+import org.straddle.outlook.things.ThingText;
 import org.straddle.ui.fields.FieldForm;
 import org.straddle.ui.fields.Listed;
 import org.straddle.ui.fields.Notation;
 import org.straddle.ui.fields.Numbers;
 import org.straddle.ui.fields.TableField;
 import org.straddle.ui.fields.Words;
-import org.straddle.ui.things.ThingText;
 
 /** The pieces of gear that go together, edited as a table. */
 public final class KitEditor extends ThingEditor<Kit> implements Revealing {

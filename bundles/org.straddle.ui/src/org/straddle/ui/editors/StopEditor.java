@@ -11,12 +11,12 @@ import org.straddle.model.Stop;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.Turn;
 import org.straddle.outlook.Outlook;
+import org.straddle.outlook.things.ThingText;
+import org.straddle.outlook.things.Times;
 import org.straddle.ui.fields.FieldForm;
 import org.straddle.ui.fields.Instants;
 import org.straddle.ui.fields.Numbers;
 import org.straddle.ui.fields.Words;
-import org.straddle.ui.things.ThingText;
-import org.straddle.ui.things.Times;
 
 /** A team's stay at a site and the turns it works there. */
 public final class StopEditor extends ThingEditor<Stop> {

@@ -26,6 +26,8 @@ import org.straddle.model.Site;
 import org.straddle.model.StraddleFactory;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.Survey;
+import org.straddle.outlook.things.ThingText;
+import org.straddle.outlook.things.Times;
 import org.straddle.safety.Cautions;
 import org.straddle.safety.SafetyNotes;
 import org.straddle.store.EventFolderException;
@@ -42,8 +44,6 @@ import org.straddle.ui.fields.Slot;
 import org.straddle.ui.fields.TableField;
 import org.straddle.ui.fields.Words;
 import org.straddle.ui.horizon.HorizonCanvas;
-import org.straddle.ui.things.ThingText;
-import org.straddle.ui.things.Times;
 import org.straddle.ui.workbench.FileWork;
 import org.straddle.ui.workbench.Problem;
 

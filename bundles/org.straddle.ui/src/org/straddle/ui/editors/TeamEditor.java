@@ -10,13 +10,13 @@ import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
 import org.straddle.outlook.Outlook;
+import org.straddle.outlook.things.ThingText;
+import org.straddle.outlook.things.Times;
 import org.straddle.ui.fields.FieldForm;
 import org.straddle.ui.fields.Instants;
 import org.straddle.ui.fields.Numbers;
 import org.straddle.ui.fields.Slot;
 import org.straddle.ui.fields.Words;
-import org.straddle.ui.things.ThingText;
-import org.straddle.ui.things.Times;
 
 /** Who goes together, with what, in which car, from when to when. */
 public final class TeamEditor extends ThingEditor<Team> {

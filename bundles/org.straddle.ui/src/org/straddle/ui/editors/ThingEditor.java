@@ -19,13 +19,13 @@ import org.eclipse.ui.part.EditorPart;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.model.Identified;
+import org.straddle.outlook.things.ThingText;
 import org.straddle.ui.fields.FieldForm;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.SessionListener;
 import org.straddle.ui.things.Icons;
 import org.straddle.ui.things.Kind;
-import org.straddle.ui.things.ThingText;
 
 /**
  * A form over one thing of the event. Edits go straight into the event as commands, so an editor is never dirty and

@@ -4,9 +4,9 @@ import org.eclipse.jface.resource.ImageDescriptor;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IPersistableElement;
 import org.straddle.model.Identified;
+import org.straddle.outlook.things.ThingText;
 import org.straddle.ui.things.Icons;
 import org.straddle.ui.things.Kind;
-import org.straddle.ui.things.ThingText;
 
 /** A thing by its identity: one editor for one thing. */
 public final class ThingInput implements IEditorInput {

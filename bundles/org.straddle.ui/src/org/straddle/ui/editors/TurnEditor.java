@@ -13,11 +13,11 @@ import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.Turn;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
+import org.straddle.outlook.things.Times;
 import org.straddle.sky.Pass;
 import org.straddle.ui.fields.FieldForm;
 import org.straddle.ui.fields.Instants;
 import org.straddle.ui.fields.Numbers;
-import org.straddle.ui.things.Times;
 
 /** A pass, or the part of it, that a team works; the pass it belongs to is told beside. */
 public final class TurnEditor extends ThingEditor<Turn> {

@@ -11,10 +11,10 @@ import org.straddle.check.FindingsByThing;
 import org.straddle.model.Event;
 import org.straddle.model.Identified;
 import org.straddle.model.Stop;
+import org.straddle.outlook.things.ThingText;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.things.Icons;
 import org.straddle.ui.things.Kind;
-import org.straddle.ui.things.ThingText;
 
 /** Names and pictures in the explorer, with the number of findings and a mark of the gravest. */
 final class ExplorerLabels extends LabelProvider implements IStyledLabelProvider {

@@ -32,9 +32,9 @@ import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.eclipse.ui.forms.widgets.Hyperlink;
 import org.eclipse.ui.forms.widgets.Section;
 import org.straddle.model.Identified;
+import org.straddle.outlook.things.ThingText;
 import org.straddle.ui.parts.TabLeaves;
 import org.straddle.ui.session.EventSession;
-import org.straddle.ui.things.ThingText;
 
 /**
  * A form of titled sections with fields in three columns: name, control, unit. Editors say what the fields are; how

@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
 
 import org.straddle.model.Event;
 import org.straddle.outlook.Outlook;
-import org.straddle.ui.things.Times;
+import org.straddle.outlook.things.Times;
 
 /**
  * A day and a time in UTC, such as {@code 2026-06-20 10:02}; the local time is told beside it. A trailing L gives a

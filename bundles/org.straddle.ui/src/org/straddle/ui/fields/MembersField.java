@@ -9,10 +9,10 @@ import org.eclipse.jface.viewers.ArrayContentProvider;
 import org.eclipse.jface.viewers.CheckboxTableViewer;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
 import org.eclipse.swt.graphics.Image;
+import org.straddle.outlook.things.ThingText;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.things.Icons;
 import org.straddle.ui.things.Kind;
-import org.straddle.ui.things.ThingText;
 
 /** Several things out of those that the event has, ticked in a list. */
 final class MembersField<T extends EObject> implements Field {

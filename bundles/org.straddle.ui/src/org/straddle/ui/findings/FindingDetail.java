@@ -14,8 +14,8 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
 import org.straddle.check.Finding;
 import org.straddle.model.Identified;
+import org.straddle.outlook.things.ThingText;
 import org.straddle.ui.things.Icons;
-import org.straddle.ui.things.ThingText;
 
 /**
  * The chosen finding in full: its whole sentence, links to its things, and what can be done about it. Of several

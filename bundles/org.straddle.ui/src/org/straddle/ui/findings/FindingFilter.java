@@ -8,7 +8,7 @@ import org.eclipse.jface.viewers.Viewer;
 import org.eclipse.jface.viewers.ViewerFilter;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
-import org.straddle.ui.things.ThingText;
+import org.straddle.outlook.things.ThingText;
 
 /** Lets through the severities that are switched on and findings that have all words in their text. */
 final class FindingFilter extends ViewerFilter {

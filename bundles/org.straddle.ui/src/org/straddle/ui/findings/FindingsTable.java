@@ -30,8 +30,8 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.Text;
 import org.straddle.check.Finding;
+import org.straddle.outlook.things.ThingText;
 import org.straddle.ui.things.Icons;
-import org.straddle.ui.things.ThingText;
 
 /** Findings line by line, a box to search them and their counts above, the chosen one in full beside. */
 final class FindingsTable {

@@ -26,6 +26,7 @@ import org.straddle.check.Tally;
 import org.straddle.model.Acceptance;
 import org.straddle.model.Identified;
 import org.straddle.model.StraddlePackage.Literals;
+import org.straddle.outlook.things.ThingText;
 import org.straddle.ui.guide.GuideView;
 import org.straddle.ui.parts.Act;
 import org.straddle.ui.parts.SessionView;
@@ -33,7 +34,6 @@ import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.Edit;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.things.Icons;
-import org.straddle.ui.things.ThingText;
 
 /** What is wrong, gravest first; leads to the thing, mends it, or accepts it with a reason. */
 public final class FindingsView extends SessionView<FindingsTable> {

@@ -10,8 +10,8 @@ import org.eclipse.ui.ISelectionListener;
 import org.eclipse.ui.IWorkbenchPart;
 import org.straddle.model.Event;
 import org.straddle.model.Identified;
+import org.straddle.outlook.things.ThingText;
 import org.straddle.ui.session.EventSession;
-import org.straddle.ui.things.ThingText;
 
 /**
  * A view of one thing out of several of its kind: it is picked from a list, or by selecting it or something that

@@ -11,8 +11,8 @@ import org.apache.commons.csv.CSVPrinter;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
+import org.straddle.outlook.things.ThingText;
 import org.straddle.sky.Pass;
-import org.straddle.ui.things.ThingText;
 import org.straddle.ui.workbench.FileWork;
 
 /** Writes passes for a spreadsheet: full instants and plain numbers, whatever the table shows (RFC 4180). */

@@ -8,8 +8,8 @@ import java.util.function.Function;
 
 import org.eclipse.core.runtime.IAdaptable;
 import org.straddle.outlook.SitePass;
-import org.straddle.ui.things.ThingText;
-import org.straddle.ui.things.Times;
+import org.straddle.outlook.things.ThingText;
+import org.straddle.outlook.things.Times;
 
 /** One pass over one site, and which team works it. Views that follow the selection adapt it to the pass. */
 record PassRow(SitePass found, ZoneId zone, String workedBy) implements IAdaptable {

@@ -8,8 +8,8 @@ import org.straddle.model.Event;
 import org.straddle.model.Stop;
 import org.straddle.model.Turn;
 import org.straddle.outlook.SitePass;
+import org.straddle.outlook.things.ThingText;
 import org.straddle.sky.Pass;
-import org.straddle.ui.things.ThingText;
 
 /**
  * Which teams work which passes. A pass does not know: the turns on the same bird at the same site that overlap it do.

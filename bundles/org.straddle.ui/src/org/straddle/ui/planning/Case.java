@@ -11,9 +11,9 @@ import org.straddle.model.Event;
 import org.straddle.model.Identified;
 import org.straddle.model.Site;
 import org.straddle.model.Team;
+import org.straddle.outlook.things.ThingText;
 import org.straddle.plan.Banning;
 import org.straddle.plan.WhatIf;
-import org.straddle.ui.things.ThingText;
 
 /**
  * Something that may happen, as the user put it: the thing is known by its id, so that the case fits every copy of the

@@ -14,11 +14,11 @@ import org.eclipse.swt.widgets.TableItem;
 import org.straddle.model.Ban;
 import org.straddle.model.Stop;
 import org.straddle.model.Turn;
+import org.straddle.outlook.things.ThingText;
 import org.straddle.plan.Banning;
 import org.straddle.plan.Pinning;
 import org.straddle.plan.WhatIf;
 import org.straddle.ui.session.EventSession;
-import org.straddle.ui.things.ThingText;
 
 /** What no search may change: the stops of the event, each to be pinned by a tick, and its bans. */
 final class FixedPane {

@@ -10,12 +10,12 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.TabFolder;
 import org.eclipse.swt.widgets.TabItem;
 import org.straddle.model.Identified;
+import org.straddle.outlook.things.Times;
 import org.straddle.plan.PlanChange;
 import org.straddle.plan.PlannedStop;
 import org.straddle.plan.Proposal;
 import org.straddle.plan.UncoveredSquare;
 import org.straddle.ui.session.EventSession;
-import org.straddle.ui.things.Times;
 
 /** What a proposal says: its stops and what each adds, what it changes, and which squares it leaves out and why. */
 final class ProposalTabs {

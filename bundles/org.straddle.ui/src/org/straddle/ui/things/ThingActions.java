@@ -23,6 +23,7 @@ import org.straddle.model.Identified;
 import org.straddle.model.Stop;
 import org.straddle.model.Team;
 import org.straddle.model.Turn;
+import org.straddle.outlook.things.ThingText;
 import org.straddle.ui.session.Edit;
 import org.straddle.ui.session.EventSession;
 

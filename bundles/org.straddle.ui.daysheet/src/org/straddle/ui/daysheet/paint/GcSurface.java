@@ -4,8 +4,11 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
-import org.straddle.ui.daysheet.layout.Box;
-import org.straddle.ui.daysheet.layout.Face;
+import org.straddle.daysheet.layout.Box;
+import org.straddle.daysheet.layout.Face;
+import org.straddle.daysheet.paint.Ink;
+import org.straddle.daysheet.paint.Stroke;
+import org.straddle.daysheet.paint.Surface;
 
 /** A screen, a picture or a printer. */
 public final class GcSurface implements Surface {

@@ -9,8 +9,8 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Control;
-import org.straddle.ui.daysheet.layout.Face;
-import org.straddle.ui.daysheet.layout.TextMeasure;
+import org.straddle.daysheet.layout.Face;
+import org.straddle.daysheet.layout.TextMeasure;
 
 /**
  * The fonts of a control in the faces of the sheet. Widths are remembered, because zooming and panning measure the

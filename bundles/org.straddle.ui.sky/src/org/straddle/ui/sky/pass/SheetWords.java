@@ -10,10 +10,10 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 import org.straddle.model.BirdState;
+import org.straddle.outlook.things.ThingText;
+import org.straddle.outlook.things.Times;
 import org.straddle.sky.Pass;
 import org.straddle.sky.Window;
-import org.straddle.ui.things.ThingText;
-import org.straddle.ui.things.Times;
 
 /** What the sheet says in words and figures: the same on the screen, on paper and for a screen reader. */
 public final class SheetWords {

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
+import org.straddle.outlook.things.ThingText;
 import org.straddle.sky.CommonView;
-import org.straddle.ui.things.ThingText;
 
 /** What the reach of a pass says in words and figures. */
 public final class ReachWords {

@@ -1,0 +1,67 @@
+package org.straddle.daysheet.edit;
+
+import java.util.List;
+
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.common.command.CompoundCommand;
+import org.eclipse.emf.edit.command.AddCommand;
+import org.eclipse.emf.edit.command.SetCommand;
+import org.eclipse.emf.edit.domain.EditingDomain;
+import org.straddle.model.Event;
+import org.straddle.model.Fresh;
+import org.straddle.model.Plan;
+import org.straddle.model.Stop;
+import org.straddle.model.StraddlePackage.Literals;
+import org.straddle.model.Turn;
+import org.straddle.sky.Window;
+
+/**
+ * Puts a new stop into the plan, with turns in it.
+ *
+ * @param stopId that the new stop will have
+ * @param window from arrival to departure
+ */
+public record AddStop(String stopId, String teamId, String siteId, Window window, List<Work> turns) implements SheetEdit {
+
+    /** A turn of the new stop. */
+    public record Work(String birdId, Window window) {
+    }
+
+    public AddStop {
+        turns = List.copyOf(turns);
+    }
+
+    public static AddStop of(String teamId, String siteId, Window window, List<Work> turns) {
+        return new AddStop(Fresh.stop().getId(), teamId, siteId, window, turns);
+    }
+
+    @Override
+    public Command command(EditingDomain domain, Event live) throws RefusedEdit {
+        LivePlan plan = new LivePlan(live);
+        Stop stop = Fresh.stop();
+        stop.setId(stopId);
+        stop.setTeam(plan.team(teamId));
+        stop.setSite(plan.site(siteId));
+        stop.setArrival(window.start());
+        stop.setDeparture(window.end());
+        for (Work work : turns) {
+            Turn turn = Fresh.turn();
+            turn.setBird(plan.bird(work.birdId));
+            turn.setStart(work.window.start());
+            turn.setEnd(work.window.end());
+            stop.getTurns().add(turn);
+        }
+        CompoundCommand all = new CompoundCommand("Add a stop at " + PlaceStop.site(stop));
+        all.append(added(domain, live, stop));
+        return all;
+    }
+
+    private static Command added(EditingDomain domain, Event live, Stop stop) {
+        if (live.getPlan() != null) {
+            return AddCommand.create(domain, live.getPlan(), Literals.PLAN__STOPS, stop);
+        }
+        Plan plan = Fresh.plan();
+        plan.getStops().add(stop);
+        return SetCommand.create(domain, live, Literals.EVENT__PLAN, plan);
+    }
+}

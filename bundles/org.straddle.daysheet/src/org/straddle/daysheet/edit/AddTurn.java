@@ -1,0 +1,38 @@
+package org.straddle.daysheet.edit;
+
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.common.command.CompoundCommand;
+import org.eclipse.emf.edit.command.AddCommand;
+import org.eclipse.emf.edit.domain.EditingDomain;
+import org.straddle.model.Event;
+import org.straddle.model.Fresh;
+import org.straddle.model.Stop;
+import org.straddle.model.StraddlePackage.Literals;
+import org.straddle.model.Turn;
+import org.straddle.sky.Window;
+
+/**
+ * Puts a new turn into a stop.
+ *
+ * @param turnId that the new turn will have
+ */
+public record AddTurn(String turnId, String stopId, String birdId, Window window) implements SheetEdit {
+
+    public static AddTurn of(String stopId, String birdId, Window window) {
+        return new AddTurn(Fresh.turn().getId(), stopId, birdId, window);
+    }
+
+    @Override
+    public Command command(EditingDomain domain, Event live) throws RefusedEdit {
+        LivePlan plan = new LivePlan(live);
+        Stop stop = plan.stop(stopId);
+        Turn turn = Fresh.turn();
+        turn.setId(turnId);
+        turn.setBird(plan.bird(birdId));
+        turn.setStart(window.start());
+        turn.setEnd(window.end());
+        CompoundCommand all = new CompoundCommand("Add a turn on " + PlaceTurn.bird(turn));
+        all.append(AddCommand.create(domain, stop, Literals.STOP__TURNS, turn));
+        return all;
+    }
+}

@@ -1,0 +1,68 @@
+package org.straddle.daysheet.edit;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.common.command.CompoundCommand;
+import org.eclipse.emf.edit.command.AddCommand;
+import org.eclipse.emf.edit.command.RemoveCommand;
+import org.eclipse.emf.edit.command.SetCommand;
+import org.eclipse.emf.edit.domain.EditingDomain;
+import org.straddle.model.Event;
+import org.straddle.model.Fresh;
+import org.straddle.model.Stop;
+import org.straddle.model.StraddlePackage.Literals;
+import org.straddle.model.Turn;
+import org.straddle.outlook.things.Times;
+
+/**
+ * Makes two stops of one, the second from a moment on, so that the second can be moved or handed over by itself. Turns
+ * go with the part that they lie in.
+ */
+public record SplitStop(String stopId, Instant at) implements SheetEdit {
+
+    @Override
+    public Command command(EditingDomain domain, Event live) throws RefusedEdit {
+        Stop stop = new LivePlan(live).stop(stopId);
+        LivePlan.needLoose(stop);
+        if (stop.getArrival() == null || stop.getDeparture() == null || !stop.getArrival().isBefore(at)
+                || !at.isBefore(stop.getDeparture())) {
+            throw new RefusedEdit(Times.utcClock(at) + " is not within the stop of " + LivePlan.words(stop) + ".",
+                    "Split it at a time between its arrival and its departure.");
+        }
+        List<Turn> later = later(stop);
+        Stop second = Fresh.stop();
+        second.setTeam(stop.getTeam());
+        second.setSite(stop.getSite());
+        second.setArrival(at);
+        second.setDeparture(stop.getDeparture());
+        CompoundCommand all = new CompoundCommand("Split the stop at " + PlaceStop.site(stop));
+        all.append(SetCommand.create(domain, stop, Literals.STOP__DEPARTURE, at));
+        if (!later.isEmpty()) {
+            all.append(RemoveCommand.create(domain, stop, Literals.STOP__TURNS, later));
+        }
+        all.append(AddCommand.create(domain, live.getPlan(), Literals.PLAN__STOPS, second));
+        if (!later.isEmpty()) {
+            all.append(AddCommand.create(domain, second, Literals.STOP__TURNS, later));
+        }
+        return all;
+    }
+
+    private List<Turn> later(Stop stop) throws RefusedEdit {
+        List<Turn> later = new ArrayList<>();
+        for (Turn turn : stop.getTurns()) {
+            boolean after = turn.getStart() != null && !turn.getStart().isBefore(at);
+            boolean before = turn.getEnd() == null || !turn.getEnd().isAfter(at);
+            if (!after && !before) {
+                throw new RefusedEdit("The turn " + LivePlan.words(turn) + " runs over " + Times.utcClock(at) + ".",
+                        "Split the stop before or after it.");
+            }
+            if (after) {
+                later.add(turn);
+            }
+        }
+        return later;
+    }
+}

@@ -1,0 +1,17 @@
+package org.straddle.daysheet.layout;
+
+import java.util.List;
+import java.util.Optional;
+
+import org.straddle.daysheet.legal.Landing;
+import org.straddle.daysheet.legal.LegalPlace;
+
+/**
+ * What is carried over the sheet.
+ *
+ * @param turn   whether it is a turn, else a stop
+ * @param places legal ones, as far as they are known by now
+ * @param words  lines about the landing
+ */
+public record Carry(boolean turn, List<LegalPlace> places, Optional<Landing> landing, List<String> words) {
+}

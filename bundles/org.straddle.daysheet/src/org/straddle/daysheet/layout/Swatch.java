@@ -1,0 +1,38 @@
+package org.straddle.daysheet.layout;
+
+import org.straddle.check.Severity;
+import org.straddle.daysheet.sheet.BirdMark;
+import org.straddle.daysheet.sheet.Light;
+import org.straddle.model.SiteKind;
+
+/** A sample of a drawing in the legend. */
+public sealed interface Swatch {
+
+    record OfLight(Light.State state) implements Swatch {
+    }
+
+    record OfSite(SiteKind kind) implements Swatch {
+    }
+
+    record OfBird(BirdMark bird) implements Swatch {
+    }
+
+    record OfSeverity(Severity severity) implements Swatch {
+    }
+
+    record OfLeg(boolean fits) implements Swatch {
+    }
+
+    record OfSpan() implements Swatch {
+    }
+
+    record OfPin() implements Swatch {
+    }
+
+    record OfLegal() implements Swatch {
+    }
+
+    /** A remark without a drawing. */
+    record None() implements Swatch {
+    }
+}

@@ -1,0 +1,144 @@
+package org.straddle.daysheet.legal;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.SubMonitor;
+import org.straddle.daysheet.edit.PlaceStop;
+import org.straddle.model.Stop;
+import org.straddle.model.Team;
+import org.straddle.model.TeamDay;
+import org.straddle.model.Turn;
+import org.straddle.outlook.Outlook;
+import org.straddle.outlook.itinerary.Itinerary;
+import org.straddle.outlook.things.ThingText;
+import org.straddle.outlook.things.Times;
+import org.straddle.sky.Window;
+
+/** A stop in somebody's hand. A whole stop may go to any team; an end stays with its own. */
+final class CarriedStop implements Carried {
+
+    private final Outlook outlook;
+    private final Stop stop;
+    private final Window window;
+    private final Grip grip;
+    private final StopTrial trial;
+
+    CarriedStop(Outlook outlook, Stop stop, Window window, Grip grip) {
+        this.outlook = outlook;
+        this.stop = stop;
+        this.window = window;
+        this.grip = grip;
+        this.trial = new StopTrial(outlook, Itinerary.of(outlook.event()), stop);
+    }
+
+    @Override
+    public Grip grip() {
+        return grip;
+    }
+
+    @Override
+    public Window window() {
+        return window;
+    }
+
+    @Override
+    public List<LegalPlace> everywhere(IProgressMonitor monitor) {
+        List<Team> teams = grip == Grip.WHOLE ? outlook.event().getTeams()
+                : Stream.ofNullable(stop.getTeam()).toList();
+        SubMonitor progress = SubMonitor.convert(monitor, teams.size());
+        List<LegalPlace> places = new ArrayList<>();
+        for (Team team : teams) {
+            places.addAll(places(team));
+            progress.split(1);
+        }
+        return List.copyOf(places);
+    }
+
+    @Override
+    public List<LegalPlace> places(Team team) {
+        if (stop.isPinned() || holdsPinnedTurn() && team != stop.getTeam()) {
+            return List.of();
+        }
+        return within(team).flatMap(within -> LegalTimes.of(turningPoints(team), within,
+                at -> isLegal(team, at)).stream()).map(range -> place(team, range)).toList();
+    }
+
+    @Override
+    public Landing land(Team team, Instant wanted, List<LegalPlace> places, Duration reach) {
+        Team owner = grip == Grip.WHOLE ? team : stop.getTeam();
+        Instant at = Snap.to(places.stream().filter(place -> place.teamId().equals(owner.getId()))
+                .flatMap(place -> Stream.of(place.range().first(), place.range().last())), wanted, reach);
+        Window there = Carried.held(window, grip, at);
+        List<Turn> leaving = PlaceStop.leaving(stop, there);
+        List<Obstacle> obstacles = new ArrayList<>(trial.at(owner, there));
+        Optional<Obstacle> pinned = pinned(owner, leaving);
+        pinned.ifPresent(obstacle -> obstacles.add(0, obstacle));
+        return new Landing(owner.getId(), there, pinned.isPresent() ? Optional.empty()
+                : Optional.of(new PlaceStop(stop.getId(), owner.getId(), there)), obstacles,
+                leaving.stream().map(turn -> "the turn on " + name(turn) + " at " + Times.utcClock(turn.getStart())
+                        + " leaves the plan").toList());
+    }
+
+    private static String name(Turn turn) {
+        return turn.getBird() == null ? "no bird" : ThingText.of(turn.getBird());
+    }
+
+    private boolean isLegal(Team team, Instant at) {
+        Window there = Carried.held(window, grip, at);
+        // An end that has run into the other is not at this instant.
+        boolean reached = (grip == Grip.END ? there.end() : there.start()).equals(at);
+        return reached && pinned(team, PlaceStop.leaving(stop, there)).isEmpty() && trial.at(team, there).isEmpty();
+    }
+
+    private Optional<Obstacle> pinned(Team team, List<Turn> leaving) {
+        if (stop.isPinned()) {
+            return Optional.of(new Obstacle("pinned", "the stop is pinned"));
+        }
+        return team != stop.getTeam() && holdsPinnedTurn() || leaving.stream().anyMatch(Turn::isPinned)
+                ? Optional.of(new Obstacle("pinned", "a pinned turn holds it")) : Optional.empty();
+    }
+
+    private boolean holdsPinnedTurn() {
+        return stop.getTurns().stream().anyMatch(Turn::isPinned);
+    }
+
+    private Collection<Instant> turningPoints(Team team) {
+        // Where an end would run into the other.
+        Set<Instant> points = new HashSet<>(List.of(Carried.held(window, grip, window.start()).end(),
+                Carried.held(window, grip, window.end()).start()));
+        if (grip != Grip.END) {
+            points.addAll(trial.arrivals(team));
+        }
+        if (grip == Grip.END) {
+            points.addAll(trial.departures(team));
+        } else if (grip == Grip.WHOLE) {
+            trial.departures(team).forEach(departure -> points.add(departure.minus(window.duration())));
+        }
+        return points;
+    }
+
+    /** The days of the team; nothing outside them is legal. */
+    private Stream<Window> within(Team team) {
+        Stream<Window> days = team.getDays().stream()
+                .flatMap((TeamDay day) -> Itinerary.window(day.getFrom(), day.getUntil()).stream());
+        // A departure at the very end of a day is legal, so the second after it is looked at too.
+        return days.map(day -> new Window(day.start(), day.end().plusSeconds(1)));
+    }
+
+    private LegalPlace place(Team team, LegalRange range) {
+        Window covered = switch (grip) {
+            case WHOLE -> new Window(range.first(), range.last().plus(window.duration()));
+            case START, END -> new Window(range.first(), range.last().plusSeconds(1));
+        };
+        return new LegalPlace(team.getId(), covered, range);
+    }
+}

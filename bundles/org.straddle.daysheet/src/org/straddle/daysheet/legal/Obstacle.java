@@ -1,0 +1,10 @@
+package org.straddle.daysheet.legal;
+
+/**
+ * What would be wrong with a stop or turn at a place.
+ *
+ * @param rule     id of the rule that would find it
+ * @param sentence short, for a line that changes with every move of the hand
+ */
+public record Obstacle(String rule, String sentence) {
+}

@@ -1,0 +1,177 @@
+package org.straddle.daysheet.legal;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+
+import org.straddle.model.BirdState;
+import org.straddle.model.Fresh;
+import org.straddle.model.Identified;
+import org.straddle.model.Site;
+import org.straddle.model.Stop;
+import org.straddle.outlook.Outlook;
+import org.straddle.outlook.SitePass;
+import org.straddle.outlook.itinerary.Itinerary;
+import org.straddle.outlook.itinerary.Stay;
+import org.straddle.plan.SiteUse;
+import org.straddle.plan.TurnWorth;
+import org.straddle.sky.Window;
+
+/** Where a team could stop in its free time, and what that would bring. */
+public final class StopOpenings {
+
+    /**
+     * A site that a team could go to.
+     *
+     * @param window   from the earliest arrival to the latest departure, whole minutes; empty when there is none
+     * @param passes   how many could be worked then, if no other team were on the birds
+     * @param adds     what they would add to the plan as it stands, 1 being a square that all chasers need
+     * @param obstacle why a team cannot stop there; empty when it can
+     */
+    public record StopOpening(Site site, Optional<Window> window, int passes, double adds, Optional<Obstacle> obstacle) {
+
+        public boolean isLegal() {
+            return obstacle.isEmpty();
+        }
+    }
+
+    private static final Comparator<StopOpening> BEST_FIRST = Comparator
+            .comparing((StopOpening opening) -> !opening.isLegal())
+            .thenComparing(Comparator.comparingDouble(StopOpening::adds).reversed())
+            .thenComparing(opening -> String.valueOf(opening.site().getName()));
+
+    private final Outlook outlook;
+    private final Itinerary plan;
+    private final FreeTime free;
+    private final Duration least;
+
+    private StopOpenings(Outlook outlook, FreeTime free) {
+        this.outlook = outlook;
+        this.free = free;
+        plan = Itinerary.of(outlook.event());
+        least = outlook.policies().setUp().plus(outlook.policies().minimumTurn()).plus(outlook.policies().takeDown());
+    }
+
+    /** One for each site of the event: those where nothing is wrong first, and of them what adds most. */
+    public static List<StopOpening> of(Outlook outlook, FreeTime free) {
+        StopOpenings openings = new StopOpenings(outlook, free);
+        return outlook.event().getSites().stream().map(openings::at).sorted(BEST_FIRST).toList();
+    }
+
+    /** Passes that could be worked in a stop that is not in the plan yet, one after the other: as many as go. */
+    public static List<Openings.Opening> turns(Outlook outlook, FreeTime free, StopOpening opening) {
+        Stop stop = Fresh.stop();
+        Stay stay = new Stay(stop, free.team(), opening.site(), opening.window().orElseThrow(), List.of());
+        List<Openings.Opening> turns = new ArrayList<>();
+        Instant ready = Instant.MIN;
+        for (Openings.Opening next : Openings.of(outlook, Itinerary.of(outlook.event()), stay).stream()
+                .filter(turn -> turn.window().duration().compareTo(outlook.policies().minimumTurn()) >= 0)
+                .sorted(Comparator.comparing(turn -> turn.window().end())).toList()) {
+            if (!next.window().start().isBefore(ready)) {
+                turns.add(next);
+                ready = next.window().end().plus(outlook.policies().turnGap());
+            }
+        }
+        return turns;
+    }
+
+    private StopOpening at(Site site) {
+        Optional<String> unusable = SiteUse.whyNot(outlook, site);
+        if (unusable.isPresent()) {
+            return without(site, new Obstacle("site", "it " + unusable.get()));
+        }
+        Instant arrival = ceiling(free.window().start().plus(leg(free.from(), site)));
+        Instant departure = free.window().end().minus(leg(free.to(), site)).truncatedTo(ChronoUnit.MINUTES);
+        if (departure.isBefore(arrival.plus(least))) {
+            return without(site, new Obstacle("leg-too-long", "the drives and a short stop need "
+                    + Say.need(Duration.between(free.window().start(), arrival).plus(least)
+                            .plus(Duration.between(departure, free.window().end())))
+                    + ", " + Say.have(free.window().duration()) + " are free"));
+        }
+        return at(site, new Window(arrival, departure));
+    }
+
+    private StopOpening at(Site site, Window whole) {
+        Stop stop = Fresh.stop();
+        stop.setTeam(free.team());
+        stop.setSite(site);
+        StopTrial trial = new StopTrial(outlook, plan, stop);
+        Optional<Window> legal = longestLegal(trial, whole);
+        if (legal.isEmpty()) {
+            Obstacle first = trial.at(free.team(), whole).stream().findFirst()
+                    .orElse(new Obstacle("stop-short", "no time between others is long enough"));
+            return without(site, first);
+        }
+        int passes = passes(site, legal.get());
+        return new StopOpening(site, legal, passes, TurnWorth.ofMore(outlook, site, passes), Optional.empty());
+    }
+
+    private static StopOpening without(Site site, Obstacle obstacle) {
+        return new StopOpening(site, Optional.empty(), 0, 0, Optional.of(obstacle));
+    }
+
+    /** What may be wrong begins and ends where the trial may turn, so the stretches between say it all. */
+    private Optional<Window> longestLegal(StopTrial trial, Window whole) {
+        TreeSet<Instant> edges = new TreeSet<>();
+        trial.arrivals(free.team()).forEach(edges::add);
+        trial.departures(free.team()).forEach(edges::add);
+        edges.add(whole.end());
+        List<Window> legal = new ArrayList<>();
+        Instant since = whole.start();
+        for (Instant edge : edges.subSet(whole.start(), false, whole.end(), true)) {
+            Window stretch = new Window(since, edge);
+            if (trial.at(free.team(), stretch).isEmpty()) {
+                Window last = legal.isEmpty() ? null : legal.get(legal.size() - 1);
+                if (last != null && last.end().equals(since)) {
+                    legal.set(legal.size() - 1, new Window(last.start(), edge));
+                } else {
+                    legal.add(stretch);
+                }
+            }
+            since = edge;
+        }
+        return legal.stream().flatMap(window -> Itinerary.window(ceiling(window.start()),
+                window.end().truncatedTo(ChronoUnit.MINUTES)).stream())
+                .filter(window -> window.duration().compareTo(least) >= 0)
+                .max(Comparator.comparing(Window::duration));
+    }
+
+    private int passes(Site site, Window stay) {
+        Optional<Window> ready = Itinerary.window(stay.start().plus(outlook.policies().setUp()),
+                stay.end().minus(outlook.policies().takeDown()));
+        List<Window> workable = ready.stream().flatMap(time -> outlook.event().getBirds().stream()
+                .filter(bird -> bird.getState() != BirdState.NOT_WORKING)
+                .flatMap(bird -> outlook.passes(site, bird).stream())
+                .filter(pass -> pass.pass().peakElevationDeg() >= outlook.policies().minimumPeakElevationDeg())
+                .flatMap(pass -> parts(pass).flatMap(part -> part.intersection(time).stream())))
+                .filter(part -> part.duration().compareTo(outlook.policies().minimumTurn()) >= 0)
+                .sorted(Comparator.comparing(Window::end)).toList();
+        int passes = 0;
+        Instant free = Instant.MIN;
+        for (Window part : workable) {
+            if (!part.start().isBefore(free)) {
+                passes++;
+                free = part.end().plus(outlook.policies().turnGap());
+            }
+        }
+        return passes;
+    }
+
+    private Stream<Window> parts(SitePass pass) {
+        return outlook.workable(pass.bird(), pass.pass().window()).stream();
+    }
+
+    private Duration leg(Optional<Identified> place, Site site) {
+        return place.flatMap(there -> outlook.leg(there, site)).map(leg -> leg.total()).orElse(Duration.ZERO);
+    }
+
+    private static Instant ceiling(Instant instant) {
+        return instant.plusSeconds(59).plusNanos(999_999_999).truncatedTo(ChronoUnit.MINUTES);
+    }
+}

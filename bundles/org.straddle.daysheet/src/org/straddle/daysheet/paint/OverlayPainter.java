@@ -1,0 +1,78 @@
+package org.straddle.daysheet.paint;
+
+import org.straddle.check.Severity;
+import org.straddle.daysheet.layout.Box;
+import org.straddle.daysheet.layout.Overlay;
+import org.straddle.daysheet.sheet.Hatch;
+
+/**
+ * Draws what lies over the lanes. A legal place is framed and hatched, besides being green; what is carried has a tick
+ * on a legal place, and a cross and a crossed hatch on any other.
+ */
+final class OverlayPainter {
+
+    private static final int VEIL = 70;
+
+    private final Pen pen;
+    private final Glyphs glyphs;
+
+    OverlayPainter(Pen pen, Glyphs glyphs) {
+        this.pen = pen;
+        this.glyphs = glyphs;
+    }
+
+    void lit(Overlay overlay) {
+        overlay.lit().forEach(this::lit);
+    }
+
+    void lit(Box box) {
+        pen.surface().setAlpha(VEIL);
+        pen.fill(box, Palette.LEGAL);
+        pen.surface().setAlpha(150);
+        pen.hatch(box, Hatch.FALLING, Palette.LEGAL, 9);
+        pen.surface().setAlpha(255);
+        pen.frameRound(box, 4, Palette.LEGAL, 2);
+    }
+
+    void ghost(Overlay.Ghost ghost) {
+        Box box = ghost.box();
+        Ink color = ghost.legal() ? Palette.LEGAL : Palette.TROUBLE;
+        pen.surface().setAlpha(160);
+        pen.fillRound(box, 6, Palette.PAPER);
+        pen.surface().setAlpha(255);
+        if (!ghost.legal()) {
+            pen.hatch(box, Hatch.CROSSED, color, 6);
+        }
+        pen.line(Palette.INK, 2, Stroke.DASHED);
+        pen.surface().drawRoundRectangle(box.x(), box.y(), Math.max(0, box.width() - 1), box.height() - 1, 6);
+        pen.line(Palette.INK, 1, Stroke.SOLID);
+        balloon(ghost, color);
+    }
+
+    void message(Overlay.Message message) {
+        pen.fill(message.box(), Palette.PAPER);
+        pen.frame(message.box(), message.trouble() ? Palette.TROUBLE : Palette.QUIET);
+        glyphs.severity(message.trouble() ? Severity.BLOCKER : Severity.ADVICE, message.mark());
+        message.lines().forEach(line -> pen.text(line, Palette.INK));
+    }
+
+    private void balloon(Overlay.Ghost ghost, Ink color) {
+        pen.fillRound(ghost.balloon(), 8, Palette.PAPER);
+        pen.frameRound(ghost.balloon(), 8, color, 2);
+        mark(ghost.mark(), ghost.legal(), color);
+        ghost.lines().forEach(line -> pen.text(line, Palette.INK));
+    }
+
+    /** A tick or a cross. */
+    private void mark(Box box, boolean legal, Ink color) {
+        Surface surface = pen.surface();
+        pen.line(color, 3, Stroke.SOLID);
+        if (legal) {
+            surface.drawPolyline(new int[] {box.x(), box.middleY(), box.x() + box.width() / 3, box.bottom() - 1, box.right(),
+                    box.y()});
+        } else {
+            surface.drawLine(box.x() + 1, box.y() + 1, box.right() - 1, box.bottom() - 1);
+            surface.drawLine(box.right() - 1, box.y() + 1, box.x() + 1, box.bottom() - 1);
+        }
+    }
+}

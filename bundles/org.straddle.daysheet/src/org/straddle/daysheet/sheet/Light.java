@@ -1,0 +1,47 @@
+package org.straddle.daysheet.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.straddle.grid.GeoPosition;
+import org.straddle.outlook.Outlook;
+import org.straddle.sky.Place;
+import org.straddle.sky.Sun;
+import org.straddle.sky.Window;
+
+/** A stretch of day, twilight or darkness. */
+public record Light(State state, Window window) {
+
+    /** Twilight is civil twilight: the sun is down, but less than 6° below the horizon. */
+    public enum State {
+        DAY, TWILIGHT, DARK
+    }
+
+    /** The whole window in stretches, in time order within each state. */
+    static List<Light> of(Outlook outlook, GeoPosition position, Window window) {
+        List<Window> day = outlook.daylight(position, window);
+        List<Window> bright = Sun.daylight(Place.of(position.latitudeDeg(), position.longitudeDeg()), window,
+                Sun.CIVIL_TWILIGHT_DEG);
+        List<Light> light = new ArrayList<>();
+        day.forEach(w -> light.add(new Light(State.DAY, w)));
+        Window.common(bright, rest(day, window)).forEach(w -> light.add(new Light(State.TWILIGHT, w)));
+        rest(bright, window).forEach(w -> light.add(new Light(State.DARK, w)));
+        return light;
+    }
+
+    /** What the windows, which are in order and apart, leave of the whole. */
+    private static List<Window> rest(List<Window> windows, Window whole) {
+        List<Window> rest = new ArrayList<>();
+        var from = whole.start();
+        for (Window window : windows) {
+            if (from.isBefore(window.start())) {
+                rest.add(new Window(from, window.start()));
+            }
+            from = window.end();
+        }
+        if (from.isBefore(whole.end())) {
+            rest.add(new Window(from, whole.end()));
+        }
+        return rest;
+    }
+}

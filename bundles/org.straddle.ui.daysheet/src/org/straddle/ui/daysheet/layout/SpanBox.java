@@ -1,9 +1,0 @@
-package org.straddle.ui.daysheet.layout;
-
-import java.util.Optional;
-
-import org.straddle.ui.daysheet.sheet.OpenSpan;
-
-/** The time in which a team may be out, with its bases where there is room. */
-public record SpanBox(OpenSpan span, Box box, Optional<BaseBox> start, Optional<BaseBox> end) implements SheetPart {
-}
