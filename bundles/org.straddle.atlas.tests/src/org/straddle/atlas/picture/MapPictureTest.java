@@ -28,7 +28,7 @@ import org.straddle.atlas.scene.DemoScene;
 import org.straddle.atlas.scene.PlaceSpot;
 import org.straddle.exchange.maps.LayerRole;
 import org.straddle.exchange.maps.MapFile;
-import org.straddle.exchange.maps.MapFormat;
+import org.straddle.exchange.formats.FileFormat;
 import org.straddle.grid.GeoPosition;
 import org.straddle.grid.MapFeature;
 
@@ -208,7 +208,7 @@ class MapPictureTest {
     void aLayerOfTheUserIsDrawnUntilHidden() {
         MapFeature road = MapFeature.line("Kelda track", new GeoPosition(64, -21), new GeoPosition(64.5, -19),
                 new GeoPosition(65, -17));
-        UserLayer layer = UserLayer.of(new MapFile("roads.geojson", MapFormat.GEOJSON, List.of(road), List.of()),
+        UserLayer layer = UserLayer.of(new MapFile("roads.geojson", FileFormat.GEOJSON, List.of(road), List.of()),
                 "roads.geojson", LayerRole.BY_THEMSELVES);
         MapContents with = demo.with(List.of(layer.lay(demo.projector(), null)));
         int bare = MapPicture.of(demo, whole, Shown.EVERYTHING, LETTERS, null).marks().size();
@@ -216,7 +216,7 @@ class MapPictureTest {
         assertEquals(bare, MapPicture.of(with, whole, Shown.EVERYTHING.withLayer("roads.geojson", false), LETTERS, null)
                 .marks().size());
         assertEquals(Set.of("road"), layer.lay(demo.projector(), null).byRole().keySet());
-        UserLayer rails = UserLayer.of(new MapFile("roads.geojson", MapFormat.GEOJSON, List.of(road), List.of()), "Rails",
+        UserLayer rails = UserLayer.of(new MapFile("roads.geojson", FileFormat.GEOJSON, List.of(road), List.of()), "Rails",
                 new LayerRole("railway"));
         assertEquals(Set.of("railway"), rails.lay(demo.projector(), null).byRole().keySet());
     }

@@ -14,22 +14,27 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import java.util.Map;
 import java.util.Random;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.FieldSource;
 import org.straddle.exchange.ReadException;
 import org.straddle.exchange.SourceFile;
+import org.straddle.exchange.formats.FileFormat;
+import org.straddle.exchange.formats.Purpose;
 
 /** Every reader, given what it cannot take: a clear word, in reasonable time. */
 class HostileFilesTest {
 
-    private static final Map<ElementFormat, String> GOOD = Map.of(ElementFormat.TLE, "A\n" + L1_00005 + "\n" + L2_00005 + "\n",
-            ElementFormat.OMM_KVN, KVN_23581, ElementFormat.OMM_XML, Published.xml(KVN_23581), ElementFormat.OMM_JSON,
-            Published.json(KVN_23581), ElementFormat.OMM_CSV, Published.csv(KVN_23581));
+    private static final List<FileFormat> FORMATS = Purpose.ELEMENTS.formats();
+
+    private static final Map<FileFormat, String> GOOD = Map.of(FileFormat.TLE, "A\n" + L1_00005 + "\n" + L2_00005 + "\n",
+            FileFormat.OMM_KVN, KVN_23581, FileFormat.OMM_XML, Published.xml(KVN_23581), FileFormat.OMM_JSON,
+            Published.json(KVN_23581), FileFormat.OMM_CSV, Published.csv(KVN_23581));
 
     @TempDir
     Path temp;
@@ -44,20 +49,20 @@ class HostileFilesTest {
     }
 
     @ParameterizedTest
-    @EnumSource
-    void cutOffAnywhere(ElementFormat format) throws ReadException {
+    @FieldSource("FORMATS")
+    void cutOffAnywhere(FileFormat format) throws ReadException {
         String good = GOOD.get(format);
         assertEquals(format, ElementSetReader.read(new SourceFile("week", good.getBytes(StandardCharsets.UTF_8))).format());
         // Beyond the last value only line ends, or optional lines of a message, are missing.
-        int whole = format == ElementFormat.OMM_KVN ? good.indexOf("BSTAR") + 7 : good.stripTrailing().length() - 1;
+        int whole = format == FileFormat.OMM_KVN ? good.indexOf("BSTAR") + 7 : good.stripTrailing().length() - 1;
         for (int length = 0; length < whole; length += 1 + length / 50) {
             refused(good.substring(0, length));
         }
     }
 
     @ParameterizedTest
-    @EnumSource
-    void noiseAfterAGoodStart(ElementFormat format) throws IOException {
+    @FieldSource("FORMATS")
+    void noiseAfterAGoodStart(FileFormat format) throws IOException {
         byte[] noise = new byte[1 << 20];
         new Random(format.ordinal()).nextBytes(noise);
         refused(noise);
@@ -72,16 +77,16 @@ class HostileFilesTest {
     }
 
     @ParameterizedTest
-    @EnumSource
-    void otherEncodings(ElementFormat format) {
+    @FieldSource("FORMATS")
+    void otherEncodings(FileFormat format) {
         assertTrue(refused(GOOD.get(format).getBytes(StandardCharsets.UTF_16)).what().contains("UTF-16"));
         refused(GOOD.get(format).getBytes(StandardCharsets.UTF_16LE));
         assertEquals(1, refused(("é" + GOOD.get(format)).getBytes(StandardCharsets.ISO_8859_1)).line());
     }
 
     @ParameterizedTest
-    @EnumSource
-    void hundredMegabytes(ElementFormat format) throws IOException {
+    @FieldSource("FORMATS")
+    void hundredMegabytes(FileFormat format) throws IOException {
         Path file = temp.resolve("large");
         Files.writeString(file, GOOD.get(format));
         try (RandomAccessFile large = new RandomAccessFile(file.toFile(), "rw")) {
@@ -92,8 +97,8 @@ class HostileFilesTest {
     }
 
     @ParameterizedTest
-    @EnumSource
-    void oneEndlessLine(ElementFormat format) {
+    @FieldSource("FORMATS")
+    void oneEndlessLine(FileFormat format) {
         refused(GOOD.get(format).stripTrailing().replaceAll("[}>]$", "") + "x".repeat(30 << 20));
     }
 

@@ -1,11 +1,13 @@
 package org.straddle.exchange.formats;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -31,5 +33,15 @@ class FileKindTest {
         "` `                                                                    | SKY"})
     void byContent(String start, FileKind kind) throws IOException {
         assertEquals(kind, FileKind.of(Files.writeString(folder.resolve("x"), start.replace("\\n", "\n"))));
+    }
+
+    @Test
+    void everyPurposeHasFormatsThatDialogsCanName() {
+        for (Purpose purpose : Purpose.values()) {
+            assertFalse(purpose.formats().isEmpty(), purpose.name());
+        }
+        assertEquals("GPX, GeoJSON", Purpose.LAYER.names());
+        assertEquals("*.gpx;*.GPX;*.geojson;*.GEOJSON;*.json;*.JSON", Purpose.LAYER.patterns());
+        assertEquals("OMM, TLE", Purpose.ELEMENTS.names());
     }
 }

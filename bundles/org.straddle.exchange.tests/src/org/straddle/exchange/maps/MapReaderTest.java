@@ -17,6 +17,7 @@ import org.straddle.exchange.CoordinateOrder;
 import org.straddle.exchange.CoordinateOutOfRange;
 import org.straddle.exchange.ReadException;
 import org.straddle.exchange.SourceFile;
+import org.straddle.exchange.formats.FileFormat;
 import org.straddle.grid.Candidate;
 import org.straddle.grid.GeoPosition;
 import org.straddle.grid.Geodesic;
@@ -119,7 +120,7 @@ public class MapReaderTest {
     @Test
     void thePublishedGpx() throws ReadException {
         MapFile map = read(PUBLISHED_GPX);
-        assertEquals(MapFormat.GPX, map.format());
+        assertEquals(FileFormat.GPX, map.format());
         assertEquals("5066  POINTS[1], BELLEVUE  LINES[2]", sketch(map));
         assertEquals(new GeoPosition(42.438878, -71.119277), map.features().get(0).parts().get(0).position(0));
         assertEquals(new GeoPosition(42.43124, -71.109236), map.features().get(1).parts().get(0).position(1));
@@ -170,7 +171,7 @@ public class MapReaderTest {
     @Test
     void theExampleOfTheRfc() throws ReadException {
         MapFile map = read(RFC_COLLECTION);
-        assertEquals(MapFormat.GEOJSON, map.format());
+        assertEquals(FileFormat.GEOJSON, map.format());
         assertEquals(List.of(MapFeature.Shape.POINTS, MapFeature.Shape.LINES, MapFeature.Shape.AREA),
                 map.features().stream().map(MapFeature::shape).toList());
         // Longitude comes first.

@@ -3,6 +3,7 @@ package org.straddle.exchange.elements;
 import java.util.List;
 
 import org.straddle.exchange.SourceFile;
+import org.straddle.exchange.formats.FileFormat;
 import org.straddle.sky.ElementSet;
 
 /**
@@ -11,7 +12,7 @@ import org.straddle.sky.ElementSet;
  * @param origin originators that the file names, separated by commas; may be empty
  * @param sets   in the order of the file, at least one
  */
-public record ElementFile(SourceFile source, ElementFormat format, String origin, List<ElementSet> sets) {
+public record ElementFile(SourceFile source, FileFormat format, String origin, List<ElementSet> sets) {
 
     public ElementFile {
         sets = List.copyOf(sets);

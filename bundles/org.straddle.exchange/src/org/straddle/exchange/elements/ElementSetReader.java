@@ -4,6 +4,8 @@ import java.nio.file.Path;
 
 import org.straddle.exchange.ReadException;
 import org.straddle.exchange.SourceFile;
+import org.straddle.exchange.formats.FileFormat;
+import org.straddle.exchange.formats.Purpose;
 
 /**
  * Reads files of element sets. What kind of file it is shows in the content; names and extensions lie. A file is
@@ -30,22 +32,14 @@ public final class ElementSetReader {
 
     private static ElementFile understand(SourceFile source) throws ReadException {
         String text = source.text();
-        String start = text.substring(0, Math.min(text.length(), 10_000)).stripLeading();
-        if (start.startsWith("<")) {
-            return OmmXml.read(source);
-        }
-        if (start.startsWith("[") || start.startsWith("{")) {
-            return OmmJson.read(source, text);
-        }
-        if (OmmKvn.matches(start)) {
-            return OmmKvn.read(source, text);
-        }
-        if (OmmCsv.matches(start)) {
-            return OmmCsv.read(source, text);
-        }
-        if (TleFile.matches(text)) {
-            return TleFile.read(source, text);
-        }
-        throw source.unknownFormat();
+        FileFormat format = FileFormat.of(text, Purpose.ELEMENTS).orElseThrow(source::unknownFormat);
+        return switch (format) {
+            case OMM_XML -> OmmXml.read(source);
+            case OMM_JSON -> OmmJson.read(source, text);
+            case OMM_KVN -> OmmKvn.read(source, text);
+            case OMM_CSV -> OmmCsv.read(source, text);
+            case TLE -> TleFile.read(source, text);
+            default -> throw new IllegalStateException("Nobody reads element sets from " + format);
+        };
     }
 }

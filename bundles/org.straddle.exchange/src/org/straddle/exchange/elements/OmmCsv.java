@@ -10,6 +10,7 @@ import org.apache.commons.csv.CSVRecord;
 import org.apache.commons.csv.DuplicateHeaderMode;
 import org.straddle.exchange.ReadException;
 import org.straddle.exchange.SourceFile;
+import org.straddle.exchange.formats.FileFormat;
 
 /**
  * Mean elements as a table: the first line names the columns with the keywords of the message, each further line is
@@ -23,11 +24,6 @@ final class OmmCsv {
             .setDuplicateHeaderMode(DuplicateHeaderMode.DISALLOW).get();
 
     private OmmCsv() {
-    }
-
-    static boolean matches(String start) {
-        String header = start.lines().findFirst().orElse("");
-        return header.contains(",") && header.contains("NORAD_CAT_ID") && header.contains("EPOCH");
     }
 
     static ElementFile read(SourceFile source, String text) throws ReadException {
@@ -44,7 +40,7 @@ final class OmmCsv {
         } catch (IOException | UncheckedIOException | IllegalArgumentException | IllegalStateException e) {
             throw new ReadException(source.name(), line, "the table is damaged from here on: " + e.getMessage(), REPAIR, e);
         }
-        return messages.toFile(source, ElementFormat.OMM_CSV);
+        return messages.toFile(source, FileFormat.OMM_CSV);
     }
 
     /** Line breaks in quoted values: the line to name is the one where the row begins. */

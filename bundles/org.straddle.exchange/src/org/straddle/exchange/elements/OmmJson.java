@@ -10,6 +10,7 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
+import org.straddle.exchange.formats.FileFormat;
 
 /**
  * Mean elements as JSON: an object, or an array of objects, with the keywords of the message as names. It is no
@@ -33,7 +34,7 @@ final class OmmJson {
         try (JsonParser parser = JSON.createParser(text)) {
             OmmJson reading = new OmmJson(source, parser);
             reading.readAll();
-            return reading.messages.toFile(source, ElementFormat.OMM_JSON);
+            return reading.messages.toFile(source, FileFormat.OMM_JSON);
         } catch (ReadException e) {
             throw e;
         } catch (JsonProcessingException e) {

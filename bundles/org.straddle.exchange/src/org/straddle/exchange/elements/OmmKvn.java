@@ -5,22 +5,18 @@ import java.util.regex.Pattern;
 
 import org.straddle.exchange.ReadException;
 import org.straddle.exchange.SourceFile;
+import org.straddle.exchange.formats.FileFormat;
 
 /** Messages as lines of keyword = value [unit], one after the other in a file; CCSDS 502.0-B-3, section 7. */
 final class OmmKvn {
 
     static final String VERSION = "CCSDS_OMM_VERS";
 
-    private static final Pattern START = Pattern.compile("(?:COMMENT\\b[^\\n]*\\n\\s*)*CCSDS_[A-Z]+_VERS\\s*=");
     private static final Pattern LINE = Pattern.compile("([A-Z][A-Z0-9_]*)\\s*=\\s*(.*)");
     private static final Pattern WITH_UNIT = Pattern.compile("([^\\[]*)\\[([^\\[\\]]*)\\]");
     private static final Pattern READABLE_VERSION = Pattern.compile("[1-3]\\.\\d+");
 
     private OmmKvn() {
-    }
-
-    static boolean matches(String start) {
-        return START.matcher(start).lookingAt();
     }
 
     static ElementFile read(SourceFile source, String text) throws ReadException {
@@ -50,7 +46,7 @@ final class OmmKvn {
             }
         }
         finish(message, messages);
-        return messages.toFile(source, ElementFormat.OMM_KVN);
+        return messages.toFile(source, FileFormat.OMM_KVN);
     }
 
     private static void put(OmmMessage message, String keyword, String value, int line) throws ReadException {

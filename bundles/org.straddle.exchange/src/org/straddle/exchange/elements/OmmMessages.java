@@ -7,6 +7,7 @@ import java.util.Set;
 
 import org.straddle.exchange.ReadException;
 import org.straddle.exchange.SourceFile;
+import org.straddle.exchange.formats.FileFormat;
 import org.straddle.sky.ElementSet;
 
 /** The messages of one file, each turned into an element set as soon as it is complete. */
@@ -23,7 +24,7 @@ final class OmmMessages {
         }
     }
 
-    ElementFile toFile(SourceFile source, ElementFormat format) {
+    ElementFile toFile(SourceFile source, FileFormat format) {
         return new ElementFile(source, format, String.join(", ", originators), sets);
     }
 }

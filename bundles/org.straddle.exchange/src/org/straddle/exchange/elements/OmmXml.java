@@ -5,6 +5,7 @@ import org.straddle.exchange.ReadException;
 import org.straddle.exchange.SourceFile;
 import org.straddle.exchange.XmlReading;
 import org.straddle.exchange.XmlRefusal;
+import org.straddle.exchange.formats.FileFormat;
 import org.xml.sax.Attributes;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
@@ -34,7 +35,7 @@ final class OmmXml extends XmlReading {
     static ElementFile read(SourceFile source) throws ReadException {
         OmmXml reading = new OmmXml(source);
         reading.parse(new InputSource(source.stream()));
-        return reading.messages.toFile(source, ElementFormat.OMM_XML);
+        return reading.messages.toFile(source, FileFormat.OMM_XML);
     }
 
     @Override

@@ -2,10 +2,10 @@ package org.straddle.exchange.elements;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
 
 import org.straddle.exchange.ReadException;
 import org.straddle.exchange.SourceFile;
+import org.straddle.exchange.formats.FileFormat;
 import org.straddle.sky.ElementSet;
 import org.straddle.sky.ElementSetException;
 
@@ -15,7 +15,6 @@ import org.straddle.sky.ElementSetException;
  */
 final class TleFile {
 
-    private static final Pattern ELEMENT_LINE = Pattern.compile("(?m)^[12] [ 0-9A-Z]{5}[ A-Z]? ");
     private static final String FETCH_AGAIN = "Fetch the file again from its source, or remove the damaged set.";
     /** Names are up to 24 characters: what begins like a first line but is no longer is a name. */
     private static final int LONGEST_NAME = 24;
@@ -43,16 +42,12 @@ final class TleFile {
         this.lines = significant(text);
     }
 
-    static boolean matches(String text) {
-        return ELEMENT_LINE.matcher(text).find();
-    }
-
     static ElementFile read(SourceFile source, String text) throws ReadException {
         TleFile file = new TleFile(source, text);
         while (file.next < file.lines.size()) {
             file.readSet();
         }
-        return new ElementFile(source, ElementFormat.TLE, "", file.sets);
+        return new ElementFile(source, FileFormat.TLE, "", file.sets);
     }
 
     private static List<Numbered> significant(String text) {

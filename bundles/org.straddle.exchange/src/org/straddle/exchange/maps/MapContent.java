@@ -8,6 +8,7 @@ import org.straddle.exchange.CoordinateOrder;
 import org.straddle.exchange.CoordinateOutOfRange;
 import org.straddle.exchange.MapSource;
 import org.straddle.exchange.ReadException;
+import org.straddle.exchange.formats.FileFormat;
 import org.straddle.grid.MapFeature;
 import org.straddle.grid.MapRole;
 import org.straddle.grid.Trace;
@@ -32,7 +33,7 @@ final class MapContent {
         this.order = order;
     }
 
-    MapFile toFile(MapFormat format) throws ReadException {
+    MapFile toFile(FileFormat format) throws ReadException {
         if (features.isEmpty()) {
             throw source.refuse(0, "the file holds no points, lines or areas."
                     + (remarks.isEmpty() ? "" : " The first reason: " + remarks.get(0)), "Choose a file with roads, tracks or sites.");

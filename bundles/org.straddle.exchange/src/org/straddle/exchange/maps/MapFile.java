@@ -2,6 +2,7 @@ package org.straddle.exchange.maps;
 
 import java.util.List;
 
+import org.straddle.exchange.formats.FileFormat;
 import org.straddle.grid.MapFeature;
 
 /**
@@ -12,7 +13,7 @@ import org.straddle.grid.MapFeature;
  * @param remarks  sentences on what was left out or taken otherwise than written, with lines; at most
  *                 {@link #MOST_REMARKS} and one that counts the rest
  */
-public record MapFile(String name, MapFormat format, List<MapFeature> features, List<String> remarks) {
+public record MapFile(String name, FileFormat format, List<MapFeature> features, List<String> remarks) {
 
     public static final int MOST_REMARKS = 20;
 

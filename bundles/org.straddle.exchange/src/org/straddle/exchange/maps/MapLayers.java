@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
+import org.straddle.exchange.formats.FileFormat;
 import org.straddle.grid.MapFeature;
 import org.straddle.grid.MapRole;
 
@@ -69,7 +70,7 @@ public final class MapLayers {
 
     private void addByThemselves(MapFile map) {
         Optional<MapRole> byName = MapRole.KNOWN.stream().filter(known -> known.equals(nameAsRole(map.name()))).findFirst();
-        add(map, byName.or(() -> map.format() == MapFormat.GPX ? Optional.of(MapRole.ROAD) : Optional.empty()));
+        add(map, byName.or(() -> map.format() == FileFormat.GPX ? Optional.of(MapRole.ROAD) : Optional.empty()));
     }
 
     /** Adds a map of things of one role, whatever they say of themselves; they are not scouted, even if roads. */

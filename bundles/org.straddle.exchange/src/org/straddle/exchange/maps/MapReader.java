@@ -11,6 +11,7 @@ import org.straddle.exchange.CoordinateOutOfRange;
 import org.straddle.exchange.MapSource;
 import org.straddle.exchange.ReadException;
 import org.straddle.exchange.SourceFile;
+import org.straddle.exchange.formats.FileFormat;
 
 /**
  * Reads roads, tracks and other things on a map, from GPX or GeoJSON; which it is shows in the content. A file is
@@ -50,11 +51,11 @@ public final class MapReader {
             int start = firstByte(source, in);
             if (start == '<') {
                 GpxMap.read(source, in, content);
-                return content.toFile(MapFormat.GPX);
+                return content.toFile(FileFormat.GPX);
             }
             if (start == '{') {
                 GeoJsonMap.read(source, in, content);
-                return content.toFile(MapFormat.GEOJSON);
+                return content.toFile(FileFormat.GEOJSON);
             }
             throw source.refuse(1, "this is neither GPX nor GeoJSON.", MapSource.RIGHT_FILE);
         } catch (ReadException e) {

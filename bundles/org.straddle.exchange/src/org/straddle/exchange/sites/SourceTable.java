@@ -11,6 +11,8 @@ import java.util.List;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.straddle.exchange.MapSource;
 import org.straddle.exchange.ReadException;
+import org.straddle.exchange.formats.FileFormat;
+import org.straddle.exchange.formats.Purpose;
 
 /**
  * Points of a file as rows under the names that the file gives, before anybody says what they mean: the lines of a CSV
@@ -72,9 +74,11 @@ public record SourceTable(String name, List<String> columns, List<Row> rows, Lis
 
     private static SourceTable read(MapSource source, IProgressMonitor monitor) throws ReadException {
         String text = text(source, monitor);
-        String start = text.substring(0, Math.min(text.length(), 10_000)).stripLeading();
-        SourceTable table = start.startsWith("<") ? GpxTable.read(source, text)
-                : start.startsWith("{") || start.startsWith("[") ? GeoJsonTable.read(source, text) : CsvTable.read(source, text);
+        SourceTable table = switch (FileFormat.of(text, Purpose.SITES).orElse(FileFormat.TABLE)) {
+            case GPX -> GpxTable.read(source, text);
+            case GEOJSON -> GeoJsonTable.read(source, text);
+            default -> CsvTable.read(source, text);
+        };
         if (table.rows().isEmpty()) {
             throw source.refuse(0, "the file holds no points" + (table.remarks().isEmpty() ? "." : ": " + table.remarks().get(0)),
                     RIGHT_FILE);

@@ -16,6 +16,7 @@ import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.straddle.exchange.ReadException;
+import org.straddle.exchange.formats.Purpose;
 import org.straddle.exchange.sites.SourceTable;
 
 /** The first step: a file, which is read when the user goes on. */
@@ -64,8 +65,8 @@ final class SiteFilePage extends WizardPage {
     private void browse() {
         FileDialog dialog = new FileDialog(getShell(), SWT.OPEN);
         dialog.setText("Import sites");
-        dialog.setFilterExtensions(new String[] {"*.csv;*.CSV;*.txt;*.tsv;*.gpx;*.GPX;*.geojson;*.json", "*"});
-        dialog.setFilterNames(new String[] {"CSV, GPX, GeoJSON", "All files"});
+        dialog.setFilterExtensions(new String[] {Purpose.SITES.patterns(), "*"});
+        dialog.setFilterNames(new String[] {Purpose.SITES.names(), "All files"});
         String chosen = dialog.open();
         if (chosen != null) {
             path.setText(chosen);

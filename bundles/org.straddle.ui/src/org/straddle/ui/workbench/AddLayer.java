@@ -15,6 +15,7 @@ import org.eclipse.swt.widgets.Shell;
 import org.straddle.exchange.CoordinateOrder;
 import org.straddle.exchange.CoordinateOutOfRange;
 import org.straddle.exchange.ReadException;
+import org.straddle.exchange.formats.Purpose;
 import org.straddle.exchange.maps.LayerImport;
 import org.straddle.store.EventFolderException;
 import org.straddle.ui.session.EventSession;
@@ -43,9 +44,9 @@ public final class AddLayer extends Job {
 
     public static void ask(Shell shell) {
         FileDialog dialog = new FileDialog(shell, SWT.OPEN | SWT.MULTI);
-        dialog.setText(TITLE + " (GPX or GeoJSON)");
-        dialog.setFilterExtensions(new String[] {"*.gpx;*.GPX;*.geojson;*.json", "*"});
-        dialog.setFilterNames(new String[] {"GPX, GeoJSON", "All files"});
+        dialog.setText(TITLE + " (" + Purpose.LAYER.names() + ")");
+        dialog.setFilterExtensions(new String[] {Purpose.LAYER.patterns(), "*"});
+        dialog.setFilterNames(new String[] {Purpose.LAYER.names(), "All files"});
         if (dialog.open() != null) {
             List<Path> files = Stream.of(dialog.getFileNames()).map(name -> Path.of(dialog.getFilterPath(), name)).toList();
             files.forEach(file -> read(shell, file, CoordinateOrder.OF_THE_FORMAT));

@@ -15,6 +15,7 @@ import org.straddle.exchange.elements.ElementFile;
 import org.straddle.exchange.elements.ElementImport;
 import org.straddle.exchange.elements.OrientationFile;
 import org.straddle.exchange.elements.SkyFiles;
+import org.straddle.exchange.formats.Purpose;
 import org.straddle.sky.ElementSet;
 import org.straddle.store.EventFolder;
 import org.straddle.store.EventFolderException;
@@ -34,7 +35,7 @@ final class ImportElements {
 
     static void ask(Shell shell) {
         FileDialog dialog = new FileDialog(shell, SWT.OPEN | SWT.MULTI);
-        dialog.setText("Import element sets (TLE or OMM) or Earth orientation (finals2000A or eopc04)");
+        dialog.setText("Import element sets (" + Purpose.ELEMENTS.names() + ") or Earth orientation (" + Purpose.ORIENTATION.names() + ")");
         if (dialog.open() == null) {
             return;
         }
