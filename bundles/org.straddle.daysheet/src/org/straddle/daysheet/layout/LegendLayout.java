@@ -110,7 +110,7 @@ final class LegendLayout {
         words.put("line site", new Swatch.OfSite(SiteKind.LINE));
         words.put("corner site", new Swatch.OfSite(SiteKind.CORNER));
         words.put("pinned", new Swatch.OfPin());
-        words.put("legal place while dragging", new Swatch.OfLegal());
+        words.put("place that fits, while dragging", new Swatch.OfFitting());
         for (Severity severity : Severity.values()) {
             words.put(severity.label(), new Swatch.OfSeverity(severity));
         }

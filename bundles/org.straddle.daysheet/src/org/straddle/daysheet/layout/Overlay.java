@@ -6,7 +6,7 @@ import java.util.Optional;
 /**
  * What lies over the sheet while something is carried, and what there is to say.
  *
- * @param lit legal places
+ * @param lit places that fit
  */
 public record Overlay(List<Box> lit, Optional<Ghost> ghost, Optional<Message> message) {
 
@@ -15,11 +15,11 @@ public record Overlay(List<Box> lit, Optional<Ghost> ghost, Optional<Message> me
     /**
      * Where the carried thing would come to lie.
      *
-     * @param legal   whether nothing would be wrong with it
+     * @param fits    whether nothing would be wrong with it
      * @param balloon around the lines beside it
      * @param mark    the square for a tick or a cross before the lines
      */
-    public record Ghost(Box box, boolean legal, Box balloon, Box mark, List<Label> lines) {
+    public record Ghost(Box box, boolean fits, Box balloon, Box mark, List<Label> lines) {
     }
 
     /** Lines at the foot of the lanes. */

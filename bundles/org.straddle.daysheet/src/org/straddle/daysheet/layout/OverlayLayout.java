@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-import org.straddle.daysheet.legal.Landing;
-import org.straddle.daysheet.legal.LegalPlace;
+import org.straddle.daysheet.fits.FittingPlace;
+import org.straddle.daysheet.fits.Landing;
 import org.straddle.sky.Window;
 
-/** Lays out what lies over the lanes: legal places, what is carried, and a message. */
+/** Lays out what lies over the lanes: places that fit, what is carried, and a message. */
 public final class OverlayLayout {
 
     private static final int PAD = 7;
@@ -33,7 +33,7 @@ public final class OverlayLayout {
 
     private List<Box> lit(Carry carry) {
         List<Box> lit = new ArrayList<>();
-        for (LegalPlace place : carry.places()) {
+        for (FittingPlace place : carry.places()) {
             lane(place.teamId()).ifPresent(lane -> {
                 Box room = carry.turn() ? within(lane, place.window()) : lane.strip().inset(0, 2);
                 Box box = across(place.window(), room);
@@ -72,7 +72,7 @@ public final class OverlayLayout {
                     lineHeight), Face.SMALL, measure).ifPresent(lines::add);
         }
         Box mark = new Box(x + PAD, y + PAD / 2 + (lineHeight - MARK) / 2, MARK, MARK);
-        return new Overlay.Ghost(box, landing.isLegal(), balloon, mark, List.copyOf(lines));
+        return new Overlay.Ghost(box, landing.fits(), balloon, mark, List.copyOf(lines));
     }
 
     private Optional<Overlay.Message> message(String words, boolean trouble) {

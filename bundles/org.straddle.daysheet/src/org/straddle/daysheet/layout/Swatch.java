@@ -29,7 +29,7 @@ public sealed interface Swatch {
     record OfPin() implements Swatch {
     }
 
-    record OfLegal() implements Swatch {
+    record OfFitting() implements Swatch {
     }
 
     /** A remark without a drawing. */

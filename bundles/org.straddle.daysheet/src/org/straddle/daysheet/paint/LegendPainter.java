@@ -51,7 +51,7 @@ final class LegendPainter {
             lanes.span(box, TeamMark.of(0));
         } else if (swatch instanceof Swatch.OfPin) {
             glyphs.pin(box);
-        } else if (swatch instanceof Swatch.OfLegal) {
+        } else if (swatch instanceof Swatch.OfFitting) {
             over.lit(box);
         }
     }

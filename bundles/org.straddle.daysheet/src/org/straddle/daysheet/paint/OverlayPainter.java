@@ -6,8 +6,8 @@ import org.straddle.daysheet.layout.Overlay;
 import org.straddle.daysheet.sheet.Hatch;
 
 /**
- * Draws what lies over the lanes. A legal place is framed and hatched, besides being green; what is carried has a tick
- * on a legal place, and a cross and a crossed hatch on any other.
+ * Draws what lies over the lanes. A place that fits is framed and hatched, besides being green; what is carried has a tick
+ * on a place that fits, and a cross and a crossed hatch on any other.
  */
 final class OverlayPainter {
 
@@ -27,20 +27,20 @@ final class OverlayPainter {
 
     void lit(Box box) {
         pen.surface().setAlpha(VEIL);
-        pen.fill(box, Palette.LEGAL);
+        pen.fill(box, Palette.FITS);
         pen.surface().setAlpha(150);
-        pen.hatch(box, Hatch.FALLING, Palette.LEGAL, 9);
+        pen.hatch(box, Hatch.FALLING, Palette.FITS, 9);
         pen.surface().setAlpha(255);
-        pen.frameRound(box, 4, Palette.LEGAL, 2);
+        pen.frameRound(box, 4, Palette.FITS, 2);
     }
 
     void ghost(Overlay.Ghost ghost) {
         Box box = ghost.box();
-        Ink color = ghost.legal() ? Palette.LEGAL : Palette.TROUBLE;
+        Ink color = ghost.fits() ? Palette.FITS : Palette.TROUBLE;
         pen.surface().setAlpha(160);
         pen.fillRound(box, 6, Palette.PAPER);
         pen.surface().setAlpha(255);
-        if (!ghost.legal()) {
+        if (!ghost.fits()) {
             pen.hatch(box, Hatch.CROSSED, color, 6);
         }
         pen.line(Palette.INK, 2, Stroke.DASHED);
@@ -59,15 +59,15 @@ final class OverlayPainter {
     private void balloon(Overlay.Ghost ghost, Ink color) {
         pen.fillRound(ghost.balloon(), 8, Palette.PAPER);
         pen.frameRound(ghost.balloon(), 8, color, 2);
-        mark(ghost.mark(), ghost.legal(), color);
+        mark(ghost.mark(), ghost.fits(), color);
         ghost.lines().forEach(line -> pen.text(line, Palette.INK));
     }
 
     /** A tick or a cross. */
-    private void mark(Box box, boolean legal, Ink color) {
+    private void mark(Box box, boolean fits, Ink color) {
         Surface surface = pen.surface();
         pen.line(color, 3, Stroke.SOLID);
-        if (legal) {
+        if (fits) {
             surface.drawPolyline(new int[] {box.x(), box.middleY(), box.x() + box.width() / 3, box.bottom() - 1, box.right(),
                     box.y()});
         } else {

@@ -17,7 +17,7 @@ final class Palette {
     static final Ink GRID = rgb(0xDDE3E8);
     static final Ink TROUBLE = rgb(0xD55E00);
     /** Bluish green. */
-    static final Ink LEGAL = rgb(0x009E73);
+    static final Ink FITS = rgb(0x009E73);
     static final Ink CHOSEN = rgb(0x000000);
     static final Ink GLOW = rgb(0xF0E442);
     static final Ink DAY = rgb(0xFFFDF5);

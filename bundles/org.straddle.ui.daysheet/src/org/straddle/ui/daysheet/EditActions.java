@@ -19,7 +19,7 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.ui.IViewSite;
 import org.eclipse.ui.actions.ActionFactory;
 import org.eclipse.ui.handlers.IHandlerService;
-import org.straddle.daysheet.legal.Grip;
+import org.straddle.daysheet.fits.Grip;
 import org.straddle.model.Team;
 
 /** Keys, menu of the view and menu on the sheet for everything that changes the plan. */
@@ -45,8 +45,8 @@ final class EditActions {
                 action("later", "Move &later by a minute  (Alt+Right)", () -> edits.move(MINUTE)),
                 action("muchEarlier", "Move earlier by five minutes  (Alt+Shift+Left)", () -> edits.move(FIVE.negated())),
                 action("muchLater", "Move later by five minutes  (Alt+Shift+Right)", () -> edits.move(FIVE)),
-                action("previousPlace", "To the legal place &before  (Alt+Page Up)", () -> edits.toLegal(false)),
-                action("nextPlace", "To the &next legal place  (Alt+Page Down)", () -> edits.toLegal(true))));
+                action("previousPlace", "To the place &before that fits  (Alt+Page Up)", () -> edits.toFitting(false)),
+                action("nextPlace", "To the &next place that fits  (Alt+Page Down)", () -> edits.toFitting(true))));
         groups.add(List.of(
                 action("startEarlier", "Start earlier  (Ctrl+Shift+Left)", () -> edits.stretch(Grip.START, MINUTE.negated())),
                 action("startLater", "Start later  (Ctrl+Shift+Right)", () -> edits.stretch(Grip.START, MINUTE)),

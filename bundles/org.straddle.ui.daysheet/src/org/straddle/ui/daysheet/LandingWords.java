@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
-import org.straddle.daysheet.legal.Landing;
-import org.straddle.daysheet.legal.Obstacle;
+import org.straddle.daysheet.fits.Landing;
+import org.straddle.daysheet.fits.Obstacle;
 import org.straddle.outlook.things.Times;
 import org.straddle.sky.Window;
 

@@ -12,7 +12,7 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
-import org.straddle.daysheet.legal.Openings.Opening;
+import org.straddle.daysheet.fits.Openings.Opening;
 import org.straddle.model.Stop;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.things.ThingText;

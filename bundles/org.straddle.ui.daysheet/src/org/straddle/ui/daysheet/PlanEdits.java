@@ -3,7 +3,7 @@ package org.straddle.ui.daysheet;
 import org.eclipse.emf.common.command.Command;
 import org.straddle.daysheet.edit.RefusedEdit;
 import org.straddle.daysheet.edit.SheetEdit;
-import org.straddle.daysheet.legal.Landing;
+import org.straddle.daysheet.fits.Landing;
 import org.straddle.ui.session.EventSession;
 
 /** Runs edits on the event of the window, each as one step, and tells on the sheet what came of them. */
@@ -46,7 +46,7 @@ final class PlanEdits {
         boolean done = run(landing.edit().get());
         String words = LandingWords.line(landing);
         if (done && !words.isEmpty()) {
-            sheet.say(sentence(words), !landing.isLegal());
+            sheet.say(sentence(words), !landing.fits());
         }
         return done;
     }

@@ -15,11 +15,11 @@ import org.straddle.daysheet.edit.Pin;
 import org.straddle.daysheet.edit.Remove;
 import org.straddle.daysheet.edit.SplitStop;
 import org.straddle.daysheet.edit.SplitTurn;
-import org.straddle.daysheet.legal.Carried;
-import org.straddle.daysheet.legal.Grip;
-import org.straddle.daysheet.legal.Landing;
-import org.straddle.daysheet.legal.LegalPlace;
-import org.straddle.daysheet.legal.Openings;
+import org.straddle.daysheet.fits.Carried;
+import org.straddle.daysheet.fits.FittingPlace;
+import org.straddle.daysheet.fits.Grip;
+import org.straddle.daysheet.fits.Landing;
+import org.straddle.daysheet.fits.Openings;
 import org.straddle.daysheet.sheet.PlacedStop;
 import org.straddle.daysheet.sheet.SheetItem;
 import org.straddle.model.Identified;
@@ -50,17 +50,17 @@ final class SelectedEdits {
                 (end == Grip.START ? item.window().start() : item.window().end()).plus(by))));
     }
 
-    /** To the nearest legal place after the present one, or before it. */
-    void toLegal(boolean later) {
+    /** To the nearest place where it fits, after the present one, or before it. */
+    void toFitting(boolean later) {
         carried(Grip.WHOLE, (item, carried) -> {
             Instant now = item.window().start();
-            List<LegalPlace> places = carried.places(team(item));
-            Stream<Instant> starts = places.stream().map(LegalPlace::range)
+            List<FittingPlace> places = carried.places(team(item));
+            Stream<Instant> starts = places.stream().map(FittingPlace::range)
                     .flatMap(range -> Stream.of(range.first(), range.last()));
             Optional<Instant> next = starts.filter(start -> later ? start.isAfter(now) : start.isBefore(now))
                     .min(Comparator.comparing((Instant start) -> Duration.between(start, now).abs()));
             next.ifPresentOrElse(start -> edits.run(carried.land(team(item), start, places, Duration.ofSeconds(1))),
-                    () -> sheet.say("Team " + ThingText.of(team(item)) + " has no legal place for it "
+                    () -> sheet.say("Team " + ThingText.of(team(item)) + " has no place where it fits "
                             + (later ? "after" : "before") + " this one. Move or shorten what stands in its way, or hand"
                             + " it over.", true));
         });
@@ -186,16 +186,16 @@ final class SelectedEdits {
         return others;
     }
 
-    /** In a legal place of the team that shares time with it, as near to its own time as that can be. */
+    /** In a place of the team where it fits and that shares time with it, as near to its own time as that can be. */
     private static Optional<Landing> then(SheetItem item, Carried carried, Team team) {
-        List<LegalPlace> places = carried.places(team);
+        List<FittingPlace> places = carried.places(team);
         return places.stream().filter(place -> place.window().overlaps(item.window()))
-                .max(Comparator.comparing((LegalPlace place) -> place.window().intersection(item.window()).orElseThrow()
+                .max(Comparator.comparing((FittingPlace place) -> place.window().intersection(item.window()).orElseThrow()
                         .duration()))
                 .map(place -> carried.land(team, held(place, item.window().start()), places, Duration.ofSeconds(1)));
     }
 
-    private static Instant held(LegalPlace place, Instant start) {
+    private static Instant held(FittingPlace place, Instant start) {
         return start.isBefore(place.range().first()) ? place.range().first()
                 : start.isAfter(place.range().last()) ? place.range().last() : start;
     }

@@ -8,19 +8,19 @@ import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.swt.widgets.Display;
+import org.straddle.daysheet.fits.Carried;
+import org.straddle.daysheet.fits.FittingPlace;
+import org.straddle.daysheet.fits.Grip;
+import org.straddle.daysheet.fits.Landing;
 import org.straddle.daysheet.layout.Carry;
 import org.straddle.daysheet.layout.DaySheetLayout;
 import org.straddle.daysheet.layout.LaneBox;
-import org.straddle.daysheet.legal.Carried;
-import org.straddle.daysheet.legal.Grip;
-import org.straddle.daysheet.legal.Landing;
-import org.straddle.daysheet.legal.LegalPlace;
 import org.straddle.daysheet.sheet.SheetItem;
 import org.straddle.model.Team;
 import org.straddle.model.Turn;
 
 /**
- * One stop or turn, or an end of it, from being lifted to being put down. The legal places light up as soon as they
+ * One stop or turn, or an end of it, from being lifted to being put down. The places that fit light up as soon as they
  * are found; what would be wrong is told with every move.
  */
 final class SheetDrag {
@@ -33,8 +33,8 @@ final class SheetDrag {
     private final SheetItem item;
     private final Carried carried;
     private final Duration offset;
-    private final LegalSearch search;
-    private List<LegalPlace> places = List.of();
+    private final PlaceSearch search;
+    private List<FittingPlace> places = List.of();
     private boolean searched;
     private Landing landing;
     private Team team;
@@ -48,7 +48,7 @@ final class SheetDrag {
         this.carried = carried;
         this.offset = Duration.between(carried.grip() == Grip.END ? item.window().end() : item.window().start(), grabbed);
         Display display = sheet.control().getDisplay();
-        this.search = new LegalSearch(carried, found -> display.asyncExec(() -> light(found)));
+        this.search = new PlaceSearch(carried, found -> display.asyncExec(() -> light(found)));
         search.schedule();
     }
 
@@ -72,7 +72,7 @@ final class SheetDrag {
         return Optional.ofNullable(landing);
     }
 
-    List<LegalPlace> places() {
+    List<FittingPlace> places() {
         return places;
     }
 
@@ -80,7 +80,7 @@ final class SheetDrag {
         List<String> words = landing == null ? List.of()
                 : new ArrayList<>(LandingWords.lines(landing, sheet.sheet().orElseThrow().zone()));
         if (searched && places.isEmpty() && landing != null) {
-            words.add("No place on the sheet is legal for it.");
+            words.add("No place on the sheet fits it.");
         }
         return new Carry(item.thing() instanceof Turn, places, landing(), words);
     }
@@ -90,7 +90,7 @@ final class SheetDrag {
         search.cancel();
     }
 
-    private void light(List<LegalPlace> found) {
+    private void light(List<FittingPlace> found) {
         places = found;
         searched = true;
         land();

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Event;
+import org.straddle.daysheet.fits.Grip;
 import org.straddle.daysheet.layout.Box;
 import org.straddle.daysheet.layout.DayTab;
 import org.straddle.daysheet.layout.LaneBox;
@@ -12,7 +13,6 @@ import org.straddle.daysheet.layout.LegendSize;
 import org.straddle.daysheet.layout.SheetPart;
 import org.straddle.daysheet.layout.StopBox;
 import org.straddle.daysheet.layout.TurnBox;
-import org.straddle.daysheet.legal.Grip;
 import org.straddle.daysheet.sheet.SheetItem;
 
 /** The mouse on the sheet: click, double click, drag stops, turns and their ends, drag the ground to pan, wheel to scroll, Ctrl and wheel to zoom, tooltips. */

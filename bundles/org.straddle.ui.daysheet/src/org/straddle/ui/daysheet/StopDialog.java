@@ -19,9 +19,9 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.straddle.daysheet.edit.AddStop;
-import org.straddle.daysheet.legal.FreeTime;
-import org.straddle.daysheet.legal.StopOpenings;
-import org.straddle.daysheet.legal.StopOpenings.StopOpening;
+import org.straddle.daysheet.fits.FreeTime;
+import org.straddle.daysheet.fits.StopOpenings;
+import org.straddle.daysheet.fits.StopOpenings.StopOpening;
 import org.straddle.model.Site;
 import org.straddle.model.Team;
 import org.straddle.outlook.Outlook;
@@ -126,7 +126,7 @@ final class StopDialog extends QuestionDialog {
         }
         setErrorMessage(free.isEmpty() ? "This team has no free time. Give it a day in its form, or shorten a stop."
                 : openings.isEmpty() ? "The event has no sites. Make one in the explorer first."
-                : openings.get(0).isLegal() ? null
+                : openings.get(0).fits() ? null
                 : "There is no site for this time: the list says why. Choose another time or team.");
         answered();
     }
@@ -136,10 +136,10 @@ final class StopDialog extends QuestionDialog {
         item.setText(new String[] {ThingText.of(opening.site()), squares(opening.site()),
                 opening.window().map(window -> Times.utcClock(window.start())).orElse(""),
                 opening.window().map(window -> Times.utcClock(window.end())).orElse(""),
-                opening.isLegal() ? String.valueOf(opening.passes()) : "",
-                opening.isLegal() ? String.format(Locale.ROOT, "%.2f", opening.adds()) : "",
+                opening.fits() ? String.valueOf(opening.passes()) : "",
+                opening.fits() ? String.format(Locale.ROOT, "%.2f", opening.adds()) : "",
                 opening.obstacle().map(obstacle -> obstacle.sentence()).orElse("")});
-        if (!opening.isLegal()) {
+        if (!opening.fits()) {
             item.setForeground(table.getDisplay().getSystemColor(SWT.COLOR_WIDGET_DISABLED_FOREGROUND));
         }
     }
@@ -158,7 +158,7 @@ final class StopDialog extends QuestionDialog {
     @Override
     protected boolean complete() {
         int row = table.getSelectionIndex();
-        return row >= 0 && openings.get(row).isLegal();
+        return row >= 0 && openings.get(row).fits();
     }
 
     @Override

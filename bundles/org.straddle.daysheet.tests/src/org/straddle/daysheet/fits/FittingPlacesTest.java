@@ -1,4 +1,4 @@
-package org.straddle.daysheet.legal;
+package org.straddle.daysheet.fits;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -36,10 +36,10 @@ import org.straddle.outlook.Outlook;
 import org.straddle.sky.Window;
 
 /**
- * What is called legal or not, held against the rules themselves on plans made by chance: the edit is done, the event
+ * What is said to fit or not, held against the rules themselves on plans made by chance: the edit is done, the event
  * checked, and the blockers that came of it are compared with the obstacles that were told, rule by rule.
  */
-class LegalPlacesTest {
+class FittingPlacesTest {
 
     /** Rules about two turns: what a stop cannot mend by going elsewhere is not held against a place. */
     private static final Set<String> PAIRS = Set.of("one-channel", "same-frequency", "turns-too-close");
@@ -58,12 +58,12 @@ class LegalPlacesTest {
         Outlook outlook = Outlook.of(event, null);
         Random random = new Random(seed);
         Set<String> before = keys(blockers(event));
-        int legal = 0;
-        int illegal = 0;
+        int fitting = 0;
+        int refused = 0;
         for (Stop stop : event.getPlan().getStops()) {
             Grip grip = Grip.values()[random.nextInt(3)];
             Carried carried = Carried.stop(outlook, stop, grip).orElseThrow();
-            List<LegalPlace> places = carried.everywhere(null);
+            List<FittingPlace> places = carried.everywhere(null);
             for (Place place : places(event, carried, places, random)) {
                 Landing landing = carried.land(place.team(), place.at());
                 if (landing.edit().isPresent()) {
@@ -71,12 +71,12 @@ class LegalPlacesTest {
                 }
                 boolean lit = places.stream().anyMatch(p -> p.teamId().equals(landing.teamId())
                         && p.range().contains(held(carried, landing)));
-                assertEquals(landing.isLegal(), lit, carried.grip() + " to " + landing);
-                legal += lit ? 1 : 0;
-                illegal += lit ? 0 : 1;
+                assertEquals(landing.fits(), lit, carried.grip() + " to " + landing);
+                fitting += lit ? 1 : 0;
+                refused += lit ? 0 : 1;
             }
         }
-        assertTrue(legal > 5 && illegal > 5, legal + " legal, " + illegal + " not");
+        assertTrue(fitting > 5 && refused > 5, fitting + " fit, " + refused + " not");
     }
 
     @ParameterizedTest
@@ -89,17 +89,17 @@ class LegalPlacesTest {
         for (Stop stop : event.getPlan().getStops()) {
             for (Turn turn : stop.getTurns()) {
                 Carried carried = Carried.turn(outlook, turn, Grip.values()[random.nextInt(3)]).orElseThrow();
-                List<LegalPlace> places = carried.everywhere(null);
+                List<FittingPlace> places = carried.everywhere(null);
                 for (Place place : places(event, carried, places, random)) {
                     Landing landing = carried.land(place.team(), place.at());
                     if (landing.edit().isPresent()) {
                         assertEquals(broken(event, before, turn, landing), rules(landing), turn + " to " + landing);
                     }
                 }
-                for (LegalPlace place : places) {
+                for (FittingPlace place : places) {
                     Landing landing = carried.land(team(event, place.teamId()), place.range().first(), places,
                             Duration.ofSeconds(1));
-                    assertTrue(landing.isLegal(), place + " gives " + landing);
+                    assertTrue(landing.fits(), place + " gives " + landing);
                     assertTrue(carried.grip() != Grip.WHOLE || place.window().contains(landing.window()),
                             place + " gives " + landing);
                 }
@@ -114,10 +114,10 @@ class LegalPlacesTest {
     private record Place(Team team, Instant at) {
     }
 
-    /** The ends of legal places, a second beyond them, and some at random. */
-    private static List<Place> places(Event event, Carried carried, List<LegalPlace> legal, Random random) {
+    /** The ends of places that fit, a second beyond them, and some at random. */
+    private static List<Place> places(Event event, Carried carried, List<FittingPlace> fitting, Random random) {
         List<Place> places = new ArrayList<>();
-        for (LegalPlace place : legal.stream().limit(3).toList()) {
+        for (FittingPlace place : fitting.stream().limit(3).toList()) {
             Team team = team(event, place.teamId());
             Stream.of(place.range().first(), place.range().last(), place.range().first().minusSeconds(1),
                     place.range().last().plusSeconds(1)).forEach(at -> places.add(new Place(team, at)));

@@ -1,4 +1,4 @@
-package org.straddle.daysheet.legal;
+package org.straddle.daysheet.fits;
 
 import java.util.List;
 import java.util.Optional;
@@ -12,7 +12,7 @@ import org.straddle.sky.Window;
  * @param teamId    of the lane
  * @param window    that the stop or turn would cover
  * @param edit      that puts it there; empty when it cannot be put there at all
- * @param obstacles what would be wrong with it; empty on a legal place
+ * @param obstacles what would be wrong with it; empty on a place that fits
  * @param notes     what else would happen, such as turns that leave the plan
  */
 public record Landing(String teamId, Window window, Optional<SheetEdit> edit, List<Obstacle> obstacles,
@@ -23,7 +23,7 @@ public record Landing(String teamId, Window window, Optional<SheetEdit> edit, Li
         notes = List.copyOf(notes);
     }
 
-    public boolean isLegal() {
+    public boolean fits() {
         return edit.isPresent() && obstacles.isEmpty();
     }
 }

@@ -8,18 +8,18 @@ import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.OperationCanceledException;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
-import org.straddle.daysheet.legal.Carried;
-import org.straddle.daysheet.legal.LegalPlace;
+import org.straddle.daysheet.fits.Carried;
+import org.straddle.daysheet.fits.FittingPlace;
 
-/** Finds the legal places of what is carried while it is already in the hand. */
-final class LegalSearch extends Job {
+/** Finds the places where what is carried fits, while it is already in the hand. */
+final class PlaceSearch extends Job {
 
     private final Carried carried;
-    private final Consumer<List<LegalPlace>> found;
+    private final Consumer<List<FittingPlace>> found;
 
     /** @param found called on the job's thread, unless the search is cancelled */
-    LegalSearch(Carried carried, Consumer<List<LegalPlace>> found) {
-        super("Legal places");
+    PlaceSearch(Carried carried, Consumer<List<FittingPlace>> found) {
+        super("Places that fit");
         this.carried = carried;
         this.found = found;
         setSystem(true);
@@ -29,7 +29,7 @@ final class LegalSearch extends Job {
     @Override
     protected IStatus run(IProgressMonitor monitor) {
         try {
-            List<LegalPlace> places = carried.everywhere(monitor);
+            List<FittingPlace> places = carried.everywhere(monitor);
             if (!monitor.isCanceled()) {
                 found.accept(places);
             }

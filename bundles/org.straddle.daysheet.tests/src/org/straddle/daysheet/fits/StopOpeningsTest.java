@@ -1,4 +1,4 @@
-package org.straddle.daysheet.legal;
+package org.straddle.daysheet.fits;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -20,7 +20,7 @@ import org.straddle.daysheet.RandomRove;
 import org.straddle.daysheet.Rove;
 import org.straddle.daysheet.edit.AddStop;
 import org.straddle.daysheet.edit.RefusedEdit;
-import org.straddle.daysheet.legal.StopOpenings.StopOpening;
+import org.straddle.daysheet.fits.StopOpenings.StopOpening;
 import org.straddle.grid.GeoPosition;
 import org.straddle.grid.Square;
 import org.straddle.model.Demand;
@@ -71,7 +71,7 @@ class StopOpeningsTest {
         for (Team team : event.getTeams()) {
             for (FreeTime free : FreeTime.of(outlook, team)) {
                 for (StopOpening opening : StopOpenings.of(outlook, free)) {
-                    if (opening.isLegal()) {
+                    if (opening.fits()) {
                         List<AddStop.Work> works = StopOpenings.turns(outlook, free, opening).stream().map(turn ->
                                 new AddStop.Work(turn.pass().bird().getId(), turn.window())).toList();
                         Event edited = Snapshot.of(event);
@@ -102,14 +102,14 @@ class StopOpeningsTest {
                 for (int i = 1; i < openings.size(); i++) {
                     StopOpening better = openings.get(i - 1);
                     StopOpening next = openings.get(i);
-                    assertTrue(better.isLegal() || !next.isLegal());
-                    assertTrue(!next.isLegal() || better.adds() >= next.adds());
+                    assertTrue(better.fits() || !next.fits());
+                    assertTrue(!next.fits() || better.adds() >= next.adds());
                 }
                 for (StopOpening opening : openings) {
-                    assertEquals(opening.isLegal(), opening.window().isPresent());
+                    assertEquals(opening.fits(), opening.window().isPresent());
                     assertTrue(opening.window().stream().allMatch(free.window()::contains));
                     assertTrue(opening.obstacle().stream().noneMatch(obstacle -> obstacle.sentence().isBlank()));
-                    without += opening.isLegal() ? 0 : 1;
+                    without += opening.fits() ? 0 : 1;
                 }
             }
         }
@@ -142,13 +142,13 @@ class StopOpeningsTest {
         FreeTime free = FreeTime.of(outlook, outlook.event().getTeams().get(0)).get(0);
         assertEquals(240, free.window().duration().toMinutes());
         StopOpening opening = StopOpenings.of(outlook, free).get(0);
-        assertTrue(opening.isLegal(), opening.toString());
+        assertTrue(opening.fits(), opening.toString());
         assertTrue(opening.window().orElseThrow().duration().toMinutes() < 40, opening.toString());
 
         rove.event().getTeams().get(0).getDays().get(0).setUntil(Rove.at("11"));
         Outlook shorter = Outlook.of(rove.event(), null);
         StopOpening none = StopOpenings.of(shorter, FreeTime.of(shorter, shorter.event().getTeams().get(0)).get(0)).get(0);
-        assertFalse(none.isLegal());
+        assertFalse(none.fits());
         assertTrue(none.obstacle().orElseThrow().sentence().matches("the drives and a short stop need 2\\d\\d min, 180 min are free"),
                 none.toString());
     }
@@ -160,7 +160,7 @@ class StopOpeningsTest {
         Outlook outlook = Outlook.of(event, null);
         FreeTime free = FreeTime.of(outlook, event.getTeams().get(0)).get(0);
         StopOpening best = StopOpenings.of(outlook, free).get(0);
-        assertTrue(best.isLegal(), best.toString());
+        assertTrue(best.fits(), best.toString());
         EditingDomain domain = RandomRove.domain();
         AddStop add = AddStop.of(free.team().getId(), best.site().getId(), best.window().orElseThrow(), List.of());
         domain.getCommandStack().execute(add.command(domain, event));

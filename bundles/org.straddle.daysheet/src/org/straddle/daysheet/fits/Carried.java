@@ -1,4 +1,4 @@
-package org.straddle.daysheet.legal;
+package org.straddle.daysheet.fits;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -37,11 +37,11 @@ public sealed interface Carried permits CarriedStop, CarriedTurn {
     /** Where it is now. */
     Window window();
 
-    /** All legal places, by team and time. May take some tens of milliseconds: ask for them off the UI thread. */
-    List<LegalPlace> everywhere(IProgressMonitor monitor);
+    /** All places that fit, by team and time. May take some tens of milliseconds: ask for them off the UI thread. */
+    List<FittingPlace> everywhere(IProgressMonitor monitor);
 
     /** Those in one lane. */
-    List<LegalPlace> places(Team team);
+    List<FittingPlace> places(Team team);
 
     /**
      * What would come of letting go; quick enough to be asked with every move of the hand.
@@ -51,7 +51,7 @@ public sealed interface Carried permits CarriedStop, CarriedTurn {
      * @param places that are known by now, to snap to
      * @param reach  how near it must come to a place to snap to it; zero to snap to nothing
      */
-    Landing land(Team team, Instant wanted, List<LegalPlace> places, Duration reach);
+    Landing land(Team team, Instant wanted, List<FittingPlace> places, Duration reach);
 
     /** The same without snapping. */
     default Landing land(Team team, Instant wanted) {

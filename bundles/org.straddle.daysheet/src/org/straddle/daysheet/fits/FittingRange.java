@@ -1,11 +1,11 @@
-package org.straddle.daysheet.legal;
+package org.straddle.daysheet.fits;
 
 import java.time.Instant;
 
 /** Moments, in whole seconds, at which something may begin or end: from the first to the last, both included. */
-public record LegalRange(Instant first, Instant last) {
+public record FittingRange(Instant first, Instant last) {
 
-    public LegalRange {
+    public FittingRange {
         if (last.isBefore(first)) {
             throw new IllegalArgumentException("A range must not end before it begins: " + first + "/" + last);
         }

@@ -1,4 +1,4 @@
-package org.straddle.daysheet.legal;
+package org.straddle.daysheet.fits;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -61,9 +61,9 @@ final class CarriedTurn implements Carried {
     }
 
     @Override
-    public List<LegalPlace> everywhere(IProgressMonitor monitor) {
+    public List<FittingPlace> everywhere(IProgressMonitor monitor) {
         SubMonitor progress = SubMonitor.convert(monitor, plan.stays().size());
-        List<LegalPlace> places = new ArrayList<>();
+        List<FittingPlace> places = new ArrayList<>();
         for (Stay stay : plan.stays()) {
             places.addAll(places(stay));
             progress.split(1);
@@ -72,12 +72,12 @@ final class CarriedTurn implements Carried {
     }
 
     @Override
-    public List<LegalPlace> places(Team team) {
+    public List<FittingPlace> places(Team team) {
         return stays(team).flatMap(stay -> places(stay).stream()).toList();
     }
 
     @Override
-    public Landing land(Team team, Instant wanted, List<LegalPlace> places, Duration reach) {
+    public Landing land(Team team, Instant wanted, List<FittingPlace> places, Duration reach) {
         if (grip != Grip.WHOLE) {
             Stay own = own();
             Instant at = Snap.to(places.stream().flatMap(place -> Stream.of(place.range().first(), place.range().last())),
@@ -118,28 +118,28 @@ final class CarriedTurn implements Carried {
         return Window.of(start, raw.duration());
     }
 
-    private List<LegalPlace> places(Stay stay) {
+    private List<FittingPlace> places(Stay stay) {
         if (work.turn().isPinned() || grip != Grip.WHOLE && stay.stop() != work.stop()) {
             return List.of();
         }
         return free(stay).stream().flatMap(room -> place(stay, room).stream()).toList();
     }
 
-    private Optional<LegalPlace> place(Stay stay, Window room) {
+    private Optional<FittingPlace> place(Stay stay, Window room) {
         Window now = work.window();
-        Optional<LegalRange> range = switch (grip) {
+        Optional<FittingRange> range = switch (grip) {
             case WHOLE -> Optional.of(fills || room.duration().compareTo(now.duration()) <= 0
-                    ? new LegalRange(room.start(), room.start())
-                    : new LegalRange(room.start(), room.end().minus(now.duration())));
+                    ? new FittingRange(room.start(), room.start())
+                    : new FittingRange(room.start(), room.end().minus(now.duration())));
             case START -> range(room.contains(now.end().minusNanos(1)), room.start(), now.end().minusSeconds(60));
             case END -> range(room.contains(now.start()), now.start().plusSeconds(60), room.end());
         };
-        return range.map(found -> new LegalPlace(stay.team().getId(),
+        return range.map(found -> new FittingPlace(stay.team().getId(),
                 grip == Grip.WHOLE ? room : new Window(found.first(), found.last().plusSeconds(1)), found));
     }
 
-    private static Optional<LegalRange> range(boolean there, Instant first, Instant last) {
-        return there && !last.isBefore(first) ? Optional.of(new LegalRange(first, last)) : Optional.empty();
+    private static Optional<FittingRange> range(boolean there, Instant first, Instant last) {
+        return there && !last.isBefore(first) ? Optional.of(new FittingRange(first, last)) : Optional.empty();
     }
 
     private List<Window> free(Stay stay) {

@@ -1,4 +1,4 @@
-package org.straddle.daysheet.legal;
+package org.straddle.daysheet.fits;
 
 import java.time.Instant;
 import java.util.ArrayList;
@@ -16,13 +16,13 @@ import org.straddle.sky.Window;
  * stretch between give the whole answer, to the second; asking minute by minute would take longer and miss what is
  * shorter. A turning point too many costs a question; one that is missing gives wrong ranges.
  */
-final class LegalTimes {
+final class FittingTimes {
 
-    private LegalTimes() {
+    private FittingTimes() {
     }
 
     /** @param within from its first second to the one before its end */
-    static List<LegalRange> of(Collection<Instant> turningPoints, Window within, Predicate<Instant> legal) {
+    static List<FittingRange> of(Collection<Instant> turningPoints, Window within, Predicate<Instant> fitting) {
         TreeSet<Long> seconds = new TreeSet<>();
         long first = ceiling(within.start());
         long last = ceiling(within.end()) - 1;
@@ -32,10 +32,10 @@ final class LegalTimes {
         }
         seconds.add(first);
         seconds.add(last);
-        List<LegalRange> ranges = new ArrayList<>();
+        List<FittingRange> ranges = new ArrayList<>();
         Long open = null;
         for (long second : List.copyOf(seconds.subSet(first, true, last, true))) {
-            boolean here = legal.test(Instant.ofEpochSecond(second));
+            boolean here = fitting.test(Instant.ofEpochSecond(second));
             if (here && open == null) {
                 open = second;
             } else if (!here && open != null) {
@@ -44,7 +44,7 @@ final class LegalTimes {
             }
             Long next = seconds.higher(second);
             if (next != null && next <= last && next > second + 1) {
-                boolean between = legal.test(Instant.ofEpochSecond(second + 1));
+                boolean between = fitting.test(Instant.ofEpochSecond(second + 1));
                 if (between && open == null) {
                     open = second + 1;
                 } else if (!between && open != null) {
@@ -63,7 +63,7 @@ final class LegalTimes {
         return instant.getNano() == 0 ? instant.getEpochSecond() : instant.getEpochSecond() + 1;
     }
 
-    private static LegalRange range(long first, long last) {
-        return new LegalRange(Instant.ofEpochSecond(first), Instant.ofEpochSecond(last));
+    private static FittingRange range(long first, long last) {
+        return new FittingRange(Instant.ofEpochSecond(first), Instant.ofEpochSecond(last));
     }
 }

@@ -1,4 +1,4 @@
-package org.straddle.daysheet.legal;
+package org.straddle.daysheet.fits;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -36,13 +36,13 @@ public final class StopOpenings {
      */
     public record StopOpening(Site site, Optional<Window> window, int passes, double adds, Optional<Obstacle> obstacle) {
 
-        public boolean isLegal() {
+        public boolean fits() {
             return obstacle.isEmpty();
         }
     }
 
     private static final Comparator<StopOpening> BEST_FIRST = Comparator
-            .comparing((StopOpening opening) -> !opening.isLegal())
+            .comparing((StopOpening opening) -> !opening.fits())
             .thenComparing(Comparator.comparingDouble(StopOpening::adds).reversed())
             .thenComparing(opening -> String.valueOf(opening.site().getName()));
 
@@ -102,14 +102,14 @@ public final class StopOpenings {
         stop.setTeam(free.team());
         stop.setSite(site);
         StopTrial trial = new StopTrial(outlook, plan, stop);
-        Optional<Window> legal = longestLegal(trial, whole);
-        if (legal.isEmpty()) {
+        Optional<Window> fitting = longestFitting(trial, whole);
+        if (fitting.isEmpty()) {
             Obstacle first = trial.at(free.team(), whole).stream().findFirst()
                     .orElse(new Obstacle("stop-short", "no time between others is long enough"));
             return without(site, first);
         }
-        int passes = passes(site, legal.get());
-        return new StopOpening(site, legal, passes, TurnWorth.ofMore(outlook, site, passes), Optional.empty());
+        int passes = passes(site, fitting.get());
+        return new StopOpening(site, fitting, passes, TurnWorth.ofMore(outlook, site, passes), Optional.empty());
     }
 
     private static StopOpening without(Site site, Obstacle obstacle) {
@@ -117,26 +117,26 @@ public final class StopOpenings {
     }
 
     /** What may be wrong begins and ends where the trial may turn, so the stretches between say it all. */
-    private Optional<Window> longestLegal(StopTrial trial, Window whole) {
+    private Optional<Window> longestFitting(StopTrial trial, Window whole) {
         TreeSet<Instant> edges = new TreeSet<>();
         trial.arrivals(free.team()).forEach(edges::add);
         trial.departures(free.team()).forEach(edges::add);
         edges.add(whole.end());
-        List<Window> legal = new ArrayList<>();
+        List<Window> fitting = new ArrayList<>();
         Instant since = whole.start();
         for (Instant edge : edges.subSet(whole.start(), false, whole.end(), true)) {
             Window stretch = new Window(since, edge);
             if (trial.at(free.team(), stretch).isEmpty()) {
-                Window last = legal.isEmpty() ? null : legal.get(legal.size() - 1);
+                Window last = fitting.isEmpty() ? null : fitting.get(fitting.size() - 1);
                 if (last != null && last.end().equals(since)) {
-                    legal.set(legal.size() - 1, new Window(last.start(), edge));
+                    fitting.set(fitting.size() - 1, new Window(last.start(), edge));
                 } else {
-                    legal.add(stretch);
+                    fitting.add(stretch);
                 }
             }
             since = edge;
         }
-        return legal.stream().flatMap(window -> Itinerary.window(ceiling(window.start()),
+        return fitting.stream().flatMap(window -> Itinerary.window(ceiling(window.start()),
                 window.end().truncatedTo(ChronoUnit.MINUTES)).stream())
                 .filter(window -> window.duration().compareTo(least) >= 0)
                 .max(Comparator.comparing(Window::duration));

@@ -1,4 +1,4 @@
-package org.straddle.daysheet.legal;
+package org.straddle.daysheet.fits;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -51,11 +51,11 @@ final class CarriedStop implements Carried {
     }
 
     @Override
-    public List<LegalPlace> everywhere(IProgressMonitor monitor) {
+    public List<FittingPlace> everywhere(IProgressMonitor monitor) {
         List<Team> teams = grip == Grip.WHOLE ? outlook.event().getTeams()
                 : Stream.ofNullable(stop.getTeam()).toList();
         SubMonitor progress = SubMonitor.convert(monitor, teams.size());
-        List<LegalPlace> places = new ArrayList<>();
+        List<FittingPlace> places = new ArrayList<>();
         for (Team team : teams) {
             places.addAll(places(team));
             progress.split(1);
@@ -64,16 +64,16 @@ final class CarriedStop implements Carried {
     }
 
     @Override
-    public List<LegalPlace> places(Team team) {
+    public List<FittingPlace> places(Team team) {
         if (stop.isPinned() || holdsPinnedTurn() && team != stop.getTeam()) {
             return List.of();
         }
-        return within(team).flatMap(within -> LegalTimes.of(turningPoints(team), within,
-                at -> isLegal(team, at)).stream()).map(range -> place(team, range)).toList();
+        return within(team).flatMap(within -> FittingTimes.of(turningPoints(team), within,
+                at -> fits(team, at)).stream()).map(range -> place(team, range)).toList();
     }
 
     @Override
-    public Landing land(Team team, Instant wanted, List<LegalPlace> places, Duration reach) {
+    public Landing land(Team team, Instant wanted, List<FittingPlace> places, Duration reach) {
         Team owner = grip == Grip.WHOLE ? team : stop.getTeam();
         Instant at = Snap.to(places.stream().filter(place -> place.teamId().equals(owner.getId()))
                 .flatMap(place -> Stream.of(place.range().first(), place.range().last())), wanted, reach);
@@ -92,7 +92,7 @@ final class CarriedStop implements Carried {
         return turn.getBird() == null ? "no bird" : ThingText.of(turn.getBird());
     }
 
-    private boolean isLegal(Team team, Instant at) {
+    private boolean fits(Team team, Instant at) {
         Window there = Carried.held(window, grip, at);
         // An end that has run into the other is not at this instant.
         boolean reached = (grip == Grip.END ? there.end() : there.start()).equals(at);
@@ -126,19 +126,19 @@ final class CarriedStop implements Carried {
         return points;
     }
 
-    /** The days of the team; nothing outside them is legal. */
+    /** The days of the team; nothing fits outside them. */
     private Stream<Window> within(Team team) {
         Stream<Window> days = team.getDays().stream()
                 .flatMap((TeamDay day) -> Itinerary.window(day.getFrom(), day.getUntil()).stream());
-        // A departure at the very end of a day is legal, so the second after it is looked at too.
+        // A departure at the very end of a day fits, so the second after it is looked at too.
         return days.map(day -> new Window(day.start(), day.end().plusSeconds(1)));
     }
 
-    private LegalPlace place(Team team, LegalRange range) {
+    private FittingPlace place(Team team, FittingRange range) {
         Window covered = switch (grip) {
             case WHOLE -> new Window(range.first(), range.last().plus(window.duration()));
             case START, END -> new Window(range.first(), range.last().plusSeconds(1));
         };
-        return new LegalPlace(team.getId(), covered, range);
+        return new FittingPlace(team.getId(), covered, range);
     }
 }

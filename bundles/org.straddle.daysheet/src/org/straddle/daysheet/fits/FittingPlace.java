@@ -1,4 +1,4 @@
-package org.straddle.daysheet.legal;
+package org.straddle.daysheet.fits;
 
 import org.straddle.sky.Window;
 
@@ -9,5 +9,5 @@ import org.straddle.sky.Window;
  * @param window what can be covered there
  * @param range  where what is carried may begin, or where the end that is held may go
  */
-public record LegalPlace(String teamId, Window window, LegalRange range) {
+public record FittingPlace(String teamId, Window window, FittingRange range) {
 }

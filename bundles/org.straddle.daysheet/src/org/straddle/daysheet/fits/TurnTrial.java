@@ -1,4 +1,4 @@
-package org.straddle.daysheet.legal;
+package org.straddle.daysheet.fits;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -70,7 +70,7 @@ final class TurnTrial {
     List<Window> free(Stay stay) {
         List<Window> free = new ArrayList<>();
         for (Window pass : passes(stay)) {
-            pass.intersection(stay.window()).ifPresent(within -> LegalTimes.of(turningPoints(stay, within), within,
+            pass.intersection(stay.window()).ifPresent(within -> FittingTimes.of(turningPoints(stay, within), within,
                     second -> at(stay, new Window(second, second.plusSeconds(1))).isEmpty()
                             && pass.contains(new Window(second, second.plusSeconds(1))))
                     .stream().map(range -> new Window(range.first(), range.last().plusSeconds(1)))

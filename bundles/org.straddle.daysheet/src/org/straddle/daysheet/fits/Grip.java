@@ -1,4 +1,4 @@
-package org.straddle.daysheet.legal;
+package org.straddle.daysheet.fits;
 
 /** Where somebody takes hold of a stop or turn: all of it moves, or one of its ends. */
 public enum Grip {
