@@ -7,12 +7,12 @@ import java.util.stream.Collectors;
 import org.straddle.model.Event;
 import org.straddle.model.Snapshot;
 import org.straddle.outlook.Outlook;
-import org.straddle.plan.ApplyProposal;
 import org.straddle.plan.PlanChange;
 import org.straddle.plan.PlanProgress;
 import org.straddle.plan.PlanSettings;
-import org.straddle.plan.Planner;
 import org.straddle.plan.Proposal;
+import org.straddle.plan.event.ApplyProposal;
+import org.straddle.plan.event.EventPlanner;
 
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -65,7 +65,7 @@ final class PlanCommand extends EventCommand {
         PlanSettings settings = settings().with(whatIf.of(snapshot));
         Outlook outlook = opened.outlook(snapshot, err());
         outlook.troubles().forEach(trouble -> err().println(trouble.sentence()));
-        Proposal proposal = Planner.standard().propose(outlook, settings, new Told(), new ConsoleProgress(err()));
+        Proposal proposal = EventPlanner.standard().propose(outlook, settings, new Told(), new ConsoleProgress(err()));
         if (proposal.bringsNothing()) {
             throw new WrongInput("There is nothing to plan, and the plan stays as it is.\n" + proposal.ending().whyNothing().orElseThrow());
         }

@@ -39,10 +39,10 @@ import org.straddle.model.Stop;
 import org.straddle.model.Turn;
 import org.straddle.model.WorkMode;
 import org.straddle.outlook.Outlook;
-import org.straddle.plan.NeighbourhoodPlanner;
 import org.straddle.plan.PlanSettings;
 import org.straddle.plan.PlannedStop;
 import org.straddle.plan.PlannedTurn;
+import org.straddle.plan.event.NeighbourhoodPlanner;
 import org.straddle.store.EventFolder;
 
 class DemoEventTest {

@@ -28,11 +28,11 @@ public record PlannedStop(Team team, Site site, Window stay, List<PlannedTurn> t
         turns = List.copyOf(turns);
     }
 
-    PlannedStop with(List<PlannedTurn> changedTurns) {
+    public PlannedStop with(List<PlannedTurn> changedTurns) {
         return new PlannedStop(team, site, stay, changedTurns, gain, kept, continued);
     }
 
-    PlannedStop continuing(Optional<Stop> before, List<PlannedTurn> changedTurns) {
+    public PlannedStop continuing(Optional<Stop> before, List<PlannedTurn> changedTurns) {
         return new PlannedStop(team, site, stay, changedTurns, gain, kept, before);
     }
 }

@@ -21,24 +21,24 @@ import org.straddle.sky.Window;
 public record PlannedTurn(Bird bird, Window window, double gain, Optional<Turn> kept, Optional<Turn> continued,
         Optional<Promise> restored, double downlinkMhz) {
 
-    PlannedTurn(Bird bird, Window window, double gain, Optional<Turn> kept) {
+    public PlannedTurn(Bird bird, Window window, double gain, Optional<Turn> kept) {
         this(bird, window, gain, kept, Optional.empty(), Optional.empty(), 0);
     }
 
-    PlannedTurn continuing(Turn before) {
+    public PlannedTurn continuing(Turn before) {
         return new PlannedTurn(bird, window, gain, kept, Optional.of(before), restored, downlinkMhz);
     }
 
-    PlannedTurn restoring(Promise published) {
+    public PlannedTurn restoring(Promise published) {
         return new PlannedTurn(bird, window, gain, kept, continued, Optional.of(published), downlinkMhz);
     }
 
-    PlannedTurn on(double agreedMhz) {
+    public PlannedTurn on(double agreedMhz) {
         return new PlannedTurn(bird, window, gain, kept, continued, restored, agreedMhz);
     }
 
     /** The downlink that was agreed for what this turn keeps, continues or restores, MHz; 0 when none was. */
-    double agreedBeforeMhz() {
+    public double agreedBeforeMhz() {
         return kept.or(() -> continued).map(Turn::getDownlinkMhz)
                 .orElse(restored.map(Promise::downlinkMhz).orElse(0.0));
     }

@@ -8,7 +8,7 @@ import org.straddle.outlook.Outlook;
  * ways to do it; whoever asks for a plan knows only this.
  *
  * <p>A planner keeps what the coordinator pinned, and its proposal changes nothing by itself: see
- * {@link ApplyProposal}.
+ * {@code ApplyProposal} in the room {@code event}.
  */
 public interface Planner {
 
@@ -20,11 +20,6 @@ public interface Planner {
      * @param progress is told, on the calling thread, of every better plan and bound
      */
     Proposal propose(Outlook outlook, PlanSettings settings, PlanProgress progress, IProgressMonitor monitor);
-
-    /** The best planner there is for this machine. Nothing is loaded before it is asked for a plan. */
-    static Planner standard() {
-        return new BoundedPlanner(NativeSolvers::load);
-    }
 
     default Proposal propose(Outlook outlook, PlanSettings settings, IProgressMonitor monitor) {
         return propose(outlook, settings, PlanProgress.SILENT, monitor);

@@ -14,7 +14,7 @@ import org.straddle.model.Team;
 import org.straddle.sky.Window;
 
 /** What sentences about plans call things and times. */
-final class Words {
+public final class Words {
 
     private static final DateTimeFormatter MINUTE =
             DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ENGLISH).withZone(ZoneOffset.UTC);
@@ -23,26 +23,26 @@ final class Words {
     private Words() {
     }
 
-    static String of(Team team) {
+    public static String of(Team team) {
         return "team " + team.getNumber();
     }
 
-    static String of(Site site) {
+    public static String of(Site site) {
         return named(site.getName(), "a site without a name")
                 + (site.getSquares().isEmpty() ? "" : " (" + String.join(", ", site.getSquares()) + ")");
     }
 
-    static String of(Bird bird) {
+    public static String of(Bird bird) {
         return named(bird.getName(), "a bird without a name");
     }
 
     /** To the minute. */
-    static String of(Window window) {
+    public static String of(Window window) {
         return MINUTE.format(window.start()) + "–" + HOUR.format(window.end()) + " UTC";
     }
 
     /** Why a ban is there, or what it forbids when nobody said why. */
-    static String of(Ban ban) {
+    public static String of(Ban ban) {
         if (ban.getReason() != null && !ban.getReason().isBlank()) {
             return reason(ban);
         }
@@ -50,7 +50,7 @@ final class Words {
     }
 
     /** What a ban forbids, when, and why; a reason that names the thing itself is enough. */
-    static String whole(Ban ban) {
+    public static String whole(Ban ban) {
         String things = things(ban);
         String reason = ban.getReason() == null || ban.getReason().isBlank() ? "" : reason(ban);
         if (!reason.isEmpty() && (things.isEmpty() || reason.toLowerCase(Locale.ROOT).startsWith(things.toLowerCase(Locale.ROOT)))) {

@@ -33,10 +33,10 @@ import org.straddle.check.Severity;
 import org.straddle.model.Event;
 import org.straddle.model.Identified;
 import org.straddle.model.Site;
-import org.straddle.plan.ApplyProposal;
-import org.straddle.plan.NeighbourhoodPlanner;
 import org.straddle.plan.PlanSettings;
 import org.straddle.plan.Proposal;
+import org.straddle.plan.event.ApplyProposal;
+import org.straddle.plan.event.NeighbourhoodPlanner;
 import org.straddle.ui.session.EventSession;
 
 /** The main job in the window: open the demo, read it, plan it, take the plan back, edit, save. */

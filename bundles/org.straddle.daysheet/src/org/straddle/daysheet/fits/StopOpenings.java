@@ -20,7 +20,7 @@ import org.straddle.outlook.SitePass;
 import org.straddle.outlook.itinerary.Itinerary;
 import org.straddle.outlook.itinerary.Stay;
 import org.straddle.plan.SiteUse;
-import org.straddle.plan.TurnWorth;
+import org.straddle.plan.event.TurnWorth;
 import org.straddle.sky.Window;
 
 /** Where a team could stop in its free time, and what that would bring. */

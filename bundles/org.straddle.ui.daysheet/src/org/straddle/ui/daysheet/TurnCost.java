@@ -10,7 +10,7 @@ import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
-import org.straddle.plan.TurnWorth;
+import org.straddle.plan.event.TurnWorth;
 import org.straddle.sky.PassError;
 
 /** What a turn adds to the plan and what it costs, in lines. */

@@ -6,8 +6,8 @@ import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.widgets.Composite;
 import org.straddle.model.Event;
 import org.straddle.model.Snapshot;
-import org.straddle.plan.ApplyProposal;
 import org.straddle.plan.Proposal;
+import org.straddle.plan.event.ApplyProposal;
 import org.straddle.ui.parts.SessionView;
 import org.straddle.ui.session.EventSession;
 

@@ -18,8 +18,8 @@ import org.straddle.outlook.EarthSearch;
 import org.straddle.outlook.Outlook;
 import org.straddle.plan.PlanProgress;
 import org.straddle.plan.PlanSettings;
-import org.straddle.plan.Planner;
 import org.straddle.plan.Proposal;
+import org.straddle.plan.event.EventPlanner;
 
 /** One search for a plan, behind the window. What it tells arrives on the UI thread. */
 final class SearchRun extends Job {
@@ -69,7 +69,7 @@ final class SearchRun extends Job {
         try {
             Outlook outlook = Outlook.of(snapshot, EarthSearch.in(elementsFolder), progress.split(20));
             SubMonitor search = progress.newChild(80, SubMonitor.SUPPRESS_NONE);
-            Proposal proposal = Planner.standard().propose(outlook, settings, new Teller(search), search);
+            Proposal proposal = EventPlanner.standard().propose(outlook, settings, new Teller(search), search);
             later(heard -> heard.found(this, proposal));
             return Status.OK_STATUS;
         } catch (OperationCanceledException stopped) {

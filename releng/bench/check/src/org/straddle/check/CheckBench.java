@@ -24,11 +24,11 @@ import org.straddle.model.Turn;
 import org.straddle.model.provider.StraddleItemProviderAdapterFactory;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
-import org.straddle.plan.ApplyProposal;
-import org.straddle.plan.NeighbourhoodPlanner;
 import org.straddle.plan.PlanProgress;
 import org.straddle.plan.PlanSettings;
-import org.straddle.plan.SyntheticEvent;
+import org.straddle.plan.event.SyntheticEvent;
+import org.straddle.plan.event.ApplyProposal;
+import org.straddle.plan.event.NeighbourhoodPlanner;
 import org.straddle.sky.PassSearch;
 import org.straddle.sky.Window;
 

@@ -1,0 +1,221 @@
+package org.straddle.plan.bound;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+
+import org.eclipse.core.runtime.NullProgressMonitor;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+import org.straddle.plan.PlanProgress;
+import org.straddle.plan.PlanSettings;
+import org.straddle.plan.Proposal;
+import org.straddle.plan.problem.EveryPlan;
+import org.straddle.plan.problem.PlanRules;
+import org.straddle.plan.problem.BirdMoments;
+import org.straddle.plan.problem.ChanceTable;
+import org.straddle.plan.problem.OpenTiers;
+import org.straddle.plan.problem.PlanProblem;
+import org.straddle.plan.problem.RandomProblem;
+import org.straddle.plan.problem.Roster;
+import org.straddle.plan.problem.Route;
+import org.straddle.plan.problem.Stay;
+import org.straddle.plan.search.NeighbourhoodSearch;
+
+/** The bound against every plan there is, and the search that goes by it. */
+class BoundTest {
+
+    private static final double EQUAL = 1e-6;
+
+    /** Wherever these tests run there is a library for it; a test that skips itself would hide that it does not load. */
+    @BeforeAll
+    static void loadSolvers() {
+        assertEquals(Optional.empty(), NativeSolvers.failure());
+    }
+
+    private static ColumnGeneration columns(PlanProblem problem) {
+        ChanceTable table = new ChanceTable(problem);
+        return new ColumnGeneration(problem, table, new BirdMoments(problem, table), new OpenTiers(problem),
+                new GlopProgram());
+    }
+
+    private static BoundedSearch.Found search(PlanProblem problem, long iterations, long seed) {
+        return BoundedSearch.search(problem, PlanSettings.ofIterations(iterations, seed), PlanProgress.SILENT,
+                new NullProgressMonitor());
+    }
+
+    @Test
+    void noPlanIsAboveTheBoundAfterAnyRound() {
+        double looseness = 0;
+        for (long seed = 0; seed < 100; seed++) {
+            PlanProblem problem = RandomProblem.tiny(seed);
+            double best = PlanRules.worth(problem, EveryPlan.best(problem));
+            try (ColumnGeneration columns = columns(problem)) {
+                for (int round = 0; !columns.isDone(); round++) {
+                    assertTrue(round < 100, "seed " + seed + " does not come to an end");
+                    columns.round();
+                    assertTrue(columns.bound() >= best - EQUAL,
+                            "seed " + seed + ", round " + round + ": " + columns.bound() + " is below " + best);
+                }
+                looseness += columns.bound() - best;
+            }
+        }
+        assertTrue(looseness / 100 < 0.02, "bounds are " + looseness / 100 + " too high on average");
+    }
+
+    @Test
+    void noPlanWithPinnedStopsIsAboveTheBound() {
+        int pinned = 0;
+        for (long seed = 0; seed < 60; seed++) {
+            PlanProblem problem = RandomProblem.tinyWithFixed(seed);
+            List<Stay> plan = EveryPlan.best(problem);
+            double best = PlanRules.worth(problem, plan);
+            try (ColumnGeneration columns = columns(problem)) {
+                while (!columns.isDone()) {
+                    columns.round();
+                }
+                assertTrue(columns.bound() >= best - EQUAL, "seed " + seed + ": " + columns.bound() + " < " + best);
+            }
+            pinned += plan.isEmpty() ? 0 : problem.fixed().size();
+        }
+        assertTrue(pinned > 10, "only " + pinned + " pinned stops in all: nothing was tried");
+    }
+
+    @Test
+    void anyPricesGiveABound() {
+        for (long seed = 0; seed < 50; seed++) {
+            PlanProblem problem = RandomProblem.tiny(seed);
+            double best = PlanRules.worth(problem, EveryPlan.best(problem));
+            ChanceTable table = new ChanceTable(problem);
+            BirdMoments moments = new BirdMoments(problem, table);
+            OpenTiers tiers = new OpenTiers(problem);
+            List<Memory> memories = problem.days().stream().map(day -> new Memory(problem.tiers().count())).toList();
+            try (RouteMaster master = new RouteMaster(problem, tiers, table, moments, new GlopProgram())) {
+                RoutePricing pricing = new RoutePricing(problem, table, moments, memories);
+                Prices prices = random(problem, tiers, moments, new Random(seed));
+                pricing.setPrices(prices, List.of());
+                double sum = 0;
+                for (int day = 0; day < problem.days().size(); day++) {
+                    sum += pricing.best(day).value();
+                }
+                assertTrue(master.bound(prices, sum) >= best - EQUAL, "seed " + seed);
+            }
+        }
+    }
+
+    private static Prices random(PlanProblem problem, OpenTiers tiers, BirdMoments moments, Random random) {
+        double[][] tier = new double[problem.squareCount()][];
+        for (int square = 0; square < tier.length; square++) {
+            tier[square] = random.doubles(tiers.count(square)).toArray();
+        }
+        return new Prices(tier, random.doubles(moments.all().size()).toArray(),
+                random.doubles(problem.days().size(), 0, 1e-4).toArray(), new double[0]);
+    }
+
+    @Test
+    void plansAreTheBestThereIsAndKeepEveryRule() {
+        int proven = 0;
+        for (long seed = 0; seed < 40; seed++) {
+            PlanProblem problem = RandomProblem.tiny(seed);
+            double best = PlanRules.worth(problem, EveryPlan.best(problem));
+            BoundedSearch.Found found = search(problem, 1000, seed);
+            assertEquals(best, found.plan().roster().worth(), EQUAL, "seed " + seed);
+            assertTrue(found.upperBound().getAsDouble() >= best - EQUAL, "seed " + seed);
+            proven += found.plan().ending() == Proposal.Ending.PROVEN ? 1 : 0;
+        }
+        assertTrue(proven > 20, "only " + proven + " of 40 are proven");
+    }
+
+    @Test
+    void plansKeepEveryRuleAndStayBelowTheirBound() {
+        for (long seed = 0; seed < 50; seed++) {
+            PlanProblem problem = RandomProblem.small(seed);
+            BoundedSearch.Found found = search(problem, 1500, seed);
+            Roster roster = found.plan().roster();
+            assertEquals(List.of(), PlanRules.broken(problem, roster.stays()), "seed " + seed);
+            assertEquals(PlanRules.worth(problem, roster.stays()), roster.worth(), EQUAL, "seed " + seed);
+            assertTrue(found.upperBound().getAsDouble() >= roster.worth(), "seed " + seed);
+        }
+    }
+
+    @Test
+    void mixedPlansKeepEveryRule() {
+        int better = 0;
+        for (long seed = 0; seed < 40; seed++) {
+            PlanProblem problem = RandomProblem.small(seed);
+            ChanceTable table = new ChanceTable(problem);
+            Roster greedy = NeighbourhoodSearch.search(problem, PlanSettings.ofIterations(0, seed),
+                    PlanProgress.SILENT, new NullProgressMonitor()).roster();
+            List<Route> plan = new ArrayList<>();
+            for (int day = 0; day < problem.days().size(); day++) {
+                plan.add(greedy.route(day));
+            }
+            List<Route> pool = new ArrayList<>(plan);
+            try (ColumnGeneration columns = columns(problem)) {
+                while (!columns.isDone()) {
+                    columns.round();
+                }
+                pool.addAll(columns.best(100));
+            }
+            PlanMix mix = new PlanMix(problem, table, new BirdMoments(problem, table), new OpenTiers(problem), pool);
+            mix.startFrom(plan);
+            Roster mixed = new Roster(problem);
+            mix.best(1, seed).plan().orElseThrow().forEach(route -> mixed.restore(route.day(), route.stays()));
+            List<String> broken = PlanRules.broken(problem, mixed.stays());
+            assertEquals(List.of(), broken, "seed " + seed);
+            assertTrue(mixed.worth() >= greedy.worth() - 1e-4, "seed " + seed);
+            better += mixed.worth() > greedy.worth() + EQUAL ? 1 : 0;
+        }
+        assertTrue(better > 6, "a mix was better only " + better + " times of 40");
+    }
+
+    @Test
+    void sameSeedGivesTheSamePlanAndBound() {
+        PlanProblem problem = RandomProblem.of(7, 3, 2, 20, 6);
+        BoundedSearch.Found one = search(problem, 6000, 4);
+        BoundedSearch.Found other = search(problem, 6000, 4);
+        assertEquals(one.plan().roster().stays(), other.plan().roster().stays());
+        assertEquals(one.upperBound(), other.upperBound());
+    }
+
+    @Test
+    void runEndedByTheClockIsTheRunOfAsManySteps() {
+        PlanProblem problem = RandomProblem.of(8, 3, 2, 20, 6);
+        BoundedSearch.Found byClock = BoundedSearch.search(problem, new PlanSettings(Duration.ofMillis(900), 5),
+                PlanProgress.SILENT, new NullProgressMonitor());
+        BoundedSearch.Found byCount = search(problem, byClock.plan().iterations(), 5);
+        assertEquals(byCount.plan().roster().stays(), byClock.plan().roster().stays());
+    }
+
+    @Test
+    void boundsAreToldAsTheyFallAndCancelHandsOverTheBestSoFar() {
+        PlanProblem problem = RandomProblem.of(9, 5, 3, 40, 10);
+        NullProgressMonitor monitor = new NullProgressMonitor();
+        List<Double> told = new ArrayList<>();
+        PlanProgress cancelAtTheFourth = new PlanProgress() {
+            @Override
+            public void improved(double worth, long iterations, Duration elapsed) {
+                // not what this is about
+            }
+
+            @Override
+            public void bounded(double upperBound, double worth, Duration elapsed) {
+                told.add(-upperBound);
+                assertTrue(worth <= upperBound + EQUAL);
+                monitor.setCanceled(told.size() == 4);
+            }
+        };
+        BoundedSearch.Found found = assertTimeoutPreemptively(Duration.ofSeconds(60), () -> BoundedSearch.search(problem,
+                new PlanSettings(Duration.ofHours(10), 1), cancelAtTheFourth, monitor));
+        assertEquals(Proposal.Ending.STOPPED, found.plan().ending());
+        assertEquals(told.stream().sorted().toList(), told);
+        assertEquals(-told.get(3), found.upperBound().getAsDouble(), EQUAL);
+    }
+}

@@ -1,0 +1,230 @@
+package org.straddle.plan.bound;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.function.Consumer;
+
+import org.eclipse.core.runtime.IProgressMonitor;
+
+import org.straddle.plan.PlanProgress;
+import org.straddle.plan.PlanSettings;
+import org.straddle.plan.Proposal;
+import org.straddle.plan.problem.BirdMoments;
+import org.straddle.plan.problem.ChanceTable;
+import org.straddle.plan.problem.OpenTiers;
+import org.straddle.plan.problem.PlanProblem;
+import org.straddle.plan.problem.Route;
+import org.straddle.plan.search.NeighbourhoodSearch;
+
+/**
+ * Searches for a plan and for a bound at once, each helping the other: {@link NeighbourhoodSearch} on the calling
+ * thread, and on a second one {@link ColumnGeneration}, which learns routes from the plans, and {@link PlanMix},
+ * which makes plans of the routes.
+ *
+ * <p>What the bound holds for: every plan that keeps the rules of the {@link PlanProblem}, to the second, with turns
+ * that are its chances. Nothing is sampled or cut down for it; where {@link RoutePricing} and {@link RouteMaster} are
+ * not exact they err to the high side.
+ *
+ * <p>Both threads meet after a number of steps that depends on the problem alone, and only then hear of each other.
+ * So the plan follows from the problem, the seed and the number of steps, however fast either thread is; a plan
+ * taken over counts as a step. What the second thread has not finished when the search ends is dropped.
+ */
+public final class BoundedSearch {
+
+    /** Relative to the bound; what is closer cannot be told apart by the solver. */
+    private static final double EQUAL = 1e-6;
+
+    /** Steps that take about as long as one round of column generation, on the bench. */
+    private static final int STEPS = 50;
+    private static final int STEPS_PER_DAY = 2;
+
+    /** Rounds of column generation between two mixes. */
+    private static final int ROUNDS = 40;
+
+    /**
+     * Effort of the first mix and of any, and steps beside one of effort 1: it takes some seconds, in which the search
+     * makes some thousand steps on a large event of the bench.
+     */
+    private static final double FIRST_EFFORT = 0.5;
+    private static final double MOST_EFFORT = 4;
+    private static final int STEPS_PER_EFFORT = 4000;
+
+    /** Routes in a mix besides the present plan; more make it slow. */
+    private static final int POOL = 120;
+
+    /** Rounds at varied prices before a mix, once the bound is as good as it gets. */
+    private static final int VARIATIONS = 3;
+
+    private static final long POLL_MILLIS = 20;
+    private static final long PATIENCE_SECONDS = 2;
+
+    private final PlanProblem problem;
+    private final PlanSettings settings;
+    private final PlanProgress progress;
+    private final NeighbourhoodSearch search;
+    private final IProgressMonitor monitor;
+    private final ChanceTable table;
+    private final BirdMoments moments;
+    private final OpenTiers tiers;
+    private final ColumnGeneration columns;
+    private final ExecutorService second = Executors.newSingleThreadExecutor(task -> {
+        Thread thread = new Thread(task, "Bound of a plan");
+        thread.setDaemon(true);
+        return thread;
+    });
+
+    /** Of the second thread. */
+    private final Random varying;
+
+    private double bound = Double.POSITIVE_INFINITY;
+    private boolean boundFailed;
+    private double effort = FIRST_EFFORT;
+    private volatile PlanMix running;
+    private volatile boolean ended;
+
+    private BoundedSearch(PlanProblem problem, PlanSettings settings, PlanProgress progress, IProgressMonitor monitor) {
+        this.problem = problem;
+        this.settings = settings;
+        this.progress = progress;
+        this.monitor = monitor;
+        search = new NeighbourhoodSearch(problem, settings, progress, monitor);
+        varying = new Random(settings.seed());
+        table = new ChanceTable(problem);
+        moments = new BirdMoments(problem, table);
+        tiers = new OpenTiers(problem);
+        columns = new ColumnGeneration(problem, table, moments, tiers, new GlopProgram());
+    }
+
+    /** @param upperBound empty when the search ended before there was one */
+    public record Found(NeighbourhoodSearch.Found plan, OptionalDouble upperBound) {
+    }
+
+    /** Searches until the plan is proven best, the settings' limit or a cancel. Needs {@link NativeSolvers}. */
+    public static Found search(PlanProblem problem, PlanSettings settings, PlanProgress progress, IProgressMonitor monitor) {
+        if (problem.leavesNothingToPlan().isPresent()) {
+            NeighbourhoodSearch.Found fixed = NeighbourhoodSearch.search(problem, settings, progress, monitor);
+            return new Found(fixed, OptionalDouble.of(fixed.roster().worth()));
+        }
+        return new BoundedSearch(problem, settings, progress, monitor).run();
+    }
+
+    private Found run() {
+        try {
+            search.begin();
+            int round = 0;
+            while (search.goesOn() && !isProven()) {
+                round++;
+                boolean bounding = !columns.isDone() && !boundFailed;
+                if (bounding && round % ROUNDS != 0) {
+                    together(STEPS + STEPS_PER_DAY * problem.days().size(), this::improveBound, this::tellBound);
+                } else {
+                    mix();
+                }
+            }
+            NeighbourhoodSearch.Found plan = isProven() ? search.end(Proposal.Ending.PROVEN) : search.end();
+            return new Found(plan, Double.isInfinite(bound) ? OptionalDouble.empty()
+                    : OptionalDouble.of(Math.max(bound, search.bestWorth())));
+        } finally {
+            endSecond();
+        }
+    }
+
+    /** Waits a little, so that no native code still runs when the caller goes on to end the whole process. */
+    private void endSecond() {
+        ended = true;
+        Optional.ofNullable(running).ifPresent(PlanMix::stop);
+        second.execute(columns::close);
+        second.shutdown();
+        try {
+            second.awaitTermination(PATIENCE_SECONDS, TimeUnit.SECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private boolean isProven() {
+        return bound < Double.POSITIVE_INFINITY && bound - search.bestWorth() <= EQUAL * Math.abs(bound);
+    }
+
+    /** A task of the second thread; reads the present plan only. */
+    private interface Task<T> {
+        T work(List<Route> plan);
+    }
+
+    /** Steps of the search beside a task; what the task brings is heard of when both are through. */
+    private <T> void together(int steps, Task<T> task, Consumer<T> result) {
+        List<Route> plan = search.best();
+        Future<T> future = second.submit(() -> task.work(plan));
+        for (int step = 0; step < steps && search.goesOn(); step++) {
+            search.step();
+        }
+        while (!future.isDone() && (search.goesOn() || search.stepsAreUsedUp() && !monitor.isCanceled())) {
+            try {
+                future.get(POLL_MILLIS, TimeUnit.MILLISECONDS);
+            } catch (TimeoutException e) {
+                continue;
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                monitor.setCanceled(true);
+            } catch (ExecutionException e) {
+                break;
+            }
+        }
+        if (future.isDone()) {
+            try {
+                result.accept(future.get());
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            } catch (ExecutionException e) {
+                boundFailed = true; // the last bound stays valid
+            }
+        }
+    }
+
+    private double improveBound(List<Route> plan) {
+        plan.forEach(columns::offer);
+        columns.round();
+        return columns.bound();
+    }
+
+    private void tellBound(double improved) {
+        if (improved < bound) {
+            bound = improved;
+            progress.bounded(bound, search.bestWorth(), search.elapsed());
+        }
+    }
+
+    private void mix() {
+        double now = effort;
+        together((int) (now * STEPS_PER_EFFORT), plan -> mixed(plan, now), mixed -> {
+            if (search.goesOn()) {
+                mixed.plan().ifPresent(search::take);
+            }
+            effort = mixed.settled() ? now : Math.min(MOST_EFFORT, 2 * now);
+        });
+    }
+
+    private PlanMix.Mixed mixed(List<Route> plan, double now) {
+        plan.forEach(columns::offer);
+        for (int i = 0; i < VARIATIONS && columns.isDone(); i++) {
+            columns.vary(varying);
+        }
+        List<Route> pool = new ArrayList<>(plan);
+        pool.addAll(columns.best(POOL));
+        PlanMix mix = new PlanMix(problem, table, moments, tiers, pool);
+        mix.startFrom(plan);
+        running = mix;
+        PlanMix.Mixed mixed = ended ? PlanMix.Mixed.NONE : mix.best(now, settings.seed());
+        running = null;
+        return mixed;
+    }
+}

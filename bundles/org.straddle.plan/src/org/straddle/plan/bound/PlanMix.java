@@ -1,0 +1,310 @@
+package org.straddle.plan.bound;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+
+import com.google.ortools.sat.BoolVar;
+import com.google.ortools.sat.CpModel;
+import com.google.ortools.sat.CpSolver;
+import com.google.ortools.sat.CpSolverStatus;
+import com.google.ortools.sat.LinearExpr;
+import com.google.ortools.sat.LinearExprBuilder;
+import com.google.ortools.sat.Literal;
+
+import org.straddle.plan.problem.BirdMoments;
+import org.straddle.plan.problem.Chance;
+import org.straddle.plan.problem.ChanceTable;
+import org.straddle.plan.problem.OpenTiers;
+import org.straddle.plan.problem.PlanProblem;
+import org.straddle.plan.problem.Route;
+import org.straddle.plan.problem.Stay;
+
+/**
+ * The best plan that takes its stops from a pool of routes: which route each day follows, and which of all passes
+ * within its stops each team works, chosen together by the constraint solver CP-SAT. That is where the search around
+ * it is weak: teams that contend for the same passes have to give way to each other all at once.
+ *
+ * <p>One object answers one question. Effort is counted in the solver's own measure and it runs on one thread, so
+ * the answer is the same on every machine. Needs {@link NativeSolvers}.
+ */
+final class PlanMix {
+
+    /** Worths become whole numbers for the solver; finer than any worth that is told. */
+    private static final double SCALE = 1e6;
+
+    private final PlanProblem problem;
+    private final ChanceTable table;
+    private final BirdMoments moments;
+    private final OpenTiers tiers;
+    private final List<Route> pool;
+    private final CpModel model = new CpModel();
+    private final CpSolver solver = new CpSolver();
+    private final List<BoolVar> chosen = new ArrayList<>();
+    private final List<Map<Integer, BoolVar>> turns = new ArrayList<>();
+    private final LinearExprBuilder worth = LinearExpr.newBuilder();
+
+    /** @param pool at least one route for each day that can be driven; those that cannot are left out */
+    PlanMix(PlanProblem problem, ChanceTable table, BirdMoments moments, OpenTiers tiers, Collection<Route> pool) {
+        this.problem = problem;
+        this.table = table;
+        this.moments = moments;
+        this.tiers = tiers;
+        this.pool = pool.stream().distinct().filter(route -> route.canBeDriven(problem)).toList();
+        addRoutes();
+        addTurns();
+        addTurnGaps();
+        addHolds();
+        addBirds();
+        addTiers();
+        model.maximize(worth);
+    }
+
+    private void addRoutes() {
+        List<List<Literal>> ofDay = new ArrayList<>();
+        problem.days().forEach(day -> ofDay.add(new ArrayList<>()));
+        for (Route route : pool) {
+            BoolVar choice = model.newBoolVar("");
+            chosen.add(choice);
+            ofDay.get(route.day()).add(choice);
+            double driving = problem.drivingPricePerHour() * route.drivingSeconds(problem) / 3600;
+            worth.addTerm(choice, Math.round(-SCALE * driving));
+        }
+        ofDay.forEach(model::addExactlyOne);
+    }
+
+    /** A turn needs a stop around it. */
+    private void addTurns() {
+        List<Map<Integer, Set<Literal>>> stops = new ArrayList<>();
+        problem.days().forEach(day -> stops.add(new TreeMap<>()));
+        for (int r = 0; r < pool.size(); r++) {
+            for (Stay stay : pool.get(r).stays()) {
+                for (int c : chancesWithin(stay)) {
+                    stops.get(stay.day()).computeIfAbsent(c, chance -> new LinkedHashSet<>()).add(chosen.get(r));
+                }
+            }
+        }
+        for (int day = 0; day < stops.size(); day++) {
+            double[] committed = table.committed(day);
+            Map<Integer, BoolVar> turnsOfDay = new LinkedHashMap<>();
+            stops.get(day).forEach((chance, routes) -> {
+                BoolVar turn = model.newBoolVar("");
+                if (committed != null && committed[chance] > 0) {
+                    worth.addTerm(turn, Math.round(SCALE * committed[chance]));
+                }
+                turnsOfDay.put(chance, turn);
+                List<Literal> one = new ArrayList<>(routes);
+                one.add(turn.not());
+                model.addBoolOr(one);
+            });
+            turns.add(turnsOfDay);
+        }
+    }
+
+    private List<Integer> chancesWithin(Stay stay) {
+        int gap = problem.times().turnGap();
+        List<Integer> within = new ArrayList<>();
+        for (int rank = table.firstRank(stay.site()); rank < table.firstRank(stay.site() + 1); rank++) {
+            int c = table.atRank(rank);
+            Chance chance = table.chance(c);
+            if (chance.start() >= stay.arrival() + problem.times().setUp()
+                    && chance.end() + problem.times().takeDown() <= stay.departure() && !moments.isBlocked(c)
+                    && problem.banned().allows(stay.day(), chance)
+                    && stay.fixedTurns().stream().allMatch(turn -> chance.end() + gap <= turn.start()
+                            || turn.end() + gap <= chance.start())) {
+                within.add(c);
+            }
+        }
+        return within;
+    }
+
+    /** One team works one bird at a time. */
+    private void addTurnGaps() {
+        for (Map<Integer, BoolVar> ofDay : turns) {
+            List<Integer> chances = ofDay.keySet().stream().sorted().toList();
+            for (int first = 0; first < chances.size(); first++) {
+                List<Literal> atOnce = new ArrayList<>();
+                int start = table.chance(chances.get(first)).start();
+                for (int other : chances) {
+                    Chance chance = table.chance(other);
+                    if (chance.start() <= start && start < chance.end() + problem.times().turnGap()) {
+                        atOnce.add(ofDay.get(other));
+                    }
+                }
+                if (atOnce.size() > 1) {
+                    model.addAtMostOne(atOnce);
+                }
+            }
+        }
+    }
+
+    /** No square twice at a time: asked at every arrival. */
+    private void addHolds() {
+        Set<Set<Literal>> known = new LinkedHashSet<>();
+        for (Route route : pool) {
+            for (Stay arriving : route.stays()) {
+                for (int square : problem.squaresOfSite().get(arriving.site())) {
+                    Set<Literal> holders = new LinkedHashSet<>();
+                    for (int r = 0; r < pool.size(); r++) {
+                        if (pool.get(r).stays().stream().anyMatch(stay -> stay.fixed().isEmpty()
+                                && stay.overlaps(arriving.arrival(), arriving.arrival() + 1)
+                                && problem.squaresOfSite().get(stay.site()).contains(square))) {
+                            holders.add(chosen.get(r));
+                        }
+                    }
+                    if (holders.size() > 1 && known.add(holders)) {
+                        model.addAtMostOne(holders);
+                    }
+                }
+            }
+        }
+    }
+
+    private void addBirds() {
+        for (BirdMoments.Moment moment : moments.all()) {
+            List<BoolVar> atOnce = new ArrayList<>();
+            for (int c : moment.chances()) {
+                for (Map<Integer, BoolVar> ofDay : turns) {
+                    if (ofDay.containsKey(c)) {
+                        atOnce.add(ofDay.get(c));
+                    }
+                }
+            }
+            if (atOnce.size() > moment.room()) {
+                model.addLessOrEqual(LinearExpr.sum(atOnce.toArray(BoolVar[]::new)), moment.room());
+            }
+        }
+    }
+
+    private void addTiers() {
+        List<List<BoolVar>> ofSquare = new ArrayList<>();
+        problem.demand().forEach(square -> ofSquare.add(new ArrayList<>()));
+        for (Map<Integer, BoolVar> ofDay : turns) {
+            ofDay.forEach((chance, turn) -> problem.squaresOfSite().get(table.chance(chance).site())
+                    .forEach(square -> ofSquare.get(square).add(turn)));
+        }
+        for (int square = 0; square < ofSquare.size(); square++) {
+            if (tiers.count(square) > 0 && !ofSquare.get(square).isEmpty()) {
+                addTiers(square, LinearExpr.sum(ofSquare.get(square).toArray(BoolVar[]::new)));
+            }
+        }
+    }
+
+    /** The rows over routes say nothing new, but the solver prunes by them as {@link RouteMaster} bounds by its own. */
+    private void addTiers(int square, LinearExpr worked) {
+        int[] most = pool.stream().mapToInt(route -> mostPasses(route, square)).toArray();
+        LinearExprBuilder passes = LinearExpr.newBuilder();
+        BoolVar before = null;
+        for (int k = 0; k < tiers.count(square); k++) {
+            double next = 0;
+            for (int j = k; j < tiers.count(square); j++) {
+                next += tiers.step(square, j);
+            }
+            BoolVar pays = model.newBoolVar("");
+            passes.addTerm(pays, 1);
+            worth.addTerm(pays, Math.round(SCALE * next));
+            if (before != null) {
+                model.addImplication(pays, before);
+            }
+            before = pays;
+            LinearExprBuilder ofRoutes = LinearExpr.newBuilder();
+            for (int r = 0; r < most.length; r++) {
+                if (most[r] > 0) {
+                    ofRoutes.addTerm(chosen.get(r), Math.min(most[r], k + 1));
+                }
+            }
+            model.addLessOrEqual(LinearExpr.newBuilder().add(passes), ofRoutes);
+        }
+        model.addLessOrEqual(passes, worked);
+    }
+
+    /** Passes of a square that the stops of a route have time for, birds shared with nobody. */
+    private int mostPasses(Route route, int square) {
+        int passes = 0;
+        for (Stay stay : route.stays()) {
+            if (problem.squaresOfSite().get(stay.site()).contains(square)) {
+                int free = Integer.MIN_VALUE;
+                for (int c : chancesWithin(stay)) {
+                    if (table.chance(c).start() >= free) {
+                        passes++;
+                        free = table.chance(c).end() + problem.times().turnGap();
+                    }
+                }
+            }
+        }
+        return passes;
+    }
+
+    /** Where to start from: a plan whose routes are in the pool. */
+    void startFrom(List<Route> plan) {
+        for (int r = 0; r < pool.size(); r++) {
+            model.addHint(chosen.get(r), plan.contains(pool.get(r)));
+        }
+        for (Route route : plan) {
+            Set<Integer> worked = new LinkedHashSet<>();
+            route.stays().forEach(stay -> stay.turns().forEach(turn -> worked.add(table.indexOf(turn))));
+            turns.get(route.day()).forEach((chance, turn) -> model.addHint(turn, worked.contains(chance)));
+        }
+    }
+
+    /**
+     * What a mix brought.
+     *
+     * @param plan    by day; empty when the solver found none in time, or was stopped
+     * @param settled whether nothing better can be made of the pool
+     */
+    record Mixed(Optional<List<Route>> plan, boolean settled) {
+
+        static final Mixed NONE = new Mixed(Optional.empty(), false);
+    }
+
+    /**
+     * Looks for the best choice; the stays are as short as their turns allow and those without any are left out.
+     *
+     * @param effort about seconds
+     */
+    Mixed best(double effort, long seed) {
+        solver.getParameters().setNumWorkers(1).setRandomSeed((int) (seed & 0x3fffffff)).setMaxDeterministicTime(effort);
+        CpSolverStatus status = solver.solve(model);
+        if (status != CpSolverStatus.OPTIMAL && status != CpSolverStatus.FEASIBLE) {
+            return Mixed.NONE;
+        }
+        List<Route> plan = new ArrayList<>(Collections.nCopies(problem.days().size(), null));
+        for (int r = 0; r < pool.size(); r++) {
+            if (solver.booleanValue(chosen.get(r))) {
+                plan.set(pool.get(r).day(), worked(pool.get(r)));
+            }
+        }
+        return new Mixed(Optional.of(plan), status == CpSolverStatus.OPTIMAL);
+    }
+
+    /** Makes a running {@link #best} return soon; may be called from another thread. */
+    void stop() {
+        solver.stopSearch();
+    }
+
+    private Route worked(Route route) {
+        Map<Integer, BoolVar> ofDay = turns.get(route.day());
+        Set<Integer> free = new LinkedHashSet<>(ofDay.keySet());
+        free.removeIf(c -> !solver.booleanValue(ofDay.get(c)));
+        List<Stay> stays = new ArrayList<>();
+        for (Stay stay : route.stays()) {
+            List<Chance> worked = chancesWithin(stay).stream().filter(free::contains).map(table::chance)
+                    .sorted(Comparator.comparingInt(Chance::start)).toList();
+            if (stay.fixed().isPresent()) {
+                stays.add(Stay.of(stay.fixed().get(), worked));
+            } else if (!worked.isEmpty()) {
+                stays.add(Stay.around(route.day(), worked, problem.times()));
+            }
+        }
+        return new Route(route.day(), stays);
+    }
+}

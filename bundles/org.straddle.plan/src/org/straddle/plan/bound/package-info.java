@@ -1,0 +1,28 @@
+/**
+ * An upper bound for all plans by column generation (Dantzig-Wolfe decomposition), and plans made of its columns.
+ *
+ * <ul>
+ * <li>{@link org.straddle.plan.bound.RouteMaster} is the <em>restricted master problem</em>: a linear programme whose columns
+ * are whole days of one team. Its dual values are the {@link org.straddle.plan.bound.Prices}.
+ * <li>{@link org.straddle.plan.bound.RoutePricing} is the <em>pricing problem</em>: the best day at given prices, by
+ * <em>label setting with dominance</em> ({@link org.straddle.plan.bound.Labels},
+ * {@link org.straddle.plan.bound.LabelFront}) over chances in the order of time. A label remembers of its way only what
+ * turned out to matter ({@link org.straddle.plan.bound.Memory}): the <em>ng-route relaxation</em> with memories that grow,
+ * which can only raise the bound.
+ * <li>{@link org.straddle.plan.bound.ColumnGeneration} leads the two. Its bound is the <em>Lagrangian bound</em>, which is
+ * valid at any prices, so there is one after every round.
+ * <li>{@link org.straddle.plan.bound.PlanMix} chooses among the columns found, in whole numbers, by constraint programming: a
+ * <em>restricted master heuristic</em>.
+ * <li>{@link org.straddle.plan.bound.BoundedSearch} runs bound and search beside each other.
+ * </ul>
+ *
+ * <p>C. Barnhart, E. L. Johnson, G. L. Nemhauser, M. W. P. Savelsbergh, P. H. Vance: Branch-and-price: column generation for
+ * solving huge integer programs. Operations Research 46 (1998) 316-329. M. Desrochers, J. Desrosiers, M. Solomon: A new
+ * optimization algorithm for the vehicle routing problem with time windows. Operations Research 40 (1992) 342-354 (label
+ * setting). D. Feillet, P. Dejax, M. Gendreau, C. Gueguen: An exact algorithm for the elementary shortest path problem with
+ * resource constraints. Networks 44 (2004) 216-229 (dominance). R. Baldacci, A. Mingozzi, R. Roberti: New route relaxation and
+ * pricing strategies for the vehicle routing problem. Operations Research 59 (2011) 1269-1283 (ng-routes). R. Roberti,
+ * A. Mingozzi: Dynamic ng-path relaxation for the delivery man problem. Transportation Science 48 (2014) 413-424 (memories
+ * that grow). A. M. Geoffrion: Lagrangean relaxation for integer programming. Mathematical Programming Study 2 (1974) 82-114.
+ */
+package org.straddle.plan.bound;

@@ -1,0 +1,112 @@
+package org.straddle.plan.event;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+
+import org.straddle.model.Ban;
+import org.straddle.model.Bird;
+import org.straddle.model.Site;
+import org.straddle.outlook.Bans;
+import org.straddle.outlook.Outlook;
+import org.straddle.outlook.PolicyFigures;
+import org.straddle.outlook.SitePass;
+import org.straddle.plan.problem.Chance;
+import org.straddle.plan.problem.PlanDay;
+import org.straddle.plan.problem.StationTimes;
+import org.straddle.sky.Window;
+
+/**
+ * The chances of an event: every stretch of a pass that can be worked from a site while some team is out. A
+ * pass is offered as a whole, because its first and last minutes carry the farthest contacts; only a very
+ * long one is cut into several turns, and one that the bird is banned in, where the ban begins and ends.
+ */
+final class EventChances {
+
+    /** Passes of birds in low orbits are shorter; common practice, no source. Seconds. */
+    private static final int LONGEST_TURN = 20 * 60;
+
+    private final Outlook outlook;
+    private final Bans bans;
+    private final ProblemClock clock;
+    private final StationTimes times;
+    private final List<PlanDay> days;
+    private final List<Chance> chances = new ArrayList<>();
+
+    private EventChances(Outlook outlook, Bans bans, ProblemClock clock, StationTimes times, List<PlanDay> days) {
+        this.outlook = outlook;
+        this.bans = bans;
+        this.clock = clock;
+        this.times = times;
+        this.days = days;
+    }
+
+    /** @param usable indices of the sites where teams may work */
+    static List<Chance> of(Outlook outlook, Bans bans, ProblemClock clock, StationTimes times, List<PlanDay> days,
+            List<Site> sites, BitSet usable, List<Bird> birds) {
+        EventChances found = new EventChances(outlook, bans, clock, times, days);
+        for (int site = usable.nextSetBit(0); site >= 0; site = usable.nextSetBit(site + 1)) {
+            for (int bird = 0; bird < birds.size(); bird++) {
+                for (SitePass pass : outlook.passes(sites.get(site), birds.get(bird))) {
+                    found.addPass(site, bird, pass);
+                }
+            }
+        }
+        return found.chances;
+    }
+
+    private void addPass(int site, int bird, SitePass pass) {
+        if (pass.pass().peakElevationDeg() >= outlook.policies().minimumPeakElevationDeg()) {
+            for (Window window : workable(outlook, bans, pass)) {
+                addTurns(site, bird, clock.ceiling(window.start()), clock.floor(window.end()));
+            }
+        }
+    }
+
+    /** The parts of a pass that the bird can be worked in and that no ban on all teams takes away. */
+    static List<Window> workable(Outlook outlook, Bans bans, SitePass pass) {
+        List<Window> parts = outlook.workable(pass.bird(), pass.pass().window());
+        for (Ban ban : bans.all()) {
+            if (ban.getTeam() == null && Bans.forbidsTurn(ban, null, pass.site(), pass.bird())) {
+                parts = parts.stream().flatMap(part -> without(part, Bans.period(ban, part)).stream()).toList();
+            }
+        }
+        return parts;
+    }
+
+    private static List<Window> without(Window whole, Optional<Window> taken) {
+        if (taken.isEmpty()) {
+            return List.of(whole);
+        }
+        List<Window> left = new ArrayList<>();
+        if (whole.start().isBefore(taken.get().start())) {
+            left.add(new Window(whole.start(), taken.get().start()));
+        }
+        if (taken.get().end().isBefore(whole.end())) {
+            left.add(new Window(taken.get().end(), whole.end()));
+        }
+        return left;
+    }
+
+    private void addTurns(int site, int bird, int from, int until) {
+        int least = Math.max(1, clockSeconds(outlook.policies().minimumTurn()));
+        int most = Math.max(LONGEST_TURN, least);
+        for (int start = from; until - start >= least; start += most + times.turnGap()) {
+            Chance chance = new Chance(site, bird, start, Math.min(until, start + most));
+            if (days.stream().anyMatch(day -> holds(day, chance))) {
+                chances.add(chance);
+            }
+        }
+    }
+
+    private boolean holds(PlanDay day, Chance chance) {
+        return day.from() <= times.arrivalFor(chance.start()) && times.departureAfter(chance.end()) <= day.until();
+    }
+
+    /** Durations of {@link PolicyFigures} are whole seconds; what is longer than any event is cut. */
+    static int clockSeconds(Duration duration) {
+        return (int) Math.min(Integer.MAX_VALUE / 4, duration.getSeconds());
+    }
+}

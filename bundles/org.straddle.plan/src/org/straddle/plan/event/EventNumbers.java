@@ -1,0 +1,150 @@
+package org.straddle.plan.event;
+
+import java.time.Duration;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+
+import org.straddle.grid.Square;
+import org.straddle.model.Ban;
+import org.straddle.model.Bird;
+import org.straddle.model.Event;
+import org.straddle.model.Site;
+import org.straddle.model.Team;
+import org.straddle.outlook.Bans;
+import org.straddle.outlook.Outlook;
+import org.straddle.outlook.PolicyFigures;
+import org.straddle.plan.Replan;
+import org.straddle.plan.SiteUse;
+import org.straddle.plan.WhatIf;
+import org.straddle.plan.problem.Chance;
+import org.straddle.plan.problem.Commitment;
+import org.straddle.plan.problem.FixedStay;
+import org.straddle.plan.problem.PlanDay;
+import org.straddle.plan.problem.StationTimes;
+import org.straddle.sky.Window;
+
+/**
+ * The things of an event by number, as a problem counts them: sites, birds, teams, squares, and the days of the teams
+ * that are still to be planned. Which sites may be used, what is banned and what stays as it is is settled here.
+ *
+ * @param newBans  those that come with the what-ifs; {@code bans} has them too
+ * @param squares  those that sites claim or that somebody needs
+ * @param kept     stops that stay as they are
+ * @param usable   numbers of the sites where teams may work
+ * @param places   sites, bases and points on the road
+ */
+record EventNumbers(Outlook outlook, Replan replan, List<Ban> newBans, Bans bans, ProblemClock clock, List<Site> sites,
+        List<Bird> birds, List<Team> teams, List<Square> squares, List<KeptStop> kept, BitSet usable, Places places,
+        List<PlanDay> days) {
+
+    /** With the bans of the event and of the what-ifs. */
+    static EventNumbers of(Outlook outlook, Replan replan) {
+        List<Ban> newBans = replan.whatIfs().stream().map(WhatIf::ban).toList();
+        return of(outlook, replan, newBans, Bans.of(outlook.event()).and(newBans));
+    }
+
+    /** The same if nothing were banned. */
+    EventNumbers withoutBans() {
+        return of(outlook, replan, List.of(), Bans.NONE);
+    }
+
+    private static EventNumbers of(Outlook outlook, Replan replan, List<Ban> newBans, Bans bans) {
+        Event event = outlook.event();
+        List<Site> sites = List.copyOf(event.getSites());
+        List<Team> teams = List.copyOf(event.getTeams());
+        ProblemClock clock = ProblemClock.from(outlook.span().start());
+        List<KeptStop> kept = KeptStop.of(event, replan.from()).stream()
+                .filter(stop -> sites.contains(stop.site()) && teams.contains(stop.team()))
+                .map(stop -> stop.cutBy(bans, replan.from(), outlook.policies().takeDown())).toList();
+        BitSet usable = new BitSet();
+        IntStream.range(0, sites.size()).filter(site -> SiteUse.whyNot(outlook, sites.get(site)).isEmpty()).forEach(usable::set);
+        Places places = new Places(outlook);
+        return new EventNumbers(outlook, replan, newBans, bans, clock, sites, List.copyOf(event.getBirds()), teams,
+                List.copyOf(squares(outlook)), kept, usable, places,
+                List.copyOf(EventDays.of(outlook, bans, clock, places, kept, replan.from())));
+    }
+
+    private static TreeSet<Square> squares(Outlook outlook) {
+        TreeSet<Square> all = new TreeSet<>();
+        outlook.event().getSites().forEach(site -> all.addAll(outlook.squares(site)));
+        outlook.event().getDemands().forEach(demand -> parsed(demand.getSquare()).ifPresent(all::add));
+        return all;
+    }
+
+    private static Optional<Square> parsed(String name) {
+        try {
+            return Optional.of(Square.parse(name));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
+    }
+
+    StationTimes times() {
+        PolicyFigures policies = outlook.policies();
+        return new StationTimes(EventChances.clockSeconds(policies.setUp()),
+                EventChances.clockSeconds(policies.takeDown()), EventChances.clockSeconds(policies.turnGap()));
+    }
+
+    /** The squares that a site claims, by number. */
+    List<Integer> squaresOf(Site site) {
+        return outlook.squares(site).stream().map(squares::indexOf).toList();
+    }
+
+    FixedStay fixed(KeptStop stop) {
+        int site = sites.indexOf(stop.site());
+        int arrival = clock.floor(stop.window().start());
+        int departure = clock.ceiling(stop.window().end());
+        List<Chance> turns = stop.turns().stream().filter(turn -> birds.contains(turn.turn().getBird()))
+                .map(turn -> fixedTurn(site, birds.indexOf(turn.turn().getBird()), turn.window()))
+                .sorted(Comparator.comparingInt(Chance::start)).toList();
+        return new FixedStay(day(stop.team(), stop.window()), site, arrival, departure, turns);
+    }
+
+    private Chance fixedTurn(int site, int bird, Window window) {
+        int start = clock.floor(window.start());
+        return new Chance(site, bird, start, Math.max(start + 1, clock.ceiling(window.end())));
+    }
+
+    /** The day of a team that shares most of a window, or {@link FixedStay#NO_DAY}. */
+    private int day(Team team, Window window) {
+        int best = FixedStay.NO_DAY;
+        int longest = 0;
+        for (int day = 0; day < days.size(); day++) {
+            int shared = Math.min(clock.ceiling(window.end()), days.get(day).until())
+                    - Math.max(clock.floor(window.start()), days.get(day).from());
+            if (days.get(day).team() == teams.indexOf(team) && shared > longest) {
+                longest = shared;
+                best = day;
+            }
+        }
+        return best;
+    }
+
+    /**
+     * The part of a turn that can be worked; empty when that is too short, unless the turn was as short itself.
+     *
+     * @param whole    the stop that it lies in, which says which day it belongs to
+     * @param shortest how long the turn was at least
+     */
+    Optional<Commitment> commitment(Team team, Window whole, Site site, Bird bird, Window planned, Duration shortest,
+            double worth) {
+        int day = day(team, whole);
+        int number = sites.indexOf(site);
+        if (day == FixedStay.NO_DAY || number < 0 || !usable.get(number) || !birds.contains(bird)) {
+            return Optional.empty();
+        }
+        int least = (int) Math.min(shortest.toSeconds(),
+                Math.max(1, EventChances.clockSeconds(outlook.policies().minimumTurn())));
+        return outlook.passes(site, bird).stream()
+                .flatMap(pass -> EventChances.workable(outlook, bans, pass).stream())
+                .flatMap(part -> part.intersection(planned).stream())
+                .filter(part -> clock.floor(part.end()) - clock.ceiling(part.start()) >= least)
+                .max(Comparator.comparing(Window::duration))
+                .map(part -> new Commitment(day, new Chance(number, birds.indexOf(bird), clock.ceiling(part.start()),
+                        clock.floor(part.end())), worth));
+    }
+}

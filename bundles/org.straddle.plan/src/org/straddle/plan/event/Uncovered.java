@@ -1,0 +1,202 @@
+package org.straddle.plan.event;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+import org.straddle.model.Ban;
+import org.straddle.model.Site;
+import org.straddle.outlook.SitePass;
+import org.straddle.plan.SiteUse;
+import org.straddle.plan.UncoveredSquare.Reason;
+import org.straddle.plan.UncoveredSquare;
+import org.straddle.plan.Words;
+import org.straddle.plan.problem.Chance;
+import org.straddle.plan.problem.Gap;
+import org.straddle.plan.problem.PlanDay;
+import org.straddle.plan.problem.PlanProblem;
+import org.straddle.plan.problem.RoadTable;
+import org.straddle.plan.problem.Roster;
+import org.straddle.plan.search.Exchange;
+
+/**
+ * Why squares that somebody needs are not in a plan. It asks one simple question after the other and tells the first
+ * that is answered with no; a square that passes them all is contested, and for it the best {@link Exchange} is sought.
+ */
+final class Uncovered {
+
+    /** Worths closer than this are the same. */
+    private static final double EQUAL = 1e-9;
+
+    private final EventProblem event;
+    private final PlanProblem problem;
+    private final Roster fixedOnly;
+    private final Exchange exchange;
+    private Optional<Uncovered> withoutBans = Optional.empty();
+
+    private Uncovered(EventProblem event) {
+        this.event = event;
+        problem = event.problem();
+        fixedOnly = new Roster(problem);
+        exchange = new Exchange(problem);
+    }
+
+    /**
+     * Most needed first.
+     *
+     * @param plan is bettered where an exchange turns out to bring more than it costs
+     */
+    static List<UncoveredSquare> of(EventProblem event, Roster plan) {
+        Uncovered uncovered = new Uncovered(event);
+        Map<Integer, UncoveredSquare> found = new TreeMap<>();
+        for (int square = 0; square < event.problem().squareCount(); square++) {
+            double demand = event.problem().demand().get(square);
+            if (demand > 0 && plan.worked(square) == 0) {
+                UncoveredSquare told = uncovered.told(square, plan);
+                if (told.cost().orElse(0) < -EQUAL) {
+                    found.clear();
+                    square = -1; // the plan has become better, so all is asked anew
+                } else {
+                    found.put(square, told);
+                }
+            }
+        }
+        return found.values().stream().sorted(Comparator.comparingDouble(UncoveredSquare::demand).reversed()
+                .thenComparing(UncoveredSquare::square)).toList();
+    }
+
+    private UncoveredSquare told(int square, Roster plan) {
+        Reason reason = reason(square);
+        Optional<Exchange.Way> way = reason == Reason.CONTESTED ? exchange.best(plan, square) : Optional.empty();
+        way.filter(better -> better.cost() < -EQUAL).ifPresent(better -> better.applyTo(plan));
+        return new UncoveredSquare(event.square(square), problem.demand().get(square), reason, why(square, reason, way),
+                way.map(found -> OptionalDouble.of(found.cost())).orElse(OptionalDouble.empty()));
+    }
+
+    private Reason reason(int square) {
+        Reason plain = plainReason(square);
+        boolean mayBeBanned = (plain == Reason.NO_PASS || plain == Reason.NO_TIME) && !bansOn(square).isEmpty();
+        return mayBeBanned && withoutBans().plainReason(square) == Reason.CONTESTED ? Reason.BANNED : plain;
+    }
+
+    private Uncovered withoutBans() {
+        if (withoutBans.isEmpty()) {
+            withoutBans = Optional.of(new Uncovered(event.withoutBans()));
+        }
+        return withoutBans.get();
+    }
+
+    private Reason plainReason(int square) {
+        if (event.usableSites(square).isEmpty()) {
+            return Reason.NO_SITE;
+        }
+        List<Chance> chances = chances(square);
+        if (chances.isEmpty()) {
+            return Reason.NO_PASS;
+        }
+        return chances.stream().anyMatch(this::isInReach) ? Reason.CONTESTED : Reason.NO_TIME;
+    }
+
+    private List<Chance> chances(int square) {
+        return problem.chances().stream()
+                .filter(chance -> problem.squaresOfSite().get(chance.site()).contains(square)).toList();
+    }
+
+    private boolean isInReach(Chance chance) {
+        for (int day = 0; day < problem.days().size(); day++) {
+            if (exchange.allows(day, chance)) {
+                for (Gap gap : Gap.between(problem, day, fixedOnly.day(day))) {
+                    if (fits(gap, chance)) {
+                        return true;
+                    }
+                }
+            }
+        }
+        return false;
+    }
+
+    private boolean fits(Gap gap, Chance chance) {
+        int site = chance.site();
+        RoadTable roads = problem.roads();
+        int driving = fixedOnly.drivingSeconds(gap.day()) - roads.drivingSeconds(gap.fromPlace(), gap.toPlace())
+                + roads.drivingSeconds(gap.fromPlace(), site) + roads.drivingSeconds(site, gap.toPlace());
+        return problem.arrival(gap.day(), gap.fromPlace(), gap.freeAt(), site) <= problem.times().arrivalFor(chance.start())
+                && problem.arrival(gap.day(), site, problem.times().departureAfter(chance.end()), gap.toPlace()) <= gap.dueAt()
+                && driving <= problem.days().get(gap.day()).drivingLimit();
+    }
+
+    private String why(int square, Reason reason, Optional<Exchange.Way> way) {
+        return switch (reason) {
+            case NO_SITE -> noSite(square);
+            case NO_PASS -> noPass(square);
+            case BANNED -> "Only what is banned stands in the way: "
+                    + bansOn(square).stream().map(Words::of).distinct().collect(Collectors.joining("; ")) + ".";
+            case NO_TIME -> noTime(square);
+            case CONTESTED -> way.map(this::exchange).orElse("A team could go there, but its time, the square or the bird"
+                    + " goes to other work; no way was found to work it besides.");
+        };
+    }
+
+    private String noSite(int square) {
+        List<Site> claiming = event.sites(square);
+        return claiming.isEmpty() ? "No site claims this square."
+                : claiming.stream().map(site -> Words.of(site) + " " + SiteUse.whyNot(event.outlook(), site).orElse("")).collect(Collectors.joining("; ")) + ".";
+    }
+
+    private String noPass(int square) {
+        List<SitePass> passes = event.usableSites(square).stream().map(event::site)
+                .flatMap(site -> event.outlook().passes(site).stream()).filter(event::isOut).toList();
+        double least = event.outlook().policies().minimumPeakElevationDeg();
+        if (passes.isEmpty()) {
+            return "No bird with an element set crosses its sites while a team is out.";
+        }
+        Optional<SitePass> highest = passes.stream().filter(pass -> !event.outlook().workable(pass.bird(), pass.pass().window()).isEmpty())
+                .max(Comparator.comparingDouble(pass -> pass.pass().peakElevationDeg()));
+        if (highest.isEmpty()) {
+            return "Birds cross its sites while a team is out, but none of them is working then.";
+        }
+        double peak = highest.get().pass().peakElevationDeg();
+        return peak < least ? String.format(Locale.ROOT, "The highest workable pass at its sites, of %s, peaks at %.0f°;"
+                + " %.0f° is the least.", Words.of(highest.get().bird()), Math.floor(peak), least)
+                : "No pass at its sites can be worked long enough, with set-up and take-down, within a team's day.";
+    }
+
+    private String noTime(int square) {
+        int shortest = Integer.MAX_VALUE;
+        for (int site : event.usableSites(square)) {
+            for (PlanDay day : problem.days()) {
+                shortest = Math.min(shortest, problem.roads().totalSeconds(day.startPlace(), site)
+                        + problem.roads().totalSeconds(site, day.endPlace()));
+            }
+        }
+        Duration drive = Duration.ofSeconds(shortest);
+        return String.format("Out of reach: the shortest drive there and back takes %d h %02d, and no team could do it,"
+                + " work a pass and be back in time, whatever else it leaves.", drive.toHours(), drive.toMinutesPart());
+    }
+
+    private String exchange(Exchange.Way way) {
+        Chance turn = way.turn();
+        return String.format(Locale.ROOT, "Other work brings more: %s could work %s there from %s, %s, but then the plan"
+                + " would be worth %.3f less.", Words.of(event.teams().get(problem.days().get(way.day()).team())),
+                Words.of(event.bird(turn.bird())), Words.of(event.site(turn.site())),
+                Words.of(event.clock().window(turn.start(), turn.end())), way.cost());
+    }
+
+    private List<Ban> bansOn(int square) {
+        List<Ban> bans = new ArrayList<>();
+        for (Ban ban : event.numbers().bans().all()) {
+            boolean hits = event.usableSites(square).stream().map(event::site).anyMatch(site -> event.forbidsSomethingAt(ban, site));
+            if (hits) {
+                bans.add(ban);
+            }
+        }
+        return bans;
+    }
+}

@@ -1,0 +1,80 @@
+package org.straddle.plan.problem;
+
+import java.util.List;
+import java.util.Optional;
+
+import org.straddle.plan.Proposal;
+
+/**
+ * Everything a planner may know, as numbers: no model, no sky, no clock. Any way of planning starts from
+ * this and ends in a list of {@link Stay}s; tests write it down directly.
+ *
+ * <p>Things are indices into lists: sites, squares, birds, days. Times are whole seconds from an origin on a
+ * whole minute.
+ *
+ * @param squaresOfSite      by site: the squares a station there works from
+ * @param demand             by square: share of chasers that still need it, 0 to 1
+ * @param tiers              worth of repeated passes from one square
+ * @param teamsAtOnce        by bird: how many teams may work it at the same time
+ * @param days               the teams' days; those of one team do not overlap
+ * @param chances            passes that can be worked; none at a site that may not be used
+ * @param fixed              stops that stay as they are
+ * @param roads              legs between sites and bases
+ * @param times              set-up, take-down and turn gap
+ * @param drivingPricePerHour worth that an hour of driving costs
+ * @param banned             times at which days may not use sites or birds
+ * @param commitments        turns of an earlier plan that are worth keeping
+ */
+public record PlanProblem(List<List<Integer>> squaresOfSite, List<Double> demand, Tiers tiers, List<Integer> teamsAtOnce,
+        List<PlanDay> days, List<Chance> chances, List<FixedStay> fixed, RoadTable roads, StationTimes times,
+        double drivingPricePerHour, BannedTimes banned, Commitments commitments) {
+
+    public PlanProblem {
+        squaresOfSite = squaresOfSite.stream().map(List::copyOf).toList();
+        demand = List.copyOf(demand);
+        teamsAtOnce = List.copyOf(teamsAtOnce);
+        days = List.copyOf(days);
+        chances = List.copyOf(chances);
+        fixed = List.copyOf(fixed);
+        tiers = tiers.withMore(commitments.mostInAStop());
+    }
+
+    /** Without bans and commitments. */
+    public PlanProblem(List<List<Integer>> squaresOfSite, List<Double> demand, Tiers tiers, List<Integer> teamsAtOnce,
+            List<PlanDay> days, List<Chance> chances, List<FixedStay> fixed, RoadTable roads, StationTimes times,
+            double drivingPricePerHour) {
+        this(squaresOfSite, demand, tiers, teamsAtOnce, days, chances, fixed, roads, times, drivingPricePerHour,
+                BannedTimes.NONE, Commitments.NONE);
+    }
+
+    /** Why there is nothing to search; empty when there is something. */
+    public Optional<Proposal.Ending> leavesNothingToPlan() {
+        boolean wanted = !commitments.isEmpty() || demand.stream().anyMatch(share -> share > 0);
+        return Optional.ofNullable(days.isEmpty() ? Proposal.Ending.NOBODY_OUT
+                : chances.isEmpty() ? Proposal.Ending.NOTHING_TO_WORK
+                : tiers.count() == 0 || !wanted ? Proposal.Ending.NOTHING_WANTED : null);
+    }
+
+    public int siteCount() {
+        return squaresOfSite.size();
+    }
+
+    public int squareCount() {
+        return demand.size();
+    }
+
+    /** When a team is at a place that leaves another no earlier than this; see {@link #gapSeconds()}. */
+    public int arrival(int day, int from, int departure, int to) {
+        return Math.max(days.get(day).arrival(departure, roads.totalSeconds(from, to)), departure + gapSeconds());
+    }
+
+    /** When a team has to leave a place to be at another no later than this. */
+    public int departure(int day, int from, int to, int arrival) {
+        return Math.min(days.get(day).departure(arrival, roads.totalSeconds(from, to)), arrival - gapSeconds());
+    }
+
+    /** Least time between two stays: above zero where the turn gap does not fit between take-down and set-up. */
+    private int gapSeconds() {
+        return times.turnGap() - Math.min(times.setUp(), times.takeDown());
+    }
+}

@@ -1,0 +1,25 @@
+package org.straddle.plan.problem;
+
+/**
+ * What a station needs around its turns, in seconds, and the stop that follows from it: stops begin and end
+ * on whole minutes, rounded outwards, because people read them off a sheet.
+ *
+ * @param setUp    from arrival until the station can work
+ * @param takeDown from the last turn until the team can leave
+ * @param turnGap  least time between two turns of a team
+ */
+public record StationTimes(int setUp, int takeDown, int turnGap) {
+
+    /** Stops begin and end on multiples of this, seconds. */
+    public static final int STEP = 60;
+
+    /** Latest arrival for a first turn that starts then. */
+    public int arrivalFor(int turnStart) {
+        return Math.floorDiv(turnStart - setUp, STEP) * STEP;
+    }
+
+    /** Earliest departure after a last turn that ends then. */
+    public int departureAfter(int turnEnd) {
+        return -Math.floorDiv(-(turnEnd + takeDown), STEP) * STEP;
+    }
+}
