@@ -32,6 +32,7 @@ class WordsInCodeTest {
             "org.straddle.exchange.elements", "org.straddle.exchange.fixes", "org.straddle.exchange.formats",
             "org.straddle.exchange.maps", "org.straddle.exchange.sites", "org.straddle.grid", "org.straddle.guide",
             "org.straddle.kit", "org.straddle.outlook", "org.straddle.outlook.things", "org.straddle.plan",
+            "org.straddle.plan.bound", "org.straddle.plan.event", "org.straddle.plan.problem",
             "org.straddle.publish", "org.straddle.safety", "org.straddle.sky", "org.straddle.store",
             "org.straddle.survey", "org.straddle.terrain", "org.straddle.ui.daysheet", "org.straddle.ui.editors",
             "org.straddle.ui.explorer", "org.straddle.ui.fields", "org.straddle.ui.findings", "org.straddle.ui.guide",
