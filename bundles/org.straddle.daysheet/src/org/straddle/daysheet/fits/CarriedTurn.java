@@ -16,6 +16,7 @@ import org.straddle.daysheet.edit.PlaceTurn;
 import org.straddle.model.Team;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.itinerary.Itinerary;
+import org.straddle.outlook.itinerary.PlanRule;
 import org.straddle.outlook.itinerary.Stay;
 import org.straddle.outlook.itinerary.Work;
 import org.straddle.outlook.things.ThingText;
@@ -88,7 +89,7 @@ final class CarriedTurn implements Carried {
         Optional<Stay> stay = stays(team).filter(there -> near(there.window(), raw, reach))
                 .max(Comparator.comparing(there -> shared(there.window(), raw)));
         return stay.map(there -> landing(there, settled(there, raw, reach))).orElseGet(() -> new Landing(team.getId(),
-                raw, Optional.empty(), List.of(new Obstacle("turn-outside-stop", Say.team(team) + " has no stop at "
+                raw, Optional.empty(), List.of(new Obstacle(PlanRule.TURN_OUTSIDE_STOP, Say.team(team) + " has no stop at "
                         + Times.utcClock(wanted) + " to work from")), List.of()));
     }
 

@@ -10,14 +10,15 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
-import org.straddle.model.BirdState;
 import org.straddle.model.Fresh;
 import org.straddle.model.Identified;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
+import org.straddle.outlook.itinerary.BirdHours;
 import org.straddle.outlook.itinerary.Itinerary;
+import org.straddle.outlook.itinerary.PlanRule;
 import org.straddle.outlook.itinerary.Stay;
 import org.straddle.plan.SiteUse;
 import org.straddle.plan.event.TurnWorth;
@@ -89,7 +90,7 @@ public final class StopOpenings {
         Instant arrival = ceiling(free.window().start().plus(leg(free.from(), site)));
         Instant departure = free.window().end().minus(leg(free.to(), site)).truncatedTo(ChronoUnit.MINUTES);
         if (departure.isBefore(arrival.plus(least))) {
-            return without(site, new Obstacle("leg-too-long", "the drives and a short stop need "
+            return without(site, new Obstacle(PlanRule.LEG_TOO_LONG, "the drives and a short stop need "
                     + Say.need(Duration.between(free.window().start(), arrival).plus(least)
                             .plus(Duration.between(departure, free.window().end())))
                     + ", " + Say.have(free.window().duration()) + " are free"));
@@ -146,7 +147,7 @@ public final class StopOpenings {
         Optional<Window> ready = Itinerary.window(stay.start().plus(outlook.policies().setUp()),
                 stay.end().minus(outlook.policies().takeDown()));
         List<Window> workable = ready.stream().flatMap(time -> outlook.event().getBirds().stream()
-                .filter(bird -> bird.getState() != BirdState.NOT_WORKING)
+                .filter(bird -> !BirdHours.isNotWorking(bird))
                 .flatMap(bird -> outlook.passes(site, bird).stream())
                 .filter(pass -> pass.pass().peakElevationDeg() >= outlook.policies().minimumPeakElevationDeg())
                 .flatMap(pass -> parts(pass).flatMap(part -> part.intersection(time).stream())))

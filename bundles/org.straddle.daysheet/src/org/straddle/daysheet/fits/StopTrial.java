@@ -4,17 +4,13 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedSet;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 
 import org.straddle.daysheet.edit.PlaceStop;
-import org.straddle.grid.Square;
 import org.straddle.model.Ban;
 import org.straddle.model.Identified;
 import org.straddle.model.Site;
@@ -24,10 +20,14 @@ import org.straddle.model.TeamDay;
 import org.straddle.model.Turn;
 import org.straddle.outlook.Bans;
 import org.straddle.outlook.Outlook;
+import org.straddle.outlook.itinerary.Company;
 import org.straddle.outlook.itinerary.Drive;
 import org.straddle.outlook.itinerary.Drives;
 import org.straddle.outlook.itinerary.Itinerary;
+import org.straddle.outlook.itinerary.PlanRule;
 import org.straddle.outlook.itinerary.Stay;
+import org.straddle.outlook.itinerary.TeamDays;
+import org.straddle.outlook.itinerary.Wheel;
 import org.straddle.outlook.itinerary.Work;
 import org.straddle.outlook.things.ThingText;
 import org.straddle.outlook.things.Times;
@@ -58,7 +58,7 @@ final class StopTrial {
         this.bans = Bans.of(outlook.event());
         this.others = plan.stays().stream().filter(stay -> stay.stop() != stop).toList();
         this.tooLongNow = new HashSet<>();
-        Drives.of(outlook, plan).stream().filter(StopTrial::isTooLong).forEach(drive -> tooLongNow.add(ends(drive)));
+        Drives.of(outlook, plan).stream().filter(Wheel::isTooLong).forEach(drive -> tooLongNow.add(ends(drive)));
     }
 
     List<Obstacle> at(Team team, Window window) {
@@ -118,7 +118,7 @@ final class StopTrial {
     }
 
     private boolean competes(Stay stay) {
-        return stay.site() == site || !Collections.disjoint(outlook.squares(stay.site()), outlook.squares(site));
+        return Company.compete(outlook, stay.site(), site);
     }
 
     private Stream<Stay> others(Team team) {
@@ -126,7 +126,7 @@ final class StopTrial {
     }
 
     private static Stream<TeamDay> days(Team team) {
-        return team.getDays().stream().filter(day -> Itinerary.window(day.getFrom(), day.getUntil()).isPresent());
+        return team.getDays().stream().filter(day -> TeamDays.window(day).isPresent());
     }
 
     private Stream<Turn> timedTurns() {
@@ -146,9 +146,9 @@ final class StopTrial {
     }
 
     private static void day(Team team, Window window, List<Obstacle> obstacles) {
-        if (days(team).noneMatch(day -> new Window(day.getFrom(), day.getUntil()).contains(window))) {
-            obstacles.add(new Obstacle("stop-outside-day", days(team)
-                    .map(day -> new Window(day.getFrom(), day.getUntil())).filter(window::overlaps).findFirst()
+        if (!TeamDays.hold(team, window)) {
+            obstacles.add(new Obstacle(PlanRule.STOP_OUTSIDE_DAY, TeamDays.of(team).stream().filter(window::overlaps)
+                    .findFirst()
                     .map(day -> Say.team(team) + " is out only " + Say.during(day))
                     .orElse(Say.team(team) + " is not out then")));
         }
@@ -156,23 +156,12 @@ final class StopTrial {
 
     private void neighbours(Stay stay, List<Obstacle> obstacles) {
         for (Stay other : others) {
-            if (!other.window().overlaps(stay.window())) {
-                continue;
-            }
-            String when = ", " + Say.during(other.window());
-            if (other.team() == stay.team()) {
-                obstacles.add(new Obstacle("stops-overlap", Say.team(stay.team()) + " is at " + ThingText.of(other.site())
-                        + when));
-            } else if (other.site() == site) {
-                obstacles.add(new Obstacle("same-site", Say.team(other.team()) + " is at this site" + when));
-            } else {
-                SortedSet<Square> common = new TreeSet<>(outlook.squares(site));
-                common.retainAll(outlook.squares(other.site()));
-                if (!common.isEmpty()) {
-                    obstacles.add(new Obstacle("same-square", Say.team(other.team()) + " at "
-                            + ThingText.of(other.site()) + " claims " + common.first() + " too" + when));
-                }
-            }
+            Company.broken(outlook, stay, other).ifPresent(rule -> obstacles.add(new Obstacle(rule, switch (rule) {
+                case STOPS_OVERLAP -> Say.team(stay.team()) + " is at " + ThingText.of(other.site());
+                case SAME_SITE -> Say.team(other.team()) + " is at this site";
+                default -> Say.team(other.team()) + " at " + ThingText.of(other.site()) + " claims "
+                        + Company.common(outlook, site, other.site()).first() + " too";
+            } + ", " + Say.during(other.window()))));
         }
     }
 
@@ -196,8 +185,8 @@ final class StopTrial {
     /** Also of drives past the gap that the stop left: with fewer stops there may be a longer way. */
     private void tellTooLong(List<Drive> drives, List<Obstacle> obstacles) {
         for (Drive drive : drives) {
-            if (isTooLong(drive) && (ends(drive).contains(stop.getId()) || !tooLongNow.contains(ends(drive)))) {
-                obstacles.add(new Obstacle("leg-too-long", "leg from " + Say.place(drive.from()) + " to " + Say.place(drive.to())
+            if (Wheel.isTooLong(drive) && (ends(drive).contains(stop.getId()) || !tooLongNow.contains(ends(drive)))) {
+                obstacles.add(new Obstacle(PlanRule.LEG_TOO_LONG, "leg from " + Say.place(drive.from()) + " to " + Say.place(drive.to())
                         + " needs "
                         + Say.need(drive.leg().total()) + ", gap is " + Say.have(drive.time())));
             }
@@ -209,17 +198,12 @@ final class StopTrial {
         Duration limit = outlook.policies().drivingLimit();
         drives.stream().filter(drive -> ends(drive).contains(stop.getId())).flatMap(drive -> drive.day().stream())
                 .distinct().forEach(day -> {
-                    Duration driving = drives.stream().filter(drive -> drive.day().filter(day::equals).isPresent())
-                            .map(drive -> drive.leg().driving()).reduce(Duration.ZERO, Duration::plus);
-                    if (driving.compareTo(limit) > 0) {
-                        obstacles.add(new Obstacle("driving-limit", Say.team(stay.team()) + " would drive "
+                    Duration driving = Wheel.driving(drives, day);
+                    if (Wheel.isOverLimit(driving, outlook.policies())) {
+                        obstacles.add(new Obstacle(PlanRule.DRIVING_LIMIT, Say.team(stay.team()) + " would drive "
                                 + Say.need(driving) + " that day; the limit is " + Say.have(limit)));
                     }
                 });
-    }
-
-    private static boolean isTooLong(Drive drive) {
-        return drive.leg().total().minus(drive.time()).toSeconds() > 0;
     }
 
     /** The stops at the ends of a drive. */
@@ -256,6 +240,6 @@ final class StopTrial {
 
     static Obstacle banned(Ban ban) {
         String reason = ban.getReason() == null || ban.getReason().isBlank() ? "" : ": " + ban.getReason().strip();
-        return new Obstacle("ban-broken", "a ban forbids it" + reason);
+        return new Obstacle(PlanRule.BAN_BROKEN, "a ban forbids it" + reason);
     }
 }

@@ -5,18 +5,18 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
 import org.straddle.model.Ban;
 import org.straddle.model.Bird;
-import org.straddle.model.BirdState;
 import org.straddle.model.Turn;
 import org.straddle.outlook.Bans;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
+import org.straddle.outlook.itinerary.BirdHours;
 import org.straddle.outlook.itinerary.Itinerary;
+import org.straddle.outlook.itinerary.PlanRule;
 import org.straddle.outlook.itinerary.Stay;
 import org.straddle.outlook.itinerary.TurnPass;
 import org.straddle.outlook.itinerary.Work;
@@ -94,29 +94,20 @@ final class TurnTrial {
     }
 
     private void pass(Work work, List<Obstacle> obstacles) {
-        if (!TurnPass.isKnown(outlook, work)) {
-            return;
-        }
-        Optional<Window> pass = TurnPass.best(outlook, work).map(Pass::window);
-        if (pass.isEmpty()) {
-            obstacles.add(new Obstacle("turn-without-pass", ThingText.of(bird) + " is not up then at "
+        if (TurnPass.isMissing(outlook, work)) {
+            obstacles.add(new Obstacle(PlanRule.TURN_WITHOUT_PASS, ThingText.of(bird) + " is not up then at "
                     + ThingText.of(work.site())));
-        } else if (!TurnPass.contains(pass.get(), work.window())) {
-            obstacles.add(new Obstacle("turn-below-mask", "the pass over this site is at " + Say.during(pass.get())));
         }
+        TurnPass.left(outlook, work).ifPresent(pass -> obstacles.add(new Obstacle(PlanRule.TURN_BELOW_MASK,
+                "the pass over this site is at " + Say.during(pass))));
     }
 
     private void bird(Work work, List<Obstacle> obstacles) {
-        if (bird.getState() == BirdState.NOT_WORKING) {
-            obstacles.add(new Obstacle("bird-not-working", ThingText.of(bird) + " is not working"));
-        }
-        if (!outlook.switchedOn(bird, work.window()).equals(List.of(work.window()))) {
-            obstacles.add(new Obstacle("bird-off", ThingText.of(bird) + " is switched off then, or for part of it"));
-        }
-        if (bird.isLitOnly() && TurnPass.isKnown(outlook, work)
-                && !outlook.lit(bird, work.window()).equals(List.of(work.window()))) {
-            obstacles.add(new Obstacle("bird-unlit", ThingText.of(bird) + " is in the dark then, or for part of it"));
-        }
+        BirdHours.broken(outlook, work).forEach(rule -> obstacles.add(new Obstacle(rule, ThingText.of(bird) + switch (rule) {
+            case BIRD_NOT_WORKING -> " is not working";
+            case BIRD_OFF -> " is switched off then, or for part of it";
+            default -> " is in the dark then, or for part of it";
+        })));
     }
 
     private Set<Instant> turningPoints(Stay stay, Window within) {
