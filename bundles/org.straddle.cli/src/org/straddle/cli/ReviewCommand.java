@@ -42,7 +42,7 @@ final class ReviewCommand extends EventCommand {
             SafetyNotes notes = SafetyNotes.of(each, day(event, uses), event.getPolicies());
             table.row(each.getName(), notes.day(), uses.isEmpty() ? "no" : "yes", notes.state().word(),
                     notes.review().map(review -> review.getReviewer()).orElse(null),
-                    List.copyOf(notes.hazards().stream().map(hazard -> hazard.kind().getLiteral()).distinct().toList()),
+                    List.copyOf(notes.hazards().stream().map(hazard -> hazard.kindWords()).distinct().toList()),
                     String.join(" ", notes.remarks()));
         }
         rows.print(table, out());
@@ -58,7 +58,7 @@ final class ReviewCommand extends EventCommand {
             Table table = new Table(Table.column("site", "Site"), Table.column("day", "Day"),
                     Table.column("hazard", "Hazard"), Table.column("description", "Description"),
                     Table.column("measure", "Measure"), Table.column("cautions", "Cautions"));
-            notes.hazards().forEach(hazard -> table.row(site.getName(), notes.day(), hazard.kind().getLiteral(),
+            notes.hazards().forEach(hazard -> table.row(site.getName(), notes.day(), hazard.kindWords(),
                     hazard.description(), hazard.measureText(), hazard.cautions()));
             rows.print(table, out());
             return;

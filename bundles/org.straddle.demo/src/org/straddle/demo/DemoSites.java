@@ -47,7 +47,7 @@ final class DemoSites {
         Site redshank = onLine("Redshank Mark", "20°W", 63.61, 40);
         horizon(redshank, "0:14 40:18 80:6 140:1 270:1 320:8");
         review(survey(redshank, "2027-05-08", 90, "Lay-by, open to all", "gravel", "good",
-                hazard(TRAFFIC, "Coaches pull in without looking", 9, "Antennas on the side away from the road; vests"),
+                hazard(TRAFFIC, "Coaches pull in without looking", 9, "Antennas and people behind the car, away from the road; one of us only watches the traffic"),
                 hazard(WATER, "Spray from a fall when the wind is north", 150, "Cover the radio")),
                 "2027-05-20", Verdict.GO_WITH_CARE, "");
 
@@ -56,15 +56,16 @@ final class DemoSites {
         horizon(corner, "0:3 60:7 100:11 140:5 220:2");
         Survey seen = survey(corner, "2027-05-09", 70, "Landowner (invented) allows it", "lava gravel", "weak",
                 hazard(FOOTING, "Loose lava with holes under moss", 3, "Boots; mark the way from the car with tape"),
-                hazard(POWER_LINE, "Overhead line along the track", 65, "No mast over 10 m; stay on the far side"),
-                hazard(REMOTENESS, "Nobody passes after noon", 0, "Call the desk each hour"));
+                hazard(POWER_LINE, "Wires along the track", 65, "Stay on the far side of the track"),
+                hazard(REMOTENESS, "Nobody passes after noon", 0, "Call the coordinator each hour, by radio where the phone fails"));
         seen.setAccessUntil(LocalDate.parse("2027-06-30"));
         seen.setAllowedBy("The landowner (invented), by letter");
         seen.setMark(mark(corner, 2));
         OverheadLine wire = StraddleFactory.eINSTANCE.createOverheadLine();
         wire.setDistanceM(65);
         wire.setHeightM(8);
-        wire.setNote("Along the track; voltage not asked for");
+        wire.setNote("along the track; nobody asked the owner");
+        seen.setMastLimitM(10);
         seen.getOverheadLines().add(wire);
         review(seen, "2027-05-21", Verdict.ON_CONDITIONS, "Only with two operators and a working phone or radio link");
 
@@ -87,7 +88,7 @@ final class DemoSites {
                 "2027-05-02", Verdict.GO_WITH_CARE, "");
         survey(plover, "2027-05-10", 90, "Lay-by, half of it dug up", "gravel", "good",
                 hazard(TRAFFIC, "Narrow shoulder", 3, "Park beyond the marker posts"),
-                hazard(FOOTING, "Open trench", 5, "Keep people and stays on the road side of the barrier"));
+                hazard(FOOTING, "Open trench", 5, "Stay behind the barrier, away from the road and from the trench"));
 
         Site heath = onLine("Heath Cairn", "65°N", -21.06, 380);
         horizon(heath, "0:1 90:2 180:2 270:3");
@@ -103,14 +104,14 @@ final class DemoSites {
         Site fields = onLine("Two Fields North", "20°W", 65.57, 110);
         horizon(fields, "0:6 60:15 120:12 180:4 240:11 300:9");
         review(survey(fields, "2027-05-12", 90, "Farm track, permission by telephone", "gravel", "good",
-                hazard(TRAFFIC, "Bend hides oncoming cars", 12, "Turn the car before setting up"),
+                hazard(TRAFFIC, "Bend hides oncoming cars", 12, "Set up where cars are seen on both sides of the bend; one of us only watches"),
                 hazard(ANIMALS, "Sheep and a ram that guards them", 20, "Keep the gate shut")),
                 "2027-05-22", Verdict.GO_WITH_CARE, "");
 
         Site fjord = onLine("Fjord Shoulder", "18°W", 65.70, 240);
         horizon(fjord, "0:2 80:9 180:6 270:1");
         review(survey(fjord, "2027-05-12", 70, "Lay-by", "gravel", "good",
-                hazard(TRAFFIC, "Steep descent, hot brakes", 8, "Park uphill of the marker")),
+                hazard(TRAFFIC, "Steep descent, hot brakes", 8, "Park uphill of the lay-by's entrance, people behind the rocks")),
                 "2027-05-22", Verdict.GO_WITH_CARE, "");
 
         Site godwit = inside("Godwit Ford", 65.60, -17.00, 290, "IP15");
@@ -122,14 +123,14 @@ final class DemoSites {
         Site desert = onLine("Desert Post", "16°W", 65.64, 400);
         horizon(desert, "0:1 90:1 180:3 270:1");
         review(survey(desert, "2027-05-13", 90, "Lay-by", "sand", "none",
-                hazard(REMOTENESS, "No phone for 30 km", 0, "Tell the desk before and after"),
-                hazard(LIGHTNING, "No higher ground around", 0, "Take masts down at the first thunder")),
+                hazard(REMOTENESS, "No phone for 30 km", 0, "Tell the coordinator when you leave coverage and by when you will call again"),
+                hazard(LIGHTNING, "No higher ground around", 0, "Look at the forecast; stay away when it says thunder. Any thunder: into the car, masts stay as they are")),
                 "2027-05-22", Verdict.GO_WITH_CARE, "").setExpires(LocalDate.parse("2027-06-18"));
 
         Site eider = inside("Eider Slip", 66.04, -18.63, 8, "IP06");
         horizon(eider, "0:1 60:3 120:19 180:22 240:20 300:8");
         review(survey(eider, "2027-05-14", 30, "Harbour master (invented) allows it", "concrete", "good",
-                hazard(WATER, "Slippery slip into deep water", 7, "Life vest within 10 m of the edge")),
+                hazard(WATER, "Slippery slip into deep water", 7, "Stay off the slip; life vest within 10 m of the edge")),
                 "2027-05-22", Verdict.GO_WITH_CARE, "");
 
         Site skimmer = inside("Skimmer Yard", 66.03, -17.36, 30, "IP16");
@@ -142,20 +143,20 @@ final class DemoSites {
         Site causeway = onLine("Tern Causeway", "16°W", 64.12, 20);
         horizon(causeway, "0:5 60:3 120:0 240:0 300:8 340:10");
         review(survey(causeway, "2027-05-16", 90, "Lay-by", "gravel", "good",
-                hazard(TRAFFIC, "Hire cars stop on the road for the view", 10, "Triangles out, vests on"),
-                hazard(ANIMALS, "Nesting terns attack heads", 5, "Carry the flag pole")),
+                hazard(TRAFFIC, "Hire cars stop on the road for the view", 10, "Stand behind the lay-by's wall; one of us only watches the traffic"),
+                hazard(ANIMALS, "Nesting terns attack heads", 150, "Stay at the far end of the lay-by; leave when they rise")),
                 "2027-05-23", Verdict.GO_WITH_CARE, "");
 
         Site glacier = onLine("Glacier Gate", "64°N", -16.92, 110);
         horizon(glacier, "0:24 40:26 80:12 130:1 240:1 300:14");
         review(survey(glacier, "2027-03-20", 90, "Lay-by", "gravel", "good",
-                hazard(WATER, "Melt water may cut the lay-by", 20, "Turn back when the river is over the track")),
+                hazard(WATER, "Melt water may cut the lay-by", 20, "Ask for the river before you drive; leave before it reaches the track")),
                 "2027-04-01", Verdict.GO_WITH_CARE, "");
 
         Site whimbrel = inside("Whimbrel Wall", 64.32, -15.20, 15, "IP24");
         horizon(whimbrel, "0:9 60:6 150:0 270:7");
         review(survey(whimbrel, "2027-05-16", 50, "School yard (invented), out of term", "asphalt", "good",
-                hazard(POWER_LINE, "Low-voltage drop to the school", 18, "Mast on the other side of the yard")),
+                hazard(POWER_LINE, "Wires to the school", 38, "Station on the other side of the yard")),
                 "2027-05-23", Verdict.GO_WITH_CARE, "");
 
         Site birch = inside("Birch Hollow", 65.20, -14.55, 60, "IP25");
@@ -167,15 +168,15 @@ final class DemoSites {
         cod.setMarkErrorM(7);
         horizon(cod, "0:17 60:11 120:8 180:19 270:15");
         survey(cod, "2024-08-02", 30, "Quay, ask the watch", "concrete", "good",
-                hazard(WATER, "Unfenced edge of the quay", 4, "Life vests"),
-                hazard(RADIO_FIELD, "Ship radars", 40, "Move off when a ship berths"));
+                hazard(WATER, "Unfenced edge of the quay", 4, "Life vests; nobody within 3 m of the edge"),
+                hazard(RADIO_FIELD, "Ship radars", 40, "Leave the quay when a ship berths"));
 
         inside("Sandpiper Stage", 63.80, -17.70, 45, "IP13");
 
         Site cloister = onLine("Cloister Line", "18°W", 63.79, 40);
         horizon(cloister, "0:7 90:2 180:0 270:4");
         review(survey(cloister, "2027-05-18", 90, "Farm track", "gravel", "good",
-                hazard(TRAFFIC, "Farm machines turn here", 8, "Leave the gate free")),
+                hazard(TRAFFIC, "Farm machines turn here", 8, "Leave the gate free; one of us only watches")),
                 "2027-05-24", Verdict.DO_NOT_USE, "The track washed out after the visit");
     }
 

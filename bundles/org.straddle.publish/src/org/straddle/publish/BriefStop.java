@@ -14,7 +14,10 @@ import org.straddle.model.Stop;
 import org.straddle.model.Survey;
 import org.straddle.outlook.Outlook;
 import org.straddle.safety.HazardNote;
+import org.straddle.safety.Light;
 import org.straddle.safety.SafetyNotes;
+import org.straddle.sky.Place;
+import org.straddle.sky.Window;
 
 /**
  * One stop of a brief.
@@ -39,7 +42,8 @@ public record BriefStop(String site, Optional<BriefDay.Drive> drive, String kind
 
     static BriefStop of(Outlook outlook, Clock clock, LocalDate date, Stop stop, Optional<BriefDay.Drive> drive) {
         Site site = stop.getSite();
-        SafetyNotes notes = SafetyNotes.of(site, clock.localDate(stop.getArrival()), outlook.event().getPolicies());
+        SafetyNotes notes = SafetyNotes.of(site, clock.localDate(stop.getArrival()), outlook.event().getPolicies(),
+                light(outlook, stop));
         Instant ready = stop.getArrival().plus(outlook.policies().setUp());
         Instant packUp = stop.getDeparture().minus(outlook.policies().takeDown());
         return new BriefStop(Line.of(site.getName(), "(unnamed site)"), drive, site.getKind().getLiteral(),
@@ -50,6 +54,12 @@ public record BriefStop(String site, Optional<BriefDay.Drive> drive, String kind
                 notes.survey().map(BriefStop::access).orElse(""), Line.of(notes.state().sentence()),
                 notes.state().holds(), notes.hazards().stream().map(BriefStop::note).toList(),
                 notes.remarks().stream().map(Line::of).toList());
+    }
+
+    private static Light light(Outlook outlook, Stop stop) {
+        Site site = stop.getSite();
+        return outlook.isPlaced(site) && stop.getArrival().isBefore(stop.getDeparture()) ? Light.during(Place.of(site.getLatitudeDeg(), site.getLongitudeDeg()),
+                new Window(stop.getArrival(), stop.getDeparture())) : Light.UNKNOWN;
     }
 
     private static String coordinates(Outlook outlook, Site site) {

@@ -4,19 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.time.Duration;
 import java.time.Instant;
 
 import org.junit.jupiter.api.Test;
+import org.straddle.model.HazardKind;
 
-/** NOAA/NWS guidance: shelter at 30 s or less, 30 min after the last thunder, 5 s for a mile. */
+/** US National Weather Service, "When thunder roars, go indoors": any thunder, and 30 min after the last one. */
 class LightningTest {
-
-    @Test
-    void thirtySeconds() {
-        assertTrue(Lightning.shelterNow(Duration.ofSeconds(30)));
-        assertFalse(Lightning.shelterNow(Duration.ofSeconds(31)));
-    }
 
     @Test
     void thirtyMinutes() {
@@ -24,7 +18,19 @@ class LightningTest {
     }
 
     @Test
-    void fiveSecondsForAMile() {
-        assertEquals(6 * 1.609344, Lightning.distanceKm(Duration.ofSeconds(30)), 1e-9);
+    void anyThunderAndNoCounting() {
+        String cautions = String.join(" ", Cautions.of(HazardKind.LIGHTNING));
+        assertTrue(cautions.startsWith("Any thunder: stop"), cautions);
+        assertFalse(cautions.contains("30 s") || cautions.contains("flash"), cautions);
+        assertTrue(cautions.contains("at least 30 min after the last thunder"), cautions);
+    }
+
+    /** Who takes a mast down while it thunders holds it. */
+    @Test
+    void nobodyTakesMastsDownOnceItThunders() {
+        String cautions = String.join(" ", Cautions.of(HazardKind.LIGHTNING));
+        assertTrue(cautions.contains("leave masts and antennas as they are"), cautions);
+        assertTrue(cautions.contains("hands off radio, microphone and coax"), cautions);
+        assertTrue(cautions.contains("on the forecast: nobody touches one once it thunders"), cautions);
     }
 }

@@ -1,11 +1,13 @@
 package org.straddle.safety;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.straddle.safety.SiteNotation.day;
 import static org.straddle.safety.SiteNotation.hazard;
 import static org.straddle.safety.SiteNotation.policies;
 import static org.straddle.safety.SiteNotation.site;
+import static org.straddle.safety.SiteNotation.wires;
 
 import java.util.List;
 import java.util.Optional;
@@ -18,7 +20,6 @@ import org.straddle.model.HazardKind;
 import org.straddle.model.OverheadLine;
 import org.straddle.model.Policies;
 import org.straddle.model.Site;
-import org.straddle.model.StraddleFactory;
 import org.straddle.model.Survey;
 
 class SafetyNotesTest {
@@ -57,28 +58,26 @@ class SafetyNotesTest {
     void aHazardWithoutAMeasureSaysSo() {
         HazardNote note = notes(surveyed(0, hazard(HazardKind.WATER, null, 30, " "))).hazards().get(0);
         assertEquals("water, 30 m away", note.title());
-        assertTrue(note.measureText().startsWith("The survey names no measure"));
+        assertTrue(note.measureText().startsWith("The visit names no measure"));
     }
 
     /**
-     * 15 ft up to 200 kV is 4.6 m (29 CFR 1926.1408 table A); 30 m away allows 30 / 1.5 = 20 m of mast and antenna (US
-     * CPSC).
+     * 30 m less 5 m of mark error and 5 m of station: 20 m. 15 ft up to 200 kV is 4.572 m (29 CFR 1926.1408 table A), which
+     * leaves 15.4 m; one and a half heights (US CPSC) leave 13.3 m, and that is less.
      */
     @Test
-    void aMeasuredLineOverheadIsAHazardWithFigures() {
+    void measuredWiresAreAHazardWithOneFigure() {
         Site site = surveyed(0);
-        OverheadLine line = StraddleFactory.eINSTANCE.createOverheadLine();
-        line.setDistanceM(30);
-        line.setHeightM(9);
-        line.setVoltageKv(132);
-        site.getSurveys().get(0).getOverheadLines().add(line);
+        OverheadLine wires = wires(30, 132, true);
+        wires.setHeightM(9);
+        site.getSurveys().get(0).getOverheadLines().add(wires);
         HazardNote note = notes(site).hazards().get(0);
-        assertEquals("power line, 30 m away: lowest wire about 9 m up, 132 kV", note.title());
+        assertEquals("overhead wires, 30 m away: lowest wire about 9 m up, 132 kV, says the owner", note.title());
         String cautions = String.join(" ", note.cautions());
-        assertTrue(cautions.contains("no higher than 20 m") && cautions.contains("within 4.6 m (15 ft"), cautions);
+        assertTrue(cautions.contains("higher than 13.3 m") && cautions.contains("1926.1408 table A"), cautions);
         assertTrue(notes(site).remarks().isEmpty(), notes(site).remarks().toString());
-        line.setVoltageKv(0);
-        line.setHeightM(0);
+        wires.setVoltageKv(0);
+        wires.setHeightM(0);
         assertTrue(notes(site).hazards().get(0).title().endsWith("height not known, voltage not known"));
     }
 
@@ -97,18 +96,53 @@ class SafetyNotesTest {
         assertTrue(cautions.contains("class 3"), cautions);
     }
 
-    /** 12 m from the line: 12 / 1.5 = 8 m of mast and antenna by the CPSC's advice; within 10 ft none at all. */
+    /** 50 m less 5 m and 5 m, and less 50 ft for a voltage not known (29 CFR 1926.1409): 40 − 15.24 = 24.76, down. */
     @Test
-    void aPowerLineLimitsTheMast() {
-        assertTrue(lastCaution(12).contains("no higher than 8 m"), lastCaution(12));
-        assertTrue(lastCaution(3).contains("raise nothing at all"), lastCaution(3));
-        assertTrue(lastCaution(0).contains("Look up"), "a distance that nobody entered limits nothing");
+    void wiresLimitEverythingUpright() {
+        assertTrue(firstCaution(50).contains("higher than 24.7 m"), firstCaution(50));
+        assertTrue(firstCaution(12).contains("Raise nothing here"), firstCaution(12));
+        assertTrue(firstCaution(0).contains("nobody has measured"), firstCaution(0));
     }
 
-    private static String lastCaution(double distanceM) {
-        List<String> cautions = notes(surveyed(0, hazard(HazardKind.POWER_LINE, "wire", distanceM, "Stay west.")))
-                .hazards().get(0).cautions();
-        return cautions.get(cautions.size() - 1);
+    private static String firstCaution(double distanceM) {
+        return notes(surveyed(0, hazard(HazardKind.POWER_LINE, "wire", distanceM, "Stay west."))).hazards().get(0).cautions()
+                .get(0);
+    }
+
+    /** ISO 20471 (secondary): class 2 up to 60 km/h by day; common practice: class 3 in poor light. */
+    @Test
+    void clothingFollowsFromTheHour() {
+        Site site = surveyed(50, hazard(HazardKind.TRAFFIC, "bend", 4, "Cones."));
+        assertTrue(clothing(site, Light.DAY).contains("class 2 (ISO 20471)"), clothing(site, Light.DAY));
+        assertTrue(clothing(site, Light.POOR).contains("class 3 (ISO 20471; poor light)"), clothing(site, Light.POOR));
+        assertTrue(clothing(site, Light.UNKNOWN).contains("class 3"), clothing(site, Light.UNKNOWN));
+    }
+
+    private static String clothing(Site site, Light light) {
+        return String.join(" ", SafetyNotes.of(site, day("06-20"), policies(), light).hazards().get(0).cautions());
+    }
+
+    @Test
+    void whereverThereIsTrafficSomebodyOnlyWatches() {
+        for (double kmh : new double[] {0, 30, 90}) {
+            String cautions = String.join(" ", Cautions.traffic(kmh, Light.DAY));
+            assertTrue(cautions.contains("One person without headphones does nothing but watch the traffic"), cautions);
+        }
+    }
+
+    /** US CDC, as reprinted: hot, red, dry or damp skin; cooling at once; nothing to drink. */
+    @Test
+    void heatStrokeIsNotJudgedByDrySkin() {
+        String heat = String.join(" ", Cautions.of(HazardKind.HEAT));
+        assertTrue(heat.contains("hot skin, dry or damp") && heat.contains("nothing to drink"), heat);
+        assertFalse(heat.contains("sweat"), heat);
+    }
+
+    @Test
+    void aTeamReadsFewLinesForEachHazard() {
+        for (HazardKind kind : HazardKind.values()) {
+            assertTrue(Cautions.of(kind).size() <= 3, kind.getLiteral());
+        }
     }
 
     @Test

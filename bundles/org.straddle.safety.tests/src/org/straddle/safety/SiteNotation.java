@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import org.straddle.model.Fresh;
 import org.straddle.model.Hazard;
 import org.straddle.model.HazardKind;
+import org.straddle.model.OverheadLine;
 import org.straddle.model.Policies;
 import org.straddle.model.Review;
 import org.straddle.model.Site;
@@ -71,6 +72,14 @@ final class SiteNotation {
         hazard.setDistanceM(distanceM);
         hazard.setMeasure(measure);
         return hazard;
+    }
+
+    static OverheadLine wires(double distanceM, double kilovolts, boolean fromOwner) {
+        OverheadLine wires = StraddleFactory.eINSTANCE.createOverheadLine();
+        wires.setDistanceM(distanceM);
+        wires.setVoltageKv(kilovolts);
+        wires.setVoltageFromOwner(fromOwner);
+        return wires;
     }
 
     static Policies policies() {

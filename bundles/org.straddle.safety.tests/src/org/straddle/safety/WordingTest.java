@@ -7,6 +7,7 @@ import static org.straddle.safety.SiteNotation.day;
 import static org.straddle.safety.SiteNotation.hazard;
 import static org.straddle.safety.SiteNotation.policies;
 import static org.straddle.safety.SiteNotation.site;
+import static org.straddle.safety.SiteNotation.wires;
 
 import java.io.DataInputStream;
 import java.io.IOException;
@@ -35,6 +36,8 @@ class WordingTest {
             if (!site.getSurveys().isEmpty()) {
                 site.getSurveys().get(0).setRoadSpeedKmh(90);
                 site.getSurveys().get(0).setAccessUntil(day("01-01"));
+                site.getSurveys().get(0).getOverheadLines().add(wires(40, 132, true));
+                site.getSurveys().get(0).getOverheadLines().add(wires(0, 0, false));
                 for (HazardKind kind : HazardKind.values()) {
                     site.getSurveys().get(0).getHazards().add(hazard(kind, "it", 12, null));
                     site.getSurveys().get(0).getHazards().add(hazard(kind, "it", 0, null));
@@ -58,9 +61,9 @@ class WordingTest {
     /** Sentences that no case above brings out stand in the constant pool of the class that words them. */
     @ParameterizedTest
     @ValueSource(classes = {Cautions.class, DepartureGate.class, HazardNote.class, HeatIndex.class, HeatLevel.class,
-            OverheadLine.class, RadioExposure.class, ReviewState.Expired.class, ReviewState.Missing.class,
+            Lightning.class, MastLimit.class, OverheadWires.class, RadioExposure.class, ReviewState.Expired.class, ReviewState.Missing.class,
             ReviewState.Outdated.class, ReviewState.Refused.class, ReviewState.Valid.class, SafetyNotes.class,
-            SignOff.class, SiteReviews.class, StoppingSight.class})
+            SignOff.class, SiteReviews.class, StoppingSight.class, WireSighting.class, WireVoltage.class})
     void noSentenceInTheCodeDoes(Class<?> kind) throws IOException {
         List<String> constants = constants(kind);
         assertFalse(constants.isEmpty());

@@ -1,10 +1,13 @@
 package org.straddle.safety;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.straddle.model.Hazard;
 import org.straddle.model.HazardKind;
+import org.straddle.model.Site;
 import org.straddle.model.Survey;
 
 /**
@@ -12,7 +15,7 @@ import org.straddle.model.Survey;
  *
  * @param distanceM distance from the mark, metres; 0 when it does not apply
  * @param measure what the surveyor says the team does about it; empty when nothing was written
- * @param cautions the usual cautions for its kind, with figures worked out from the survey where it has any
+ * @param cautions the usual cautions for its kind, with figures worked out from the visit where it has any
  */
 public record HazardNote(HazardKind kind, String description, double distanceM, String measure,
         List<String> cautions) {
@@ -21,31 +24,42 @@ public record HazardNote(HazardKind kind, String description, double distanceM, 
         cautions = List.copyOf(cautions);
     }
 
-    static HazardNote of(Hazard hazard, Survey survey) {
+    static HazardNote of(Hazard hazard, Survey visit, Occasion occasion) {
         return new HazardNote(hazard.getKind(), Words.orElse(hazard.getDescription(), ""), hazard.getDistanceM(),
-                Words.orElse(hazard.getMeasure(), ""), Cautions.of(hazard, survey));
+                Words.orElse(hazard.getMeasure(), ""), Cautions.of(hazard, visit, occasion));
     }
 
-    /** A line overhead that the survey measured: its height and voltage stand in its description. */
-    static HazardNote of(org.straddle.model.OverheadLine line) {
-        List<String> known = new ArrayList<>();
-        known.add(line.getHeightM() > 0 ? "lowest wire about " + Words.number(line.getHeightM()) + " m up" : "height not known");
-        known.add(line.getVoltageKv() > 0 ? Words.number(line.getVoltageKv()) + " kV" : "voltage not known");
-        String note = Words.orElse(line.getNote(), "");
-        if (!note.isEmpty()) {
-            known.add(note);
+    /** All overhead wires of a visit in one note, so that one figure stands on the sheet; empty where it saw none. */
+    static Optional<HazardNote> ofWires(Site site, Survey visit, Occasion occasion) {
+        List<WireSighting> seen = WireSighting.of(visit);
+        Optional<MastLimit> limit = MastLimit.of(site, visit, occasion.spanM());
+        if (seen.isEmpty() && limit.isEmpty()) {
+            return Optional.empty();
         }
-        return new HazardNote(HazardKind.POWER_LINE, String.join(", ", known), line.getDistanceM(), "", Cautions.of(line));
+        List<Hazard> named = WireSighting.hazards(visit);
+        double nearest = seen.stream().mapToDouble(WireSighting::distanceM).min().orElse(0);
+        String measures = named.stream().map(hazard -> Words.orElse(hazard.getMeasure(), ""))
+                .filter(measure -> !measure.isEmpty()).distinct().collect(Collectors.joining("; "));
+        String description = Stream.concat(named.stream().map(hazard -> Words.orElse(hazard.getDescription(), "")),
+                seen.stream().map(wires -> (wires.distanceM() > nearest ? Words.number(wires.distanceM()) + " m away: " : "")
+                        + wires.words())).filter(words -> !words.isEmpty()).distinct().collect(Collectors.joining("; "));
+        return Optional.of(new HazardNote(HazardKind.POWER_LINE, description, nearest, measures,
+                Cautions.wires(seen, limit, measures)));
     }
 
-    /** The hazard in a line: "power line, 12 m away: low wire over the gate". */
+    /** What kind of hazard it is, in words. */
+    public String kindWords() {
+        return kind == HazardKind.POWER_LINE ? "overhead wires" : kind.getLiteral();
+    }
+
+    /** The hazard in a line: "overhead wires, 12 m away: low wire over the gate". */
     public String title() {
-        return kind.getLiteral() + (distanceM > 0 ? ", " + Words.number(distanceM) + " m away" : "")
+        return kindWords() + (distanceM > 0 ? ", " + Words.number(distanceM) + " m away" : "")
                 + (description.isEmpty() ? "" : ": " + description);
     }
 
     /** The surveyor's measure, or a sentence that says there is none. */
     public String measureText() {
-        return measure.isEmpty() ? "The survey names no measure: agree on one before you set up." : measure;
+        return measure.isEmpty() ? "The visit names no measure: agree on one before you set up." : measure;
     }
 }

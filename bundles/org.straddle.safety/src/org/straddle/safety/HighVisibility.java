@@ -1,11 +1,15 @@
 package org.straddle.safety;
 
 /**
- * Class of high-visibility clothing for people on foot beside traffic of a speed: 3 above 60 km/h, 2 up to 60, 1 up to
- * 30 (ISO 20471, after secondary pages on the standard). Bad light or a busy road asks for a higher class.
+ * Class of high-visibility clothing for people on foot beside traffic. ISO 20471 asks for class 3 above 60 km/h and
+ * class 2 up to that (secondary pages on the standard); its class 1, up to 30 km/h, and that of ANSI/ISEA 107, for
+ * people who do nothing but watch the traffic, are not for operators, who look at the sky with headphones on. Poor
+ * light asks for class 3 at any speed (common practice, no source).
  */
 public enum HighVisibility {
-    CLASS_1(1), CLASS_2(2), CLASS_3(3);
+    CLASS_2(2), CLASS_3(3);
+
+    private static final double CLASS_2_UP_TO_KMH = 60;
 
     private final int number;
 
@@ -18,11 +22,8 @@ public enum HighVisibility {
         return number;
     }
 
-    /** @param speedKmh speed of the traffic, 0 or more; a speed that is not known asks for the highest class */
-    public static HighVisibility atKmh(double speedKmh) {
-        if (speedKmh <= 30) {
-            return CLASS_1;
-        }
-        return speedKmh <= 60 ? CLASS_2 : CLASS_3;
+    /** @param speedKmh speed of the traffic, 0 or more; a speed or a light that is not known asks for the highest class */
+    public static HighVisibility at(double speedKmh, Light light) {
+        return speedKmh <= CLASS_2_UP_TO_KMH && !light.asksForMore() ? CLASS_2 : CLASS_3;
     }
 }

@@ -4,37 +4,20 @@ import java.time.Duration;
 import java.time.Instant;
 
 /**
- * The 30-30 rule of the US National Weather Service: go for shelter when thunder follows a flash within 30 seconds,
- * and stay there for at least 30 minutes after the last thunder. A tent, a mast or an open car is no shelter.
+ * Any thunder that somebody hears sends everybody to shelter: who hears it is near enough to be struck (US National
+ * Weather Service, "When thunder roars, go indoors"). The older advice to count the seconds between flash and thunder
+ * first is superseded. A tent, a mast or an open car is no shelter, and nobody takes a mast down any more.
  */
 public final class Lightning {
 
-    /** Thunder within this after the flash sends everybody to shelter (NOAA/NWS guidance). */
-    public static final Duration SHELTER_WITHIN = Duration.ofSeconds(30);
-
-    /** At least this long after the last thunder (NOAA/NWS guidance). */
+    /** At least this long after the last thunder (US National Weather Service). */
     public static final Duration WAIT = Duration.ofMinutes(30);
 
-    /** Sound takes about 5 s for a mile (NOAA/NWS guidance). */
-    private static final double SECONDS_PER_MILE = 5;
-
-    private static final double KM_PER_MILE = 1.609344;
-
     private Lightning() {
-    }
-
-    /** Must everybody go for shelter now? */
-    public static boolean shelterNow(Duration flashToThunder) {
-        return flashToThunder.compareTo(SHELTER_WITHIN) <= 0;
     }
 
     /** Nobody goes back out before this. */
     public static Instant notBefore(Instant lastThunder) {
         return lastThunder.plus(WAIT);
-    }
-
-    /** About how far away the flash was, km. */
-    public static double distanceKm(Duration flashToThunder) {
-        return flashToThunder.toMillis() / 1000.0 / SECONDS_PER_MILE * KM_PER_MILE;
     }
 }

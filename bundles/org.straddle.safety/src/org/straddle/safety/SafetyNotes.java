@@ -31,7 +31,7 @@ public record SafetyNotes(Site site, LocalDate day, Optional<Survey> survey, Lis
 
     /** Stands under every list of cautions. */
     public static final String DEFERENCE = "These are usual cautions, not rules for a real place: local codes, the"
-            + " owners of land and lines, and people licensed for the work come first. Whoever is on the spot decides,"
+            + " owners of land and wires, and people licensed for the work come first. Whoever is on the spot decides,"
             + " and anyone may call it off.";
 
     public SafetyNotes {
@@ -50,16 +50,31 @@ public record SafetyNotes(Site site, LocalDate day, Optional<Survey> survey, Lis
      * @param policies null for the usual ones
      */
     public static SafetyNotes of(Site site, LocalDate day, Policies policies) {
-        Policies chosen = policies != null ? policies : StraddleFactory.eINSTANCE.createPolicies();
-        Optional<Survey> survey = SiteReviews.newestSurvey(site, day);
-        List<HazardNote> hazards = survey.map(there -> Stream.concat(
-                there.getHazards().stream().map(hazard -> HazardNote.of(hazard, there)),
-                there.getOverheadLines().stream().map(HazardNote::of)).toList()).orElse(List.of());
-        return new SafetyNotes(site, day, survey, hazards, SiteReviews.decisive(site, day),
-                SiteReviews.state(site, day, chosen), remarks(survey, day, chosen));
+        return of(site, day, policies, Light.UNKNOWN);
     }
 
-    private static List<String> remarks(Optional<Survey> newest, LocalDate day, Policies policies) {
+    /**
+     * @param day a local day of the event
+     * @param policies null for the usual ones
+     * @param light worst light while the team is there
+     */
+    public static SafetyNotes of(Site site, LocalDate day, Policies policies, Light light) {
+        Policies chosen = policies != null ? policies : StraddleFactory.eINSTANCE.createPolicies();
+        Occasion occasion = Occasion.of(day, light, chosen);
+        Optional<Survey> survey = SiteReviews.newestSurvey(site, day);
+        return new SafetyNotes(site, day, survey, survey.map(there -> hazards(site, there, occasion)).orElse(List.of()),
+                SiteReviews.decisive(site, day), SiteReviews.state(site, day, chosen), remarks(survey, occasion, chosen));
+    }
+
+    /** Overhead wires first: nothing else kills as fast. */
+    private static List<HazardNote> hazards(Site site, Survey visit, Occasion occasion) {
+        return Stream.concat(HazardNote.ofWires(site, visit, occasion).stream(), visit.getHazards().stream()
+                .filter(hazard -> hazard.getKind() != HazardKind.POWER_LINE)
+                .map(hazard -> HazardNote.of(hazard, visit, occasion))).toList();
+    }
+
+    private static List<String> remarks(Optional<Survey> newest, Occasion occasion, Policies policies) {
+        LocalDate day = occasion.day();
         if (newest.isEmpty()) {
             return List.of("Nobody surveyed this site by " + day + ": its hazards are not known. Survey it first.");
         }
@@ -81,7 +96,7 @@ public record SafetyNotes(Site site, LocalDate day, Optional<Survey> survey, Lis
                 && survey.getHazards().stream().noneMatch(hazard -> hazard.getKind() == HazardKind.TRAFFIC)) {
             remarks.add("Traffic passes at " + Words.number(survey.getRoadSpeedKmh())
                     + " km/h, yet the survey names no traffic hazard. "
-                    + String.join(" ", Cautions.traffic(survey.getRoadSpeedKmh())));
+                    + String.join(" ", Cautions.traffic(survey.getRoadSpeedKmh(), occasion.light())));
         }
         return remarks;
     }

@@ -38,11 +38,11 @@ public record Visit(Site site, Stay stay, LocalDate day, SafetyNotes notes) {
 
     /** What may hurt somebody there, as the survey has it. */
     private static List<Object> dangers(Survey survey) {
-        return Arrays.asList(survey.getId(), survey.getRoadSpeedKmh(),
+        return Arrays.asList(survey.getId(), survey.getRoadSpeedKmh(), survey.getMastLimitM(),
                 survey.getHazards().stream().map(hazard -> Arrays.asList(hazard.getKind(), hazard.getDescription(),
                         hazard.getDistanceM(), hazard.getMeasure())).toList(),
                 survey.getOverheadLines().stream().map(line -> Arrays.asList(line.getDistanceM(), line.getHeightM(),
-                        line.getVoltageKv(), line.getNote())).toList());
+                        line.getVoltageKv(), line.isVoltageFromOwner(), line.getNote())).toList());
     }
 
     public Finding finding(NamedRule rule, String sentence) {

@@ -179,13 +179,17 @@ public final class SurveyEditor extends ThingEditor<Survey> {
     }
 
     private void overheadLines(FieldForm form, Survey visit) {
-        form.wide("Lines overhead", "Power and other lines near the mark; 0 where nobody knows.");
-        form.<OverheadLine>table(visit, Literals.SURVEY__OVERHEAD_LINES, "line overhead",
+        form.wide("Overhead wires", "Power, telephone and other wires near the mark; 0 where nobody knows. A voltage counts as"
+                + " known only where the owner named it: a guess keeps farther away.");
+        form.text("Mast limit", "m, nothing upright is higher; 0 for none", Numbers.between(0, 100), visit,
+                Literals.SURVEY__MAST_LIMIT_M);
+        form.<OverheadLine>table(visit, Literals.SURVEY__OVERHEAD_LINES, "wires",
                 StraddleFactory.eINSTANCE::createOverheadLine, 3)
                 .column("Distance, m", 110, Literals.OVERHEAD_LINE__DISTANCE_M, Numbers.between(0, 10_000))
                 .column("Lowest wire, m", 120, Literals.OVERHEAD_LINE__HEIGHT_M, Numbers.between(0, 300))
                 .column("Voltage, kV", 110, Literals.OVERHEAD_LINE__VOLTAGE_KV, Numbers.between(0, 2000))
-                .column("Note", 420, Literals.OVERHEAD_LINE__NOTE, Words.any());
+                .check("Owner named it", 130, Literals.OVERHEAD_LINE__VOLTAGE_FROM_OWNER)
+                .column("Note", 290, Literals.OVERHEAD_LINE__NOTE, Words.any());
         form.told("Usual cautions", () -> String.join(" ", Cautions.of(HazardKind.POWER_LINE)) + " " + SafetyNotes.DEFERENCE);
     }
 

@@ -1,0 +1,69 @@
+package org.straddle.safety;
+
+import java.util.Optional;
+
+import org.straddle.model.Site;
+import org.straddle.model.Survey;
+
+/**
+ * The one figure for everything upright at a site: the lowest of what the surveyor allows and of what each of the
+ * overhead wires allows. So a computed limit may lower the surveyor's, and never raises it.
+ *
+ * @param heightM highest that anything may reach above the ground, metres; 0 where nothing may be raised
+ * @param because where the figure comes from
+ */
+public record MastLimit(double heightM, String because) {
+
+    /** Lower than this nothing useful can be raised, and people themselves come too near. Common practice, no source. */
+    private static final double LEAST_USEFUL_M = 2.5;
+
+    /**
+     * @param spanM longest distance between two parts of the station, metres
+     * @return empty where a visit saw no wires and named no limit
+     */
+    static Optional<MastLimit> of(Site site, Survey visit, double spanM) {
+        Optional<MastLimit> lowest = Optional.empty();
+        double own = visit.getMastLimitM();
+        if (own > 0 && Double.isFinite(own)) {
+            lowest = Optional.of(new MastLimit(own, "the surveyor's limit"));
+        }
+        for (WireSighting wires : WireSighting.of(visit)) {
+            MastLimit next = of(wires, markErrorM(site, visit), spanM);
+            if (lowest.isEmpty() || next.heightM < lowest.get().heightM) {
+                lowest = Optional.of(next);
+            }
+        }
+        return lowest;
+    }
+
+    /** The station may be as far from the mark as either of them allows; NaN when one of them makes no sense. */
+    private static double markErrorM(Site site, Survey visit) {
+        return visit.getMark() == null ? site.getMarkErrorM() : Math.max(site.getMarkErrorM(), visit.getMark().getErrorM());
+    }
+
+    private static MastLimit of(WireSighting wires, double markErrorM, double spanM) {
+        if (wires.distanceM() == 0) {
+            return new MastLimit(0, "nobody has measured how far away the wires are");
+        }
+        if (!(markErrorM >= 0) || Double.isInfinite(markErrorM)) {
+            return new MastLimit(0, "nobody knows how good the mark is");
+        }
+        if (wires.voltage().approachM().isEmpty()) {
+            return new MastLimit(0, "above 1000 kV only the owner of the wires says how near anything may come");
+        }
+        double counted = OverheadWires.countedDistanceM(wires.distanceM(), markErrorM, spanM);
+        double highest = Math.floor(OverheadWires.highestM(counted, wires.voltage()) * 10) / 10;
+        return new MastLimit(highest < LEAST_USEFUL_M ? 0 : highest, "wires " + Words.number(wires.distanceM())
+                + " m from the mark, of which " + Words.number(Math.floor(counted * 10) / 10) + " m count after "
+                + Words.number(Math.ceil(markErrorM * 10) / 10) + " m of mark error and half of " + Words.number(spanM)
+                + " m of station; US CPSC; " + wires.voltage().rule());
+    }
+
+    /** What it means, with the figure. */
+    public String sentence() {
+        return heightM > 0
+                ? "Nothing upright here is higher than " + Words.number(heightM) + " m: mast with antenna, vehicle mast, or an"
+                        + " antenna that somebody carries (" + because + ")."
+                : "Raise nothing here and carry nothing upright: move the station away from the wires (" + because + ").";
+    }
+}
