@@ -49,6 +49,9 @@ record RuleCase(String rule, LocalDate day, String wrong, String right) {
                 of("squares-not-occupied", "L latitudeDeg=64 kind=corner squares=HP93,HP94,IP03",
                         "L latitudeDeg=64 kind=corner squares=HP93,HP94,IP03,IP04"),
                 of("squares-not-occupied", "S1 markErrorM=-1", "S1 markErrorM=0"),
+                // 20 ft are 6.096 m
+                of("boundary-error", "L markErrorM=6.1 / policies stationSpanM=30 / A: L 10:00-11:00",
+                        "L markErrorM=6.09 / policies stationSpanM=30 / A: L 10:00-11:00"),
                 of("kind-mismatch", "L kind=inside", "L kind=line"),
                 of("survey-missing", "S1 -surveys / A: S1 10:00-11:00", "S2 -surveys / A: S1 10:00-11:00"),
                 of("survey-missing", "S1 -surveys +surveys date=2031-06-22 / A: S1 10:00-11:00",

@@ -12,6 +12,7 @@ import org.straddle.grid.Square;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.model.Survey;
+import org.straddle.outlook.BoundaryRule;
 import org.straddle.outlook.Outlook;
 import org.straddle.safety.HazardNote;
 import org.straddle.safety.Light;
@@ -31,13 +32,18 @@ import org.straddle.sky.Window;
  * @param review whether a review holds on the day, in a sentence
  * @param reviewHolds false: the sheet warns plainly
  * @param remarks what else wants attention
+ * @param boundary how to stand on a line or corner, and what to bring home as proof
  */
 public record BriefStop(String site, Optional<BriefDay.Drive> drive, String kind, String squares, String coordinates,
         Moment arrival, Moment readyAt, Moment packUpBy, Moment departure, List<BriefTurn> turns, String access,
-        String review, boolean reviewHolds, List<Note> hazards, List<String> remarks) {
+        String review, boolean reviewHolds, List<Note> hazards, List<String> remarks, Optional<Boundary> boundary) {
 
     /** A hazard, what the survey says to do, and the usual cautions. */
     public record Note(String title, String measure, List<String> cautions) {
+    }
+
+    /** Where the parts of the station stand, and the proof to bring home. */
+    public record Boundary(String where, List<String> evidence) {
     }
 
     static BriefStop of(Outlook outlook, Clock clock, LocalDate date, Stop stop, Optional<BriefDay.Drive> drive) {
@@ -53,7 +59,7 @@ public record BriefStop(String site, Optional<BriefDay.Drive> drive, String kind
                 Scheduled.turns(stop).stream().map(turn -> BriefTurn.of(outlook, clock, date, stop, turn)).toList(),
                 notes.survey().map(BriefStop::access).orElse(""), Line.of(notes.state().sentence()),
                 notes.state().holds(), notes.hazards().stream().map(BriefStop::note).toList(),
-                notes.remarks().stream().map(Line::of).toList());
+                notes.remarks().stream().map(Line::of).toList(), BoundaryRule.of(outlook, site).map(BriefStop::boundary));
     }
 
     private static Light light(Outlook outlook, Stop stop) {
@@ -83,6 +89,10 @@ public record BriefStop(String site, Optional<BriefDay.Drive> drive, String kind
         if (!line.isEmpty()) {
             parts.add(label + line);
         }
+    }
+
+    private static Boundary boundary(BoundaryRule rule) {
+        return new Boundary(Line.of(rule.where()), rule.evidence().stream().map(Line::of).toList());
     }
 
     private static Note note(HazardNote hazard) {

@@ -50,6 +50,15 @@ STOP ${stop.site()}: ${stop.kind()}<#if stop.squares()?has_content>, ${stop.squa
 <#else>
   ! No valid review of hazards for this day. ${stop.review()}
 </#if>
+<#if stop.boundary().isPresent()>
+
+  PROOF OF THE SQUARES
+  ${stop.boundary().get().where()}
+<#list stop.boundary().get().evidence() as proof>
+  - ${proof}
+</#list>
+  Error on the display: ______  Time UTC: ______
+</#if>
 <#list stop.turns() as turn>
 
   TURN ${turn.bird()}, ${turn.mode()}

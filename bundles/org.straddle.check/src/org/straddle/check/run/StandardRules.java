@@ -57,6 +57,7 @@ import org.straddle.check.rules.plan.TurnTimesWrong;
 import org.straddle.check.rules.plan.TurnWithoutPass;
 import org.straddle.check.rules.plan.TurnsTooClose;
 import org.straddle.check.rules.plan.UplinkForeign;
+import org.straddle.check.rules.site.BoundaryError;
 import org.straddle.check.rules.site.HazardReview;
 import org.straddle.check.rules.site.KindMismatch;
 import org.straddle.check.rules.site.PermissionLapsed;
@@ -91,6 +92,7 @@ public final class StandardRules {
                 new SquareNamedWrong(),
                 new SiteWithoutSquares(),
                 new SquaresNotOccupied(),
+                new BoundaryError(),
                 new KindMismatch(),
                 new SurveyMissing(),
                 new SurveyOld(),

@@ -35,6 +35,23 @@ class NotationTest {
         assertEquals("Enter a number from -10 to 100.", told);
     }
 
+    /** A phone's 5 m hold 68 % and are 8.11 m at 95 %: √(ln 0.05 / ln 0.32) = 1.6214. */
+    @ParameterizedTest
+    @CsvSource({"5 95%,5", "5 m 95 %,5", "'5,0 m (95 %)',5", "5 phone,8.11", "5 68%,8.11", "5m CEP,10.4", "5 drms,8.66", "5 2DRMS,4.33",
+        "5 ?,10.4"})
+    void readsAnErrorByTheRadiusThatItIs(String typed, double r95M) {
+        ErrorRadii radii = new ErrorRadii();
+        assertEquals(r95M, radii.parse(typed), 1e-9);
+        assertEquals(r95M, radii.parse(radii.print(radii.parse(typed))), 1e-9);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"5", "5 m", "5 feet", "phone", "", "5 42%"})
+    void asksWhichRadiusAnErrorIs(String typed) {
+        String told = assertThrows(IllegalArgumentException.class, () -> new ErrorRadii().parse(typed)).getMessage();
+        assertTrue(told.startsWith("Say which radius it is"), told);
+    }
+
     @Test
     void writesNumbersWithoutExponentAndTrailingZeros() {
         assertEquals("0.000012", Numbers.plain(1.2e-5));

@@ -21,6 +21,7 @@ import org.straddle.outlook.Outlook;
 import org.straddle.survey.Visit;
 import org.straddle.ui.fields.Dates;
 import org.straddle.ui.fields.Deed;
+import org.straddle.ui.fields.ErrorRadii;
 import org.straddle.ui.fields.FieldForm;
 import org.straddle.ui.fields.Numbers;
 import org.straddle.ui.fields.Positions;
@@ -45,7 +46,7 @@ public final class SiteEditor extends ThingEditor<Site> implements Revealing {
         form.text("Name", "", Words.required("the site's name"), site, Literals.SITE__NAME);
         form.text("Position", "", new Positions(), Marks.slot(session(), site, Literals.SITE__LATITUDE_DEG,
                 Literals.SITE__LONGITUDE_DEG));
-        form.text("Mark error", "m, holds 95 % of fixes", Numbers.between(0, 100_000), site,
+        form.text("Mark error", "m, and which radius", new ErrorRadii(), site,
                 Literals.SITE__MARK_ERROR_M);
         form.text("Height", "m above the ellipsoid", Numbers.between(-500, 9000), site, Literals.SITE__ALTITUDE_M);
         squares(form, site);

@@ -36,6 +36,7 @@ import org.straddle.survey.SurveyPhoto;
 import org.straddle.survey.Visit;
 import org.straddle.ui.fields.Dates;
 import org.straddle.ui.fields.Deed;
+import org.straddle.ui.fields.ErrorRadii;
 import org.straddle.ui.fields.FieldForm;
 import org.straddle.ui.fields.Notation;
 import org.straddle.ui.fields.Numbers;
@@ -107,7 +108,7 @@ public final class SurveyEditor extends ThingEditor<Survey> {
         form.text("Position", "", new Positions(), new Slot<>(
                 () -> visit.getMark() == null ? null : Marks.position(visit.getMark().getLatitudeDeg(), visit.getMark().getLongitudeDeg()),
                 place -> Visit.setMark(session().editingDomain(), visit, typed(visit, place))));
-        form.text("Mark error", "m, holds 95 % of fixes", Numbers.between(0, 100_000), ofMark(visit, Literals.MARK__ERROR_M));
+        form.text("Mark error", "m, and which radius", new ErrorRadii(), ofMark(visit, Literals.MARK__ERROR_M));
         form.text("Height", "m above the ellipsoid", Numbers.between(-500, 9000), ofMark(visit, Literals.MARK__ALTITUDE_M));
         form.told("How fixed", () -> MarkText.how(visit.getMark()));
         Button use = form.buttons(

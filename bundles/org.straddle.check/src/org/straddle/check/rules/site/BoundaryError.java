@@ -1,0 +1,33 @@
+package org.straddle.check.rules.site;
+
+import java.util.Locale;
+import java.util.function.Consumer;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.check.rules.Inspection;
+import org.straddle.check.rules.Scope;
+import org.straddle.check.rules.ScopedRule;
+import org.straddle.check.rules.Words;
+import org.straddle.model.Site;
+import org.straddle.outlook.BoundaryRule;
+
+/** On a line or corner the rule of the square awards wants a receiver that displays a small error. */
+public final class BoundaryError extends ScopedRule<Site> {
+
+    public BoundaryError() {
+        super(Scope.SITE, "boundary-error", Severity.WARNING, "Marks on lines and corners are as good as the boundary rule asks");
+    }
+
+    @Override
+    public void check(Site site, Inspection in, Consumer<Finding> findings) {
+        if (in.itinerary().at(site).isEmpty()) {
+            return;
+        }
+        BoundaryRule.of(in.outlook(), site).filter(rule -> !rule.markSuffices()).ifPresent(rule -> findings.accept(
+                Finding.of(this, Words.sentence(Words.name(site)) + " lies on " + rule.boundary() + ", and its mark is good to "
+                        + String.format(Locale.ENGLISH, "%.1f m", rule.markErrorM()) + " only. The boundary rule asks for an error of"
+                        + " at most 20 ft (6.0 m) on the receiver's display.", site)
+                        .restingOn(in.outlook().position(site), site.getMarkErrorM())));
+    }
+}
