@@ -55,6 +55,18 @@ class ConductTest {
         assertTrue(!PROMISE.matcher("safety notes, org.straddle.safety").find());
     }
 
+    /** An event folder comes from somebody else: one class knows how to reach into it without being led out of it. */
+    @Test
+    void filesOfAnEventAreReachedInOneWay() {
+        List<String> files = new ArrayList<>();
+        for (Path file : SourceTree.sources("org.straddle.store")) {
+            if (SourceTree.text(file).matches("(?s).*\\b(Files|FileChannel|File(In|Out)putStream|RandomAccessFile)\\s*\\..*")) {
+                files.add(file.getFileName().toString());
+            }
+        }
+        assertEquals(List.of("EventTree.java", "OpenFolder.java", "SaveSeal.java"), files.stream().sorted().toList());
+    }
+
     @Test
     void everyClassIsNamedForWhatItIs() {
         List<String> broken = new ArrayList<>();

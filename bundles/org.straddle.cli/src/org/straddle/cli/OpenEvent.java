@@ -63,7 +63,7 @@ final class OpenEvent implements AutoCloseable {
     /** The same of a copy of the event. */
     Outlook outlook(Event read, PrintWriter err) throws EventFolderException {
         try {
-            return Outlook.of(read, EarthSearch.in(folder.elementsFolder()), new ConsoleProgress(err));
+            return Outlook.of(read, EarthSearch.in(folder.elements()), new ConsoleProgress(err));
         } catch (EventFolderException failure) {
             throw failure;
         } catch (IOException failure) {

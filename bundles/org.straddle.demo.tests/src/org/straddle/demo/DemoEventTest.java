@@ -237,7 +237,7 @@ class DemoEventTest {
         try (EventFolder opened = EventFolder.open(folder)) {
             assertTrue(EcoreUtil.equals(event, opened.event()));
             for (String file : DemoBirds.ELEMENT_FILES) {
-                assertArrayEquals(DemoBirds.bytes(file), Files.readAllBytes(opened.elementsFolder().resolve(file)));
+                assertArrayEquals(DemoBirds.bytes(file), Files.readAllBytes(opened.path().resolve("elements").resolve(file)));
             }
         }
     }

@@ -9,7 +9,7 @@ import java.nio.file.Path;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.SubMonitor;
-import org.straddle.store.LayerFile;
+import org.straddle.store.KeptFile;
 
 /**
  * Where a map comes from. Unlike a {@link SourceFile} it is not held in memory: the roads of a country are larger
@@ -44,7 +44,7 @@ public final class MapSource {
     }
 
     /** @throws ReadException when it is not there, or too large */
-    public static MapSource of(LayerFile file) throws ReadException {
+    public static MapSource of(KeptFile file) throws ReadException {
         if (!file.exists()) {
             throw new ReadException(file.name(), 0, "there is no such file in the event's folder of layers.",
                     "Put it back from a copy, or remove the layer.");

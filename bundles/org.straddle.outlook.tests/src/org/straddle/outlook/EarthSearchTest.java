@@ -18,6 +18,7 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.straddle.sky.PassSearch;
+import org.straddle.store.KeptFolder;
 
 class EarthSearchTest {
 
@@ -39,34 +40,34 @@ class EarthSearchTest {
 
     @Test
     void withoutAFileThereIsNoOrientation() throws IOException {
-        assertFalse(EarthSearch.in(elements).orientation().isLoaded());
-        assertFalse(EarthSearch.in(elements.resolve("missing")).orientation().isLoaded());
-        assertSame(EarthSearch.in(elements), EarthSearch.in(elements));
+        assertFalse(EarthSearch.in(KeptFolder.of(elements)).orientation().isLoaded());
+        assertFalse(EarthSearch.in(KeptFolder.of(elements.resolve("missing"))).orientation().isLoaded());
+        assertSame(EarthSearch.in(KeptFolder.of(elements)), EarthSearch.in(KeptFolder.of(elements)));
     }
 
     @Test
     void aFileUnderItsPublishedNameIsTakenAndKeptUntilItChanges() throws IOException {
         Path file = elements.resolve("finals2000A.daily");
         Files.writeString(file, finals());
-        PassSearch first = EarthSearch.in(elements);
+        PassSearch first = EarthSearch.in(KeptFolder.of(elements));
         assertTrue(first.orientation().isLoaded());
-        assertSame(first, EarthSearch.in(elements));
+        assertSame(first, EarthSearch.in(KeptFolder.of(elements)));
         Files.setLastModifiedTime(file, FileTime.from(Instant.parse("2016-05-01T00:00:00Z")));
-        assertNotSame(first, EarthSearch.in(elements));
+        assertNotSame(first, EarthSearch.in(KeptFolder.of(elements)));
         Files.delete(file);
-        assertFalse(EarthSearch.in(elements).orientation().isLoaded());
+        assertFalse(EarthSearch.in(KeptFolder.of(elements)).orientation().isLoaded());
     }
 
     @Test
     void otherFilesAreNotTouched() throws IOException {
         Files.writeString(elements.resolve("demo.tle"), "finals2000A");
-        assertFalse(EarthSearch.in(elements).orientation().isLoaded());
+        assertFalse(EarthSearch.in(KeptFolder.of(elements)).orientation().isLoaded());
     }
 
     @Test
     void aBrokenFileIsNamedWithWhatToDo() throws IOException {
         Files.writeString(elements.resolve("eopc04.broken"), "nothing of the kind");
-        IOException failure = assertThrows(IOException.class, () -> EarthSearch.in(elements));
+        IOException failure = assertThrows(IOException.class, () -> EarthSearch.in(KeptFolder.of(elements)));
         assertTrue(failure.getMessage().contains("eopc04.broken"), failure.getMessage());
         assertEquals(2, failure.getMessage().lines().count(), failure.getMessage());
     }

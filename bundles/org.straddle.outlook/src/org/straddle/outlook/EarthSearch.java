@@ -1,16 +1,15 @@
 package org.straddle.outlook;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.attribute.FileTime;
+import java.io.InputStream;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 import org.straddle.sky.EarthOrientation;
 import org.straddle.sky.PassSearch;
+import org.straddle.store.KeptFile;
+import org.straddle.store.KeptFolder;
 
 /**
  * The search that an event's passes are found by: with the Earth orientation file that lies among its element sets
@@ -19,9 +18,13 @@ import org.straddle.sky.PassSearch;
  */
 public final class EarthSearch {
 
-    private static final Pattern PUBLISHED_NAME = Pattern.compile("(?i)(finals2000A|eopc04).*");
+    private static final Pattern PUBLISHED_NAME = Pattern.compile("(?i)(finals2000A|eopc04)[^/]*");
 
-    private record Known(Path file, FileTime modified, long size, PassSearch search) {
+    /** All days since 1962 in every column come to 5 MB. */
+    private static final int LARGEST_BYTES = 20 << 20;
+    private static final String TAKE_IT_OUT = "\nTake it out of the elements folder, or put a whole one there.";
+
+    private record Known(KeptFile file, PassSearch search) {
     }
 
     private static Known last;
@@ -30,39 +33,34 @@ public final class EarthSearch {
     }
 
     /**
-     * @param elementsFolder of the event; need not exist
+     * @param elements of the event
      * @throws IOException when such a file is there and cannot be used; the message names it and says what to do
      */
-    public static synchronized PassSearch in(Path elementsFolder) throws IOException {
-        Optional<Path> file = newest(elementsFolder);
+    public static synchronized PassSearch in(KeptFolder elements) throws IOException {
+        Optional<KeptFile> file = newest(elements);
         if (file.isEmpty()) {
             return Outlook.SHARED_SEARCH;
         }
-        FileTime modified = Files.getLastModifiedTime(file.get());
-        long size = Files.size(file.get());
-        if (last == null || !last.file.equals(file.get()) || !last.modified.equals(modified) || last.size != size) {
-            last = new Known(file.get(), modified, size, new PassSearch(read(file.get())));
+        if (last == null || !last.file.equals(file.get())) {
+            last = new Known(file.get(), new PassSearch(read(file.get())));
         }
         return last.search;
     }
 
-    private static Optional<Path> newest(Path folder) throws IOException {
-        if (!Files.isDirectory(folder)) {
-            return Optional.empty();
-        }
-        try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> PUBLISHED_NAME.matcher(file.getFileName().toString()).matches()
-                    && Files.isRegularFile(file)).max(Comparator.comparing((Path file) -> file.toFile().lastModified())
-                            .thenComparing(Comparator.naturalOrder()));
-        }
+    private static Optional<KeptFile> newest(KeptFolder elements) throws IOException {
+        return elements.files().stream().filter(file -> PUBLISHED_NAME.matcher(file.name()).matches())
+                .max(Comparator.comparing(KeptFile::modified).thenComparing(KeptFile::name));
     }
 
-    private static EarthOrientation read(Path file) throws IOException {
-        try {
-            return EarthOrientation.read(file);
+    private static EarthOrientation read(KeptFile file) throws IOException {
+        if (file.size() > LARGEST_BYTES) {
+            throw new IOException(file.name() + " is larger than " + (LARGEST_BYTES >> 20) + " MB; no file of Earth orientation is."
+                    + TAKE_IT_OUT);
+        }
+        try (InputStream in = file.open()) {
+            return EarthOrientation.read(file.name(), in.readNBytes(LARGEST_BYTES));
         } catch (IllegalArgumentException failure) {
-            throw new IOException(failure.getMessage() + "\nTake it out of the elements folder, or put a whole one there.",
-                    failure);
+            throw new IOException(failure.getMessage() + TAKE_IT_OUT, failure);
         }
     }
 }

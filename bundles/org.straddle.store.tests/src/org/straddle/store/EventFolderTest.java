@@ -202,10 +202,10 @@ class EventFolderTest {
         String file = folder.addElementsFile("C:\\weekly\\Week 25.TLE", bytes);
         assertEquals("week-25.tle", file);
         folder.save();
-        assertFalse(Files.exists(folder.elementsFolder()), "no element set names it: the import was undone");
+        assertFalse(Files.exists(folder.path().resolve("elements")), "no element set names it: the import was undone");
         event.getBirds().get(0).getElementSets().add(Example.elements(file));
         folder.save();
-        assertArrayEquals(bytes, Files.readAllBytes(folder.elementsFolder().resolve(file)));
+        assertArrayEquals(bytes, Files.readAllBytes(folder.path().resolve("elements").resolve(file)));
         assertEquals(file, folder.addElementsFile("week 25.tle", bytes), "same content, same file");
         assertEquals("week-25-2.tle", folder.addElementsFile("week 25.tle", new byte[] {'2'}));
         assertEquals("week-25-3.tle", folder.addElementsFile("week 25.tle", new byte[] {'3'}));
@@ -218,11 +218,11 @@ class EventFolderTest {
         layer.setFile(folder.addLayer("Ring Road.GeoJSON", bytes));
         assertEquals("ring-road.geojson", layer.getFile());
         folder.save();
-        assertFalse(Files.exists(folder.layersFolder()), "no layer names it: the import was undone");
+        assertFalse(Files.exists(folder.path().resolve("layers")), "no layer names it: the import was undone");
         assertTrue(folder.layer(layer.getFile()).onDisk().isEmpty());
         event.getLayers().add(layer);
         folder.save();
-        Path file = folder.layersFolder().resolve(layer.getFile());
+        Path file = folder.path().resolve("layers").resolve(layer.getFile());
         assertArrayEquals(bytes, Files.readAllBytes(file));
         assertEquals(Optional.of(file), folder.layer(layer.getFile()).onDisk());
         event.getLayers().remove(layer);
@@ -261,8 +261,8 @@ class EventFolderTest {
     @Test
     void layerThatLeadsOutOfTheFolderIsNotThere() throws IOException {
         Files.writeString(temp.resolve("secret.gpx"), "mine");
-        Files.createDirectories(folder.layersFolder());
-        Files.createSymbolicLink(folder.layersFolder().resolve("link.gpx"), temp.resolve("secret.gpx"));
+        Files.createDirectories(folder.path().resolve("layers"));
+        Files.createSymbolicLink(folder.path().resolve("layers").resolve("link.gpx"), temp.resolve("secret.gpx"));
         for (String name : List.of("../../secret.gpx", "link.gpx", "none.gpx", "/etc/passwd", "")) {
             assertFalse(folder.layer(name).exists(), name);
             assertThrows(IOException.class, () -> folder.layer(name).open(), name);
@@ -335,8 +335,8 @@ class EventFolderTest {
     void broughtFileDoesNotReplaceOneOfAnotherProgram() throws IOException {
         String file = folder.addElementsFile("week.tle", new byte[] {'1'});
         event.getBirds().get(0).getElementSets().add(Example.elements(file));
-        Files.createDirectories(folder.elementsFolder());
-        Files.writeString(folder.elementsFolder().resolve(file), "theirs");
+        Files.createDirectories(folder.path().resolve("elements"));
+        Files.writeString(folder.path().resolve("elements").resolve(file), "theirs");
         assertEquals("elements/week.tle", assertThrows(EventFolderException.class, folder::save).file());
         assertEquals("theirs", text("elements/week.tle"));
     }

@@ -1,6 +1,9 @@
 package org.straddle.store;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.channels.Channels;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -109,43 +112,54 @@ final class FailingSteps implements FileSteps {
     }
 
     @Override
-    public void createFolder(Path folder) throws IOException {
-        step(() -> Files.createDirectories(folder), null);
-    }
-
-    @Override
-    public void write(Path file, byte[] bytes) throws IOException {
+    public void createFolder(Place folder) throws IOException {
         step(() -> {
-            remember(file);
-            Files.write(file, bytes, StandardOpenOption.CREATE_NEW);
-        }, () -> Files.write(file, Arrays.copyOf(bytes, bytes.length / 2), StandardOpenOption.CREATE_NEW));
-    }
-
-    @Override
-    public void copy(Path from, Path to) throws IOException {
-        write(to, Files.readAllBytes(from));
-    }
-
-    @Override
-    public void rename(Path from, Path to) throws IOException {
-        step(() -> {
-            remember(from, to);
-            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            folder.tree().createRoot();
+            folder.tree().createFolders(folder);
         }, null);
     }
 
     @Override
-    public void deleteIfExists(Path fileOrEmptyFolder) throws IOException {
+    public void write(Place file, byte[] bytes) throws IOException {
         step(() -> {
-            if (!Files.isDirectory(fileOrEmptyFolder)) {
-                remember(fileOrEmptyFolder);
+            remember(file.path());
+            create(file, bytes);
+        }, () -> create(file, Arrays.copyOf(bytes, bytes.length / 2)));
+    }
+
+    private static void create(Place file, byte[] bytes) throws IOException {
+        try (OutputStream out = Channels.newOutputStream(file.tree().create(file))) {
+            out.write(bytes);
+        }
+    }
+
+    @Override
+    public void copy(Place from, Place to) throws IOException {
+        try (InputStream in = from.tree().read(from)) {
+            write(to, in.readAllBytes());
+        }
+    }
+
+    @Override
+    public void rename(Place from, Place to) throws IOException {
+        step(() -> {
+            remember(from.path(), to.path());
+            from.tree().rename(from, to);
+        }, null);
+    }
+
+    @Override
+    public void deleteIfExists(Place fileOrEmptyFolder) throws IOException {
+        step(() -> {
+            if (!Files.isDirectory(fileOrEmptyFolder.path())) {
+                remember(fileOrEmptyFolder.path());
             }
-            Files.deleteIfExists(fileOrEmptyFolder);
+            fileOrEmptyFolder.tree().delete(fileOrEmptyFolder);
         }, null);
     }
 
     @Override
-    public void forceFolder(Path folder) throws IOException {
-        step(() -> unforced.remove(folder), null);
+    public void forceFolder(Place folder) throws IOException {
+        step(() -> unforced.remove(folder.path()), null);
     }
 }

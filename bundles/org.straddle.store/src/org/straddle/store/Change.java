@@ -1,7 +1,6 @@
 package org.straddle.store;
 
 import java.io.IOException;
-import java.nio.file.Path;
 
 /** What a save does to one file of the event. */
 sealed interface Change {
@@ -13,15 +12,15 @@ sealed interface Change {
     record Put(String name, byte[] bytes) implements Change {
     }
 
-    /** The bytes of a file elsewhere, such as a photo when an event is saved to another folder. */
-    record Copy(String name, Path from) implements Change {
+    /** The bytes of a file of another event folder, such as a photo when an event is saved to another folder. */
+    record Copy(String name, Place from) implements Change {
     }
 
     record Delete(String name) implements Change {
     }
 
     /** Brings the new content to a place of its own; a deletion has none. */
-    static void stage(Change change, Path place, FileSteps steps) throws IOException {
+    static void stage(Change change, Place place, FileSteps steps) throws IOException {
         if (change instanceof Put put) {
             steps.write(place, put.bytes());
         } else if (change instanceof Copy copy) {

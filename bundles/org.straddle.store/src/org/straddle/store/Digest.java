@@ -2,8 +2,6 @@ package org.straddle.store;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
@@ -18,13 +16,12 @@ final class Digest {
         return HexFormat.of().formatHex(sha256().digest(bytes));
     }
 
-    static String of(Path file) throws IOException {
+    /** Of all that is still to be read. */
+    static String of(InputStream in) throws IOException {
         MessageDigest digest = sha256();
-        try (InputStream in = Files.newInputStream(file)) {
-            byte[] block = new byte[1 << 16];
-            for (int read = in.read(block); read >= 0; read = in.read(block)) {
-                digest.update(block, 0, read);
-            }
+        byte[] block = new byte[1 << 16];
+        for (int read = in.read(block); read >= 0; read = in.read(block)) {
+            digest.update(block, 0, read);
         }
         return HexFormat.of().formatHex(digest.digest());
     }

@@ -1,8 +1,6 @@
 package org.straddle.store;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -12,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.resource.ResourceSet;
@@ -27,7 +24,11 @@ import org.straddle.model.Event;
  */
 public final class EventFolder implements AutoCloseable {
 
-    private Path path;
+    /** How often, and after how many ms, a save of another computer is looked at again. */
+    private static final int PATIENCE = 10;
+    private static final int PAUSE_MS = 50;
+
+    private EventTree tree;
     private EventLock lock;
     private SaveJournal journal;
     private final FileSteps steps;
@@ -39,12 +40,12 @@ public final class EventFolder implements AutoCloseable {
     /** Files of the layers that the event had when it was last read or written, by name. */
     private Set<String> knownLayers;
 
-    private EventFolder(Path path, EventLock lock, FileSteps steps, EventResourceSet resources, Event event,
+    private EventFolder(EventTree tree, EventLock lock, FileSteps steps, EventResourceSet resources, Event event,
             Map<String, byte[]> files) {
-        this.path = path;
+        this.tree = tree;
         this.lock = lock;
         this.steps = steps;
-        this.journal = new SaveJournal(path, steps);
+        this.journal = new SaveJournal(tree, steps);
         this.resources = resources;
         this.event = event;
         this.known = digests(files);
@@ -60,12 +61,12 @@ public final class EventFolder implements AutoCloseable {
     }
 
     static EventFolder open(Path folder, FileSteps steps) throws EventFolderException {
-        Path path = existing(folder);
-        EventLock lock = EventLock.on(path);
+        EventTree tree = existing(folder);
+        EventLock lock = EventLock.on(tree);
         try {
-            SaveJournal journal = new SaveJournal(path, steps);
-            recover(journal, path);
-            return read(path, lock, steps, EventScan.scan(new DiskFiles(path, journal)));
+            SaveJournal journal = new SaveJournal(tree, steps);
+            recover(journal, tree);
+            return read(tree, lock, steps, EventScan.scan(new DiskFiles(tree, journal)));
         } catch (EventFolderException | RuntimeException | Error e) {
             lock.close();
             throw e;
@@ -77,19 +78,59 @@ public final class EventFolder implements AutoCloseable {
      * {@link #saveAs} makes an editable copy.
      */
     public static EventFolder openReadOnly(Path folder) throws EventFolderException {
-        Path path = existing(folder);
-        SaveJournal journal = new SaveJournal(path, new DiskSteps());
+        EventTree tree = existing(folder);
+        SaveJournal journal = new SaveJournal(tree, new DiskSteps());
         // Somebody may be saving right now: read until two readings agree.
-        Map<String, byte[]> files = EventScan.scan(new DiskFiles(path, journal));
+        requireOwn(journal, tree);
+        Map<String, byte[]> files = EventScan.scan(new DiskFiles(tree, journal));
         for (int i = 0; i < 5; i++) {
-            boolean recorded = journal.isRecorded();
-            Map<String, byte[]> again = EventScan.scan(new DiskFiles(path, journal));
-            if (digests(again).equals(digests(files)) && recorded == journal.isRecorded()) {
-                return read(path, null, new DiskSteps(), again);
+            boolean recorded = isRecorded(journal, tree);
+            Map<String, byte[]> again = EventScan.scan(new DiskFiles(tree, journal));
+            if (digests(again).equals(digests(files)) && recorded == isRecorded(journal, tree)) {
+                return read(tree, null, new DiskSteps(), again);
             }
             files = again;
         }
-        throw EventFolderException.of("the event is being changed all the time.", path, "Try again in a moment.");
+        throw EventFolderException.of("the event is being changed all the time.", tree.root(), "Try again in a moment.");
+    }
+
+    /** A save that somebody makes right now, on another computer, is soon over; what stays came with the folder. */
+    private static void requireOwn(SaveJournal journal, EventTree tree) throws EventFolderException {
+        for (int tries = 1;; tries++) {
+            try {
+                journal.require();
+                return;
+            } catch (EventFolderException e) {
+                if (tries == PATIENCE) {
+                    throw e;
+                }
+            } catch (IOException e) {
+                if (tries == PATIENCE) {
+                    throw unreadable(e, tree);
+                }
+            }
+            try {
+                Thread.sleep(PAUSE_MS);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                throw EventFolderException.of("the event was not opened.", tree.root(), "Try again.");
+            }
+        }
+    }
+
+    private static boolean isRecorded(SaveJournal journal, EventTree tree) throws EventFolderException {
+        try {
+            return journal.isRecorded();
+        } catch (EventFolderException e) {
+            throw e;
+        } catch (IOException e) {
+            throw unreadable(e, tree);
+        }
+    }
+
+    private static EventFolderException unreadable(IOException e, EventTree tree) {
+        return EventFolderException.causedBy(e, "the folder cannot be read (" + EventLock.reason(e) + ").", tree.root(),
+                "Check the disk and your permission to read, then try again.");
     }
 
     /**
@@ -105,9 +146,9 @@ public final class EventFolder implements AutoCloseable {
         if (event.eResource() != null) {
             throw new IllegalArgumentException("The event already lies in a folder; use saveAs");
         }
-        Path path = folder.toAbsolutePath().normalize();
-        EventLock lock = lockEmpty(path, steps);
-        EventFolder created = new EventFolder(path, lock, steps, new EventResourceSet(), event, Map.of());
+        EventTree tree = new EventTree(folder.toAbsolutePath().normalize());
+        EventLock lock = lockEmpty(tree, steps);
+        EventFolder created = new EventFolder(tree, lock, steps, new EventResourceSet(), event, Map.of());
         try {
             created.save();
             return created;
@@ -118,10 +159,10 @@ public final class EventFolder implements AutoCloseable {
         }
     }
 
-    private static EventFolder read(Path path, EventLock lock, FileSteps steps, Map<String, byte[]> files)
+    private static EventFolder read(EventTree tree, EventLock lock, FileSteps steps, Map<String, byte[]> files)
             throws EventFolderException {
         EventResourceSet resources = EventResourceSet.of(files);
-        return new EventFolder(path, lock, steps, resources, resources.event(), files);
+        return new EventFolder(tree, lock, steps, resources, resources.event(), files);
     }
 
     /** The live event. */
@@ -135,26 +176,21 @@ public final class EventFolder implements AutoCloseable {
     }
 
     public Path path() {
-        return path;
+        return tree.root();
     }
 
     public boolean isReadOnly() {
         return lock == null;
     }
 
-    /** Element sets as they were imported. May not exist yet. */
-    public Path elementsFolder() {
-        return path.resolve(Layout.ELEMENTS);
+    /** Element sets as they were imported. May be empty. */
+    public KeptFolder elements() {
+        return new KeptFolder(tree.at(Layout.ELEMENTS));
     }
 
-    /** Roads, power lines and other map layers. May not exist yet. */
-    public Path layersFolder() {
-        return path.resolve(Layout.LAYERS);
-    }
-
-    /** Photos, named by the hash of their content. May not exist yet. */
-    public Path photosFolder() {
-        return path.resolve(Layout.PHOTOS);
+    /** Roads, power lines and other map layers. May be empty. */
+    public KeptFolder layers() {
+        return new KeptFolder(tree.at(Layout.LAYERS));
     }
 
     /** The file that holds an object of the event, relative to the folder; empty for one never saved. */
@@ -185,8 +221,8 @@ public final class EventFolder implements AutoCloseable {
         refuseReadOnly();
         refuseTooLarge(suggestedName, bytes);
         String name = KeptName.candidates(suggestedName).iterator().next();
-        recover(journal, path);
-        commit(List.of(new Change.Put(Layout.ELEMENTS + "/" + name, bytes.clone())), known, path, journal);
+        recover(journal, tree);
+        commit(List.of(new Change.Put(Layout.ELEMENTS + "/" + name, bytes.clone())), known, tree, journal);
         return name;
     }
 
@@ -205,23 +241,28 @@ public final class EventFolder implements AutoCloseable {
      *
      * @param name as in {@code Layer.file}; one that leads out of the folder counts as a file that is not there
      */
-    public LayerFile layer(String name) {
-        String whole = Layout.LAYERS + "/" + name;
-        Path file = path.resolve(whole);
-        if (!Layout.isEventFile(whole) || !isWithin(file)) {
-            return LayerFile.missing(name, layersFolder());
-        }
-        byte[] waiting = staged.get(whole);
-        return waiting != null && !isOnDisk(whole) ? LayerFile.inMemory(name, file, waiting) : LayerFile.onDisk(name, file);
+    public KeptFile layer(String name) {
+        return kept(Layout.LAYERS, name);
     }
 
-    /** Not so when a link in the folder leads elsewhere. */
-    private boolean isWithin(Path file) {
-        try {
-            return !Files.exists(file) || file.toRealPath().startsWith(path.toRealPath());
-        } catch (IOException e) {
-            return false;
+    /**
+     * A photo as it is now, to be read on any thread.
+     *
+     * @param name as in {@code Photo.file}; one that leads out of the folder counts as a file that is not there
+     */
+    public KeptFile photo(String name) {
+        return kept(Layout.PHOTOS, name);
+    }
+
+    private KeptFile kept(String folder, String name) {
+        String whole = folder + "/" + name;
+        if (!Layout.isEventFile(whole)) {
+            return KeptFile.missing(name, tree.at(folder).path());
         }
+        Place place = tree.at(whole);
+        KeptFile there = KeptFile.onDisk(name, place);
+        byte[] waiting = staged.get(whole);
+        return waiting != null && !there.exists() ? KeptFile.inMemory(name, place.path(), waiting) : there;
     }
 
     /**
@@ -236,7 +277,7 @@ public final class EventFolder implements AutoCloseable {
 
     private String stage(String folder, String suggestedName, byte[] bytes) throws EventFolderException {
         refuseTooLarge(suggestedName, bytes);
-        DiskFiles disk = new DiskFiles(path, journal);
+        DiskFiles disk = new DiskFiles(tree, journal);
         for (String candidate : KeptName.candidates(suggestedName)) {
             String name = folder + "/" + candidate;
             byte[] onDisk = disk.read(name);
@@ -258,7 +299,7 @@ public final class EventFolder implements AutoCloseable {
      */
     public void save() throws EventFolderException {
         refuseReadOnly();
-        recover(journal, path);
+        recover(journal, tree);
         Map<String, byte[]> files = written();
         Map<String, byte[]> brought = staged.namedBy(event);
         List<Change> changes = changes(files);
@@ -266,7 +307,7 @@ public final class EventFolder implements AutoCloseable {
         changes.addAll(missing(brought));
         changes.addAll(droppedLayers());
         if (!changes.isEmpty()) {
-            commit(changes, digests(files), path, journal);
+            commit(changes, digests(files), tree, journal);
         }
         known = digests(files);
         knownLayers = layerNames(event);
@@ -275,7 +316,7 @@ public final class EventFolder implements AutoCloseable {
 
     private void refuseReadOnly() throws EventFolderException {
         if (isReadOnly()) {
-            throw EventFolderException.of("the event was opened only to look at it.", path,
+            throw EventFolderException.of("the event was opened only to look at it.", tree.root(),
                     "Save it to another folder, and edit it there.");
         }
     }
@@ -290,11 +331,11 @@ public final class EventFolder implements AutoCloseable {
     /** Files of layers that the event no longer has, taken into memory first: the removal may yet be undone. */
     private List<Change> droppedLayers() throws EventFolderException {
         List<Change> deletions = new ArrayList<>();
-        DiskFiles disk = new DiskFiles(path, journal);
+        DiskFiles disk = new DiskFiles(tree, journal);
         for (String name : droppedLayerNames()) {
-            Path file = path.resolve(name);
+            KeptFile file = KeptFile.onDisk(name, tree.at(name));
             // What does not fit into memory stays where it is.
-            if (isOnDisk(name) && file.toFile().length() <= DiskFiles.LARGEST) {
+            if (file.exists() && file.size() <= DiskFiles.LARGEST) {
                 byte[] bytes = disk.read(name);
                 if (bytes != null) {
                     staged.put(name, bytes);
@@ -324,13 +365,13 @@ public final class EventFolder implements AutoCloseable {
      * @param folder does not exist yet, or is empty; the folder itself means a plain {@link #save}
      */
     public void saveAs(Path folder) throws EventFolderException {
-        Path target = folder.toAbsolutePath().normalize();
-        if (target.equals(path) && !isReadOnly()) {
+        EventTree target = new EventTree(folder.toAbsolutePath().normalize());
+        if (target.equals(tree) && !isReadOnly()) {
             save();
             return;
         }
-        if (target.startsWith(path)) {
-            throw EventFolderException.of("an event cannot lie within itself.", target, "Choose a folder elsewhere.");
+        if (target.root().startsWith(tree.root())) {
+            throw EventFolderException.of("an event cannot lie within itself.", target.root(), "Choose a folder elsewhere.");
         }
         Map<String, byte[]> files = written();
         Map<String, Change> changes = new LinkedHashMap<>();
@@ -353,7 +394,7 @@ public final class EventFolder implements AutoCloseable {
             throw e;
         }
         close();
-        path = target;
+        tree = target;
         lock = targetLock;
         journal = targetJournal;
         known = digests(files);
@@ -402,7 +443,7 @@ public final class EventFolder implements AutoCloseable {
     }
 
     private void refuseForeignChanges(List<Change> changes) throws EventFolderException {
-        DiskFiles disk = new DiskFiles(path, journal);
+        DiskFiles disk = new DiskFiles(tree, journal);
         for (Change change : changes) {
             byte[] now = disk.read(change.name());
             if (now != null && !Digest.of(now).equals(known.get(change.name()))) {
@@ -414,7 +455,7 @@ public final class EventFolder implements AutoCloseable {
     /** What was brought in and is not there yet; after a save that was finished late, it is. */
     private List<Change> missing(Map<String, byte[]> brought) throws EventFolderException {
         List<Change> puts = new ArrayList<>();
-        DiskFiles disk = new DiskFiles(path, journal);
+        DiskFiles disk = new DiskFiles(tree, journal);
         for (Map.Entry<String, byte[]> file : brought.entrySet()) {
             byte[] now = disk.read(file.getKey());
             if (now == null) {
@@ -431,28 +472,37 @@ public final class EventFolder implements AutoCloseable {
                 + "undo that.", name, "Save to another folder, open this one again, and bring your changes over.");
     }
 
+    /** Is anything there, be it a link? */
     private boolean isOnDisk(String name) {
-        return Files.exists(path.resolve(name), LinkOption.NOFOLLOW_LINKS);
+        try {
+            return tree.look(tree.at(name)).isPresent();
+        } catch (IOException e) {
+            return true;
+        }
     }
 
     /** @param digests of the event's own files once this is done, by name */
-    private void commit(List<Change> changes, Map<String, String> digests, Path folder, SaveJournal target)
+    private void commit(List<Change> changes, Map<String, String> digests, EventTree folder, SaveJournal target)
             throws EventFolderException {
         try {
             target.record(changes);
+        } catch (EventFolderException e) {
+            throw e;
         } catch (IOException e) {
             throw EventFolderException.causedBy(e, "the event could not be saved (" + EventLock.reason(e)
-                    + "); its files are as they were.", folder, "Check for room on the disk and permission to write, "
+                    + "); its files are as they were.", folder.root(), "Check for room on the disk and permission to write, "
                             + "then save again, or save to another folder.");
         }
-        if (folder.equals(path)) {
+        if (folder.equals(tree)) {
             known = digests;
         }
         try {
             target.finish();
+        } catch (EventFolderException e) {
+            throw e;
         } catch (IOException e) {
             throw EventFolderException.causedBy(e, "the save is stored but not all files could be put in place ("
-                    + EventLock.reason(e) + ").", folder, "Do not copy the folder yet: save again, or open the event "
+                    + EventLock.reason(e) + ").", folder.root(), "Do not copy the folder yet: save again, or open the event "
                             + "again, and the save is finished.");
         }
     }
@@ -460,17 +510,14 @@ public final class EventFolder implements AutoCloseable {
     private List<Change.Copy> keptFiles() throws EventFolderException {
         List<Change.Copy> copies = new ArrayList<>();
         for (String kept : Layout.KEPT_AS_THEY_CAME) {
-            Path folder = path.resolve(kept);
-            if (!Files.isDirectory(folder)) {
-                continue;
-            }
-            try (Stream<Path> all = Files.walk(folder)) {
-                for (Path file : (Iterable<Path>) all.sorted()::iterator) {
-                    String name = path.relativize(file).toString().replace(file.getFileSystem().getSeparator(), "/");
-                    if (Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) && Layout.isEventFile(name)) {
-                        copies.add(new Change.Copy(name, file));
+            try {
+                for (Place file : tree.files(tree.at(kept))) {
+                    if (Layout.isEventFile(file.name())) {
+                        copies.add(new Change.Copy(file.name(), file));
                     }
                 }
+            } catch (EventFolderException e) {
+                throw e;
             } catch (IOException e) {
                 throw EventFolderException.causedBy(e, "the folder cannot be read (" + EventLock.reason(e) + ").",
                         kept, "Check the disk and your permission to read, then save again.");
@@ -479,29 +526,39 @@ public final class EventFolder implements AutoCloseable {
         return copies;
     }
 
-    private static Path existing(Path folder) throws EventFolderException {
+    private static EventTree existing(Path folder) throws EventFolderException {
         Path path = folder.toAbsolutePath().normalize();
-        if (!Files.isDirectory(path)) {
+        EventTree tree = new EventTree(path);
+        if (!tree.rootExists()) {
             throw EventFolderException.of("there is no such folder.", path,
                     "Choose the folder that holds an " + Layout.EVENT + " file.");
         }
-        if (!Files.exists(path.resolve(Layout.EVENT)) && !Files.exists(path.resolve(SaveJournal.FOLDER))) {
-            throw EventFolderException.of("this folder is not an event: it has no " + Layout.EVENT + ".", path,
-                    "Choose the folder that holds an " + Layout.EVENT + " file.");
+        try {
+            if (tree.look(tree.at(Layout.EVENT)).isEmpty() && tree.look(tree.at(SaveJournal.FOLDER)).isEmpty()) {
+                throw EventFolderException.of("this folder is not an event: it has no " + Layout.EVENT + ".", path,
+                        "Choose the folder that holds an " + Layout.EVENT + " file.");
+            }
+            // A link among them would be found only when something is to be read or written there.
+            for (String inner : Layout.FOLDERS) {
+                tree.isFolder(tree.at(inner));
+            }
+        } catch (EventFolderException e) {
+            throw e;
+        } catch (IOException e) {
+            throw unreadable(e, tree);
         }
-        return path;
+        return tree;
     }
 
-    private static EventLock lockEmpty(Path folder, FileSteps steps) throws EventFolderException {
+    private static EventLock lockEmpty(EventTree tree, FileSteps steps) throws EventFolderException {
+        Path folder = tree.root();
         try {
-            steps.createFolder(folder);
-            try (Stream<Path> inside = Files.list(folder)) {
-                Set<String> ours = Set.of(EventLock.FILE, SaveJournal.FOLDER, ".git");
-                if (inside.anyMatch(each -> !ours.contains(each.getFileName().toString()))
-                        || new SaveJournal(folder, steps).isRecorded()) {
-                    throw EventFolderException.of("this folder is not empty.", folder,
-                            "Choose a new or an empty folder for the event.");
-                }
+            steps.createFolder(tree.at(""));
+            Set<String> ours = Set.of(EventLock.FILE, SaveJournal.FOLDER, ".git");
+            if (!ours.containsAll(tree.list(tree.at("")).stream().map(Place::name).toList())
+                    || new SaveJournal(tree, steps).isRecorded()) {
+                throw EventFolderException.of("this folder is not empty.", folder,
+                        "Choose a new or an empty folder for the event.");
             }
         } catch (EventFolderException e) {
             throw e;
@@ -509,17 +566,17 @@ public final class EventFolder implements AutoCloseable {
             throw EventFolderException.causedBy(e, "the folder cannot be made (" + EventLock.reason(e) + ").", folder,
                     "Choose a folder in a place of your own.");
         }
-        return EventLock.on(folder);
+        return EventLock.on(tree);
     }
 
-    private static void recover(SaveJournal journal, Path path) throws EventFolderException {
+    private static void recover(SaveJournal journal, EventTree tree) throws EventFolderException {
         try {
             journal.recover();
         } catch (EventFolderException e) {
             throw e;
         } catch (IOException e) {
             throw EventFolderException.causedBy(e, "an interrupted save could not be finished (" + EventLock.reason(e)
-                    + ").", path, "Check for room on the disk and permission to write, then try again.");
+                    + ").", tree.root(), "Check for room on the disk and permission to write, then try again.");
         }
     }
 

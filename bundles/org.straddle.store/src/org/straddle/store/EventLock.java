@@ -4,9 +4,7 @@ import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 
 /**
  * Keeps two programs from writing to one event folder. The system drops the lock when the program ends, however it
@@ -22,20 +20,23 @@ final class EventLock implements AutoCloseable {
         this.channel = channel;
     }
 
-    static EventLock on(Path folder) throws EventFolderException {
+    static EventLock on(EventTree tree) throws EventFolderException {
+        Path folder = tree.root();
         FileChannel channel = null;
         try {
-            channel = FileChannel.open(folder.resolve(FILE), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+            channel = tree.openOrCreate(tree.at(FILE));
             FileLock lock = channel.tryLock();
             if (lock != null) {
                 return new EventLock(channel);
             }
         } catch (OverlappingFileLockException e) {
             // Held by this very program: the same refusal as for another one.
+        } catch (EventFolderException e) {
+            throw e;
         } catch (IOException e) {
             closeQuietly(channel);
             throw EventFolderException.causedBy(e, "the folder cannot be locked for writing (" + reason(e) + ").",
-                    folder, Files.isWritable(folder) ? "Check the disk, then try again."
+                    folder, tree.rootIsWritable() ? "Check the disk, then try again."
                             : "You may not write here: copy the event folder to a place of your own and open the copy.");
         }
         closeQuietly(channel);

@@ -1,7 +1,6 @@
 package org.straddle.store;
 
 import java.io.IOException;
-import java.nio.file.Path;
 
 /**
  * The steps that change a disk, one method each. Power may fail between any two of them and within each; tests stand
@@ -10,19 +9,19 @@ import java.nio.file.Path;
 interface FileSteps {
 
     /** Creates a folder, with its parents, unless it is there, and forces its entry to the medium. */
-    void createFolder(Path folder) throws IOException;
+    void createFolder(Place folder) throws IOException;
 
     /** Creates a new file with all bytes and forces them, not yet its entry in the folder, to the medium. */
-    void write(Path file, byte[] bytes) throws IOException;
+    void write(Place file, byte[] bytes) throws IOException;
 
     /** Creates a new file with the bytes of another and forces them likewise. */
-    void copy(Path from, Path to) throws IOException;
+    void copy(Place from, Place to) throws IOException;
 
     /** Puts a file in place of another, at once. */
-    void rename(Path from, Path to) throws IOException;
+    void rename(Place from, Place to) throws IOException;
 
-    void deleteIfExists(Path fileOrEmptyFolder) throws IOException;
+    void deleteIfExists(Place fileOrEmptyFolder) throws IOException;
 
     /** Forces the entries of a folder to the medium, where the system can. */
-    void forceFolder(Path folder) throws IOException;
+    void forceFolder(Place folder) throws IOException;
 }

@@ -23,6 +23,9 @@ final class Layout {
     /** Folders whose files are kept as they came. */
     static final List<String> KEPT_AS_THEY_CAME = List.of(ELEMENTS, LAYERS, PHOTOS);
 
+    /** Every folder of an event. */
+    static final List<String> FOLDERS = List.of("operators", "teams", "kits", "sites", ELEMENTS, LAYERS, PHOTOS);
+
     private static final Pattern MODEL_FILE = Pattern
             .compile("event\\.straddle|birds\\.xmi|plan\\.xmi|(operators|teams|kits|sites)/[^/\\\\:\\p{Cntrl}]+\\.xmi");
     private static final Pattern KEPT_FILE = Pattern

@@ -1,12 +1,8 @@
 package org.straddle.store;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileVisitResult;
-import java.nio.file.Files;
-import java.nio.file.LinkOption;
-import java.nio.file.Path;
-import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -20,6 +16,9 @@ import java.util.Set;
  * which the save counts; then the files are renamed into their places. Power may fail at any step: without the list
  * the new files are thrown away, with it the renames are finished by {@link #recover}.
  *
+ * <p>A list that came with the folder, from somebody else, would change files that were looked at before: it is
+ * refused (see {@link SaveSeal}), and so is a list that would reach out of the folder (see {@link EventTree}).
+ *
  * <p>It is as strong as two promises of the disk: to keep what it said it had written, and to rename a file as one
  * step, which every file system with a journal does. On one without, such as FAT, a power failure within a rename can
  * lose that one file; it is then named, and nothing else is touched.
@@ -29,7 +28,11 @@ final class SaveJournal {
     static final String FOLDER = ".straddle-save";
 
     private static final String LIST = "commit";
-    private static final String FIRST_LINE = "straddle save 1";
+    private static final String WITHOUT_IT = "To go on with the files as they are, copy the whole event folder first; then"
+            + " remove the folder " + FOLDER + " in it.";
+    private static final String FIRST_LINE = "straddle save 2";
+    /** More would be no list of an event's files. Bytes. */
+    private static final int LONGEST_LIST = 64 << 20;
 
     /** One line of the list: a new file with its digest, or, without one, a file to remove. */
     private record Entry(String name, String digest) {
@@ -39,26 +42,33 @@ final class SaveJournal {
         }
     }
 
-    private final Path event;
-    private final Path folder;
-    private final Path list;
+    private final EventTree event;
+    private final Place folder;
+    private final Place list;
     private final FileSteps steps;
 
-    SaveJournal(Path event, FileSteps steps) {
+    SaveJournal(EventTree event, FileSteps steps) {
         this.event = event;
-        this.folder = event.resolve(FOLDER);
+        this.folder = event.at(FOLDER);
         this.list = folder.resolve(LIST);
         this.steps = steps;
     }
 
     /** Is there a save that counts and has not been put in place yet? */
-    boolean isRecorded() {
-        return Files.exists(list, LinkOption.NOFOLLOW_LINKS);
+    boolean isRecorded() throws IOException {
+        return event.look(list).isPresent();
+    }
+
+    /** Refuses a recorded save of somebody else, or a damaged one, and changes nothing. */
+    void require() throws IOException {
+        if (isRecorded()) {
+            readList();
+        }
     }
 
     /** Where a recorded save keeps the new content of a file until it is in place. */
-    Path staged(String name) {
-        return folder.resolve("new").resolve(name);
+    Place staged(String name) {
+        return folder.resolve("new/" + name);
     }
 
     /** Writes the changes beside the event. When this returns, they count; when it fails, nothing has changed. */
@@ -76,28 +86,40 @@ final class SaveJournal {
     }
 
     private void tryToRecord(List<? extends Change> changes) throws IOException {
-        Set<Path> folders = new LinkedHashSet<>();
+        for (Change change : changes) {
+            // Found only after the save counts, a link in the way would leave it half done.
+            event.file(event.at(change.name()));
+        }
+        Set<Place> folders = new LinkedHashSet<>();
         StringBuilder lines = new StringBuilder(FIRST_LINE).append('\n');
         for (Change change : changes) {
             if (change instanceof Change.Delete) {
                 lines.append("delete ").append(change.name()).append('\n');
                 continue;
             }
-            Path place = staged(change.name());
-            steps.createFolder(place.getParent());
-            folders.add(place.getParent());
+            Place place = staged(change.name());
+            steps.createFolder(place.parent());
+            folders.add(place.parent());
             Change.stage(change, place, steps);
-            lines.append("put ").append(Digest.of(place)).append(' ').append(change.name()).append('\n');
+            lines.append("put ").append(digest(place)).append(' ').append(change.name()).append('\n');
         }
         lines.append("end ").append(changes.size()).append('\n');
         steps.createFolder(folder);
-        Path fresh = folder.resolve(LIST + ".new");
+        String seal = SaveSeal.of(lines.toString(), folder.path());
+        lines.append("seal ").append(seal).append('\n');
+        Place fresh = folder.resolve(LIST + ".new");
         steps.write(fresh, lines.toString().getBytes(StandardCharsets.UTF_8));
-        for (Path each : folders) {
+        for (Place each : folders) {
             steps.forceFolder(each);
         }
         steps.rename(fresh, list);
         steps.forceFolder(folder);
+    }
+
+    private String digest(Place file) throws IOException {
+        try (InputStream in = event.read(file)) {
+            return Digest.of(in);
+        }
     }
 
     /**
@@ -108,7 +130,7 @@ final class SaveJournal {
     void recover() throws IOException {
         if (isRecorded()) {
             finish();
-        } else if (Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
+        } else {
             discard();
         }
     }
@@ -119,19 +141,19 @@ final class SaveJournal {
         for (Entry entry : entries) {
             refuseDamage(entry);
         }
-        Set<Path> folders = new LinkedHashSet<>();
+        Set<Place> folders = new LinkedHashSet<>();
         for (Entry entry : entries) {
-            Path place = event.resolve(entry.name());
+            Place place = event.at(entry.name());
             if (entry.isDeletion()) {
                 steps.deleteIfExists(place);
-            } else if (Files.exists(staged(entry.name()))) {
-                steps.createFolder(place.getParent());
+            } else if (event.file(staged(entry.name())).isPresent()) {
+                steps.createFolder(place.parent());
                 steps.rename(staged(entry.name()), place);
             }
-            folders.add(place.getParent());
+            folders.add(place.parent());
         }
-        for (Path each : folders) {
-            if (Files.isDirectory(each)) {
+        for (Place each : folders) {
+            if (event.isFolder(each)) {
                 steps.forceFolder(each);
             }
         }
@@ -139,22 +161,29 @@ final class SaveJournal {
     }
 
     private void refuseDamage(Entry entry) throws IOException {
+        Place place = event.at(entry.name());
+        event.file(place);
         if (entry.isDeletion()) {
             return;
         }
-        Path staged = staged(entry.name());
-        Path content = Files.exists(staged) ? staged : event.resolve(entry.name());
-        if (!Files.isRegularFile(content) || !Digest.of(content).equals(entry.digest())) {
+        Place staged = staged(entry.name());
+        Place content = event.file(staged).isPresent() ? staged : place;
+        if (event.file(content).isEmpty() || !digest(content).equals(entry.digest())) {
             throw EventFolderException.of("a save was interrupted, and its new version of this file is lost or damaged.",
-                    entry.name(), "Copy the whole event folder first. Then remove the folder " + FOLDER
-                            + " in it to go on with the files as they are, or restore the event from an older copy.");
+                    entry.name(), WITHOUT_IT + " Or restore the event from an older copy.");
         }
     }
 
     private List<Entry> readList() throws IOException {
-        List<String> lines = Files.readAllLines(list, StandardCharsets.UTF_8);
+        String text;
+        event.file(list);
+        try (InputStream in = event.read(list)) {
+            text = new String(in.readNBytes(LONGEST_LIST), StandardCharsets.UTF_8);
+        }
+        int seal = text.lastIndexOf("\nseal ") + 1;
+        List<String> lines = text.substring(0, seal).lines().toList();
         List<Entry> entries = new ArrayList<>();
-        boolean whole = lines.size() >= 2 && lines.get(0).equals(FIRST_LINE)
+        boolean whole = text.indexOf('\n', seal) == text.length() - 1 && lines.size() >= 2 && lines.get(0).equals(FIRST_LINE)
                 && lines.get(lines.size() - 1).equals("end " + (lines.size() - 2));
         for (int i = 1; whole && i < lines.size() - 1; i++) {
             String[] words = lines.get(i).split(" ", lines.get(i).startsWith("put ") ? 3 : 2);
@@ -163,35 +192,33 @@ final class SaveJournal {
             whole = (words[0].equals("put") || words[0].equals("delete")) && Layout.isEventFile(entry.name());
         }
         if (!whole) {
-            throw EventFolderException.of("the list of an interrupted save is damaged.", FOLDER + "/" + LIST,
-                    "Copy the whole event folder first. Then remove the folder " + FOLDER
-                            + " in it to go on with the files as they are.");
+            throw EventFolderException.of("the list of an interrupted save is damaged.", FOLDER + "/" + LIST, WITHOUT_IT);
+        }
+        if (!SaveSeal.fits(text.substring(seal + "seal ".length()).strip(), text.substring(0, seal), folder.path())) {
+            throw EventFolderException.of("an interrupted save came with this folder; you did not make it on this computer.",
+                    FOLDER + "/" + LIST, "If you know who made it, let that computer open the event. " + WITHOUT_IT);
         }
         return entries;
     }
 
     /** The list goes first: from then on the rest is rubbish. */
     private void discard() throws IOException {
-        if (!Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
-            return;
+        if (event.look(folder).isPresent()) {
+            if (event.isFolder(folder)) {
+                steps.deleteIfExists(list);
+                steps.forceFolder(folder);
+            }
+            remove(folder);
         }
-        steps.deleteIfExists(list);
-        steps.forceFolder(folder);
-        Files.walkFileTree(folder, new SimpleFileVisitor<>() {
-            @Override
-            public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) throws IOException {
-                steps.deleteIfExists(file);
-                return FileVisitResult.CONTINUE;
-            }
+    }
 
-            @Override
-            public FileVisitResult postVisitDirectory(Path each, IOException failure) throws IOException {
-                if (failure != null) {
-                    throw failure;
-                }
-                steps.deleteIfExists(each);
-                return FileVisitResult.CONTINUE;
+    private void remove(Place place) throws IOException {
+        BasicFileAttributes found = event.look(place).orElse(null);
+        if (found != null && found.isDirectory() && !found.isOther()) {
+            for (Place each : event.list(place)) {
+                remove(each);
             }
-        });
+        }
+        steps.deleteIfExists(place);
     }
 }

@@ -133,7 +133,7 @@ class SurveyPhotoTest {
             assertTrue(!SurveyPhoto.command(domain, opened, visit, List.of(picture)).canExecute(), "it is there already");
             domain.getCommandStack().undo();
             opened.save();
-            assertTrue(!Files.exists(opened.photosFolder()) || isEmpty(opened.photosFolder()), "undone imports leave nothing");
+            assertTrue(!Files.exists(opened.path().resolve("photos")) || isEmpty(opened.path().resolve("photos")), "undone imports leave nothing");
             domain.getCommandStack().redo();
             opened.save();
             Photo photo = visit.getPhotos().get(0);

@@ -210,6 +210,11 @@ public record SurveyPhoto(String name, byte[] bytes, String extension, Optional<
         return command;
     }
 
+    /** Does the name of a kept file end as those of pictures do? */
+    public static boolean isPictureName(String file) {
+        return file.toLowerCase(Locale.ROOT).matches("(?s).*\\.(jpe?g|png|webp|hei[cf])");
+    }
+
     private Photo photo(String kept) {
         Photo photo = StraddleFactory.eINSTANCE.createPhoto();
         photo.setFile(kept);

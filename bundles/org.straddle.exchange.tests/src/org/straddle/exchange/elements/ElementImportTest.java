@@ -105,10 +105,10 @@ class ElementImportTest {
         domain.getCommandStack().undo();
         assertTrue(bird.getElementSets().isEmpty());
         folder.save();
-        assertFalse(Files.exists(folder.elementsFolder()));
+        assertFalse(Files.exists(folder.path().resolve("elements")));
         domain.getCommandStack().redo();
         folder.save();
-        assertArrayEquals(Files.readAllBytes(week), Files.readAllBytes(folder.elementsFolder().resolve("week.tle")));
+        assertArrayEquals(Files.readAllBytes(week), Files.readAllBytes(folder.path().resolve("elements").resolve("week.tle")));
         folder.close();
         try (EventFolder again = EventFolder.open(folder.path())) {
             assertEquals(ElementSet.ofTle("A", L1_00005, L2_00005),
@@ -166,7 +166,7 @@ class ElementImportTest {
         ReadException e = assertThrows(ReadException.class, () -> imported(false, file("good.tle", SET_00005), bad));
         assertEquals("bad.tle 3", e.file() + " " + e.line());
         folder.save();
-        assertFalse(Files.exists(folder.elementsFolder()));
+        assertFalse(Files.exists(folder.path().resolve("elements")));
     }
 
     @Test

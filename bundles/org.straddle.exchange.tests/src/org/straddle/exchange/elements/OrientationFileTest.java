@@ -92,10 +92,10 @@ class OrientationFileTest {
     }
 
     private List<String> kept() throws IOException {
-        if (!Files.isDirectory(folder.elementsFolder())) {
+        if (!Files.isDirectory(folder.path().resolve("elements"))) {
             return List.of();
         }
-        try (Stream<Path> files = Files.list(folder.elementsFolder())) {
+        try (Stream<Path> files = Files.list(folder.path().resolve("elements"))) {
             return files.map(file -> file.getFileName().toString()).sorted().toList();
         }
     }
@@ -110,21 +110,21 @@ class OrientationFileTest {
             String done = files.orientation().get(0).keepIn(folder);
             assertTrue(done.contains("2031-06-01 to 2031-07-10") && done.contains("elements/" + names.get(i)), done);
             assertArrayEquals(texts.get(i).getBytes(StandardCharsets.UTF_8),
-                    Files.readAllBytes(folder.elementsFolder().resolve(names.get(i))));
-            Files.delete(folder.elementsFolder().resolve(names.get(i)));
+                    Files.readAllBytes(folder.path().resolve("elements").resolve(names.get(i))));
+            Files.delete(folder.path().resolve("elements").resolve(names.get(i)));
         }
     }
 
     @Test
     void passesRestOnItAndANewerOneReplacesIt() throws IOException {
-        assertFalse(EarthSearch.in(folder.elementsFolder()).orientation().isLoaded());
+        assertFalse(EarthSearch.in(folder.elements()).orientation().isLoaded());
         read(file("finals2000A.daily", finals())).orientation().get(0).keepIn(folder);
-        assertTrue(EarthSearch.in(folder.elementsFolder()).orientation().isLoaded());
+        assertTrue(EarthSearch.in(folder.elements()).orientation().isLoaded());
         String newer = finals().substring(finals().indexOf('\n') + 1);
         read(file("finals2000A.daily", newer)).orientation().get(0).keepIn(folder);
         assertEquals(List.of("finals2000a.daily"), kept());
         assertEquals("2031-06-02T00:00:00Z",
-                EarthSearch.in(folder.elementsFolder()).orientation().coverage().orElseThrow().start().toString());
+                EarthSearch.in(folder.elements()).orientation().coverage().orElseThrow().start().toString());
     }
 
     /** At the end of a forecast days stand without values. */

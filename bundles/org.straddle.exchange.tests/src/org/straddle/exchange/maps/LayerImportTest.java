@@ -46,10 +46,10 @@ class LayerImportTest {
             assertEquals(1, LayerSource.of(folder).get(0).read(null).features().size(), "can be read before it is saved");
             domain.getCommandStack().undo();
             folder.save();
-            assertFalse(Files.exists(folder.layersFolder()));
+            assertFalse(Files.exists(folder.path().resolve("layers")));
             domain.getCommandStack().redo();
             folder.save();
-            assertArrayEquals(text.getBytes(), Files.readAllBytes(folder.layersFolder().resolve("moor-roads.geojson")));
+            assertArrayEquals(text.getBytes(), Files.readAllBytes(folder.path().resolve("layers").resolve("moor-roads.geojson")));
         }
     }
 

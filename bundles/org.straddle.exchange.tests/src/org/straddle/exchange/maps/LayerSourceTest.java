@@ -86,9 +86,9 @@ class LayerSourceTest {
         Layer named = layer("own.geojson", MAP);
         named.setTitle("Own map");
         named.setVisible(false);
-        Files.createDirectories(folder.layersFolder().resolve("more"));
-        Files.writeString(folder.layersFolder().resolve("more/power-lines.geojson"), MAP);
-        Files.writeString(folder.layersFolder().resolve("notes.txt"), "no map");
+        Files.createDirectories(folder.path().resolve("layers").resolve("more"));
+        Files.writeString(folder.path().resolve("layers").resolve("more/power-lines.geojson"), MAP);
+        Files.writeString(folder.path().resolve("layers").resolve("notes.txt"), "no map");
         for (int pass = 0; pass < 2; pass++) {
             List<LayerSource> sources = LayerSource.of(folder);
             assertEquals(List.of("more/power-lines.geojson", "Own map"), sources.stream().map(LayerSource::title).toList());
@@ -107,7 +107,7 @@ class LayerSourceTest {
         folder.save();
         List<LayerSource> saved = LayerSource.of(folder);
         assertEquals(saved, LayerSource.of(folder));
-        Files.writeString(folder.layersFolder().resolve(layer.getFile()), MAP + " ");
+        Files.writeString(folder.path().resolve("layers").resolve(layer.getFile()), MAP + " ");
         assertTrue(!saved.equals(LayerSource.of(folder)));
     }
 

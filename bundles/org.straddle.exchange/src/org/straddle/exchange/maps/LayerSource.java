@@ -1,7 +1,6 @@
 package org.straddle.exchange.maps;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -16,7 +15,7 @@ import org.straddle.exchange.MapSource;
 import org.straddle.exchange.ReadException;
 import org.straddle.model.Layer;
 import org.straddle.store.EventFolder;
-import org.straddle.store.LayerFile;
+import org.straddle.store.KeptFile;
 
 /**
  * One map of an event, to be read on any thread. Two are equal while reading them gives the same, so that what was
@@ -26,7 +25,7 @@ import org.straddle.store.LayerFile;
  * @param title   what to call it; never empty
  * @param visible does the user want to see it on the map?
  */
-public record LayerSource(Optional<String> id, String title, LayerRole role, boolean visible, CoordinateOrder order, LayerFile file) {
+public record LayerSource(Optional<String> id, String title, LayerRole role, boolean visible, CoordinateOrder order, KeptFile file) {
 
     public LayerSource {
         Objects.requireNonNull(role, "role");
@@ -50,10 +49,10 @@ public record LayerSource(Optional<String> id, String title, LayerRole role, boo
                     layer.isVisible(), layer.isSwapped() ? CoordinateOrder.SWAPPED : CoordinateOrder.OF_THE_FORMAT, folder.layer(file)));
         }
         List<LayerSource> byHand = new ArrayList<>();
-        for (Path path : MapLayers.in(folder.layersFolder())) {
-            String name = folder.layersFolder().relativize(path).toString().replace(path.getFileSystem().getSeparator(), "/");
-            LayerFile file = folder.layer(name);
-            if (!named.contains(name) && file.exists()) {
+        for (KeptFile found : folder.layers().files()) {
+            String name = found.name();
+            KeptFile file = folder.layer(name);
+            if (MapLayers.isMap(name) && !named.contains(name) && file.exists()) {
                 byHand.add(new LayerSource(Optional.empty(), name, LayerRole.BY_THEMSELVES, true, CoordinateOrder.OF_THE_FORMAT, file));
             }
         }

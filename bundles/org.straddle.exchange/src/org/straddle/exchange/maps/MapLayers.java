@@ -38,9 +38,14 @@ public final class MapLayers {
         }
         try (Stream<Path> all = Files.walk(folder)) {
             return all.filter(Files::isRegularFile)
-                    .filter(file -> file.getFileName().toString().toLowerCase(Locale.ROOT).matches(".*\\.(geojson|gpx)")).sorted()
+                    .filter(file -> isMap(file.getFileName().toString())).sorted()
                     .toList();
         }
+    }
+
+    /** Does the name of a file say that it may be a map? */
+    static boolean isMap(String file) {
+        return file.toLowerCase(Locale.ROOT).matches("(?s).*\\.(geojson|gpx)");
     }
 
     /** Adds a map that a user wants scouted. */

@@ -131,7 +131,7 @@ public final class DaySheetView extends ViewPart implements SessionListener {
         if (now != shown) {
             shown = now;
             sheet.behind();
-            reader.readAhead(Snapshot.of(session.event()), last, session.folder().elementsFolder());
+            reader.readAhead(Snapshot.of(session.event()), last, session.folder().elements());
         }
     }
 

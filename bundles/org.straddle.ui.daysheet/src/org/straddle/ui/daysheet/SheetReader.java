@@ -1,7 +1,6 @@
 package org.straddle.ui.daysheet;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -14,6 +13,7 @@ import org.straddle.daysheet.sheet.LightMemory;
 import org.straddle.model.Event;
 import org.straddle.outlook.EarthSearch;
 import org.straddle.outlook.Outlook;
+import org.straddle.store.KeptFolder;
 import org.straddle.ui.session.Computed;
 
 /**
@@ -25,7 +25,7 @@ import org.straddle.ui.session.Computed;
 final class SheetReader extends Job {
 
     /** What there is to read; a snapshot of its own when the computation is behind the event. */
-    private record Wanted(Computed computed, Optional<Event> newer, Path elementsFolder) {
+    private record Wanted(Computed computed, Optional<Event> newer, KeptFolder elements) {
     }
 
     private final LightMemory light = new LightMemory();
@@ -45,8 +45,8 @@ final class SheetReader extends Job {
     }
 
     /** Reads a newer snapshot with the findings of the last computation. */
-    void readAhead(Event newer, Computed last, Path elementsFolder) {
-        read(new Wanted(last, Optional.of(newer), elementsFolder));
+    void readAhead(Event newer, Computed last, KeptFolder elements) {
+        read(new Wanted(last, Optional.of(newer), elements));
     }
 
     /** A reading that is under way will not be told. */
@@ -81,7 +81,7 @@ final class SheetReader extends Job {
         Computed computed = now.computed();
         if (now.newer().isPresent()) {
             Event newer = now.newer().get();
-            computed = new Computed(newer, Outlook.of(newer, EarthSearch.in(now.elementsFolder()), monitor),
+            computed = new Computed(newer, Outlook.of(newer, EarthSearch.in(now.elements()), monitor),
                     computed.findings());
         }
         return new Reading(computed, DaySheet.of(computed.outlook(), computed.findings(), light),

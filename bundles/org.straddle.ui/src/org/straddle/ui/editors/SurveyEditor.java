@@ -1,6 +1,5 @@
 package org.straddle.ui.editors;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,6 +30,7 @@ import org.straddle.outlook.things.Times;
 import org.straddle.safety.Cautions;
 import org.straddle.safety.SafetyNotes;
 import org.straddle.store.EventFolderException;
+import org.straddle.store.KeptFile;
 import org.straddle.survey.AveragedMark;
 import org.straddle.survey.SurveyPhoto;
 import org.straddle.survey.Visit;
@@ -244,8 +244,16 @@ public final class SurveyEditor extends ThingEditor<Survey> {
         if (!(photos.viewer().getStructuredSelection().getFirstElement() instanceof Photo photo) || photo.getFile() == null) {
             return;
         }
-        Path file = session().folder().photosFolder().resolve(photo.getFile());
-        if (!Files.isRegularFile(file)) {
+        KeptFile kept = session().folder().photo(photo.getFile());
+        Path file = kept.onDisk().orElse(null);
+        if (!SurveyPhoto.isPictureName(photo.getFile())) {
+            // The system would run it, or open it with who knows what.
+            MessageDialog.openError(getSite().getShell(), "Photo", "The file " + photo.getFile() + " is no picture by its name,"
+                    + " so it is not opened.");
+        } else if (file != null && !kept.exists()) {
+            MessageDialog.openError(getSite().getShell(), "Photo", "The event's folder of photos has no file " + photo.getFile()
+                    + ".\n\nPut it back from a copy, or remove the photo.");
+        } else if (file == null) {
             MessageDialog.openInformation(getSite().getShell(), "Photo", "The photo is copied into the event with the next save.\n\nSave"
                     + " the event, then open it.");
         } else if (!Program.launch(file.toString())) {

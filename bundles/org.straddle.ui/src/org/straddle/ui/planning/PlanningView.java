@@ -85,7 +85,7 @@ public final class PlanningView extends SessionView<PlanningBoard> implements Se
         }
         offered = Optional.empty();
         Event snapshot = Snapshot.of(session().event());
-        SearchRun run = new SearchRun(getSite().getShell().getDisplay(), snapshot, session().folder().elementsFolder(),
+        SearchRun run = new SearchRun(getSite().getShell().getDisplay(), snapshot, session().folder().elements(),
                 board.questions().settings(snapshot), this);
         running = Optional.of(run);
         board.running();

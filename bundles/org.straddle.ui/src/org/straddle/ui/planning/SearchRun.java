@@ -1,7 +1,6 @@
 package org.straddle.ui.planning;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Locale;
 import java.util.function.Consumer;
@@ -20,6 +19,7 @@ import org.straddle.plan.PlanProgress;
 import org.straddle.plan.PlanSettings;
 import org.straddle.plan.Proposal;
 import org.straddle.plan.event.EventPlanner;
+import org.straddle.store.KeptFolder;
 
 /** One search for a plan, behind the window. What it tells arrives on the UI thread. */
 final class SearchRun extends Job {
@@ -45,15 +45,15 @@ final class SearchRun extends Job {
 
     private final Display display;
     private final Event snapshot;
-    private final Path elementsFolder;
+    private final KeptFolder elements;
     private final PlanSettings settings;
     private final Told told;
 
-    SearchRun(Display display, Event snapshot, Path elementsFolder, PlanSettings settings, Told told) {
+    SearchRun(Display display, Event snapshot, KeptFolder elements, PlanSettings settings, Told told) {
         super("Searching for a plan");
         this.display = display;
         this.snapshot = snapshot;
-        this.elementsFolder = elementsFolder;
+        this.elements = elements;
         this.settings = settings;
         this.told = told;
     }
@@ -67,7 +67,7 @@ final class SearchRun extends Job {
     protected IStatus run(IProgressMonitor monitor) {
         SubMonitor progress = SubMonitor.convert(monitor, "Searching for a plan", 100);
         try {
-            Outlook outlook = Outlook.of(snapshot, EarthSearch.in(elementsFolder), progress.split(20));
+            Outlook outlook = Outlook.of(snapshot, EarthSearch.in(elements), progress.split(20));
             SubMonitor search = progress.newChild(80, SubMonitor.SUPPRESS_NONE);
             Proposal proposal = EventPlanner.standard().propose(outlook, settings, new Teller(search), search);
             later(heard -> heard.found(this, proposal));

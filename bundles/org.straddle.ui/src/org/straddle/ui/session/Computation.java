@@ -1,7 +1,6 @@
 package org.straddle.ui.session;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.function.Consumer;
 
 import org.eclipse.core.runtime.IProgressMonitor;
@@ -16,24 +15,25 @@ import org.straddle.model.Event;
 import org.straddle.outlook.EarthSearch;
 import org.straddle.outlook.Outlook;
 import org.straddle.sky.PassSearch;
+import org.straddle.store.KeptFolder;
 
 /** Passes and findings of one snapshot, worked out off the UI thread. */
 final class Computation extends Job {
 
     private final Event snapshot;
-    private final Path elementsFolder;
+    private final KeptFolder elements;
     private final Checked before;
     private final Consumer<Computed> done;
     private volatile Checked checked;
 
     /**
-     * @param elementsFolder where the event may keep a file of Earth orientation
+     * @param elements where the event may keep a file of Earth orientation
      * @param before         of an earlier state of the event, from which everything is taken that did not change; or null
      */
-    Computation(Event snapshot, Path elementsFolder, Checked before, Consumer<Computed> done) {
+    Computation(Event snapshot, KeptFolder elements, Checked before, Consumer<Computed> done) {
         super("Passes and checks");
         this.snapshot = snapshot;
-        this.elementsFolder = elementsFolder;
+        this.elements = elements;
         this.before = before;
         this.done = done;
         setPriority(DECORATE);
@@ -43,7 +43,7 @@ final class Computation extends Job {
     protected IStatus run(IProgressMonitor monitor) {
         try {
             SubMonitor progress = SubMonitor.convert(monitor, "Passes and checks", 100);
-            PassSearch search = EarthSearch.in(elementsFolder);
+            PassSearch search = EarthSearch.in(elements);
             Outlook outlook = before == null ? Outlook.of(snapshot, search, progress.split(70))
                     : Outlook.after(before.outlook(), snapshot, search, progress.split(70));
             checked = before == null ? Checks.standard().check(outlook, progress.split(30))

@@ -309,7 +309,7 @@ public final class EventSession {
         }
         stopComputing();
         Computation[] own = new Computation[1];
-        own[0] = new Computation(Snapshot.of(event()), folder().elementsFolder(), checked,
+        own[0] = new Computation(Snapshot.of(event()), folder().elements(), checked,
                 result -> display.asyncExec(() -> publish(own[0], result)));
         computation = own[0];
         computation.addJobChangeListener(new WhenEnded(() -> display.asyncExec(() -> ended(own[0]))));
