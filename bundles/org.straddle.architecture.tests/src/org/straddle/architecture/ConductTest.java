@@ -59,7 +59,7 @@ class ConductTest {
     @Test
     void filesOfAnEventAreReachedInOneWay() {
         List<String> files = new ArrayList<>();
-        for (Path file : SourceTree.sources("org.straddle.store")) {
+        for (Path file : SourceTree.sources("store")) {
             if (SourceTree.text(file).matches("(?s).*\\b(Files|FileChannel|File(In|Out)putStream|RandomAccessFile)\\s*\\..*")) {
                 files.add(file.getFileName().toString());
             }
