@@ -73,20 +73,19 @@ final class FixedStayPricing {
     }
 
     private boolean follows(int earlier, int later) {
-        return table.chance(earlier).end() + problem.times().turnGap() <= table.chance(later).start();
+        return problem.times().follows(table.chance(earlier), table.chance(later));
     }
 
     private List<Integer> chances(FixedStay fixed) {
-        int ready = fixed.arrival() + problem.times().setUp();
-        int packUp = fixed.departure() - problem.times().takeDown();
-        int gap = problem.times().turnGap();
+        int ready = problem.times().ready(fixed.arrival());
+        int packUp = problem.times().packing(fixed.departure());
         List<Integer> chances = new ArrayList<>();
         for (int rank = table.firstRank(fixed.site()); rank < table.firstRank(fixed.site() + 1); rank++) {
             int c = table.atRank(rank);
             Chance chance = table.chance(c);
             if (chance.start() >= ready && chance.end() <= packUp && !moments.isBlocked(c)
                     && problem.banned().allows(fixed.day(), chance) && fixed.turns().stream()
-                    .allMatch(turn -> chance.end() + gap <= turn.start() || turn.end() + gap <= chance.start())) {
+                    .allMatch(turn -> problem.times().areApart(chance, turn))) {
                 chances.add(c);
             }
         }

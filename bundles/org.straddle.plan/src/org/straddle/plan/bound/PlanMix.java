@@ -110,16 +110,14 @@ final class PlanMix {
     }
 
     private List<Integer> chancesWithin(Stay stay) {
-        int gap = problem.times().turnGap();
         List<Integer> within = new ArrayList<>();
         for (int rank = table.firstRank(stay.site()); rank < table.firstRank(stay.site() + 1); rank++) {
             int c = table.atRank(rank);
             Chance chance = table.chance(c);
-            if (chance.start() >= stay.arrival() + problem.times().setUp()
-                    && chance.end() + problem.times().takeDown() <= stay.departure() && !moments.isBlocked(c)
+            if (chance.start() >= problem.times().ready(stay.arrival())
+                    && chance.end() <= problem.times().packing(stay.departure()) && !moments.isBlocked(c)
                     && problem.banned().allows(stay.day(), chance)
-                    && stay.fixedTurns().stream().allMatch(turn -> chance.end() + gap <= turn.start()
-                            || turn.end() + gap <= chance.start())) {
+                    && stay.fixedTurns().stream().allMatch(turn -> problem.times().areApart(chance, turn))) {
                 within.add(c);
             }
         }

@@ -16,7 +16,8 @@ import org.straddle.model.Site;
 import org.straddle.model.Team;
 import org.straddle.outlook.Bans;
 import org.straddle.outlook.Outlook;
-import org.straddle.outlook.PolicyFigures;
+import org.straddle.outlook.itinerary.StationUp;
+import org.straddle.outlook.itinerary.TurnGap;
 import org.straddle.plan.Replan;
 import org.straddle.plan.SiteUse;
 import org.straddle.plan.WhatIf;
@@ -84,9 +85,9 @@ record EventNumbers(Outlook outlook, Replan replan, List<Ban> newBans, Bans bans
     }
 
     StationTimes times() {
-        PolicyFigures policies = outlook.policies();
-        return new StationTimes(EventChances.clockSeconds(policies.setUp()),
-                EventChances.clockSeconds(policies.takeDown()), EventChances.clockSeconds(policies.turnGap()));
+        StationUp station = StationUp.of(outlook.policies());
+        return new StationTimes(EventChances.clockSeconds(station.setUp()), EventChances.clockSeconds(station.takeDown()),
+                EventChances.clockSeconds(TurnGap.of(outlook.policies()).least()));
     }
 
     /** The squares that a site claims, by number. */

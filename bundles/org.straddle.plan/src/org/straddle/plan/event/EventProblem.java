@@ -17,6 +17,7 @@ import org.straddle.model.Team;
 import org.straddle.outlook.Bans;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
+import org.straddle.outlook.itinerary.StationUp;
 import org.straddle.plan.Replan;
 import org.straddle.plan.Words;
 import org.straddle.plan.problem.Chance;
@@ -94,8 +95,7 @@ record EventProblem(EventNumbers numbers, HeldTurns held, PlanProblem problem) {
     /** What forbids a turn, with the time to set up and take down; empty when nothing does. */
     Optional<String> whyBanned(Team team, Site site, Bird bird, Window window) {
         Bans bans = numbers.bans();
-        Window station = new Window(window.start().minus(outlook().policies().setUp()),
-                window.end().plus(outlook().policies().takeDown()));
+        Window station = StationUp.of(outlook().policies()).around(window);
         return Stream.concat(bans.onTurn(team, site, bird, window).stream(), bans.onStop(team, site, station).stream())
                 .findFirst().map(Words::of);
     }

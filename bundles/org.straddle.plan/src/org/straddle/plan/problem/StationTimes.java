@@ -13,6 +13,26 @@ public record StationTimes(int setUp, int takeDown, int turnGap) {
     /** Stops begin and end on multiples of this, seconds. */
     public static final int STEP = 60;
 
+    /** The first moment at which a station can work in a stop. */
+    public int ready(int arrival) {
+        return arrival + setUp;
+    }
+
+    /** The moment at which it has to come down. */
+    public int packing(int departure) {
+        return departure - takeDown;
+    }
+
+    /** Whether a team may work the second after the first. */
+    public boolean follows(Chance earlier, Chance later) {
+        return earlier.end() + turnGap <= later.start();
+    }
+
+    /** Whether a team may work both, whichever comes first. */
+    public boolean areApart(Chance a, Chance b) {
+        return follows(a, b) || follows(b, a);
+    }
+
     /** Latest arrival for a first turn that starts then. */
     public int arrivalFor(int turnStart) {
         return Math.floorDiv(turnStart - setUp, STEP) * STEP;

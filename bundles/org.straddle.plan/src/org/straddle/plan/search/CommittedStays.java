@@ -53,7 +53,7 @@ final class CommittedStays {
 
     private boolean belongs(Chance turn, List<Chance> stop) {
         Chance last = stop.get(stop.size() - 1);
-        return last.site() == turn.site() && last.end() + problem.times().turnGap() <= turn.start();
+        return last.site() == turn.site() && problem.times().follows(last, turn);
     }
 
     private void put(int day, List<Chance> turns) {

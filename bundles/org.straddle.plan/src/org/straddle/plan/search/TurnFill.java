@@ -29,8 +29,8 @@ final class TurnFill {
     /** Adds turns to a fixed stay in the roster. */
     void fill(Roster roster, Stay stay) {
         FixedStay fixed = stay.fixed().orElseThrow();
-        int ready = fixed.arrival() + problem.times().setUp();
-        int packUp = fixed.departure() - problem.times().takeDown();
+        int ready = problem.times().ready(fixed.arrival());
+        int packUp = problem.times().packing(fixed.departure());
         List<Chance> turns = new ArrayList<>();
         int from = table.rankEndedBy(fixed.site(), ready);
         int to = table.rankEndedBy(fixed.site(), packUp);
@@ -58,8 +58,6 @@ final class TurnFill {
     }
 
     private boolean keepsGap(Chance chance, List<Chance> others) {
-        int gap = problem.times().turnGap();
-        return others.stream()
-                .allMatch(turn -> chance.end() + gap <= turn.start() || turn.end() + gap <= chance.start());
+        return others.stream().allMatch(turn -> problem.times().areApart(chance, turn));
     }
 }

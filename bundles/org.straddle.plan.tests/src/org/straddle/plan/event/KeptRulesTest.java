@@ -1,0 +1,177 @@
+package org.straddle.plan.event;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.time.Duration;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Consumer;
+
+import org.eclipse.core.runtime.NullProgressMonitor;
+import org.eclipse.emf.common.command.BasicCommandStack;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.eclipse.emf.edit.domain.AdapterFactoryEditingDomain;
+import org.eclipse.emf.edit.domain.EditingDomain;
+import org.junit.jupiter.api.Test;
+import org.straddle.check.run.Checks;
+import org.straddle.model.Access;
+import org.straddle.model.Ban;
+import org.straddle.model.BirdState;
+import org.straddle.model.Event;
+import org.straddle.model.Fresh;
+import org.straddle.model.HorizonPoint;
+import org.straddle.model.OperatingPeriod;
+import org.straddle.model.Site;
+import org.straddle.model.Stop;
+import org.straddle.model.StraddleFactory;
+import org.straddle.model.TeamDay;
+import org.straddle.model.provider.StraddleItemProviderAdapterFactory;
+import org.straddle.outlook.Outlook;
+import org.straddle.outlook.itinerary.PlanRule;
+import org.straddle.plan.PlanSettings;
+
+/**
+ * The planner knows every rule that a plan may not break. For each rule there is something that makes an event harder:
+ * added after planning, it makes the plan break the rule; added before planning, the plan keeps to it.
+ */
+class KeptRulesTest {
+
+    private static final EditingDomain DOMAIN =
+            new AdapterFactoryEditingDomain(new StraddleItemProviderAdapterFactory(), new BasicCommandStack());
+
+    private static final int MOST_EVENTS = 40;
+
+    /** What the form of a proposal leaves no room for, or other tests hold. */
+    private static final Map<PlanRule, String> OTHERWISE = Map.of(
+            PlanRule.TURN_OUTSIDE_STOP, "a stop is made around its turns",
+            PlanRule.SAME_FREQUENCY, "a proposal agrees on a free place for each turn: PlanNumbersTest and ManyEventsTest",
+            PlanRule.BIRD_UNLIT, "at the June nights of these events all birds are lit; a chance is what Outlook.workable gives");
+
+    private static final Map<PlanRule, Consumer<Event>> HARDER = new EnumMap<>(PlanRule.class);
+
+    static {
+        HARDER.put(PlanRule.STOPS_OVERLAP, event -> pinned(event, 0, event.getSites().get(0)));
+        HARDER.put(PlanRule.SAME_SITE, event -> pinned(event, 1, event.getSites().get(0)));
+        HARDER.put(PlanRule.SAME_SQUARE, event -> pinned(event, 1, beside(event, event.getSites().get(0))));
+        HARDER.put(PlanRule.STOP_OUTSIDE_DAY, event -> event.getTeams().forEach(team -> team.getDays()
+                .forEach(KeptRulesTest::shorten)));
+        HARDER.put(PlanRule.BAN_BROKEN, event -> {
+            Ban ban = Fresh.ban();
+            ban.setBird(event.getBirds().get(0));
+            event.getPlan().getBans().add(ban);
+        });
+        HARDER.put(PlanRule.LEG_TOO_LONG, event -> event.getPolicies().setRoadSpeedKmh(20));
+        HARDER.put(PlanRule.DRIVING_LIMIT, event -> event.getPolicies().setDrivingLimitMinutes(45));
+        HARDER.put(PlanRule.TURN_BEFORE_SET_UP, event -> event.getPolicies().setSetUpMinutes(40));
+        HARDER.put(PlanRule.TURN_AFTER_TAKE_DOWN, event -> event.getPolicies().setTakeDownMinutes(40));
+        HARDER.put(PlanRule.TURNS_TOO_CLOSE, event -> event.getPolicies().setTurnGapMinutes(90));
+        HARDER.put(PlanRule.TURN_WITHOUT_PASS, event -> event.getSites().forEach(site -> mask(site, 60)));
+        HARDER.put(PlanRule.TURN_BELOW_MASK, event -> event.getSites().forEach(site -> mask(site, 8)));
+        HARDER.put(PlanRule.ONE_CHANNEL, event -> event.getBirds().forEach(bird -> bird.setAccess(Access.SINGLE_CHANNEL)));
+        HARDER.put(PlanRule.BIRD_NOT_WORKING, event -> event.getBirds().get(0).setState(BirdState.NOT_WORKING));
+        HARDER.put(PlanRule.BIRD_OFF, event -> {
+            OperatingPeriod period = StraddleFactory.eINSTANCE.createOperatingPeriod();
+            period.setUntil(event.getTeams().get(0).getDays().get(0).getFrom());
+            event.getBirds().forEach(bird -> {
+                bird.getCalendar().clear();
+                bird.getCalendar().add(EcoreUtil.copy(period));
+            });
+        });
+    }
+
+    @Test
+    void everyRuleIsTriedOrCannotBeBroken() {
+        Set<PlanRule> unknown = EnumSet.allOf(PlanRule.class);
+        unknown.removeAll(HARDER.keySet());
+        unknown.removeAll(OTHERWISE.keySet());
+        assertEquals(EnumSet.noneOf(PlanRule.class), unknown, "nobody tried whether the planner knows these");
+    }
+
+    @Test
+    void whatBreaksAFinishedPlanIsKeptToByANewOne() {
+        Set<PlanRule> neverBroken = EnumSet.noneOf(PlanRule.class);
+        Set<PlanRule> unknown = EnumSet.noneOf(PlanRule.class);
+        HARDER.forEach((rule, harder) -> {
+            boolean isBroken = false;
+            for (long seed = 0; seed < MOST_EVENTS && !isBroken; seed++) {
+                Event after = event(rule, seed);
+                plan(after, seed);
+                harder.accept(after);
+                isBroken = breaks(after, rule);
+                Event before = event(rule, seed);
+                harder.accept(before);
+                plan(before, seed);
+                if (breaks(before, rule)) {
+                    unknown.add(rule);
+                }
+            }
+            if (!isBroken) {
+                neverBroken.add(rule);
+            }
+        });
+        assertEquals(Set.of(), unknown, "the planner knows nothing of these");
+        assertEquals(Set.of(), neverBroken, "the test tries nothing of these");
+    }
+
+    /** Two teams, one day, with room for what makes it harder. */
+    private static Event event(PlanRule rule, long seed) {
+        Event event = RandomEvent.of(seed, 2, 1, 4, 4);
+        event.getBirds().forEach(bird -> {
+            bird.setState(BirdState.WORKING);
+            bird.getCalendar().clear();
+            bird.setAccess(rule == PlanRule.ONE_CHANNEL ? Access.PASSBAND : Access.SINGLE_CHANNEL);
+        });
+        return event;
+    }
+
+    private static void plan(Event event, long seed) {
+        DOMAIN.getCommandStack().execute(ApplyProposal.command(DOMAIN, event, new NeighbourhoodPlanner().propose(
+                Outlook.of(event, null), PlanSettings.ofIterations(5, seed), new NullProgressMonitor())));
+    }
+
+    private static boolean breaks(Event event, PlanRule rule) {
+        return Checks.standard().run(Outlook.of(event, null), new NullProgressMonitor()).stream()
+                .anyMatch(finding -> finding.rule().equals(rule.id()));
+    }
+
+    /** A stop that stays, in the middle of the team's day. */
+    private static void pinned(Event event, int team, Site site) {
+        TeamDay day = event.getTeams().get(team).getDays().get(0);
+        Duration third = Duration.between(day.getFrom(), day.getUntil()).dividedBy(3);
+        Stop stop = Fresh.stop();
+        stop.setTeam(event.getTeams().get(team));
+        stop.setSite(site);
+        stop.setArrival(day.getFrom().plus(third));
+        stop.setDeparture(day.getUntil().minus(third));
+        stop.setPinned(true);
+        event.getPlan().getStops().add(stop);
+    }
+
+    /** Another site in the same squares. */
+    private static Site beside(Event event, Site site) {
+        Site beside = Fresh.site();
+        beside.setLatitudeDeg(site.getLatitudeDeg());
+        beside.setLongitudeDeg(site.getLongitudeDeg());
+        beside.setMarkErrorM(1);
+        beside.getSquares().addAll(site.getSquares());
+        event.getSites().add(beside);
+        return beside;
+    }
+
+    private static void shorten(TeamDay day) {
+        Duration third = Duration.between(day.getFrom(), day.getUntil()).dividedBy(3);
+        day.setFrom(day.getFrom().plus(third));
+        day.setUntil(day.getUntil().minus(third));
+    }
+
+    private static void mask(Site site, double elevationDeg) {
+        for (double azimuthDeg : new double[] {0, 90, 180, 270}) {
+            HorizonPoint point = StraddleFactory.eINSTANCE.createHorizonPoint();
+            point.setAzimuthDeg(azimuthDeg);
+            point.setElevationDeg(elevationDeg);
+            site.getHorizon().add(point);
+        }
+    }
+}
