@@ -26,7 +26,8 @@ import org.straddle.sky.ElementSet;
 
 /**
  * The birds of the demo: invented, on synthetic low orbits. Catalogue numbers from 99001 on; no published set says
- * "(demo)".
+ * "(demo)". Their frequencies are invented too, spread over what the ITU Radio Regulations (article 5, 144-146 MHz and
+ * 435-438 MHz by No. 5.282) give to the amateur-satellite service, away from the ends that crewed stations use.
  */
 final class DemoBirds {
 
@@ -49,7 +50,7 @@ final class DemoBirds {
 
     private void all() {
         Bird tern = bird("Tern-1 (demo)", 99001, WorkMode.FM, BirdState.WORKING,
-                link(145.930, 145.930, 67, false), link(436.780, 436.780, 0, false));
+                link(145.930, 145.930, 94.8, false), link(437.215, 437.215, 0, false));
         report(tern, "2027-06-15T21:10:00Z", ReportKind.TWO_WAY_CONTACT, "Q1SKY");
 
         Bird fulmar = bird("Fulmar-2 (demo)", 99002, WorkMode.LINEAR, BirdState.WORKING,
@@ -67,7 +68,7 @@ final class DemoBirds {
         report(puffin, "2027-06-12T13:20:00Z", ReportKind.TWO_WAY_CONTACT, "Q2MRL");
 
         Bird petrel = bird("Petrel-5 (demo)", 99005, WorkMode.FM, BirdState.WORKING,
-                link(145.990, 145.990, 141.3, false), link(437.050, 437.050, 0, false));
+                link(145.945, 145.945, 141.3, false), link(435.470, 435.470, 0, false));
         period(petrel, "2027-06-18T06:00:00Z", "2027-06-19T18:00:00Z", "Switched on for the weekend");
         report(petrel, "2027-06-06T16:48:00Z", ReportKind.TWO_WAY_CONTACT, "Q7SND");
 

@@ -51,11 +51,11 @@ final class DemoDraft {
     }
 
     private void friday() {
-        Stop redshank = stop(1, "Redshank Mark", "18T10:00", "18T14:00");
-        onPassband(work(redshank, "Fulmar-2", "18T10:24"), 145.870);
-        work(redshank, "Tern-1", "18T11:48");
-        work(redshank, "Puffin-4", "18T12:42"); // peaks at 4°
-        work(redshank, "Skua-3", "18T12:56");
+        Stop basalt = stop(1, "Basalt Mark", "18T10:00", "18T14:00");
+        onPassband(work(basalt, "Fulmar-2", "18T10:24"), 145.870);
+        work(basalt, "Tern-1", "18T11:48");
+        work(basalt, "Puffin-4", "18T12:42"); // peaks at 4°
+        work(basalt, "Skua-3", "18T12:56");
         // 56 km of road in a quarter of an hour, and a pass before the station can be up
         Stop corner = stop(1, "Four Winds Corner", "18T14:15", "18T17:30");
         work(corner, "Petrel-5", "18T14:25");
@@ -71,7 +71,7 @@ final class DemoDraft {
         work(shoulder, "Petrel-5", "18T14:26");
         work(shoulder, "Skua-3", "18T14:36"); // before Petrel-5 is down
 
-        Stop causeway = stop(3, "Tern Causeway", "18T09:00", "18T11:30");
+        Stop causeway = stop(3, "Pebble Causeway", "18T09:00", "18T11:30");
         work(causeway, "Fulmar-2", "18T10:23");
         work(causeway, "Puffin-4", "18T11:05");
         work(causeway, "Petrel-5", "18T11:06"); // both at once
@@ -79,7 +79,7 @@ final class DemoDraft {
         Stop gate = stop(3, "Glacier Gate", "18T12:30", "18T15:30");
         workOnFlatHorizon(gate, "Petrel-5", "18T12:45"); // behind the mountain at first
         work(gate, "Tern-1", "18T13:22");
-        Stop stage = stop(3, "Sandpiper Stage", "18T16:25", "18T17:10"); // nobody has been there
+        Stop stage = stop(3, "Driftwood Stage", "18T16:25", "18T17:10"); // nobody has been there
         work(stage, "Fulmar-2", "18T16:49");
     }
 
@@ -105,22 +105,22 @@ final class DemoDraft {
     }
 
     private void sunday() {
-        Stop plover = stop(1, "Plover Milestone", "20T09:00", "20T12:00");
-        work(plover, "Fulmar-2", "20T10:22");
+        Stop moss = stop(1, "Moss Milestone", "20T09:00", "20T12:00");
+        work(moss, "Fulmar-2", "20T10:22");
         // in two places at once
         Stop steam = stop(1, "Steam Fence", "20T11:30", "20T15:00");
         work(steam, "Petrel-5", "20T13:26"); // switched off by then
         work(steam, "Tern-1", "20T13:08");
 
         // longer than the team's day
-        Stop skimmer = stop(2, "Skimmer Yard", "20T10:00", "20T17:10");
-        work(skimmer, "Skua-3", "20T11:52");
-        work(skimmer, "Tern-1", "20T14:40");
+        Stop rope = stop(2, "Rope Yard", "20T10:00", "20T17:10");
+        work(rope, "Skua-3", "20T11:52");
+        work(rope, "Tern-1", "20T14:40");
 
         Stop cod = stop(3, "Cod Quay", "20T09:30", "20T11:45");
         work(cod, "Fulmar-2", "20T10:20");
-        Stop whimbrel = stop(3, "Whimbrel Wall", "20T14:30", "20T15:15");
-        work(whimbrel, "Petrel-5", "20T15:05"); // no time left to take down
+        Stop lichen = stop(3, "Lichen Wall", "20T14:30", "20T15:15");
+        work(lichen, "Petrel-5", "20T15:05"); // no time left to take down
     }
 
     private Stop stop(int team, String site, String arrival, String departure) {

@@ -11,7 +11,7 @@ final class DemoIdentity {
     private DemoIdentity() {
     }
 
-    /** @param path unique within the demo, such as {@code site/Redshank Mark} */
+    /** @param path unique within the demo, such as {@code site/Basalt Mark} */
     static <T extends Identified> T named(T object, String path) {
         byte[] name = ("urn:straddle:demo:" + path).getBytes(StandardCharsets.UTF_8);
         object.setId(UUID.nameUUIDFromBytes(name).toString());

@@ -44,9 +44,9 @@ final class DemoSites {
     }
 
     private void southWest() {
-        Site redshank = onLine("Redshank Mark", "20°W", 63.61, 40);
-        horizon(redshank, "0:14 40:18 80:6 140:1 270:1 320:8");
-        review(survey(redshank, "2027-05-08", 90, "Lay-by, open to all", "gravel", "good",
+        Site basalt = onLine("Basalt Mark", "20°W", 63.61, 40);
+        horizon(basalt, "0:14 40:18 80:6 140:1 270:1 320:8");
+        review(survey(basalt, "2027-05-08", 90, "Lay-by, open to all", "gravel", "good",
                 hazard(TRAFFIC, "Coaches pull in without looking", 9, "Antennas and people behind the car, away from the road; one of us only watches the traffic"),
                 hazard(WATER, "Spray from a fall when the wind is north", 150, "Cover the radio")),
                 "2027-05-20", Verdict.GO_WITH_CARE, "");
@@ -69,9 +69,9 @@ final class DemoSites {
         seen.getOverheadLines().add(wire);
         review(seen, "2027-05-21", Verdict.ON_CONDITIONS, "Only with two operators and a working phone or radio link");
 
-        Site gannet = inside("Gannet Gravel", 63.90, -20.70, 60, "HP93");
-        horizon(gannet, "0:2 90:4 180:1");
-        review(survey(gannet, "2027-05-08", 50, "Municipal ground", "gravel", "good"),
+        Site willow = inside("Willow Gravel", 63.90, -20.70, 60, "HP93");
+        horizon(willow, "0:2 90:4 180:1");
+        review(survey(willow, "2027-05-08", 50, "Municipal ground", "gravel", "good"),
                 "2027-05-20", Verdict.GO_WITH_CARE, "");
 
         Site steam = onLine("Steam Fence", "64°N", -21.15, 90);
@@ -81,12 +81,12 @@ final class DemoSites {
         old.setAccessUntil(LocalDate.parse("2027-06-15"));
         review(old, "2027-05-20", Verdict.GO_WITH_CARE, "");
 
-        Site plover = onLine("Plover Milestone", "22°W", 64.59, 30);
-        horizon(plover, "0:4 30:10 60:4 180:0");
-        review(survey(plover, "2026-09-20", 90, "Lay-by", "gravel", "good",
+        Site moss = onLine("Moss Milestone", "22°W", 64.59, 30);
+        horizon(moss, "0:4 30:10 60:4 180:0");
+        review(survey(moss, "2026-09-20", 90, "Lay-by", "gravel", "good",
                 hazard(TRAFFIC, "Narrow shoulder", 6, "Park beyond the marker posts")),
                 "2027-05-02", Verdict.GO_WITH_CARE, "");
-        survey(plover, "2027-05-10", 90, "Lay-by, half of it dug up", "gravel", "good",
+        survey(moss, "2027-05-10", 90, "Lay-by, half of it dug up", "gravel", "good",
                 hazard(TRAFFIC, "Narrow shoulder", 3, "Park beyond the marker posts"),
                 hazard(FOOTING, "Open trench", 5, "Stay behind the barrier, away from the road and from the trench"));
 
@@ -95,8 +95,8 @@ final class DemoSites {
         survey(heath, "2027-05-10", 90, "Old road beside the pass", "gravel", "weak",
                 hazard(COLD, "Wind and sleet in June", 0, "Work from the car below 5 °C"));
 
-        Site wheatear = inside("Wheatear Bend", 64.75, -21.55, 70, "HP94");
-        review(survey(wheatear, "2027-05-10", 90, "Lay-by", "asphalt", "good"),
+        Site thyme = inside("Thyme Bend", 64.75, -21.55, 70, "HP94");
+        review(survey(thyme, "2027-05-10", 90, "Lay-by", "asphalt", "good"),
                 "2027-05-21", Verdict.GO_WITH_CARE, "");
     }
 
@@ -114,9 +114,9 @@ final class DemoSites {
                 hazard(TRAFFIC, "Steep descent, hot brakes", 8, "Park uphill of the lay-by's entrance, people behind the rocks")),
                 "2027-05-22", Verdict.GO_WITH_CARE, "");
 
-        Site godwit = inside("Godwit Ford", 65.60, -17.00, 290, "IP15");
-        horizon(godwit, "0:2 120:5 240:3");
-        review(survey(godwit, "2027-05-13", 50, "Common land", "grass", "good",
+        Site sedge = inside("Sedge Ford", 65.60, -17.00, 290, "IP15");
+        horizon(sedge, "0:2 120:5 240:3");
+        review(survey(sedge, "2027-05-13", 50, "Common land", "grass", "good",
                 hazard(WATER, "The ford rises after noon", 25, "Arrive and leave before the melt")),
                 "2027-05-22", Verdict.GO_WITH_CARE, "");
 
@@ -127,24 +127,24 @@ final class DemoSites {
                 hazard(LIGHTNING, "No higher ground around", 0, "Look at the forecast; stay away when it says thunder. Any thunder: into the car, masts stay as they are")),
                 "2027-05-22", Verdict.GO_WITH_CARE, "").setExpires(LocalDate.parse("2027-06-18"));
 
-        Site eider = inside("Eider Slip", 66.04, -18.63, 8, "IP06");
-        horizon(eider, "0:1 60:3 120:19 180:22 240:20 300:8");
-        review(survey(eider, "2027-05-14", 30, "Harbour master (invented) allows it", "concrete", "good",
+        Site kelp = inside("Kelp Slip", 66.04, -18.63, 8, "IP06");
+        horizon(kelp, "0:1 60:3 120:19 180:22 240:20 300:8");
+        review(survey(kelp, "2027-05-14", 30, "Harbour master (invented) allows it", "concrete", "good",
                 hazard(WATER, "Slippery slip into deep water", 7, "Stay off the slip; life vest within 10 m of the edge")),
                 "2027-05-22", Verdict.GO_WITH_CARE, "");
 
-        Site skimmer = inside("Skimmer Yard", 66.03, -17.36, 30, "IP16");
-        horizon(skimmer, "0:3 90:8 180:4 270:1");
-        review(survey(skimmer, "2027-05-14", 30, "Car park", "asphalt", "good"),
+        Site rope = inside("Rope Yard", 66.03, -17.36, 30, "IP16");
+        horizon(rope, "0:3 90:8 180:4 270:1");
+        review(survey(rope, "2027-05-14", 30, "Car park", "asphalt", "good"),
                 "2027-05-22", Verdict.GO_WITH_CARE, "");
     }
 
     private void southEast() {
-        Site causeway = onLine("Tern Causeway", "16°W", 64.12, 20);
+        Site causeway = onLine("Pebble Causeway", "16°W", 64.12, 20);
         horizon(causeway, "0:5 60:3 120:0 240:0 300:8 340:10");
         review(survey(causeway, "2027-05-16", 90, "Lay-by", "gravel", "good",
                 hazard(TRAFFIC, "Hire cars stop on the road for the view", 10, "Stand behind the lay-by's wall; one of us only watches the traffic"),
-                hazard(ANIMALS, "Nesting terns attack heads", 150, "Stay at the far end of the lay-by; leave when they rise")),
+                hazard(ANIMALS, "Nesting gulls attack heads", 150, "Stay at the far end of the lay-by; leave when they rise")),
                 "2027-05-23", Verdict.GO_WITH_CARE, "");
 
         Site glacier = onLine("Glacier Gate", "64°N", -16.92, 110);
@@ -153,9 +153,9 @@ final class DemoSites {
                 hazard(WATER, "Melt water may cut the lay-by", 20, "Ask for the river before you drive; leave before it reaches the track")),
                 "2027-04-01", Verdict.GO_WITH_CARE, "");
 
-        Site whimbrel = inside("Whimbrel Wall", 64.32, -15.20, 15, "IP24");
-        horizon(whimbrel, "0:9 60:6 150:0 270:7");
-        review(survey(whimbrel, "2027-05-16", 50, "School yard (invented), out of term", "asphalt", "good",
+        Site lichen = inside("Lichen Wall", 64.32, -15.20, 15, "IP24");
+        horizon(lichen, "0:9 60:6 150:0 270:7");
+        review(survey(lichen, "2027-05-16", 50, "School yard (invented), out of term", "asphalt", "good",
                 hazard(POWER_LINE, "Wires to the school", 38, "Station on the other side of the yard")),
                 "2027-05-23", Verdict.GO_WITH_CARE, "");
 
@@ -171,7 +171,7 @@ final class DemoSites {
                 hazard(WATER, "Unfenced edge of the quay", 4, "Life vests; nobody within 3 m of the edge"),
                 hazard(RADIO_FIELD, "Ship radars", 40, "Leave the quay when a ship berths"));
 
-        inside("Sandpiper Stage", 63.80, -17.70, 45, "IP13");
+        inside("Driftwood Stage", 63.80, -17.70, 45, "IP13");
 
         Site cloister = onLine("Cloister Line", "18°W", 63.79, 40);
         horizon(cloister, "0:7 90:2 180:0 270:4");

@@ -37,7 +37,7 @@ final class DemoTeams {
         Base hofn = base("Höfn", 64.254, -15.208);
         Base egilsstadir = base("Egilsstaðir", 65.262, -14.395);
 
-        Team south = team(1, "Southern Sandpipers",
+        Team south = team(1, "Southern Lanterns",
                 List.of(operator("Marlo Sandgrouse", "Q2MRL", "full", "driving, linear"),
                         operator("Tilly Dunlin", "Q3DUN", "full", "driving, first aid"),
                         operator("Oskar Razorbill", "Q4RZB", "full", "linear")),
@@ -46,7 +46,7 @@ final class DemoTeams {
         day(south, selfoss, borgarnes, "2027-06-19", "08:00", "20:00");
         day(south, borgarnes, selfoss, "2027-06-20", "08:00", "18:00");
 
-        Team north = team(2, "Northern Lapwings",
+        Team north = team(2, "Northern Compasses",
                 List.of(operator("Juno Guillemot", "Q5GLM", "full", "driving, first aid"),
                         operator("Bram Turnstone", "Q6TST", "full", "driving, linear"),
                         operator("Perrin Kittiwake", "Q1SKY/P", "full", "linear")),
@@ -57,7 +57,7 @@ final class DemoTeams {
 
         Operator wren = operator("Wren Sanderling", "Q7SND", "novice", "driving");
         wren.getBands().remove("70cm");
-        Team east = team(3, "Eastern Eiders",
+        Team east = team(3, "Eastern Anchors",
                 List.of(operator("Col Phalarope", "Q0AAR", "full", "driving, linear, first aid"), wren),
                 vehicle("Blue pick-up (invented)", 4, 450, 400), eastKit());
         day(east, hofn, hofn, "2027-06-18", "08:00", "20:00");

@@ -139,7 +139,7 @@ class MapTest {
             return selected() != null;
         });
         Object first = selected();
-        assertEquals("Redshank Mark", ((Site) first).getName());
+        assertEquals("Basalt Mark", ((Site) first).getName());
         tab();
         assertEquals("Four Winds Corner", ((Site) selected()).getName());
         key(SWT.ESC, 0);
@@ -159,7 +159,7 @@ class MapTest {
         key(SWT.CR, 0);
         assertEquals(63.61 + 20 / 111_500.0, WINDOW.ask(site::getLatitudeDeg), 1e-6);
         assertEquals(-20 + 0.1 / 49_600, WINDOW.ask(site::getLongitudeDeg), 1e-7);
-        assertEquals("Move site Redshank Mark", WINDOW.ask(WINDOW.session()::undoLabel));
+        assertEquals("Move site Basalt Mark", WINDOW.ask(WINDOW.session()::undoLabel));
         WINDOW.ui(WINDOW.session()::undo);
         assertEquals(63.61, WINDOW.ask(site::getLatitudeDeg));
         assertFalse(WINDOW.ask(WINDOW.session()::canUndo));

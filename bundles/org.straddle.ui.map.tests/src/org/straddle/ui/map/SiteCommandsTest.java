@@ -34,13 +34,13 @@ class SiteCommandsTest {
 
     @Test
     void aClaimThatFittedGoesOnFitting() {
-        Site site = site("Redshank Mark");
+        Site site = site("Basalt Mark");
         assertEquals(SiteKind.LINE, site.getKind());
         run(SiteCommands.move(domain, event, site, new GeoPosition(63.7, -20.5)));
         assertEquals(-20.5, site.getLongitudeDeg());
         assertEquals(SiteKind.INSIDE, site.getKind());
         assertEquals(List.of("HP93"), site.getSquares());
-        assertEquals("Move site Redshank Mark", stack.getUndoCommand().getLabel());
+        assertEquals("Move site Basalt Mark", stack.getUndoCommand().getLabel());
         stack.undo();
         assertEquals(-20, site.getLongitudeDeg());
         assertEquals(SiteKind.LINE, site.getKind());
@@ -50,7 +50,7 @@ class SiteCommandsTest {
 
     @Test
     void aClaimOfSomebodysOwnStays() {
-        Site site = site("Redshank Mark");
+        Site site = site("Basalt Mark");
         site.getSquares().remove("IP03");
         run(SiteCommands.move(domain, event, site, new GeoPosition(63.7, -20.5)));
         assertEquals(SiteKind.LINE, site.getKind());
