@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
@@ -36,6 +37,7 @@ import org.straddle.model.ReportKind;
 import org.straddle.model.Site;
 import org.straddle.model.SiteKind;
 import org.straddle.model.Stop;
+import org.straddle.model.Team;
 import org.straddle.model.Turn;
 import org.straddle.model.WorkMode;
 import org.straddle.outlook.Outlook;
@@ -56,6 +58,29 @@ class DemoEventTest {
         assertEquals(8, event.getOperators().size());
         event.getTeams().forEach(team -> assertEquals(3, team.getDays().size()));
         assertEquals(3, event.getTeams().stream().map(team -> team.getDays().get(0).getStart()).distinct().count());
+    }
+
+    /** So that a part of a name on the command line cannot mean two things. */
+    @Test
+    void noSiteOrTeamSharesAWordWithABird() {
+        Set<String> birds = event.getBirds().stream().map(bird -> bird.getName().replaceAll("\\W.*", "").toLowerCase())
+                .collect(Collectors.toSet());
+        assertTrue(birds.contains("tern"), birds.toString());
+        Set<String> others = Stream.concat(event.getSites().stream().map(Site::getName),
+                event.getTeams().stream().map(Team::getName)).flatMap(name -> Stream.of(name.toLowerCase().split("\\W+")))
+                .collect(Collectors.toSet());
+        assertTrue(others.contains("causeway") && others.contains("lanterns"), others.toString());
+        birds.forEach(bird -> assertTrue(others.stream().noneMatch(word -> word.startsWith(bird)), bird));
+    }
+
+    /** ITU Radio Regulations, article 5: 144-146 MHz, and 435-438 MHz by No. 5.282. */
+    @Test
+    void birdsStayWithinWhatTheAmateurSatelliteServiceHas() {
+        event.getBirds().stream().flatMap(bird -> Stream.of(bird.getUplink(), bird.getDownlink())).forEach(link -> {
+            double low = link.getLowMhz();
+            double high = link.getHighMhz();
+            assertTrue(low <= high && (low >= 144 && high <= 146 || low >= 435 && high <= 438), low + " to " + high);
+        });
     }
 
     @Test
