@@ -68,7 +68,7 @@ class ImportCommandTest {
     void aPreviewThenTheChange() throws IOException {
         Path table = file("sites.csv", "Site,Lat,Lon,Note\nGate,64.5,-20,x\nFell,64,-22,y\n");
         Console dry = done("import", event, table, "--dry-run");
-        assertTrue(dry.out().contains("Columns: Site → name, Lat → latitude, Lon → longitude; passed over: Note"), dry.out());
+        assertTrue(dry.out().contains("Columns: Site → name, Lat → latitude, Lon → longitude; ignored: Note"), dry.out());
         assertTrue(dry.out().contains("1 new site, 1 changed, 0 unchanged, 0 lines refused.\nNothing was changed."), dry.out());
         assertEquals(List.of("Gate 64.5 -20.001"), sites());
         Console rows = done("import", event, table, "--format", "csv");

@@ -76,7 +76,7 @@ class PlanCommandTest {
 
     @ParameterizedTest
     @Order(1)
-    @CsvSource({ "--out,9", "--out,2@noon", "--out,2@2031-06-21T12:00Z/2031-06-21T10:00Z", "--closed,Nowhere", "--dead,Nobody",
+    @CsvSource({ "--stopped,9", "--stopped,2@noon", "--stopped,2@2031-06-21T12:00Z/2031-06-21T10:00Z", "--closed,Nowhere", "--silent,Nobody",
         "--late,2", "--pin,Nowhere", "--ban,nonsense", "--ban,colour=red", "--ban,reason=why", "--ban,square=ZZZZ",
         "--replan-from,today", "--keep,-1" })
     void whatCannotBeMeantChangesNothing(String option, String value) throws IOException {
@@ -117,7 +117,7 @@ class PlanCommandTest {
     void aBreakdownChangesTheRestOfThatTeamsDayOnly() {
         Instant from = arrival(2, 1).plusSeconds(600);
         List<String> others = turnsOf(3);
-        Console run = done("plan", path, "--rounds", 60, "--keep", 50, "--replan-from", from, "--out",
+        Console run = done("plan", path, "--rounds", 60, "--keep", 50, "--replan-from", from, "--stopped",
                 "2@" + from + "/" + from.plusSeconds(4 * 3600), "--list", "changes", "--format", "csv");
         assertTrue(run.out().contains("dropped,") && run.out().contains("Team 2 is out"), run.out());
         assertTrue(turnsOf(3).containsAll(others), () -> "another team's turns stay: " + run.out());
@@ -131,7 +131,7 @@ class PlanCommandTest {
         String before = Files.readString(path.resolve("plan.xmi"));
         String site = read(event -> event.getPlan().getStops().get(0).getSite().getName());
         String bird = read(event -> event.getPlan().getStops().get(0).getTurns().get(0).getBird().getName());
-        Console run = done("plan", path, "--rounds", 30, "--dry-run", "--closed", site, "--dead", bird, "--late",
+        Console run = done("plan", path, "--rounds", 30, "--dry-run", "--closed", site, "--silent", bird, "--late",
                 "3@" + arrival(3, 0).plusSeconds(7200));
         assertTrue(run.out().contains("is closed") && run.out().contains("is silent") && run.out().contains("starts late"), run.out());
         assertTrue(run.out().contains("kept, "), run.out());

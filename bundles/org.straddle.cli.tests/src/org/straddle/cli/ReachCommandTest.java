@@ -35,7 +35,7 @@ class ReachCommandTest {
 
     @Test
     void bothEndsStandAboveWhatWasAsked() {
-        List<String> lines = csv("--to", "JO01", "--from", "Basalt", "--least", "7.5");
+        List<String> lines = csv("--to", "JO01", "--site", "Basalt", "--least-elevation", "7.5");
         assertEquals("site,bird,start,end,minutes,best,elevationHereDeg,elevationThereDeg", lines.get(0));
         assertTrue(lines.size() > 5, lines.toString());
         for (String line : lines.subList(1, lines.size())) {
@@ -48,8 +48,8 @@ class ReachCommandTest {
 
     @Test
     void withoutASiteEverySiteIsAsked() {
-        List<String> all = csv("--to", "Fjord Rim", "--bird", "Tern-1", "--least", "5");
-        List<String> one = csv("--to", "Fjord Rim", "--bird", "Tern-1", "--least", "5", "--from", "Desert Post");
+        List<String> all = csv("--to", "Fjord Rim", "--bird", "Tern-1", "--least-elevation", "5");
+        List<String> one = csv("--to", "Fjord Rim", "--bird", "Tern-1", "--least-elevation", "5", "--site", "Desert Post");
         assertTrue(all.containsAll(one) && one.size() < all.size());
         assertTrue(all.stream().skip(1).allMatch(line -> line.contains("Tern-1 (demo)")));
         assertTrue(csv("--to", "Fjord Rim", "--bird", "Tern-1").size() > all.size());
@@ -57,7 +57,7 @@ class ReachCommandTest {
 
     @Test
     void theSentenceBelowTheTableSaysWhatWasAsked() {
-        Console run = Console.run("reach", event, "--to", "ip62", "--from", "Desert Post", "--bird", "Tern-1");
+        Console run = Console.run("reach", event, "--to", "ip62", "--site", "Desert Post", "--bird", "Tern-1");
         assertEquals(0, run.code());
         assertTrue(run.out().contains("windows to IP62 above 0.0° at both ends"), run.out());
     }
@@ -68,7 +68,7 @@ class ReachCommandTest {
         assertEquals(2, place.code());
         assertTrue(place.err().contains("Nowhere") && place.err().contains("Fjord Rim"), place.err());
         assertEquals(2, Console.run("reach", event).code());
-        assertEquals(2, Console.run("reach", event, "--to", "JO01", "--least", "90").code());
+        assertEquals(2, Console.run("reach", event, "--to", "JO01", "--least-elevation", "90").code());
     }
 
     @Test

@@ -4,9 +4,12 @@ import java.util.List;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.words.Catalogue;
 
 /** How findings decide the exit code: an accepted blocker no longer blocks. */
 final class Blockers {
+
+    private static final Catalogue TEXTS = Catalogue.of(Blockers.class);
 
     private Blockers() {
     }
@@ -17,8 +20,8 @@ final class Blockers {
 
     static String summary(List<Finding> findings) {
         long accepted = findings.stream().filter(finding -> finding.accepted().isPresent()).count();
-        return "%d blockers, %d warnings, %d pieces of advice, %d accepted".formatted(open(findings, Severity.BLOCKER),
-                open(findings, Severity.WARNING), open(findings, Severity.ADVICE), accepted);
+        return TEXTS.text("blockers.summary", "blockers", open(findings, Severity.BLOCKER),
+                "warnings", open(findings, Severity.WARNING), "advice", open(findings, Severity.ADVICE), "accepted", accepted);
     }
 
     private static long open(List<Finding> findings, Severity severity) {

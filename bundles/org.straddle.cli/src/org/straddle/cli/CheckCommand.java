@@ -7,29 +7,31 @@ import org.straddle.check.Severity;
 import org.straddle.check.run.Checks;
 import org.straddle.model.Identified;
 import org.straddle.outlook.Outlook;
+import org.straddle.words.Catalogue;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code check EVENT}: what is wrong with the event and its plan. */
-@Command(name = "check", description = "List what is wrong with the event and its plan; exit code 1 when blockers stand.")
+@Command(name = "check")
 final class CheckCommand extends EventCommand {
+
+    private static final Catalogue TEXTS = Catalogue.of(CheckCommand.class);
 
     @Mixin
     private Rows rows;
 
-    @Option(names = "--severity", paramLabel = "SEVERITY",
-            description = "Only findings that weigh at least this: ${COMPLETION-CANDIDATES}.")
+    @Option(names = "--severity", paramLabel = "SEVERITY")
     private Severity least = Severity.ADVICE;
 
     @Override
     int work() throws Exception {
         Outlook outlook = opened.outlook(err());
         List<Finding> findings = Checks.standard().run(outlook, new ConsoleProgress(err()));
-        Table table = new Table(Table.column("severity", "Severity"), Table.column("rule", "Rule"),
-                Table.column("accepted", "Accepted by"), Table.column("sentence", "Finding"), Table.column("at", "At (UTC)"),
-                Table.column("objects", "Objects"));
+        Table table = new Table(Table.column("severity"), Table.column("rule"),
+                Table.column("accepted"), Table.column("sentence"), Table.column("at"),
+                Table.column("objects"));
         findings.stream().filter(finding -> finding.severity().compareTo(least) <= 0)
                 .forEach(finding -> table.row(finding.severity().label(), finding.rule(),
                         finding.accepted().map(acceptance -> acceptance.getBy()).orElse(null), finding.sentence(),

@@ -9,9 +9,12 @@ import org.eclipse.core.runtime.OperationCanceledException;
 import org.straddle.exchange.ReadException;
 import org.straddle.store.EventFolderException;
 import org.straddle.terrain.TerrainException;
+import org.straddle.words.Catalogue;
 
 /** What is said of a failure: one or two lines with what, where, and what to do. */
 final class Complaint {
+
+    private static final Catalogue TEXTS = Catalogue.of(Complaint.class);
 
     private Complaint() {
     }
@@ -22,26 +25,26 @@ final class Complaint {
             return failure.getMessage();
         }
         if (failure instanceof OperationCanceledException) {
-            return "Cancelled; nothing was changed.";
+            return TEXTS.text("complaint.cancelledNothingChanged");
         }
         if (failure instanceof FileSystemException file) {
             return file.getFile() + ": " + reason(file);
         }
-        return "Something failed that should not (" + failure.getClass().getSimpleName() + ": " + failure.getMessage()
-                + ").\nNothing more is known; run it again with --trace and report what it prints.";
+        return TEXTS.text("complaint.somethingFailedShould", "simpleName", failure.getClass().getSimpleName(),
+                "reason", failure.getMessage());
     }
 
     private static String reason(FileSystemException failure) {
         if (failure instanceof NoSuchFileException) {
-            return "there is no such file or folder. Check the path.";
+            return TEXTS.text("complaint.thereSuchFile");
         }
         if (failure instanceof AccessDeniedException) {
-            return "access denied. Check the permissions of the file and its folder.";
+            return TEXTS.text("complaint.accessDeniedCheck");
         }
         if (failure instanceof FileAlreadyExistsException) {
-            return "it exists already. Choose another place.";
+            return TEXTS.text("complaint.existsAlreadyChoose");
         }
-        return (failure.getReason() == null ? "it cannot be read or written" : failure.getReason())
-                + ". Check the disk and the path.";
+        return TEXTS.text("complaint.checkDiskPath", "reason", failure.getReason() == null
+                ? TEXTS.text("complaint.cannotReadWritten") : failure.getReason());
     }
 }

@@ -3,12 +3,15 @@ package org.straddle.cli;
 import java.io.PrintWriter;
 
 import org.eclipse.core.runtime.NullProgressMonitor;
+import org.straddle.words.Catalogue;
 
 /**
  * Progress of long work as lines on standard error: nothing in the first second, then at most one line every two
  * seconds, so that short work stays silent and a log stays readable.
  */
 final class ConsoleProgress extends NullProgressMonitor {
+
+    private static final Catalogue TEXTS = Catalogue.of(ConsoleProgress.class);
 
     private static final long FIRST_AFTER_NANOS = 1_000_000_000L;
     private static final long EVERY_NANOS = 2_000_000_000L;
@@ -48,7 +51,8 @@ final class ConsoleProgress extends NullProgressMonitor {
             return;
         }
         next = now + EVERY_NANOS;
-        err.printf("… %s %d %%%n", task, Math.min(100, Math.round(100 * done / total)));
+        err.println(TEXTS.text("consoleProgress.text", "task", task,
+                "done", Math.min(100, Math.round(100 * done / total))));
         err.flush();
     }
 
@@ -57,7 +61,7 @@ final class ConsoleProgress extends NullProgressMonitor {
         long now = System.nanoTime();
         if (now >= next && name != null && !name.isBlank()) {
             next = now + EVERY_NANOS;
-            err.printf("… %s%n", name);
+            err.println(TEXTS.text("consoleProgress.text2", "name", name));
             err.flush();
         }
     }

@@ -6,6 +6,7 @@ import java.util.concurrent.Callable;
 import org.straddle.demo.DemoEvent;
 import org.straddle.model.Event;
 import org.straddle.store.EventFolder;
+import org.straddle.words.Catalogue;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -13,13 +14,15 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code demo DIR}: writes the demo event. */
-@Command(name = "demo", mixinStandardHelpOptions = true, description = "Write the demo event, an invented midsummer rove, into a new folder.")
+@Command(name = "demo", mixinStandardHelpOptions = true)
 final class DemoCommand implements Callable<Integer> {
+
+    private static final Catalogue TEXTS = Catalogue.of(DemoCommand.class);
 
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "DIR", description = "Folder to make; it must not exist or be empty.")
+    @Parameters(paramLabel = "DIR")
     private Path folder;
 
     @Override
@@ -28,9 +31,9 @@ final class DemoCommand implements Callable<Integer> {
         // Read back, so that what is printed is what was written.
         try (EventFolder written = EventFolder.openReadOnly(folder)) {
             Event event = written.event();
-            spec.commandLine().getOut().printf("%s: %d teams, %d operators, %d sites, %d birds, in %s%n", event.getName(),
-                    event.getTeams().size(), event.getOperators().size(), event.getSites().size(),
-                    event.getBirds().size(), folder);
+            spec.commandLine().getOut().println(TEXTS.text("demoCommand.teamsOperatorsSites", "event", event.getName(),
+                    "teams", event.getTeams().size(), "operators", event.getOperators().size(),
+                    "sites", event.getSites().size(), "birds", event.getBirds().size(), "folder", folder));
         }
         return StraddleCommand.DONE;
     }

@@ -15,25 +15,25 @@ import org.straddle.exchange.maps.TeamRoute;
 import org.straddle.exchange.maps.WaypointWriter;
 import org.straddle.exchange.sites.SiteWriter;
 import org.straddle.model.Event;
+import org.straddle.model.StraddlePackage;
 import org.straddle.model.Team;
 import org.straddle.store.EventFolder;
+import org.straddle.words.Catalogue;
 
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** {@code export EVENT}: sites, a team's way or a layer as a file for other programs. */
-@Command(name = "export", description = {
-    "Write sites, the way of a team, or a layer of the map to a file of an open format.",
-    "Writes the sites of the event as CSV, GPX waypoints or GeoJSON points; the way of a team as a GPX route;"
-    + " or a layer as GPX tracks or GeoJSON. What import reads back is unchanged." })
+@Command(name = "export")
 final class ExportCommand extends EventCommand {
 
-    @Option(names = "--format", paramLabel = "FORMAT",
-            description = "${COMPLETION-CANDIDATES} (default: as the ending of --out says, else CSV for sites and GPX otherwise).")
+    private static final Catalogue TEXTS = Catalogue.of(ExportCommand.class);
+
+    @Option(names = "--format", paramLabel = "FORMAT")
     private SiteWriter.Format format;
 
-    @Option(names = "--out", paramLabel = "FILE", description = "A new file (default: print it).")
+    @Option(names = "--out", paramLabel = "FILE")
     private Path out;
 
     @ArgGroup(exclusive = true)
@@ -41,10 +41,10 @@ final class ExportCommand extends EventCommand {
 
     private static final class What {
 
-        @Option(names = "--team", paramLabel = "TEAM", description = "The way of a team, by name or number.")
+        @Option(names = "--team", paramLabel = "TEAM")
         private String team;
 
-        @Option(names = "--layer", paramLabel = "LAYER", description = "A layer, by its title or file.")
+        @Option(names = "--layer", paramLabel = "LAYER")
         private String layer;
     }
 
@@ -70,12 +70,12 @@ final class ExportCommand extends EventCommand {
                 return each;
             }
         }
-        throw new WrongInput("--out " + out + " does not tell the format.\nGive it an ending .csv, .gpx or .geojson, or give --format.");
+        throw new WrongInput(TEXTS.text("exportCommand.outDoesNot", "out", out));
     }
 
     private String sites(Event event) {
         if (event.getSites().isEmpty()) {
-            throw new WrongInput("The event has no sites to export.\nBring some in with import, or find places with lines.");
+            throw new WrongInput(TEXTS.text("exportCommand.eventHasSites"));
         }
         try {
             return SiteWriter.write(event.getSites(), format(SiteWriter.Format.CSV));
@@ -87,14 +87,14 @@ final class ExportCommand extends EventCommand {
     private String route(Event event) {
         List<Team> teams = event.getTeams();
         Team team = teams.stream().filter(each -> what.team.equals(String.valueOf(each.getNumber()))).findFirst()
-                .orElseGet(() -> OpenEvent.named(what.team, teams, Team::getName, "team"));
+                .orElseGet(() -> OpenEvent.named(what.team, teams, Team::getName, StraddlePackage.Literals.TEAM));
         if (format(SiteWriter.Format.GPX) != SiteWriter.Format.GPX) {
-            throw new WrongInput("The way of a team goes out as GPX alone.\nGive --format gpx, or leave it out.");
+            throw new WrongInput(TEXTS.text("exportCommand.wayTeamGoes"));
         }
         try {
             List<Waypoint> way = TeamRoute.of(event, team);
             if (way.isEmpty()) {
-                throw new WrongInput("The plan has no stops for team " + team.getNumber() + ".\nMake a plan first.");
+                throw new WrongInput(TEXTS.text("exportCommand.planHasStops", "number", team.getNumber()));
             }
             return WaypointWriter.gpxRoute(team.getNumber() + " " + team.getName(), way);
         } catch (IllegalArgumentException e) {
@@ -105,12 +105,12 @@ final class ExportCommand extends EventCommand {
     private String layer(EventFolder folder) throws Exception {
         List<LayerSource> layers = LayerSource.of(folder);
         LayerSource source = layers.stream().filter(each -> each.file().name().equals(what.layer)).findFirst()
-                .orElseGet(() -> OpenEvent.named(what.layer, layers, LayerSource::title, "layer"));
+                .orElseGet(() -> OpenEvent.named(what.layer, layers, LayerSource::title, TEXTS.text("exportCommand.kind")));
         MapFile map = source.read(new ConsoleProgress(err()));
         return switch (format(SiteWriter.Format.GPX)) {
             case GPX -> MapWriter.gpx(map.features());
             case GEOJSON -> MapWriter.geoJson(map.features());
-            case CSV -> throw new WrongInput("A layer goes out as GPX or GeoJSON.\nGive --format gpx or --format geojson.");
+            case CSV -> throw new WrongInput(TEXTS.text("exportCommand.layerGoesOut"));
         };
     }
 }

@@ -20,28 +20,29 @@ import org.straddle.model.Fresh;
 import org.straddle.model.Identified;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
+import org.straddle.model.StraddlePackage;
 import org.straddle.model.Team;
 import org.straddle.plan.Banning;
 import org.straddle.plan.Pinning;
+import org.straddle.words.Catalogue;
 
 import picocli.CommandLine.Option;
 
 /** What the coordinator decides before a plan is searched: pins and bans, which stay in the event. */
 final class FixedOptions {
 
-    @Option(names = "--pin", paramLabel = "TEAM|SITE|STOP-ID", split = ",",
-            description = "Pin all stops of a team or at a site, or one stop, with their turns; pins stay in the event.")
+    private static final Catalogue TEXTS = Catalogue.of(FixedOptions.class);
+
+    @Option(names = "--pin", paramLabel = "TEAM|SITE|STOP-ID", split = ",")
     private List<String> pinned = new ArrayList<>();
 
-    @Option(names = "--unpin", paramLabel = "TEAM|SITE|STOP-ID", split = ",", description = "Let them go again.")
+    @Option(names = "--unpin", paramLabel = "TEAM|SITE|STOP-ID", split = ",")
     private List<String> unpinned = new ArrayList<>();
 
-    @Option(names = "--ban", paramLabel = "FIELD=VALUE,…", description = {
-        "Ban what matches all fields given, of team, site, bird, square, from, until, and reason, such as",
-        "team=2,site=Harbour,until=2031-06-21T12:00Z. Bans stay in the event." })
+    @Option(names = "--ban", paramLabel = "FIELD=VALUE,…")
     private List<String> banned = new ArrayList<>();
 
-    @Option(names = "--lift-bans", description = "Take all bans out of the event first.")
+    @Option(names = "--lift-bans")
     private boolean lift;
 
     /** @throws WrongInput when something named is not there */
@@ -70,10 +71,10 @@ final class FixedOptions {
         }
         Identified wanted = event.getTeams().stream().filter(team -> name.equals(String.valueOf(team.getNumber())))
                 .<Identified>map(team -> team).findFirst().orElseGet(() -> OpenEvent.named(name, teamsAndSites(event),
-                        thing -> thing instanceof Team team ? team.getName() : ((Site) thing).getName(), "team, site or stop"));
+                        thing -> thing instanceof Team team ? team.getName() : ((Site) thing).getName(), TEXTS.text("fixedOptions.teamSiteStop")));
         List<Stop> stops = all.stream().filter(stop -> stop.getTeam() == wanted || stop.getSite() == wanted).toList();
         if (stops.isEmpty()) {
-            throw new WrongInput(option + " " + name + ": no stop is planned for it.\nPlan first, or name another.");
+            throw new WrongInput(TEXTS.text("fixedOptions.stopPlannedPlan", "option", option, "name", name));
         }
         return stops;
     }
@@ -88,17 +89,16 @@ final class FixedOptions {
         for (String field : given.split(",(?=\\s*[a-z]+=)")) {
             int equals = field.indexOf('=');
             if (equals < 0 || field.substring(equals + 1).isBlank()) {
-                throw new WrongInput("--ban " + given + ": '" + field + "' is no field.\n"
-                        + "Give fields such as team=2,from=2031-06-21T10:30Z,reason=breakdown");
+                throw new WrongInput(TEXTS.text("fixedOptions.banFieldGive", "given", given, "field", field));
             }
             fields.put(field.substring(0, equals).strip(), field.substring(equals + 1).strip());
         }
         fields.forEach((field, value) -> set(ban, field, value, event));
         if (ban.getFrom() != null && ban.getUntil() != null && !ban.getFrom().isBefore(ban.getUntil())) {
-            throw new WrongInput("--ban " + given + " ends before it begins.\nGive a later 'until'.");
+            throw new WrongInput(TEXTS.text("fixedOptions.banEndsBefore", "given", given));
         }
         if (fields.keySet().equals(Set.of("reason"))) {
-            throw new WrongInput("--ban " + given + " says why, but not what.\nGive a team, site, bird, square or period.");
+            throw new WrongInput(TEXTS.text("fixedOptions.banSaysWhy", "given", given));
         }
         return ban;
     }
@@ -106,14 +106,13 @@ final class FixedOptions {
     private static void set(Ban ban, String field, String value, Event event) {
         switch (field) {
             case "team" -> ban.setTeam(OpenEvent.team(value, event));
-            case "site" -> ban.setSite(OpenEvent.named(value, event.getSites(), Site::getName, "site"));
-            case "bird" -> ban.setBird(OpenEvent.named(value, event.getBirds(), Bird::getName, "bird"));
+            case "site" -> ban.setSite(OpenEvent.named(value, event.getSites(), Site::getName, StraddlePackage.Literals.SITE));
+            case "bird" -> ban.setBird(OpenEvent.named(value, event.getBirds(), Bird::getName, StraddlePackage.Literals.BIRD));
             case "square" -> ban.setSquare(square(value));
-            case "from" -> ban.setFrom(Moments.instant("--ban from", value));
-            case "until" -> ban.setUntil(Moments.instant("--ban until", value));
+            case "from" -> ban.setFrom(Moments.instant(TEXTS.text("fixedOptions.banFrom"), value));
+            case "until" -> ban.setUntil(Moments.instant(TEXTS.text("fixedOptions.banUntil"), value));
             case "reason" -> ban.setReason(value);
-            default -> throw new WrongInput("--ban: '" + field + "' is no field of a ban.\n"
-                    + "There are: team, site, bird, square, from, until, reason");
+            default -> throw new WrongInput(TEXTS.text("fixedOptions.banFieldBan", "field", field));
         }
     }
 
@@ -121,7 +120,7 @@ final class FixedOptions {
         try {
             return Square.parse(value).name();
         } catch (IllegalArgumentException e) {
-            throw new WrongInput("--ban: '" + value + "' is no square.\nGive four characters, such as HP94.");
+            throw new WrongInput(TEXTS.text("fixedOptions.banSquareGive", "value", value));
         }
     }
 }

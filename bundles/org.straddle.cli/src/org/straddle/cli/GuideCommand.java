@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 
 import org.straddle.guide.Guide;
 import org.straddle.guide.GuidePage;
+import org.straddle.words.Catalogue;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -15,13 +16,15 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code guide [RULE]}: what a finding means and how to mend it. */
-@Command(name = "guide", description = "Explain a rule, or list all rules.")
+@Command(name = "guide")
 final class GuideCommand implements Callable<Integer> {
+
+    private static final Catalogue TEXTS = Catalogue.of(GuideCommand.class);
 
     private static final int COLUMNS = 80;
     private static final int NEAREST = 3;
 
-    @Parameters(arity = "0..1", paramLabel = "RULE", description = "Id of a rule, as check prints it.")
+    @Parameters(arity = "0..1", paramLabel = "RULE")
     private String rule;
 
     @Spec
@@ -33,8 +36,8 @@ final class GuideCommand implements Callable<Integer> {
         if (rule == null) {
             Guide.index().forEach(page -> printTitle(page, out));
         } else {
-            print(Guide.page(rule).orElseThrow(() -> new WrongInput("There is no rule \"" + rule + "\". Nearest are "
-                    + nearest() + "; \"guide\" alone lists all.")), out);
+            print(Guide.page(rule).orElseThrow(() -> new WrongInput(TEXTS.text("guideCommand.thereRuleNearest",
+                    "rule", rule, "nearest", nearest()))), out);
         }
         return StraddleCommand.DONE;
     }

@@ -18,6 +18,7 @@ import org.straddle.exchange.maps.LayerRole;
 import org.straddle.sky.ElementSet;
 import org.straddle.store.EventFolder;
 import org.straddle.store.EventFolderException;
+import org.straddle.words.Catalogue;
 
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -26,49 +27,44 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code import EVENT FILE…}: takes element sets, Earth orientation, sites or map layers into the event. */
-@Command(name = "import", description = {
-    "Take in element sets, Earth orientation, sites, or layers of the map.",
-    "Reads element sets from TLE files (two or three lines) or OMM files (KVN, XML, JSON, CSV); Earth orientation from"
-    + " finals2000A or eopc04 files of the IERS; sites from CSV files, GPX waypoints or GeoJSON points; or, with --layer,"
-    + " roads and other things from GPX and GeoJSON files. What a file is shows in its content. When anything in a file is wrong, nothing is changed." })
+@Command(name = "import")
 final class ImportCommand extends EventCommand {
 
-    @Parameters(index = "1..*", arity = "1..*", paramLabel = "FILE", description = "Files to read.")
+    private static final Catalogue TEXTS = Catalogue.of(ImportCommand.class);
+
+    @Parameters(index = "1..*", arity = "1..*", paramLabel = "FILE")
     private List<Path> files;
 
-    @Option(names = "--dry-run", description = "Tell what would change, and change nothing.")
+    @Option(names = "--dry-run")
     private boolean dryRun;
 
-    @Option(names = "--swap", negatable = true,
-            description = "Latitude and longitude are the other way round in the file, or are not although it seems so.")
+    @Option(names = "--swap", negatable = true)
     private Boolean swap;
 
     @Mixin
     private Rows rows;
 
-    @ArgGroup(validate = false, heading = "%nElement sets:%n")
+    @ArgGroup(validate = false, headingKey = "straddle.import.heading.elements")
     private Elements elements = new Elements();
 
-    @ArgGroup(validate = false, heading = "%nSites:%n")
+    @ArgGroup(validate = false, headingKey = "straddle.import.heading.sites")
     private SiteImportRun sites = new SiteImportRun();
 
-    @ArgGroup(validate = false, heading = "%nMap layers:%n")
+    @ArgGroup(validate = false, headingKey = "straddle.import.heading.layers")
     private Layers layers = new Layers();
 
     private static final class Elements {
 
-        @Option(names = "--add-birds", description = "Add a bird for each catalogue number that the event does not know.")
+        @Option(names = "--add-birds")
         private boolean addBirds;
     }
 
     private static final class Layers {
 
-        @Option(names = "--layer", paramLabel = "ROLE", arity = "0..1", fallbackValue = "",
-                description = { "Take the files as layers: road (to be scouted), other-road, power-line, building, railway, quarry,",
-                    "plain (only to look at), or a word of your own; without a word each thing counts as what it says itself." })
+        @Option(names = "--layer", paramLabel = "ROLE", arity = "0..1", fallbackValue = "")
         private String role;
 
-        @Option(names = "--title", paramLabel = "TEXT", description = "What to call the layer (default: the name of its file).")
+        @Option(names = "--title", paramLabel = "TEXT")
         private String title = "";
     }
 
@@ -81,8 +77,8 @@ final class ImportCommand extends EventCommand {
         FileKind kind = FileKind.of(files.get(0));
         for (Path file : files) {
             if (FileKind.of(file) != kind) {
-                throw new WrongInput(files.get(0).getFileName() + " and " + file.getFileName()
-                        + " hold different things.\nImport sites and element sets one after the other.");
+                throw new WrongInput(TEXTS.text("importCommand.holdDifferentThings",
+                        "first", files.get(0).getFileName(), "second", file.getFileName()));
             }
         }
         return kind == FileKind.SITES ? sites.run(folder, files, swap, dryRun, rows, out(), err()) : importSky(folder);
@@ -91,7 +87,7 @@ final class ImportCommand extends EventCommand {
     private int importSky(EventFolder folder) throws Exception {
         SkyFiles read = SkyFiles.read(files, new ConsoleProgress(err()));
         for (OrientationFile orientation : read.orientation()) {
-            out().println(dryRun ? "Earth orientation can be read." : orientation.keepIn(folder));
+            out().println(dryRun ? TEXTS.text("importCommand.earthOrientationCan") : orientation.keepIn(folder));
         }
         if (!read.elements().isEmpty()) {
             take(read.elements(), folder);
@@ -108,8 +104,8 @@ final class ImportCommand extends EventCommand {
         }
         out().println(found.summary());
         for (ElementSet set : found.unmatched()) {
-            out().printf("Left out: %s, catalogue number %d. Add it with --add-birds.%n", set.label(),
-                    set.catalogueNumber());
+            out().println(TEXTS.text("importCommand.leftOutCatalogue", "set", set.label(),
+                    "catalogueNumber", set.catalogueNumber()));
         }
     }
 
@@ -123,13 +119,12 @@ final class ImportCommand extends EventCommand {
         for (Path file : files) {
             LayerImport layer = read(file);
             if (swap == null && layer.swapOffered(folder.event())) {
-                throw new WrongInput(layer.map().name() + ": it is far from the event, but near with latitude and longitude exchanged."
-                        + "\nGive --swap to read it so, or --no-swap to take it as it is.");
+                throw new WrongInput(TEXTS.text("importCommand.farFromEvent", "layer", layer.map().name()));
             }
             layer.map().remarks().forEach(remark -> err().println(layer.map().name() + ", " + remark));
             Edit.execute(domain -> layer.command(domain, folder, role, layers.title));
             int things = layer.map().features().size();
-            out().printf("%s: %d %s as a layer: %s.%n", layer.map().name(), things, things == 1 ? "thing" : "things", role.label());
+            out().println(TEXTS.text("importCommand.asLayer", "layer", layer.map().name(), "things", things, "role", role.label()));
         }
         if (!dryRun) {
             folder.save();
@@ -144,7 +139,8 @@ final class ImportCommand extends EventCommand {
                     new ConsoleProgress(err()));
         } catch (ReadException e) {
             if (e.getCause() instanceof CoordinateOutOfRange place && place.fitsSwapped()) {
-                throw new WrongInput(e.getMessage() + (Boolean.TRUE.equals(swap) ? " (Leave out --swap.)" : " (Give --swap.)"));
+                throw new WrongInput(e.getMessage() + (Boolean.TRUE.equals(swap)
+                        ? TEXTS.text("importCommand.leaveOutSwap") : TEXTS.text("importCommand.giveSwap")));
             }
             throw e;
         }
@@ -152,7 +148,7 @@ final class ImportCommand extends EventCommand {
 
     private void sayIfDry() {
         if (dryRun) {
-            out().println("Nothing was changed.");
+            out().println(TEXTS.text("importCommand.nothingChanged"));
         }
     }
 }

@@ -40,6 +40,7 @@ import org.straddle.grid.Surroundings;
 import org.straddle.model.Event;
 import org.straddle.outlook.Demands;
 import org.straddle.store.EventFolder;
+import org.straddle.words.Catalogue;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -49,17 +50,10 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code lines EVENT|FILE…}: where roads cross lines between squares or pass corners. */
-@Command(name = "lines", mixinStandardHelpOptions = true, sortOptions = false,
-        description = { "Find where roads and tracks cross lines between squares or pass corners, best places first.",
-            "Give an event to use its layers and its demand, or GPX and GeoJSON files of roads, or both." },
-        footerHeading = "%nPoints:%n",
-        footer = {
-            "  demand of each square (0 to 1; without an event each counts 1)",
-            "  - 1 for each kilometre to walk from the road to a corner",
-            "  + weight x (1 - distance / reach) for the nearest thing of each role",
-            "  Usual weights: power-line -2 within 200 m, quarry -1 within 500 m, railway and building -0.5",
-            "  within 200 m, road +0.5 within 1000 m (another road than its own), any other role 0." })
+@Command(name = "lines", mixinStandardHelpOptions = true, sortOptions = false)
 final class LinesCommand implements Callable<Integer> {
+
+    private static final Catalogue TEXTS = Catalogue.of(LinesCommand.class);
 
     private static final int MOST_REMARKS = 10;
     private static final double USUAL_SPAN_M = 10;
@@ -67,36 +61,31 @@ final class LinesCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(arity = "1..*", paramLabel = "EVENT|FILE", description = "Folder of the event, or files with roads.")
+    @Parameters(arity = "1..*", paramLabel = "EVENT|FILE")
     private List<Path> paths;
 
-    @Option(names = "--span", paramLabel = "M",
-            description = "Length of the set-up station in metres (default: as in the event's policies, else 10).")
+    @Option(names = "--span", paramLabel = "M")
     private Double spanM;
 
-    @Option(names = "--corner-distance", paramLabel = "M", defaultValue = "500",
-            description = "Report a road that passes a corner within this distance, metres (default ${DEFAULT-VALUE}).")
+    @Option(names = "--corner-distance", paramLabel = "M", defaultValue = "500")
     private double cornerDistanceM;
 
-    @Option(names = "--near", paramLabel = "ROLE=FILE",
-            description = "What is around: a file of power-line, building, railway, quarry, road, or a role of your own.")
+    @Option(names = "--near", paramLabel = "ROLE=FILE")
     private List<String> near = List.of();
 
-    @Option(names = "--weight", paramLabel = "ROLE=POINTS[@M]",
-            description = "Points for a thing of this role right at the place (below 0: near is bad), and its reach in metres.")
+    @Option(names = "--weight", paramLabel = "ROLE=POINTS[@M]")
     private Map<String, String> weights = Map.of();
 
-    @Option(names = "--in", paramLabel = "SQUARES", defaultValue = "",
-            description = "Only places of these squares or fields, such as HP94,IP04 or HP (default: everywhere).")
+    @Option(names = "--in", paramLabel = "SQUARES", defaultValue = "")
     private String in;
 
-    @Option(names = "--top", paramLabel = "N", description = "Only the first N places.")
+    @Option(names = "--top", paramLabel = "N")
     private Integer top;
 
-    @Option(names = "--swap", description = "Read the files with latitude and longitude the other way round.")
+    @Option(names = "--swap")
     private boolean swap;
 
-    @Option(names = "--out", paramLabel = "FILE", description = "Also write the places to a new file, *.gpx or *.geojson.")
+    @Option(names = "--out", paramLabel = "FILE")
     private Path out;
 
     @Mixin
@@ -108,10 +97,10 @@ final class LinesCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         if (top != null && top < 1) {
-            throw new WrongInput("--top " + top + " is out of range.\nGive a number from 1 up.");
+            throw new WrongInput(TEXTS.text("linesCommand.topOutRange", "top", top));
         }
         if (out != null && !isGpx(out) && !isGeoJson(out)) {
-            throw new WrongInput("--out " + out + " has neither the ending .gpx nor .geojson.\nGive the file one of them.");
+            throw new WrongInput(TEXTS.text("linesCommand.outHasNeither", "out", out));
         }
         Map<MapRole, Surroundings.Weight> weighed = weights();
         for (Path path : paths) {
@@ -128,17 +117,16 @@ final class LinesCommand implements Callable<Integer> {
         tellRemarks();
         ScoutReach reach = reach();
         if (layers.roads().isEmpty()) {
-            throw new WrongInput("There are no roads in what was given.\nGive files with roads or tracks, or bring them into the event"
-                    + " with: import EVENT FILE --layer road");
+            throw new WrongInput(TEXTS.text("linesCommand.thereRoadsWhat"));
         }
         Scouting found = Scouting.of(layers, new Scouting.Question(reach, region(), weighed), demand, new ConsoleProgress(err()));
         List<RankedCandidate> ranked = found.places();
         List<RankedCandidate> shown = top == null ? ranked : ranked.subList(0, Math.min(top, ranked.size()));
         rows.print(table(shown, found.around()), out());
         if (rows.forPeople()) {
-            out().printf(Locale.ROOT, "%d places on %.0f km of roads; station %s m long, corners within %s m%n", ranked.size(),
-                    found.roadsKm(), plain(reach.spanM()), plain(reach.cornerDistanceM()));
-            out().println("Points come from maps alone: look for power lines, traffic and permission on the spot before you set up.");
+            out().println(TEXTS.text("linesCommand.placesKmRoads", "ranked", ranked.size(), "roadsKm", found.roadsKm(),
+                    "plain", plain(reach.spanM()), "plain2", plain(reach.cornerDistanceM())));
+            out().println(TEXTS.text("linesCommand.pointsComeFrom"));
         }
         if (out != null) {
             List<Waypoint> waypoints = shown.stream().map(Waypoint::of).toList();
@@ -158,8 +146,7 @@ final class LinesCommand implements Callable<Integer> {
             for (LayerSource layer : LayerSource.of(folder)) {
                 MapFile map = layer.read(new ConsoleProgress(err()));
                 if (place.isPresent() && SwapHint.seemsSwapped(map, place.get())) {
-                    err().println(map.name() + " is far from the event, but near with latitude and longitude exchanged:"
-                            + " import it as a layer with --swap.");
+                    err().println(TEXTS.text("linesCommand.farFromEvent", "map", map.name()));
                 }
                 layers.addLayer(layer, map);
             }
@@ -172,7 +159,8 @@ final class LinesCommand implements Callable<Integer> {
             return MapReader.read(path, swap ? CoordinateOrder.SWAPPED : CoordinateOrder.OF_THE_FORMAT, new ConsoleProgress(err()));
         } catch (ReadException e) {
             if (e.getCause() instanceof CoordinateOutOfRange place && place.fitsSwapped()) {
-                throw new WrongInput(e.getMessage() + (swap ? " (Leave out --swap.)" : " (Give --swap.)"));
+                throw new WrongInput(e.getMessage() + (swap ? TEXTS.text("importCommand.leaveOutSwap")
+                        : TEXTS.text("importCommand.giveSwap")));
             }
             throw e;
         }
@@ -182,7 +170,7 @@ final class LinesCommand implements Callable<Integer> {
         List<String> remarks = layers.remarks();
         remarks.stream().limit(MOST_REMARKS).forEach(err()::println);
         if (remarks.size() > MOST_REMARKS) {
-            err().println((remarks.size() - MOST_REMARKS) + " more remarks on the files.");
+            err().println(TEXTS.text("linesCommand.moreRemarksFiles", "remarks", (remarks.size() - MOST_REMARKS)));
         }
     }
 
@@ -190,7 +178,7 @@ final class LinesCommand implements Callable<Integer> {
         try {
             return new ScoutReach(spanM == null ? USUAL_SPAN_M : spanM, cornerDistanceM);
         } catch (IllegalArgumentException e) {
-            throw new WrongInput(e.getMessage() + "\nGive another --span or --corner-distance.");
+            throw new WrongInput(TEXTS.text("linesCommand.giveSpanCorner", "reason", e.getMessage()));
         }
     }
 
@@ -198,7 +186,7 @@ final class LinesCommand implements Callable<Integer> {
         try {
             return ScoutRegion.parse(in);
         } catch (IllegalArgumentException e) {
-            throw new WrongInput("--in " + in + ": " + e.getMessage());
+            throw new WrongInput(TEXTS.text("linesCommand.in", "in", in, "reason", e.getMessage()));
         }
     }
 
@@ -211,10 +199,10 @@ final class LinesCommand implements Callable<Integer> {
                 double reachM = parts.length > 1 ? Double.parseDouble(parts[1]) : Surroundings.usual(role).reachM();
                 all.put(role, new Surroundings.Weight(Double.parseDouble(parts[0]), reachM));
             } catch (NumberFormatException e) {
-                throw new WrongInput("--weight " + written + "=" + value + " is not a number of points.\nWrite, for example, power-line=-2@200.");
+                throw new WrongInput(TEXTS.text("linesCommand.weightNotNumber", "written", written, "value", value));
             } catch (IllegalArgumentException e) {
-                throw new WrongInput("--weight " + written + "=" + value + ": " + e.getMessage()
-                        + "\nWrite, for example, power-line=-2@200.");
+                throw new WrongInput(TEXTS.text("linesCommand.weightWriteExample", "written", written, "value", value,
+                        "reason", e.getMessage()));
             }
         });
         return all;
@@ -223,7 +211,8 @@ final class LinesCommand implements Callable<Integer> {
     private static String[] halves(String text, String option, String example) {
         String[] parts = text.split("=", 2);
         if (parts.length < 2 || parts[1].isBlank()) {
-            throw new WrongInput(option + " " + text + " is not a role and a file.\nWrite, for example, " + example + ".");
+            throw new WrongInput(TEXTS.text("linesCommand.notRoleFile", "option", option, "text", text,
+                    "example", example));
         }
         return parts;
     }
@@ -237,11 +226,11 @@ final class LinesCommand implements Callable<Integer> {
     }
 
     private static Table table(List<RankedCandidate> ranked, List<MapRole> around) {
-        List<Table.Column> columns = new ArrayList<>(List.of(Table.column("points", "Points"), Table.column("demand", "Demand"),
-                Table.column("kind", "Kind"), Table.column("boundary", "Line or corner"), Table.column("squares", "Squares"),
-                Table.column("latitudeDeg", "Latitude"), Table.column("longitudeDeg", "Longitude"), Table.column("road", "Road"),
-                Table.column("bearingDeg", "bearing°"), Table.column("angleDeg", "angle°"), Table.column("bandM", "band m"),
-                Table.column("distanceM", "off m")));
+        List<Table.Column> columns = new ArrayList<>(List.of(Table.column("points"), Table.column("demand"),
+                Table.column("kind"), Table.column("boundary"), Table.column("squares"),
+                Table.column("latitudeDeg"), Table.column("longitudeDeg"), Table.column("road"),
+                Table.column("bearingDeg"), Table.column("angleDeg"), Table.column("bandM"),
+                Table.column("distanceM")));
         around.forEach(role -> columns.add(Table.column(camel(role) + "M", role + " m")));
         Table table = new Table(columns.toArray(Table.Column[]::new));
         for (RankedCandidate each : ranked) {

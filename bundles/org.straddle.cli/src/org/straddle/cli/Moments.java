@@ -4,8 +4,12 @@ import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 
+import org.straddle.words.Catalogue;
+
 /** Reads instants that a user typed: ISO 8601 with an offset, seconds or none. */
 final class Moments {
+
+    private static final Catalogue TEXTS = Catalogue.of(Moments.class);
 
     private Moments() {
     }
@@ -15,8 +19,7 @@ final class Moments {
         try {
             return OffsetDateTime.parse(text).toInstant();
         } catch (DateTimeException e) {
-            throw new WrongInput(option + ": " + text + " is no instant.\nGive date, time and offset, such as"
-                    + " 2031-06-21T10:30Z or 2031-06-21T12:30+02:00.");
+            throw new WrongInput(TEXTS.text("moments.instantGiveDate", "option", option, "text", text));
         }
     }
 }

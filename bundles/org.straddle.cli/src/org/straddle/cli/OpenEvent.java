@@ -8,12 +8,16 @@ import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
+import org.eclipse.emf.ecore.EClass;
 import org.straddle.model.Event;
+import org.straddle.model.StraddlePackage;
 import org.straddle.model.Team;
+import org.straddle.model.naming.Naming;
 import org.straddle.outlook.EarthSearch;
 import org.straddle.outlook.Outlook;
 import org.straddle.store.EventFolder;
 import org.straddle.store.EventFolderException;
+import org.straddle.words.Catalogue;
 
 import picocli.CommandLine.Parameters;
 
@@ -23,7 +27,9 @@ import picocli.CommandLine.Parameters;
  */
 final class OpenEvent implements AutoCloseable {
 
-    @Parameters(index = "0", paramLabel = "EVENT", description = "Folder of the event.")
+    private static final Catalogue TEXTS = Catalogue.of(OpenEvent.class);
+
+    @Parameters(index = "0", paramLabel = "EVENT")
     private Path path;
 
     private EventFolder folder;
@@ -82,7 +88,7 @@ final class OpenEvent implements AutoCloseable {
                 return each;
             }
         }
-        return named(wanted, event.getTeams(), Team::getName, "team");
+        return named(wanted, event.getTeams(), Team::getName, StraddlePackage.Literals.TEAM);
     }
 
     /**
@@ -90,6 +96,11 @@ final class OpenEvent implements AutoCloseable {
      *
      * @throws WrongInput when none or several match
      */
+    static <T> T named(String wanted, List<? extends T> all, Function<? super T, String> name, EClass kind) {
+        return named(wanted, all, name, Naming.inCurrent().type(kind));
+    }
+
+    /** The same, of things that the model has no single word for. */
     static <T> T named(String wanted, List<? extends T> all, Function<? super T, String> name, String kind) {
         for (T candidate : all) {
             if (wanted.equalsIgnoreCase(name.apply(candidate))) {
@@ -104,7 +115,9 @@ final class OpenEvent implements AutoCloseable {
             return matching.get(0);
         }
         String names = (matching.isEmpty() ? all : matching).stream().<String>map(name).collect(Collectors.joining(", "));
-        throw new WrongInput(!matching.isEmpty() ? "Several things match '" + wanted + "'.\nGive more of the name: " + names
-                : "No " + kind + " is called '" + wanted + "'.\n" + (names.isEmpty() ? "There is none." : "There are: " + names));
+        throw new WrongInput(!matching.isEmpty() ? TEXTS.text("openEvent.severalThingsMatch", "wanted", wanted,
+                "names", names)
+                : TEXTS.text("openEvent.called", "kind", kind, "wanted", wanted, "names", names.isEmpty()
+                        ? TEXTS.text("openEvent.thereNone") : TEXTS.text("openEvent.there", "names", names)));
     }
 }

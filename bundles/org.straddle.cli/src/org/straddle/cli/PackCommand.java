@@ -5,19 +5,22 @@ import java.util.List;
 import org.straddle.kit.PackingList;
 import org.straddle.kit.PackingRow;
 import org.straddle.model.Team;
+import org.straddle.words.Catalogue;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code pack EVENT}: what each team takes along, and what it lacks. */
-@Command(name = "pack", description = "Print the packing list of each team, with missing spares.")
+@Command(name = "pack")
 final class PackCommand extends EventCommand {
+
+    private static final Catalogue TEXTS = Catalogue.of(PackCommand.class);
 
     @Mixin
     private Rows rows;
 
-    @Option(names = "--team", paramLabel = "T", description = "Only this team: its number or (a part of) its name.")
+    @Option(names = "--team", paramLabel = "T")
     private String team;
 
     @Override
@@ -29,7 +32,7 @@ final class PackCommand extends EventCommand {
         if (rows.forPeople()) {
             for (Team each : teams) {
                 PackingList list = PackingList.of(each);
-                out().printf("Team %d  %s%n%n", each.getNumber(), each.getName());
+                out().println(TEXTS.text("packCommand.team", "number", each.getNumber(), "each", each.getName()));
                 rows.print(table(List.of(each)), out());
                 out().println();
                 list.remarks().forEach(remark -> out().println("! " + remark));
@@ -44,10 +47,10 @@ final class PackCommand extends EventCommand {
     }
 
     private static Table table(List<Team> teams) {
-        Table table = new Table(Table.column("team", "Team"), Table.column("item", "Item"),
-                Table.column("count", "Count"), Table.column("role", "Role"), Table.column("modes", "For"),
-                Table.column("spareFor", "Spare for"), Table.column("weightKg", "kg each"), Table.column("kit", "Kit"),
-                Table.column("packedBy", "Packed by"), Table.column("packedAt", "at (UTC)"));
+        Table table = new Table(Table.column("team"), Table.column("item"),
+                Table.column("count"), Table.column("role"), Table.column("modes"),
+                Table.column("spareFor"), Table.column("weightKg"), Table.column("kit"),
+                Table.column("packedBy"), Table.column("packedAt"));
         for (Team team : teams) {
             for (PackingRow row : PackingList.of(team).rows()) {
                 table.row(team.getNumber(), row.name(), row.count(), row.role().getLiteral(), row.modesText(),

@@ -10,43 +10,45 @@ import java.util.List;
 
 import org.straddle.model.Bird;
 import org.straddle.model.Site;
+import org.straddle.model.StraddlePackage;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
 import org.straddle.sky.Pass;
+import org.straddle.words.Catalogue;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code passes EVENT}: every pass of every bird over every site during the event. */
-@Command(name = "passes", description = "List the passes of the birds over the sites, above each site's horizon mask.")
+@Command(name = "passes")
 final class PassesCommand extends EventCommand {
+
+    private static final Catalogue TEXTS = Catalogue.of(PassesCommand.class);
 
     private static final DateTimeFormatter LOCAL = DateTimeFormatter.ofPattern("EEE HH:mm:ss", java.util.Locale.ENGLISH);
 
     @Mixin
     private Rows rows;
 
-    @Option(names = "--site", paramLabel = "NAME", description = "Only this site (a part of its name will do).")
+    @Option(names = "--site", paramLabel = "NAME")
     private String site;
 
-    @Option(names = "--bird", paramLabel = "NAME", description = "Only this bird (a part of its name will do).")
+    @Option(names = "--bird", paramLabel = "NAME")
     private String bird;
 
-    @Option(names = "--least-peak", paramLabel = "DEG", defaultValue = "0",
-            description = "Leave out passes that peak lower than this, degrees (default ${DEFAULT-VALUE}).")
+    @Option(names = "--least-peak", paramLabel = "DEG", defaultValue = "0")
     private double leastPeakDeg;
 
-    @Option(names = "--reach", description = "Add a column: who of the regions' chasers has the bird up, on average over the "
-            + "pass, per cent.")
+    @Option(names = "--reach")
     private boolean withReach;
 
     @Override
     int work() throws Exception {
         Site onlySite = site == null ? null
-                : OpenEvent.named(site, opened.event().getSites(), Site::getName, "site");
+                : OpenEvent.named(site, opened.event().getSites(), Site::getName, StraddlePackage.Literals.SITE);
         Bird onlyBird = bird == null ? null
-                : OpenEvent.named(bird, opened.event().getBirds(), Bird::getName, "bird");
+                : OpenEvent.named(bird, opened.event().getBirds(), Bird::getName, StraddlePackage.Literals.BIRD);
         Outlook outlook = opened.outlook(err());
         outlook.troubles().forEach(trouble -> err().println(trouble.sentence()));
         List<SitePass> passes = outlook.passes().stream()
@@ -55,21 +57,21 @@ final class PassesCommand extends EventCommand {
                 .filter(p -> p.pass().peakElevationDeg() >= leastPeakDeg).toList();
         rows.print(table(passes, outlook), out());
         if (rows.forPeople()) {
-            out().printf("%d passes; times in UTC, local times of %s%n", passes.size(), outlook.zone());
+            out().println(TEXTS.text("passesCommand.passesTimesUtc", "passes", passes.size(), "zone", outlook.zone()));
             outlook.orientationNotice().ifPresent(out()::println);
         }
         return StraddleCommand.DONE;
     }
 
     private Table table(List<SitePass> passes, Outlook outlook) {
-        List<Table.Column> columns = new ArrayList<>(List.of(Table.column("site", "Site"), Table.column("squares", "Squares"),
-                Table.column("bird", "Bird"), Table.column("aos", "AOS (UTC)"), Table.column("aosLocal", "AOS (local)"),
-                Table.column("tca", "TCA (UTC)"), Table.column("los", "LOS (UTC)"), Table.column("minutes", "min"),
-                Table.column("aosAzimuthDeg", "AOS az°"), Table.column("tcaAzimuthDeg", "TCA az°"),
-                Table.column("losAzimuthDeg", "LOS az°"), Table.column("peakElevationDeg", "peak°"),
-                Table.column("leastRangeKm", "range km"), Table.column("cut", "cut")));
+        List<Table.Column> columns = new ArrayList<>(List.of(Table.column("site"), Table.column("squares"),
+                Table.column("bird"), Table.column("aos"), Table.column("aosLocal"),
+                Table.column("tca"), Table.column("los"), Table.column("minutes"),
+                Table.column("aosAzimuthDeg"), Table.column("tcaAzimuthDeg"),
+                Table.column("losAzimuthDeg"), Table.column("peakElevationDeg"),
+                Table.column("leastRangeKm"), Table.column("cut")));
         if (withReach) {
-            columns.add(Table.column("reachPercent", "reach %"));
+            columns.add(Table.column("reachPercent"));
         }
         Table table = new Table(columns.toArray(Table.Column[]::new));
         ZoneId zone = outlook.zone();

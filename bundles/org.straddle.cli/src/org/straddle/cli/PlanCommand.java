@@ -7,12 +7,13 @@ import java.util.stream.Collectors;
 import org.straddle.model.Event;
 import org.straddle.model.Snapshot;
 import org.straddle.outlook.Outlook;
+import org.straddle.plan.event.ApplyProposal;
 import org.straddle.plan.PlanChange;
 import org.straddle.plan.PlanProgress;
 import org.straddle.plan.PlanSettings;
-import org.straddle.plan.Proposal;
-import org.straddle.plan.event.ApplyProposal;
 import org.straddle.plan.event.EventPlanner;
+import org.straddle.plan.Proposal;
+import org.straddle.words.Catalogue;
 
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -20,44 +21,42 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code plan EVENT}: proposes stops and turns for all teams and writes them into the event. */
-@Command(name = "plan", description = { "Fill all teams' days with stops and turns, without collisions.",
-    "What is pinned stays; the rest of the plan is replaced, or changed as little as pays." })
+@Command(name = "plan")
 final class PlanCommand extends EventCommand {
+
+    private static final Catalogue TEXTS = Catalogue.of(PlanCommand.class);
 
     @Mixin
     private Rows rows;
 
-    @Option(names = "--seconds", paramLabel = "N", defaultValue = "20",
-            description = "Search for this long (default ${DEFAULT-VALUE}).")
+    @Option(names = "--seconds", paramLabel = "N", defaultValue = "20")
     private double seconds;
 
-    @Option(names = "--seed", paramLabel = "S", defaultValue = "1",
-            description = "Seed of the search; the same seed and number of rounds give the same plan (default ${DEFAULT-VALUE}).")
+    @Option(names = "--seed", paramLabel = "S", defaultValue = "1")
     private long seed;
 
-    @Option(names = "--rounds", paramLabel = "N", description = "Stop after this many rounds, however long they take.")
+    @Option(names = "--rounds", paramLabel = "N")
     private Long rounds;
 
-    @Option(names = "--dry-run", description = "Print the proposal; change nothing.")
+    @Option(names = "--dry-run")
     private boolean dryRun;
 
-    @Option(names = "--list", paramLabel = "WHAT", defaultValue = "stops",
-            description = "What to print as rows: ${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
+    @Option(names = "--list", paramLabel = "WHAT", defaultValue = "stops")
     private ProposalRows list;
 
-    @ArgGroup(exclusive = false, heading = "%nWhat is fixed:%n")
+    @ArgGroup(exclusive = false, headingKey = "straddle.plan.heading.fixed")
     private FixedOptions fixed = new FixedOptions();
 
-    @ArgGroup(exclusive = false, heading = "%nHolding on to the present plan:%n")
+    @ArgGroup(exclusive = false, headingKey = "straddle.plan.heading.present")
     private WhatIfOptions whatIf = new WhatIfOptions();
 
     @Override
     int work() throws Exception {
         if (!(seconds >= 0) || seconds > Duration.ofDays(7).toSeconds()) {
-            throw new WrongInput("--seconds " + seconds + " is out of range.\nGive a number from 0 to 604800.");
+            throw new WrongInput(TEXTS.text("planCommand.secondsOutRange", "seconds", seconds));
         }
         if (rounds != null && rounds < 0) {
-            throw new WrongInput("--rounds " + rounds + " is out of range.\nGive a number from 0 up.");
+            throw new WrongInput(TEXTS.text("planCommand.roundsOutRange", "rounds", rounds));
         }
         Event event = dryRun ? opened.event() : opened.toChange().event();
         Edit.execute(domain -> fixed.in(domain, event));
@@ -67,7 +66,8 @@ final class PlanCommand extends EventCommand {
         outlook.troubles().forEach(trouble -> err().println(trouble.sentence()));
         Proposal proposal = EventPlanner.standard().propose(outlook, settings, new Told(), new ConsoleProgress(err()));
         if (proposal.bringsNothing()) {
-            throw new WrongInput("There is nothing to plan, and the plan stays as it is.\n" + proposal.ending().whyNothing().orElseThrow());
+            throw new WrongInput(TEXTS.text("planCommand.thereNothingPlan",
+                    "whyNothing", proposal.ending().whyNothing().orElseThrow()));
         }
         if (!dryRun) {
             Edit.execute(domain -> ApplyProposal.command(domain, event, proposal));
@@ -81,17 +81,17 @@ final class PlanCommand extends EventCommand {
     }
 
     private void sayWhatItIs(Proposal proposal) {
-        out().printf("%s, worth %.3f; seed %d, %d rounds, %.1f s%n", proposal.size(), proposal.worth(),
-                proposal.seed(), proposal.iterations(), proposal.elapsed().toMillis() / 1000.0);
+        out().println(TEXTS.text("planCommand.worthSeedRounds", "plan", proposal.size(), "worth", proposal.worth(),
+                "seed", proposal.seed(), "rounds", proposal.iterations(),
+                "seconds", proposal.elapsed().toMillis() / 1000.0));
         if (proposal.keeping() > 0) {
-            out().printf("With %.3f for what it keeps of what was planned and published: %.3f in all, which is what the bound is for.%n",
-                    proposal.keeping(), proposal.objective());
+            out().println(TEXTS.text("planCommand.whatKeepsWhat", "keeping", proposal.keeping(),
+                    "objective", proposal.objective()));
         }
-        proposal.gap().ifPresent(gap -> out().printf(
-                "No plan can be worth more than %.3f: this one is within %.1f %% of the best possible.%n",
-                proposal.upperBound().getAsDouble(), 100 * gap));
+        proposal.gap().ifPresent(gap -> out().println(TEXTS.text("planCommand.planCanWorth",
+                "upperBound", proposal.upperBound().getAsDouble(), "gap", 100 * gap)));
         out().println(proposal.ending().whyNothing().orElse(proposal.howItWasMade()));
-        proposal.bans().forEach(ban -> out().println("New ban: " + ban.getReason() + "."));
+        proposal.bans().forEach(ban -> out().println(TEXTS.text("planCommand.newBan", "reason", ban.getReason())));
         if (whatIf.given()) {
             out().println(Arrays.stream(PlanChange.Kind.values())
                     .map(kind -> proposal.changes(kind) + " " + kind.word()).collect(Collectors.joining(", ")) + ".");
@@ -101,8 +101,8 @@ final class PlanCommand extends EventCommand {
             }
         }
         if (list != ProposalRows.uncovered) {
-            proposal.uncovered().forEach(square -> out().printf("Not worked: %s, wanted by %.0f %%. %s%n",
-                    square.square().name(), 100 * square.demand(), square.why()));
+            proposal.uncovered().forEach(square -> out().println(TEXTS.text("planCommand.notWorkedWanted",
+                    "square", square.square().name(), "demand", 100 * square.demand(), "why", square.why())));
         }
     }
 
@@ -113,17 +113,17 @@ final class PlanCommand extends EventCommand {
 
         @Override
         public void improved(double worth, long iterations, Duration elapsed) {
-            tell("worth %.3f after %d rounds".formatted(worth, iterations), elapsed);
+            tell(TEXTS.text("planCommand.worthAfterRounds", "worth", worth, "rounds", iterations), elapsed);
         }
 
         @Override
         public void bounded(double upperBound, double worth, Duration elapsed) {
-            tell("worth %.3f; no plan is worth more than %.3f".formatted(worth, upperBound), elapsed);
+            tell(TEXTS.text("planCommand.worthPlanWorth", "worth", worth, "upperBound", upperBound), elapsed);
         }
 
         private void tell(String words, Duration elapsed) {
             if (elapsed.compareTo(next) >= 0) {
-                err().printf("… %s, %.1f s%n", words, elapsed.toMillis() / 1000.0);
+                err().println(TEXTS.text("planCommand.s", "words", words, "seconds", elapsed.toMillis() / 1000.0));
                 next = elapsed.plusSeconds(1);
             }
         }

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 
 import org.straddle.plan.PlannedStop;
 import org.straddle.plan.Proposal;
+import org.straddle.words.Catalogue;
 
 /** What of a proposal to print as rows. */
 enum ProposalRows {
@@ -13,10 +14,10 @@ enum ProposalRows {
     stops {
         @Override
         Table of(Proposal proposal) {
-            Table table = new Table(Table.column("team", "Team"), Table.column("site", "Site"),
-                    Table.column("squares", "Squares"), Table.column("arrival", "Arrival (UTC)"),
-                    Table.column("departure", "Departure (UTC)"), Table.column("turns", "Turns"),
-                    Table.column("birds", "Birds"), Table.column("gain", "Adds"), Table.column("pinned", "Fixed"));
+            Table table = new Table(Table.column("team"), Table.column("site"),
+                    Table.column("squares"), Table.column("arrival"),
+                    Table.column("departure"), Table.column("turns"),
+                    Table.column("birds"), Table.column("gain"), Table.column("pinned"));
             for (PlannedStop stop : proposal.stops()) {
                 table.row(stop.team().getNumber(), stop.site().getName(), List.copyOf(stop.site().getSquares()),
                         stop.stay().start(), stop.stay().end(), stop.turns().size(),
@@ -31,9 +32,9 @@ enum ProposalRows {
     turns {
         @Override
         Table of(Proposal proposal) {
-            Table table = new Table(Table.column("team", "Team"), Table.column("site", "Site"),
-                    Table.column("squares", "Squares"), Table.column("bird", "Bird"), Table.column("start", "Start (UTC)"),
-                    Table.column("end", "End (UTC)"), Table.column("gain", "Adds"), Table.column("pinned", "Fixed"));
+            Table table = new Table(Table.column("team"), Table.column("site"),
+                    Table.column("squares"), Table.column("bird"), Table.column("start"),
+                    Table.column("end"), Table.column("gain"), Table.column("pinned"));
             proposal.stops().forEach(stop -> stop.turns().forEach(turn -> table.row(stop.team().getNumber(),
                     stop.site().getName(), List.copyOf(stop.site().getSquares()), turn.bird().getName(),
                     turn.window().start(), turn.window().end(), rounded(turn.gain()), turn.kept().isPresent())));
@@ -45,8 +46,8 @@ enum ProposalRows {
     changes {
         @Override
         Table of(Proposal proposal) {
-            Table table = new Table(Table.column("change", "Change"), Table.column("at", "At (UTC)"),
-                    Table.column("sentence", "What"), Table.column("turn", "Turn"));
+            Table table = new Table(Table.column("change"), Table.column("at"),
+                    Table.column("sentence"), Table.column("turn"));
             proposal.changes().forEach(change -> table.row(change.kind().word(), change.at(), change.sentence(),
                     change.before().map(turn -> turn.getId()).orElse(null)));
             return table;
@@ -57,13 +58,16 @@ enum ProposalRows {
     uncovered {
         @Override
         Table of(Proposal proposal) {
-            Table table = new Table(Table.column("square", "Square"), Table.column("demandPercent", "Wanted by %"),
-                    Table.column("reason", "Reason"), Table.column("cost", "Would cost"), Table.column("why", "Why"));
+            Table table = new Table(Table.column("square"), Table.column("demandPercent"),
+                    Table.column("reason"), Table.column("cost"), Table.column("why"));
             proposal.uncovered().forEach(square -> table.row(square.square().name(), Math.round(100 * square.demand()),
                     square.reason().word(), square.cost().isPresent() ? rounded(square.cost()) : null, square.why()));
             return table;
         }
     };
+
+
+    private static final Catalogue TEXTS = Catalogue.of(ProposalRows.class);
 
     abstract Table of(Proposal proposal);
 

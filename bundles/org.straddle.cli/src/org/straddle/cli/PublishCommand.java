@@ -17,15 +17,13 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** {@code publish EVENT}: a brief for each team and the announcement for chasers. */
-@Command(name = "publish", description = { "Write one brief per team and one announcement for chasers, as HTML and plain text.",
-    "Exit code 1 when blockers stand: they are printed on the briefs." })
+@Command(name = "publish")
 final class PublishCommand extends EventCommand {
 
-    @Option(names = "--out", paramLabel = "DIR", required = true, description = "Folder to write into.")
+    @Option(names = "--out", paramLabel = "DIR", required = true)
     private Path target;
 
-    @Option(names = "--revision", paramLabel = "N", description = { "Number of this revision, printed on every sheet.",
-        "Default: the next after the last one that was published, or the same when nothing changed." })
+    @Option(names = "--revision", paramLabel = "N")
     private Integer revision;
 
     @Override

@@ -11,19 +11,21 @@ import org.straddle.grid.Square;
 import org.straddle.model.Bird;
 import org.straddle.model.Region;
 import org.straddle.model.Site;
+import org.straddle.model.StraddlePackage;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.Reach;
 import org.straddle.sky.CommonView;
+import org.straddle.words.Catalogue;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code reach EVENT --to SQUARE}: from which sites, and when, a far place can be worked, and how high the bird is at both ends. */
-@Command(name = "reach", description = { "List when a far square or region can be worked from the sites.",
-    "The bird must stand above the site's mask here, and above an elevation at both ends. A square counts by its middle; "
-        + "of a region, the place that sees the bird highest. Whether the bird is switched on is not asked." })
+@Command(name = "reach")
 final class ReachCommand extends EventCommand {
+
+    private static final Catalogue TEXTS = Catalogue.of(ReachCommand.class);
 
     private record Row(Site site, Bird bird, CommonView view) {
     }
@@ -31,29 +33,27 @@ final class ReachCommand extends EventCommand {
     @Mixin
     private Rows rows;
 
-    @Option(names = "--to", required = true, paramLabel = "PLACE",
-            description = "A square such as JO01, or a region of the event (a part of its name will do).")
+    @Option(names = "--to", required = true, paramLabel = "PLACE")
     private String to;
 
-    @Option(names = "--from", paramLabel = "SITE", description = "Only this site (a part of its name will do).")
-    private String from;
+    @Option(names = "--site", paramLabel = "NAME")
+    private String site;
 
-    @Option(names = "--bird", paramLabel = "NAME", description = "Only this bird (a part of its name will do).")
+    @Option(names = "--bird", paramLabel = "NAME")
     private String bird;
 
-    @Option(names = "--least", paramLabel = "DEG",
-            description = "Elevation that the bird must stand above at both ends, degrees (default: the event's policy).")
+    @Option(names = "--least-elevation", paramLabel = "DEG")
     private Double leastDeg;
 
     @Override
     int work() throws Exception {
         if (leastDeg != null && !(leastDeg >= 0 && leastDeg < 90)) {
-            throw new WrongInput("--least must lie between 0 and 90 degrees, not at " + leastDeg + ".");
+            throw new WrongInput(TEXTS.text("reachCommand.leastMustLie", "leastDeg", leastDeg));
         }
-        List<Site> sites = from == null ? opened.event().getSites()
-                : List.of(OpenEvent.named(from, opened.event().getSites(), Site::getName, "site"));
+        List<Site> sites = site == null ? opened.event().getSites()
+                : List.of(OpenEvent.named(site, opened.event().getSites(), Site::getName, StraddlePackage.Literals.SITE));
         List<Bird> birds = bird == null ? opened.event().getBirds()
-                : List.of(OpenEvent.named(bird, opened.event().getBirds(), Bird::getName, "bird"));
+                : List.of(OpenEvent.named(bird, opened.event().getBirds(), Bird::getName, StraddlePackage.Literals.BIRD));
         Optional<Square> square = square();
         Region region = square.isPresent() ? null : region();
         Outlook outlook = opened.outlook(err());
@@ -70,8 +70,8 @@ final class ReachCommand extends EventCommand {
                         .thenComparing(row -> String.valueOf(row.site.getName()))).toList();
         rows.print(table(found), out());
         if (rows.forPeople()) {
-            out().printf(Locale.ROOT, "%d windows to %s above %.1f° at both ends; times in UTC%n", found.size(),
-                    square.map(Square::name).orElseGet(() -> region.getName()), reach.leastDeg());
+            out().println(TEXTS.text("reachCommand.windowsAboveBoth", "windows", found.size(),
+                    "place", square.map(Square::name).orElseGet(() -> region.getName()), "leastDeg", reach.leastDeg()));
         }
         return StraddleCommand.DONE;
     }
@@ -87,16 +87,16 @@ final class ReachCommand extends EventCommand {
     private Region region() throws Exception {
         List<Region> regions = opened.event().getRegions();
         if (regions.isEmpty()) {
-            throw new WrongInput("'" + to + "' is no square such as JO01, and the event has no regions.");
+            throw new WrongInput(TEXTS.text("reachCommand.squareSuchAs", "to", to));
         }
-        return OpenEvent.named(to, regions, region -> String.valueOf(region.getName()), "square or region");
+        return OpenEvent.named(to, regions, region -> String.valueOf(region.getName()), TEXTS.text("reachCommand.squareRegion"));
     }
 
     private static Table table(List<Row> found) {
-        Table table = new Table(Table.column("site", "Site"), Table.column("bird", "Bird"),
-                Table.column("start", "Start (UTC)"), Table.column("end", "End (UTC)"), Table.column("minutes", "min"),
-                Table.column("best", "Best (UTC)"), Table.column("elevationHereDeg", "here°"),
-                Table.column("elevationThereDeg", "there°"));
+        Table table = new Table(Table.column("site"), Table.column("bird"),
+                Table.column("start"), Table.column("end"), Table.column("minutes"),
+                Table.column("best"), Table.column("elevationHereDeg"),
+                Table.column("elevationThereDeg"));
         for (Row row : found) {
             CommonView view = row.view;
             table.row(row.site.getName(), row.bird.getName(), second(view.window().start()), second(view.window().end()),

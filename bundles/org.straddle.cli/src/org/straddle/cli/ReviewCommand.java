@@ -8,35 +8,38 @@ import java.util.TreeSet;
 import org.straddle.model.Event;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
+import org.straddle.model.StraddlePackage;
 import org.straddle.outlook.Outlook;
 import org.straddle.safety.HazardNote;
 import org.straddle.safety.SafetyNotes;
+import org.straddle.words.Catalogue;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code review EVENT}: the hazards of each site and whether somebody put their name to it. */
-@Command(name = "review", description = { "List the safety review of each site on the day it is used (or on the last day).",
-    "With --site, print that site's hazards and what to do about them." })
+@Command(name = "review")
 final class ReviewCommand extends EventCommand {
+
+    private static final Catalogue TEXTS = Catalogue.of(ReviewCommand.class);
 
     @Mixin
     private Rows rows;
 
-    @Option(names = "--site", paramLabel = "NAME", description = "Print the safety notes of this site.")
+    @Option(names = "--site", paramLabel = "NAME")
     private String site;
 
     @Override
     int work() throws Exception {
         Event event = opened.event();
         if (site != null) {
-            printNotes(event, OpenEvent.named(site, event.getSites(), Site::getName, "site"));
+            printNotes(event, OpenEvent.named(site, event.getSites(), Site::getName, StraddlePackage.Literals.SITE));
             return StraddleCommand.DONE;
         }
-        Table table = new Table(Table.column("site", "Site"), Table.column("day", "Day"), Table.column("used", "Used"),
-                Table.column("state", "Review"), Table.column("reviewer", "By"), Table.column("hazards", "Hazards"),
-                Table.column("remark", "Remark"));
+        Table table = new Table(Table.column("site"), Table.column("day"), Table.column("used"),
+                Table.column("state"), Table.column("reviewer"), Table.column("hazards"),
+                Table.column("remark"));
         for (Site each : event.getSites()) {
             TreeSet<LocalDate> uses = uses(event, each);
             SafetyNotes notes = SafetyNotes.of(each, day(event, uses), event.getPolicies());
@@ -55,21 +58,22 @@ final class ReviewCommand extends EventCommand {
     private void printNotes(Event event, Site site) {
         SafetyNotes notes = SafetyNotes.of(site, day(event, uses(event, site)), event.getPolicies());
         if (!rows.forPeople()) {
-            Table table = new Table(Table.column("site", "Site"), Table.column("day", "Day"),
-                    Table.column("hazard", "Hazard"), Table.column("description", "Description"),
-                    Table.column("measure", "Measure"), Table.column("cautions", "Cautions"));
+            Table table = new Table(Table.column("site"), Table.column("day"),
+                    Table.column("hazard"), Table.column("description"),
+                    Table.column("measure"), Table.column("cautions"));
             notes.hazards().forEach(hazard -> table.row(site.getName(), notes.day(), hazard.kindWords(),
                     hazard.description(), hazard.measureText(), hazard.cautions()));
             rows.print(table, out());
             return;
         }
-        out().printf("%s on %s%n%s%n", site.getName(), notes.day(), notes.state().sentence());
+        out().println(TEXTS.text("reviewCommand.on", "site", site.getName(), "day", notes.day(),
+                "state", notes.state().sentence()));
         notes.remarks().forEach(remark -> out().println("! " + remark));
         for (HazardNote hazard : notes.hazards()) {
-            out().printf("%n%s%n  To do: %s%n", hazard.title(), hazard.measureText());
+            out().println(TEXTS.text("reviewCommand.do", "hazard", hazard.title(), "measureText", hazard.measureText()));
             hazard.cautions().forEach(caution -> out().println("  - " + caution));
         }
-        out().printf("%n%s%n", SafetyNotes.DEFERENCE);
+        out().println(TEXTS.text("reviewCommand.text", "deference", SafetyNotes.DEFERENCE));
     }
 
     /** The last local day on which a team stops there, else the last day of the event: a review must hold until then. */

@@ -7,8 +7,7 @@ import picocli.CommandLine.Option;
 /** The choice of a format, the same for every command that prints rows. */
 final class Rows {
 
-    @Option(names = "--format", defaultValue = "table", paramLabel = "FORMAT",
-            description = "How to print rows: ${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
+    @Option(names = "--format", defaultValue = "table", paramLabel = "FORMAT")
     private TableFormat format;
 
     void print(Table table, PrintWriter out) {

@@ -14,24 +14,24 @@ import org.straddle.exchange.sites.SiteKey;
 import org.straddle.exchange.sites.SiteMapping;
 import org.straddle.exchange.sites.SourceTable;
 import org.straddle.store.EventFolder;
+import org.straddle.words.Catalogue;
 
 import picocli.CommandLine.Option;
 
 /** The part of {@link ImportCommand} that brings in sites: prints what changes, line by line, and does it. */
 final class SiteImportRun {
 
+    private static final Catalogue TEXTS = Catalogue.of(SiteImportRun.class);
+
     private static final String PASSED_OVER = "none";
 
-    @Option(names = "--map", paramLabel = "COLUMN=FIELD",
-            description = { "What a column says: name, position (in any form, or a locator), latitude, longitude, altitude, error, kind,",
-                "squares, id, or none to pass it over (default: guessed from names and content, and printed)." })
+    @Option(names = "--map", paramLabel = "COLUMN=FIELD")
     private Map<String, String> map = Map.of();
 
-    @Option(names = "--match", paramLabel = "name|id|METRES",
-            description = "How to know the sites that the event has: by name, by id, or by a position so near (default: id, else name).")
+    @Option(names = "--match", paramLabel = "name|id|METRES")
     private String match;
 
-    @Option(names = "--partial", description = "Leave out lines that are refused, and take the others.")
+    @Option(names = "--partial")
     private boolean partial;
 
     private Rows rows;
@@ -46,7 +46,7 @@ final class SiteImportRun {
         if (!dryRun) {
             folder.save();
         } else if (rows.forPeople()) {
-            out.println("Nothing was changed.");
+            out.println(TEXTS.text("importCommand.nothingChanged"));
         }
         return StraddleCommand.DONE;
     }
@@ -57,21 +57,19 @@ final class SiteImportRun {
         SiteMapping mapping = mapping(table);
         SiteImport found = found(folder, table, mapping, Boolean.TRUE.equals(swap) ? CoordinateOrder.SWAPPED : CoordinateOrder.OF_THE_FORMAT);
         if (rows.forPeople()) {
-            out.println("Columns: " + told(table, mapping));
+            out.println(TEXTS.text("siteImportRun.columns", "told", told(table, mapping)));
         }
         rows.print(preview(found), out);
         if (rows.forPeople()) {
             out.println(found.summary());
         }
         if (swap == null && found.swapOffered()) {
-            throw new WrongInput(table.name() + ": latitude and longitude seem to have changed places; nothing was changed."
-                    + "\nGive --swap to read them so, or --no-swap to take them as they are.");
+            throw new WrongInput(TEXTS.text("siteImportRun.latitudeLongitudeSeem", "table", table.name()));
         }
         if (!found.refused().isEmpty() && !partial) {
             SiteChange.Refused first = found.refused().get(0);
-            throw new WrongInput(table.name() + ", line " + first.line() + ": " + first.reason() + "; nothing was changed."
-                    + "\nCorrect the file, or give --partial to leave out the " + found.refused().size()
-                    + (found.refused().size() == 1 ? " line that is refused." : " lines that are refused."));
+            throw new WrongInput(TEXTS.text("siteImportRun.lineNothingChanged", "table", table.name(),
+                    "line", first.line(), "reason", first.reason(), "refused", found.refused().size()));
         }
         Edit.execute(found::command);
     }
@@ -80,8 +78,8 @@ final class SiteImportRun {
         try {
             return SiteImport.of(folder.event(), table, mapping, order, match == null ? mapping.usualKey() : SiteKey.parse(match));
         } catch (IllegalArgumentException e) {
-            throw new WrongInput(table.name() + ": " + e.getMessage() + "\nUse --map COLUMN=FIELD and --match; the columns are: "
-                    + String.join(", ", table.columns()));
+            throw new WrongInput(TEXTS.text("siteImportRun.useMapColumn", "table", table.name(),
+                    "reason", e.getMessage(), "columns", String.join(", ", table.columns())));
         }
     }
 
@@ -89,12 +87,13 @@ final class SiteImportRun {
         SiteMapping mapping = SiteMapping.guess(table);
         for (Map.Entry<String, String> each : map.entrySet()) {
             String column = table.columns().stream().filter(name -> name.equalsIgnoreCase(each.getKey().strip())).findFirst()
-                    .orElseThrow(() -> new WrongInput(table.name() + " has no column " + each.getKey() + ".\nThe columns are: "
-                            + String.join(", ", table.columns())));
+                    .orElseThrow(() -> new WrongInput(TEXTS.text("siteImportRun.hasColumnColumns",
+                            "table", table.name(), "each", each.getKey(), "columns", String.join(", ", table.columns()))));
             try {
                 mapping = mapping.with(column, each.getValue().equalsIgnoreCase(PASSED_OVER) ? null : SiteField.parse(each.getValue()));
             } catch (IllegalArgumentException e) {
-                throw new WrongInput("--map " + each.getKey() + "=" + each.getValue() + ": " + e.getMessage());
+                throw new WrongInput(TEXTS.text("siteImportRun.map", "each", each.getKey(), "each2", each.getValue(),
+                        "reason", e.getMessage()));
             }
         }
         return mapping;
@@ -105,12 +104,13 @@ final class SiteImportRun {
                 column -> mapping.field(column).isPresent()));
         String used = parted.get(true).stream().map(column -> column + " → " + mapping.field(column).orElseThrow().word())
                 .collect(Collectors.joining(", "));
-        return used + (parted.get(false).isEmpty() ? "" : "; passed over: " + String.join(", ", parted.get(false)));
+        return used + (parted.get(false).isEmpty() ? "" : TEXTS.text("siteImportRun.passedOver",
+                "parted", String.join(", ", parted.get(false))));
     }
 
     private static Table preview(SiteImport found) {
-        Table table = new Table(Table.column("line", "Line"), Table.column("change", "Change"), Table.column("site", "Site"),
-                Table.column("field", "Field"), Table.column("was", "Was"), Table.column("now", "Will be"));
+        Table table = new Table(Table.column("line"), Table.column("change"), Table.column("site"),
+                Table.column("field"), Table.column("was"), Table.column("now"));
         for (SiteChange change : found.changes()) {
             if (change instanceof SiteChange.New added) {
                 details(table, change.line(), "new", added.name(), added.details());

@@ -2,6 +2,9 @@ package org.straddle.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.ResourceBundle;
+
+import org.straddle.words.Catalogue;
 
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -12,20 +15,18 @@ import picocli.CommandLine.Spec;
 
 /** The command line as a whole: its commands, its exit codes, and how it reports what went wrong. */
 @Command(name = "straddle", version = "Straddle 0.1.0", mixinStandardHelpOptions = true, sortOptions = false,
-        description = "Plans a group satellite rove: who goes where, when, and works which passes.",
         subcommands = { DemoCommand.class, ImportCommand.class, PassesCommand.class, ReachCommand.class, PlanCommand.class,
             CheckCommand.class, PackCommand.class, ReviewCommand.class, PublishCommand.class, LinesCommand.class, ExportCommand.class,
-            HorizonCommand.class, GuideCommand.class },
-        footerHeading = "%nExit codes:%n",
-        footer = { "  0  done", "  1  done, but blockers were found", "  2  wrong input or usage" })
+            HorizonCommand.class, GuideCommand.class })
 final class StraddleCommand implements Runnable {
+
+    private static final Catalogue TEXTS = Catalogue.of(StraddleCommand.class);
 
     static final int DONE = 0;
     static final int BLOCKED = 1;
     static final int WRONG_INPUT = 2;
 
-    @Option(names = "--trace", scope = ScopeType.INHERIT,
-            description = "Print the full trace of an error, for a report to the developers.")
+    @Option(names = "--trace", scope = ScopeType.INHERIT)
     private boolean trace;
 
     @Spec
@@ -33,7 +34,7 @@ final class StraddleCommand implements Runnable {
 
     @Override
     public void run() {
-        throw new CommandLine.ParameterException(spec.commandLine(), "Which command? Give one of those below.");
+        throw new CommandLine.ParameterException(spec.commandLine(), TEXTS.text("straddleCommand.whichCommandGive"));
     }
 
     /** @return the exit code */
@@ -47,7 +48,7 @@ final class StraddleCommand implements Runnable {
     /** @return the exit code */
     static int run(PrintWriter out, PrintWriter err, String... arguments) {
         StraddleCommand command = new StraddleCommand();
-        CommandLine line = new CommandLine(command);
+        CommandLine line = line(command);
         line.setOut(out);
         line.setErr(err);
         line.setCaseInsensitiveEnumValuesAllowed(true);
@@ -56,7 +57,8 @@ final class StraddleCommand implements Runnable {
             CommandLine at = failure.getCommandLine();
             at.getErr().println(failure.getMessage());
             if (!CommandLine.UnmatchedArgumentException.printSuggestions(failure, at.getErr())) {
-                at.getErr().println("Try: " + at.getCommandSpec().qualifiedName() + " --help");
+                at.getErr().println(TEXTS.text("straddleCommand.tryHelp",
+                        "command", at.getCommandSpec().qualifiedName()));
             }
             return WRONG_INPUT;
         });
@@ -72,5 +74,17 @@ final class StraddleCommand implements Runnable {
         out.flush();
         err.flush();
         return code;
+    }
+
+    /** The command line with its texts, such as tests look at. */
+    static CommandLine line(StraddleCommand command) {
+        CommandLine line = new CommandLine(command);
+        translate(line, Catalogue.of(StraddleCommand.class, "commands").asResourceBundle());
+        return line;
+    }
+
+    private static void translate(CommandLine line, ResourceBundle texts) {
+        line.setResourceBundle(texts);
+        line.getSubcommands().values().forEach(command -> translate(command, texts));
     }
 }

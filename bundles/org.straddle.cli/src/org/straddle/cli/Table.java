@@ -3,6 +3,8 @@ package org.straddle.cli;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.straddle.words.Catalogue;
+
 /** Rows under named columns; how they are printed is the business of {@link TableFormat}. */
 final class Table {
 
@@ -15,6 +17,8 @@ final class Table {
     record Column(String key, String title) {
     }
 
+    private static final Catalogue TEXTS = Catalogue.of(Table.class);
+
     private final List<Column> columns;
     private final List<List<Object>> rows = new ArrayList<>();
 
@@ -22,6 +26,12 @@ final class Table {
         this.columns = List.of(columns);
     }
 
+    /** A column whose heading stands in the catalogue by its key. */
+    static Column column(String key) {
+        return new Column(key, TEXTS.text("column." + key));
+    }
+
+    /** A column that is made of what the user named. */
     static Column column(String key, String title) {
         return new Column(key, title);
     }

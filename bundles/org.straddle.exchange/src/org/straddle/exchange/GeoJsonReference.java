@@ -2,11 +2,15 @@ package org.straddle.exchange;
 
 import java.io.IOException;
 
+import org.straddle.words.Catalogue;
+
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 
 /** The reference system of GeoJSON: the 2008 specification allowed others; RFC 7946 section 4 knows WGS-84 alone. */
 public final class GeoJsonReference {
+
+    private static final Catalogue TEXTS = Catalogue.of(GeoJsonReference.class);
 
     private GeoJsonReference() {
     }
@@ -26,8 +30,9 @@ public final class GeoJsonReference {
             }
         }
         if (!name.isEmpty() && !name.matches("(?i).*(CRS:?84|[:/]4326)")) {
-            throw source.refuse(line, "the coordinates are in " + (name.length() > 60 ? name.substring(0, 60) + "…" : name) + ".",
-                    "Save the file in WGS-84 degrees, as RFC 7946 wants it.");
+            throw source.refuse(line, TEXTS.text("geoJsonReference.coordinates",
+                    "name", name.length() > 60 ? name.substring(0, 60) + "…" : name),
+                    TEXTS.text("geoJsonReference.saveFileWgs"));
         }
     }
 }

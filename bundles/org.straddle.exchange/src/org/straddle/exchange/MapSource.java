@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.SubMonitor;
 import org.straddle.store.KeptFile;
+import org.straddle.words.Catalogue;
 
 /**
  * Where a map comes from. Unlike a {@link SourceFile} it is not held in memory: the roads of a country are larger
@@ -17,7 +18,9 @@ import org.straddle.store.KeptFile;
  */
 public final class MapSource {
 
-    public static final String RIGHT_FILE = "Choose a GPX or GeoJSON file.";
+    private static final Catalogue TEXTS = Catalogue.of(MapSource.class);
+
+    public static final String RIGHT_FILE = TEXTS.text("mapSource.chooseGpxGeojson");
 
     /** More is not one region's roads, and would not fit into memory. */
     public static final long LARGEST_BYTES = 1L << 30;
@@ -46,16 +49,16 @@ public final class MapSource {
     /** @throws ReadException when it is not there, or too large */
     public static MapSource of(KeptFile file) throws ReadException {
         if (!file.exists()) {
-            throw new ReadException(file.name(), 0, "there is no such file in the event's folder of layers.",
-                    "Put it back from a copy, or remove the layer.");
+            throw new ReadException(file.name(), 0, TEXTS.text("mapSource.thereSuchFile"),
+                    TEXTS.text("mapSource.putBackFrom"));
         }
         return of(file.name(), file::open, file.size());
     }
 
     private static MapSource of(String name, Content content, long size) throws ReadException {
         if (size > LARGEST_BYTES) {
-            throw new ReadException(name, 0, "the file is larger than " + (LARGEST_BYTES >> 20) + " MB.",
-                    "Cut it to the region of the event.");
+            throw new ReadException(name, 0, TEXTS.text("mapSource.fileLargerThan", "largestBytes", (LARGEST_BYTES >> 20)),
+                    TEXTS.text("mapSource.cutRegionEvent"));
         }
         return new MapSource(name, content, size);
     }
@@ -67,7 +70,8 @@ public final class MapSource {
     public static MapSource of(Path path, String rightFile) throws ReadException {
         String name = path.getFileName() == null ? path.toString() : path.getFileName().toString();
         if (!Files.isRegularFile(path)) {
-            throw new ReadException(name, 0, Files.exists(path) ? "this is not a plain file." : "there is no such file.",
+            throw new ReadException(name, 0, Files.exists(path) ? TEXTS.text("mapSource.notPlainFile")
+                    : TEXTS.text("mapSource.thereSuchFile2"),
                     rightFile);
         }
         try {
@@ -80,8 +84,8 @@ public final class MapSource {
     }
 
     public static ReadException unreadable(String name, IOException cause) {
-        return new ReadException(name, 0, "the file cannot be read (" + cause.getMessage() + ").",
-                "Check the disk and your permission to read, then try again.", cause);
+        return new ReadException(name, 0, TEXTS.text("mapSource.fileCannotRead", "cause", cause.getMessage()),
+                TEXTS.text("mapSource.checkDiskYour"), cause);
     }
 
     public String name() {
@@ -99,7 +103,8 @@ public final class MapSource {
 
     /** The content from its beginning; reading it reports progress, and stops when cancelled. */
     public InputStream open(IProgressMonitor monitor) throws IOException {
-        return new Watched(content.open(), SubMonitor.convert(monitor, "Reading " + name, TICKS), Math.max(1, size / TICKS));
+        return new Watched(content.open(), SubMonitor.convert(monitor, TEXTS.text("mapSource.reading",
+                "name", name), TICKS), Math.max(1, size / TICKS));
     }
 
     private static final class Watched extends FilterInputStream {
@@ -134,7 +139,7 @@ public final class MapSource {
             // A file may grow while it is read.
             total += read;
             if (total > LARGEST_BYTES) {
-                throw new IOException("more than " + (LARGEST_BYTES >> 20) + " MB");
+                throw new IOException(TEXTS.text("mapSource.moreThanMb", "largestBytes", (LARGEST_BYTES >> 20)));
             }
             untold += read;
             if (untold >= bytesPerTick) {

@@ -3,11 +3,15 @@ package org.straddle.exchange;
 import java.io.IOException;
 import java.util.Objects;
 
+import org.straddle.words.Catalogue;
+
 /**
  * A file from elsewhere cannot be read, and nothing of it was taken. The message says on one line what is wrong and
  * where, and on a second what to do; it is fit to be shown to the user as it is.
  */
 public final class ReadException extends IOException {
+
+    private static final Catalogue TEXTS = Catalogue.of(ReadException.class);
 
     private static final long serialVersionUID = 1L;
 
@@ -22,7 +26,8 @@ public final class ReadException extends IOException {
     }
 
     public ReadException(String file, int line, String what, String whatToDo, Throwable cause) {
-        super(file + (line > 0 ? ", line " + line : "") + ": " + what + "\n" + whatToDo, cause);
+        super(file + (line > 0 ? TEXTS.text("readException.line",
+                "line", line) : "") + ": " + what + "\n" + whatToDo, cause);
         this.file = Objects.requireNonNull(file);
         this.line = line;
         this.what = Objects.requireNonNull(what);

@@ -11,14 +11,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 
+import org.straddle.words.Catalogue;
+
 /** A file from elsewhere, read once: what is understood and what is kept are then the same bytes. */
 public final class SourceFile {
+
+    private static final Catalogue TEXTS = Catalogue.of(SourceFile.class);
 
     /** The public catalogue with all objects is smaller in every format; above it a file is not a set of elements. */
     public static final int LARGEST_BYTES = 64 << 20;
 
-    private static final String RIGHT_FILE = "Choose a text file with element sets (TLE, or OMM as KVN, XML, JSON or CSV),"
-            + " or one of Earth orientation (finals2000A or eopc04).";
+    private static final String RIGHT_FILE = TEXTS.text("sourceFile.chooseTextFile");
 
     private final String name;
     private final byte[] bytes;
@@ -33,21 +36,23 @@ public final class SourceFile {
     public static SourceFile read(Path path) throws ReadException {
         String name = path.getFileName().toString();
         if (!Files.isRegularFile(path)) {
-            throw new ReadException(name, 0, Files.exists(path) ? "this is not a plain file." : "there is no such file.",
+            throw new ReadException(name, 0, Files.exists(path) ? TEXTS.text("mapSource.notPlainFile")
+                    : TEXTS.text("mapSource.thereSuchFile2"),
                     RIGHT_FILE);
         }
         try (InputStream in = Files.newInputStream(path)) {
             byte[] bytes = Files.size(path) > LARGEST_BYTES ? null : in.readNBytes(LARGEST_BYTES + 1);
             if (bytes == null || bytes.length > LARGEST_BYTES) {
-                throw new ReadException(name, 0, "the file is larger than " + (LARGEST_BYTES >> 20) + " MB.",
-                        "Choose a file with fewer element sets; those of the event's birds are enough.");
+                throw new ReadException(name, 0, TEXTS.text("mapSource.fileLargerThan",
+                        "largestBytes", (LARGEST_BYTES >> 20)),
+                        TEXTS.text("sourceFile.chooseFileFewer"));
             }
             return new SourceFile(name, bytes);
         } catch (ReadException e) {
             throw e;
         } catch (IOException e) {
-            throw new ReadException(name, 0, "the file cannot be read (" + e.getMessage() + ").",
-                    "Check the disk and your permission to read, then try again.", e);
+            throw new ReadException(name, 0, TEXTS.text("sourceFile.fileCannotRead", "reason", e.getMessage()),
+                    TEXTS.text("mapSource.checkDiskYour"), e);
         }
     }
 
@@ -72,7 +77,7 @@ public final class SourceFile {
     public String text() throws ReadException {
         if (bytes.length > 1 && ((bytes[0] & 0xFF) == 0xFE && (bytes[1] & 0xFF) == 0xFF
                 || (bytes[0] & 0xFF) == 0xFF && (bytes[1] & 0xFF) == 0xFE)) {
-            throw refuse(1, "the text is in UTF-16.", "Save it as plain text in UTF-8 and choose it again.");
+            throw refuse(1, TEXTS.text("sourceFile.textUtf"), TEXTS.text("sourceFile.saveAsPlain"));
         }
         CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
         ByteBuffer in = ByteBuffer.wrap(bytes);
@@ -80,14 +85,14 @@ public final class SourceFile {
         try {
             text = decoder.decode(in).toString();
         } catch (CharacterCodingException e) {
-            throw refuse(lineAt(in.position()), "this is not text (or not in UTF-8).", RIGHT_FILE);
+            throw refuse(lineAt(in.position()), TEXTS.text("sourceFile.notTextNot"), RIGHT_FILE);
         }
         int nul = text.indexOf('\0');
         if (nul >= 0) {
-            throw refuse(lineOf(text, nul), "this is not a text file.", RIGHT_FILE);
+            throw refuse(lineOf(text, nul), TEXTS.text("sourceFile.notTextFile"), RIGHT_FILE);
         }
         if (text.isBlank()) {
-            throw refuse(0, "the file is empty.", RIGHT_FILE);
+            throw refuse(0, TEXTS.text("sourceFile.fileEmpty"), RIGHT_FILE);
         }
         return text.startsWith("\uFEFF") ? text.substring(1) : text;
     }
@@ -97,7 +102,7 @@ public final class SourceFile {
     }
 
     public ReadException unknownFormat() {
-        return refuse(1, "the file holds neither element sets in a known format nor Earth orientation.", RIGHT_FILE);
+        return refuse(1, TEXTS.text("sourceFile.fileHoldsNeither"), RIGHT_FILE);
     }
 
     private int lineAt(int position) {
@@ -126,6 +131,6 @@ public final class SourceFile {
 
     @Override
     public String toString() {
-        return name + " (" + bytes.length + " bytes)";
+        return TEXTS.text("sourceFile.bytes", "name", name, "length", bytes.length);
     }
 }

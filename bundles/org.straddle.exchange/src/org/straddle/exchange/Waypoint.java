@@ -13,6 +13,7 @@ import org.straddle.grid.GeoPosition;
 import org.straddle.grid.RankedCandidate;
 import org.straddle.grid.Square;
 import org.straddle.model.Site;
+import org.straddle.words.Catalogue;
 
 /**
  * A named place to take along in a receiver or to show on a map.
@@ -24,6 +25,8 @@ import org.straddle.model.Site;
  */
 public record Waypoint(GeoPosition position, OptionalDouble altitudeM, String name, String description, String type,
         Map<String, Object> more) {
+
+    private static final Catalogue TEXTS = Catalogue.of(Waypoint.class);
 
     public Waypoint {
         Objects.requireNonNull(position, "position");
@@ -44,7 +47,8 @@ public record Waypoint(GeoPosition position, OptionalDouble altitudeM, String na
         try {
             position = new GeoPosition(site.getLatitudeDeg(), site.getLongitudeDeg());
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException("Site " + name + " has no position on Earth: " + e.getMessage() + " Correct it first.", e);
+            throw new IllegalArgumentException(TEXTS.text("waypoint.siteHasPosition", "name", name,
+                    "reason", e.getMessage()), e);
         }
         String kind = site.getKind() == null ? "" : site.getKind().getLiteral();
         Map<String, Object> more = new LinkedHashMap<>();
@@ -62,8 +66,8 @@ public record Waypoint(GeoPosition position, OptionalDouble altitudeM, String na
         Candidate candidate = ranked.candidate();
         String squares = candidate.squares().stream().map(Square::name).collect(Collectors.joining(" "));
         String road = candidate.road().name();
-        String description = String.format(Locale.ROOT, "%s; %.0f m of road to stand on; %.2f points", squares, candidate.bandM(),
-                ranked.points());
+        String description = TEXTS.text("waypoint.mRoadStand", "squares", squares, "bandM", candidate.bandM(),
+                "points", ranked.points());
         return new Waypoint(candidate.position(), candidate.boundary() + (road.isEmpty() ? "" : " " + road), description,
                 candidate.kind().name().toLowerCase(Locale.ROOT));
     }

@@ -3,6 +3,7 @@ package org.straddle.exchange;
 import java.io.IOException;
 
 import org.straddle.store.HardenedXml;
+import org.straddle.words.Catalogue;
 import org.xml.sax.Attributes;
 import org.xml.sax.InputSource;
 import org.xml.sax.Locator;
@@ -13,7 +14,9 @@ import org.xml.sax.helpers.DefaultHandler;
 /** Reads one file of XML and tells of whatever is wrong with it by its line. */
 public abstract class XmlReading extends DefaultHandler {
 
-    public static final String AGAIN = "Fetch the file again from its source.";
+    private static final Catalogue TEXTS = Catalogue.of(XmlReading.class);
+
+    public static final String AGAIN = TEXTS.text("xmlReading.fetchFileAgain");
 
     private final String fileName;
     private Locator locator;
@@ -31,9 +34,10 @@ public abstract class XmlReading extends DefaultHandler {
             throw e.refusal();
         } catch (SAXParseException e) {
             throw new ReadException(fileName, e.getLineNumber() > 0 ? e.getLineNumber() : line(),
-                    "this is not well-formed XML, or forbidden here: " + e.getMessage(), AGAIN, e);
+                    TEXTS.text("xmlReading.notWellFormed", "reason", e.getMessage()), AGAIN, e);
         } catch (SAXException | IOException e) {
-            throw new ReadException(fileName, line(), "the file cannot be read as XML: " + e.getMessage(), AGAIN, e);
+            throw new ReadException(fileName, line(), TEXTS.text("xmlReading.fileCannotRead",
+                    "reason", e.getMessage()), AGAIN, e);
         }
     }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.SubMonitor;
+import org.straddle.words.Catalogue;
 
 /**
  * Candidates in the order in which they are worth a look. Points are added up plainly, so that a user can
@@ -17,6 +18,8 @@ import org.eclipse.core.runtime.SubMonitor;
  * <p>Same points: the longer band first, then from north-west to south-east.
  */
 public final class CandidateRanking {
+
+    private static final Catalogue TEXTS = Catalogue.of(CandidateRanking.class);
 
     /** Our own choice, no published source. */
     public static final double WALK_POINTS_PER_KM = 1;
@@ -30,7 +33,7 @@ public final class CandidateRanking {
      */
     public static List<RankedCandidate> rank(Collection<Candidate> candidates, ScoutReach reach,
             ToDoubleFunction<Square> demand, Collection<Surroundings> around, IProgressMonitor monitor) {
-        SubMonitor progress = SubMonitor.convert(monitor, "Ranking places", candidates.size());
+        SubMonitor progress = SubMonitor.convert(monitor, TEXTS.text("candidateRanking.rankingPlaces"), candidates.size());
         List<RankedCandidate> ranked = new ArrayList<>();
         for (Candidate candidate : candidates) {
             progress.split(1);

@@ -1,5 +1,7 @@
 package org.straddle.grid;
 
+import org.straddle.words.Catalogue;
+
 /**
  * What a stated error of a position means: the radius of a circle about it that holds the true position with some
  * probability. Receivers and papers use different ones, and read as another the same number is too good by up to 2.4
@@ -21,6 +23,9 @@ public enum ErrorRadius {
      * A number on a display that does not say: taken for the smallest of them, so that the error is not made too good.
      */
     NOT_SAID("not said", 0.5);
+
+
+    private static final Catalogue TEXTS = Catalogue.of(ErrorRadius.class);
 
     private final String words;
     private final double share;
@@ -53,7 +58,7 @@ public enum ErrorRadius {
      */
     public double toR95M(double radiusM) {
         if (!(radiusM >= 0) || !Double.isFinite(radiusM)) {
-            throw new IllegalArgumentException("An error of " + radiusM + " m is no radius.");
+            throw new IllegalArgumentException(TEXTS.text("errorRadius.errorMRadius", "radiusM", radiusM));
         }
         return this == R95 ? radiusM : radiusM * Presence.R95_PER_SIGMA / perSigma();
     }

@@ -2,6 +2,8 @@ package org.straddle.grid;
 
 import java.util.OptionalInt;
 
+import org.straddle.words.Catalogue;
+
 /**
  * How much the mean of several fixes is better than one of them.
  *
@@ -12,6 +14,8 @@ import java.util.OptionalInt;
  * part (it has corrections) is believed, and averaging gains nothing.
  */
 public final class FixAveraging {
+
+    private static final Catalogue TEXTS = Catalogue.of(FixAveraging.class);
 
     /** The part of R95 in metres that averaging for an hour or so leaves: common practice, no source. */
     public static final double COMMON_R95_M = 3;
@@ -33,7 +37,7 @@ public final class FixAveraging {
     public static double r95M(double oneR95M, double commonR95M, int fixes) {
         require(oneR95M, commonR95M);
         if (fixes < 1) {
-            throw new IllegalArgumentException("There must be a fix to average, not " + fixes + ".");
+            throw new IllegalArgumentException(TEXTS.text("fixAveraging.thereMustFix", "fixes", fixes));
         }
         double common = Math.min(oneR95M, commonR95M);
         return Math.sqrt(common * common + (oneR95M * oneR95M - common * common) / fixes);
@@ -59,8 +63,8 @@ public final class FixAveraging {
 
     private static void require(double oneR95M, double commonR95M) {
         if (!(oneR95M >= 0 && commonR95M >= 0) || Double.isInfinite(oneR95M) || Double.isInfinite(commonR95M)) {
-            throw new IllegalArgumentException("Errors of fixes must be finite and not negative: " + oneR95M + " m, "
-                    + commonR95M + " m.");
+            throw new IllegalArgumentException(TEXTS.text("fixAveraging.errorsFixesMust", "oneR95M", oneR95M,
+                    "commonR95M", commonR95M));
         }
     }
 }

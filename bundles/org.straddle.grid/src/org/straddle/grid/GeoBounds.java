@@ -1,5 +1,7 @@
 package org.straddle.grid;
 
+import org.straddle.words.Catalogue;
+
 /**
  * A piece of the graticule, half-open: the southern and western edges belong to it, the northern and
  * eastern do not. Only the pole is an exception: a northern edge at 90° belongs to the piece, since
@@ -12,12 +14,16 @@ package org.straddle.grid;
  */
 public record GeoBounds(double southDeg, double westDeg, double northDeg, double eastDeg) {
 
+    private static final Catalogue TEXTS = Catalogue.of(GeoBounds.class);
+
     public GeoBounds {
         if (!(southDeg >= -90 && southDeg < northDeg && northDeg <= 90)) {
-            throw new IllegalArgumentException("Not a range of latitude: " + southDeg + " to " + northDeg);
+            throw new IllegalArgumentException(TEXTS.text("geoBounds.notRangeLatitude", "southDeg", southDeg,
+                    "northDeg", northDeg));
         }
         if (!(westDeg >= -180 && westDeg < eastDeg && eastDeg <= 180)) {
-            throw new IllegalArgumentException("Not a range of longitude: " + westDeg + " to " + eastDeg);
+            throw new IllegalArgumentException(TEXTS.text("geoBounds.notRangeLongitude", "westDeg", westDeg,
+                    "eastDeg", eastDeg));
         }
     }
 

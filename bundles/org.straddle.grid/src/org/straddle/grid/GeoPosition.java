@@ -2,6 +2,8 @@ package org.straddle.grid;
 
 import java.math.BigDecimal;
 
+import org.straddle.words.Catalogue;
+
 /**
  * A place on the WGS-84 ellipsoid.
  *
@@ -14,13 +16,15 @@ import java.math.BigDecimal;
  */
 public record GeoPosition(double latitudeDeg, double longitudeDeg) {
 
+    private static final Catalogue TEXTS = Catalogue.of(GeoPosition.class);
+
     /** @throws IllegalArgumentException if a value is not a number or out of range */
     public GeoPosition {
         if (!(latitudeDeg >= -90 && latitudeDeg <= 90)) {
-            throw new IllegalArgumentException("Latitude " + latitudeDeg + " is not between -90 and 90 degrees.");
+            throw new IllegalArgumentException(TEXTS.text("geoPosition.latitudeNotBetween", "latitudeDeg", latitudeDeg));
         }
         if (!(longitudeDeg >= -360 && longitudeDeg <= 360)) {
-            throw new IllegalArgumentException("Longitude " + longitudeDeg + " is not between -180 and 180 degrees.");
+            throw new IllegalArgumentException(TEXTS.text("geoPosition.longitudeNotBetween", "longitudeDeg", longitudeDeg));
         }
         // Adding zero turns -0.0 into 0.0, which a record would otherwise hold for a different value.
         latitudeDeg += 0.0;

@@ -1,5 +1,7 @@
 package org.straddle.grid;
 
+import org.straddle.words.Catalogue;
+
 import net.sf.geographiclib.GeodesicData;
 import net.sf.geographiclib.GeodesicLine;
 
@@ -16,6 +18,8 @@ import net.sf.geographiclib.GeodesicLine;
  */
 public record Geodesic(GeoPosition from, GeoPosition to, double distanceM, double initialBearingDeg,
         double finalBearingDeg) {
+
+    private static final Catalogue TEXTS = Catalogue.of(Geodesic.class);
 
     private static final net.sf.geographiclib.Geodesic WGS84 = net.sf.geographiclib.Geodesic.WGS84;
 
@@ -44,7 +48,7 @@ public record Geodesic(GeoPosition from, GeoPosition to, double distanceM, doubl
     public static GeoPosition destination(GeoPosition from, double bearingDeg, double distanceM) {
         if (!Double.isFinite(bearingDeg) || !Double.isFinite(distanceM)) {
             throw new IllegalArgumentException(
-                    "Bearing " + bearingDeg + " and distance " + distanceM + " must be finite numbers.");
+                    TEXTS.text("geodesic.bearingDistanceMust", "bearingDeg", bearingDeg, "distanceM", distanceM));
         }
         GeodesicData end = WGS84.Direct(from.latitudeDeg(), from.longitudeDeg(), bearingDeg, distanceM);
         return new GeoPosition(end.lat2, end.lon2);

@@ -1,11 +1,15 @@
 package org.straddle.grid;
 
+import org.straddle.words.Catalogue;
+
 import net.sf.geographiclib.GeodesicData;
 import net.sf.geographiclib.GeodesicLine;
 import net.sf.geographiclib.GeodesicMask;
 
 /** The way that starts at a place in one direction, for many places on it: what they share is worked out once. */
 public final class GeodesicRay {
+
+    private static final Catalogue TEXTS = Catalogue.of(GeodesicRay.class);
 
     private final GeodesicLine line;
 
@@ -19,7 +23,7 @@ public final class GeodesicRay {
      */
     public static GeodesicRay from(GeoPosition start, double bearingDeg) {
         if (!Double.isFinite(bearingDeg)) {
-            throw new IllegalArgumentException("Bearing " + bearingDeg + " must be a finite number.");
+            throw new IllegalArgumentException(TEXTS.text("geodesicRay.bearingMustFinite", "bearingDeg", bearingDeg));
         }
         return new GeodesicRay(net.sf.geographiclib.Geodesic.WGS84.Line(start.latitudeDeg(), start.longitudeDeg(), bearingDeg,
                 GeodesicMask.DISTANCE_IN | GeodesicMask.LATITUDE | GeodesicMask.LONGITUDE));

@@ -6,6 +6,8 @@ import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
+import org.straddle.words.Catalogue;
+
 /**
  * A line between squares, all the way round the Earth or from pole to pole. Prints as {@code 20°W} or
  * {@code 64°N}.
@@ -15,6 +17,8 @@ import java.util.regex.Pattern;
  *     for a parallel a latitude, -89 to 89, north positive: the poles are points, not lines
  */
 public record GridLine(Kind kind, int degree) implements Boundary {
+
+    private static final Catalogue TEXTS = Catalogue.of(GridLine.class);
 
     /** Which way a line runs. */
     public enum Kind {
@@ -33,11 +37,11 @@ public record GridLine(Kind kind, int degree) implements Boundary {
             degree = degree == 180 ? -180 : degree;
             if (degree < -180 || degree > 178 || degree % 2 != 0) {
                 throw new IllegalArgumentException(
-                        "No squares meet at longitude " + degree + ": it must be an even degree from -180 to 178.");
+                        TEXTS.text("gridLine.squaresMeetLongitude", "degree", degree));
             }
         } else if (degree < -89 || degree > 89) {
             throw new IllegalArgumentException(
-                    "No squares meet at latitude " + degree + ": it must be a degree from -89 to 89.");
+                    TEXTS.text("gridLine.squaresMeetLatitude", "degree", degree));
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.SubMonitor;
+import org.straddle.words.Catalogue;
 
 /**
  * Finds, on a net of roads, every place where a line between squares can be straddled: all crossings,
@@ -18,6 +19,8 @@ import org.eclipse.core.runtime.SubMonitor;
  * <p>Roads within half a degree of a pole are left out: there all meridians are near.
  */
 public final class LineScout {
+
+    private static final Catalogue TEXTS = Catalogue.of(LineScout.class);
 
     private static final int EDGES_BETWEEN_REPORTS = 1 << 10;
 
@@ -34,7 +37,7 @@ public final class LineScout {
         for (MapFeature road : roads) {
             edges += road.size();
         }
-        SubMonitor progress = SubMonitor.convert(monitor, "Scouting roads", (int) (edges / EDGES_BETWEEN_REPORTS) + 1);
+        SubMonitor progress = SubMonitor.convert(monitor, TEXTS.text("lineScout.scoutingRoads"), (int) (edges / EDGES_BETWEEN_REPORTS) + 1);
         List<Candidate> found = new ArrayList<>();
         int sinceReport = 0;
         for (MapFeature road : roads) {

@@ -3,6 +3,8 @@ package org.straddle.grid;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+
+import org.straddle.words.Catalogue;
 import net.sf.geographiclib.GeodesicData;
 
 /**
@@ -15,6 +17,8 @@ import net.sf.geographiclib.GeodesicData;
  * meets the meridian at a right angle.
  */
 public final class NearbyBoundaries {
+
+    private static final Catalogue TEXTS = Catalogue.of(NearbyBoundaries.class);
 
     /** A longer reach is of no use to a team and would meet several lines at a pole in odd ways. */
     public static final double FARTHEST_M = 500_000;
@@ -35,7 +39,7 @@ public final class NearbyBoundaries {
     public static List<NearBoundary> of(GeoPosition position, double maxDistanceM) {
         if (!(maxDistanceM >= 0 && maxDistanceM <= FARTHEST_M)) {
             throw new IllegalArgumentException(
-                    "Distance " + maxDistanceM + " m is not between 0 and " + FARTHEST_M + " m.");
+                    TEXTS.text("nearbyBoundaries.distanceMNot", "maxDistanceM", maxDistanceM, "farthestM", FARTHEST_M));
         }
         List<NearBoundary> near = new ArrayList<>();
         List<GridLine> parallels = new ArrayList<>();

@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
+import org.straddle.words.Catalogue;
+
 /**
  * Reads a position as people write it: decimal degrees, degrees and minutes, degrees, minutes and
  * seconds, each with signs or with N, S, E, W before or after, or a locator of 4 to 10 characters,
@@ -17,6 +19,8 @@ import java.util.regex.Pattern;
  * place.
  */
 public final class PositionText {
+
+    private static final Catalogue TEXTS = Catalogue.of(PositionText.class);
 
     /** Longer text is no position; the limit keeps hostile input cheap. */
     private static final int LONGEST = 120;
@@ -32,7 +36,7 @@ public final class PositionText {
     private static final Pattern DECIMAL_COMMA = Pattern.compile("(?<=\\d),(?=\\d)");
 
     private static final String EXAMPLES =
-            "Write, for example, 64.1466, -21.9426 or 64°08.8'N 21°56.6'W or HP94bc.";
+            TEXTS.text("positionText.writeExampleN");
 
     private PositionText() {
     }
@@ -93,10 +97,10 @@ public final class PositionText {
     /** @throws IllegalArgumentException with a sentence for the user if the text is no position */
     public static ReadPosition read(String text) {
         if (text == null || text.isEmpty()) {
-            throw new IllegalArgumentException("There is no position here. " + EXAMPLES);
+            throw new IllegalArgumentException(TEXTS.text("positionText.therePositionHere", "examples", EXAMPLES));
         }
         if (text.length() > LONGEST) {
-            throw refused(text, "is too long for a position");
+            throw refused(text, TEXTS.text("positionText.tooLongPosition"));
         }
         String given = text.strip();
         if (given.matches("[A-Ra-r]{2}\\d\\d\\w*")) {
@@ -107,17 +111,17 @@ public final class PositionText {
 
     private static ReadPosition readLocator(String text) {
         Locator locator = new Locator(text);
-        return told(locator.centre(), "centre of locator " + locator);
+        return told(locator.centre(), TEXTS.text("positionText.centreLocator", "locator", locator));
     }
 
     private static ReadPosition readAngles(String text) {
         String plain = plainMarks(text);
         if (LONGITUDE_LABEL_FIRST.matcher(plain).find()) {
-            throw refused(text, "names the longitude before the latitude: write the latitude first");
+            throw refused(text, TEXTS.text("positionText.namesLongitudeBefore"));
         }
         plain = LABEL.matcher(plain).replaceAll(" ").strip();
         if (starts(NUMBER_START, plain).size() < 2) {
-            throw refused(text, "is not a latitude and a longitude");
+            throw refused(text, TEXTS.text("positionText.notLatitudeLongitude"));
         }
         List<Angle> angles = new ArrayList<>();
         for (String part : split(plain, text)) {
@@ -126,10 +130,10 @@ public final class PositionText {
         Angle first = angles.get(0);
         Angle second = angles.get(1);
         if (first.letter.isPresent() != second.letter.isPresent()) {
-            throw refused(text, "has a letter N, S, E or W on one number only: give both letters, or signs");
+            throw refused(text, TEXTS.text("positionText.hasLetterN"));
         }
         if (first.letter.isPresent() && first.isLongitude() == second.isLongitude()) {
-            throw refused(text, "has two values for " + (first.isLongitude() ? "longitude" : "latitude"));
+            throw refused(text, TEXTS.text("positionText.hasTwoValues", "isLongitude", first.isLongitude()));
         }
         boolean lettered = first.letter.isPresent();
         boolean longitudeFirst = lettered && first.isLongitude();
@@ -143,20 +147,21 @@ public final class PositionText {
     private static void checkRange(String text, double latitude, double longitude, boolean lettered) {
         if (Math.abs(latitude) > 90) {
             String hint = lettered || Math.abs(longitude) > 90 ? ""
-                    : "; latitude comes first, so the two may be swapped: did you mean "
-                            + GeoPosition.plain(longitude) + ", " + GeoPosition.plain(latitude) + "?";
-            throw refused(text, "has latitude " + GeoPosition.plain(latitude) + ", which is not between -90 and 90"
-                    + hint);
+                    : TEXTS.text("positionText.latitudeComesFirst", "plain", GeoPosition.plain(longitude),
+                            "plain2", GeoPosition.plain(latitude));
+            throw refused(text, TEXTS.text("positionText.hasLatitudeWhich", "plain", GeoPosition.plain(latitude),
+                    "hint", hint));
         }
         if (Math.abs(longitude) > 180) {
             throw refused(text,
-                    "has longitude " + GeoPosition.plain(longitude) + ", which is not between -180 and 180");
+                    TEXTS.text("positionText.hasLongitudeWhich", "plain", GeoPosition.plain(longitude)));
         }
     }
 
     private static ReadPosition told(GeoPosition position, String form) {
         return new ReadPosition(position,
-                form + ": " + write(position, Form.DEGREES) + ", square " + Square.of(position));
+                TEXTS.text("positionText.square", "form", form, "position", write(position, Form.DEGREES),
+                        "position2", Square.of(position)));
     }
 
     /** One sign for each meaning, capitals, single spaces. */
@@ -179,7 +184,7 @@ public final class PositionText {
             return List.of(parted[0].strip(), parted[1].strip());
         }
         if (parted.length > 2) {
-            throw refused(text, "has more than two parts");
+            throw refused(text, TEXTS.text("positionText.hasMoreThan"));
         }
         List<Integer> letters = starts(LETTER, dotted);
         if (letters.size() == 2) {
@@ -194,7 +199,7 @@ public final class PositionText {
         if (numbers.size() == 2 || numbers.size() == 4 || numbers.size() == 6) {
             return cut(dotted, numbers.get(numbers.size() / 2));
         }
-        throw refused(text, "is not a latitude and a longitude");
+        throw refused(text, TEXTS.text("positionText.notLatitudeLongitude"));
     }
 
     private static List<String> cut(String plain, int at) {
@@ -219,7 +224,7 @@ public final class PositionText {
         if (between == 2 || between == 1 && partedOtherwise) {
             return DECIMAL_COMMA.matcher(plain).replaceAll(".");
         }
-        throw refused(text, "has commas that can be read in more than one way: use points for decimals");
+        throw refused(text, TEXTS.text("positionText.hasCommasCan"));
     }
 
     private static IllegalArgumentException refused(String text, String reason) {
@@ -232,25 +237,25 @@ public final class PositionText {
         static Angle read(String part, String text) {
             Matcher form = ANGLE.matcher(part);
             if (!form.matches()) {
-                throw refused(text, "has a part that is no angle: \"" + Quoted.shortened(part) + "\"");
+                throw refused(text, TEXTS.text("positionText.hasPartAngle", "shortened", Quoted.shortened(part)));
             }
             String letter = form.group(1) == null ? form.group(6) : form.group(1);
             if (form.group(1) != null && form.group(6) != null) {
-                throw refused(text, "has two letters on one number");
+                throw refused(text, TEXTS.text("positionText.hasTwoLetters"));
             }
             if (letter != null && form.group(2) != null) {
-                throw refused(text, "has a sign and a letter on one number: give one of them");
+                throw refused(text, TEXTS.text("positionText.hasSignLetter"));
             }
             int parts = form.group(5) != null ? 3 : form.group(4) != null ? 2 : 1;
             for (int i = 3; i < 2 + parts; i++) {
                 if (form.group(i).contains(".")) {
-                    throw refused(text, "has a fraction before smaller units: only the last number may have one");
+                    throw refused(text, TEXTS.text("positionText.hasFractionBefore"));
                 }
             }
             double minutes = parts > 1 ? Double.parseDouble(form.group(4)) : 0;
             double seconds = parts > 2 ? Double.parseDouble(form.group(5)) : 0;
             if (minutes >= 60 || seconds >= 60) {
-                throw refused(text, "has minutes or seconds of 60 or more");
+                throw refused(text, TEXTS.text("positionText.hasMinutesSeconds"));
             }
             // Divided once, so that 30' is exactly half a degree.
             double whole = Double.parseDouble(form.group(3));

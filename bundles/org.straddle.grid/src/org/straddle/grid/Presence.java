@@ -1,6 +1,7 @@
 package org.straddle.grid;
 
 import org.hipparchus.special.Erf;
+import org.straddle.words.Catalogue;
 
 /**
  * How likely a station really stands in every square it claims, given that each of its parts seems,
@@ -16,6 +17,8 @@ import org.hipparchus.special.Erf;
  * @param common probability if one error shifts all parts together, 0 to 1
  */
 public record Presence(double independent, double common) {
+
+    private static final Catalogue TEXTS = Catalogue.of(Presence.class);
 
     /** R95 / σ of a circular normal error: √(−2 ln 0.05). */
     public static final double R95_PER_SIGMA = Math.sqrt(-2 * Math.log(0.05));
@@ -67,8 +70,7 @@ public record Presence(double independent, double common) {
     /** Φ(margin/σ); without any error the sign decides, and the line itself counts as neither side. */
     private static double inside(double r95M, double marginM) {
         if (!(r95M >= 0) || !Double.isFinite(r95M) || !Double.isFinite(marginM)) {
-            throw new IllegalArgumentException("Position error " + r95M + " m and margin " + marginM
-                    + " m must be finite, and the error not negative.");
+            throw new IllegalArgumentException(TEXTS.text("presence.positionErrorM", "r95M", r95M, "marginM", marginM));
         }
         if (r95M == 0) {
             return marginM > 0 ? 1 : 0;

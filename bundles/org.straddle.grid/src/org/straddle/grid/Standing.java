@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 
+import org.straddle.words.Catalogue;
+
 /**
  * Which squares a station at a site can occupy at once, from where the site is and how wide the
  * station is spread.
@@ -22,6 +24,8 @@ import java.util.TreeSet;
  */
 public record Standing(Kind kind, List<Square> squares, Optional<NearBoundary> boundary,
         List<NearBoundary> otherLines) {
+
+    private static final Catalogue TEXTS = Catalogue.of(Standing.class);
 
     /** How many squares meet at a site. */
     public enum Kind {
@@ -45,8 +49,8 @@ public record Standing(Kind kind, List<Square> squares, Optional<NearBoundary> b
      * @throws IllegalArgumentException if a length is negative, not a number, or too large together
      */
     public static Standing of(GeoPosition position, double r95M, double spanM) {
-        requireLength("Position error", r95M);
-        requireLength("Station span", spanM);
+        requireLength(TEXTS.text("standing.positionError"), r95M);
+        requireLength(TEXTS.text("standing.stationSpan"), spanM);
         List<NearBoundary> near = NearbyBoundaries.of(position, spanM / 2 + r95M);
         Optional<NearBoundary> corner = near.stream().filter(b -> b.boundary() instanceof GridCorner).findFirst();
         if (corner.isPresent()) {

@@ -3,6 +3,8 @@ package org.straddle.grid;
 import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
 
+import org.straddle.words.Catalogue;
+
 /**
  * How the parts of a station lie about the line or corner that it claims, with the mark in their middle.
  *
@@ -23,6 +25,8 @@ import java.util.function.DoublePredicate;
  */
 public record StationSpread(Standing.Kind kind, double spanM, double offM, double otherOffM) {
 
+    private static final Catalogue TEXTS = Catalogue.of(StationSpread.class);
+
     /** A longer station is not one station any more. */
     public static final double LONGEST_SPAN_M = 500;
 
@@ -33,8 +37,8 @@ public record StationSpread(Standing.Kind kind, double spanM, double offM, doubl
 
     public StationSpread {
         if (!(spanM >= 0 && offM >= 0 && otherOffM >= 0) || !Double.isFinite(spanM + offM + otherOffM)) {
-            throw new IllegalArgumentException("Span " + spanM + " m and distances " + offM + " m, " + otherOffM
-                    + " m must be finite and not negative.");
+            throw new IllegalArgumentException(TEXTS.text("stationSpread.spanMDistances", "spanM", spanM, "offM", offM,
+                    "otherOffM", otherOffM));
         }
     }
 
@@ -110,7 +114,7 @@ public record StationSpread(Standing.Kind kind, double spanM, double offM, doubl
 
     private static void requireLevel(double level) {
         if (!(level > 0 && level <= 1)) {
-            throw new IllegalArgumentException("The wanted probability " + level + " is not above 0 and at most 1.");
+            throw new IllegalArgumentException(TEXTS.text("stationSpread.wantedProbabilityNot", "level", level));
         }
     }
 }

@@ -4,11 +4,15 @@ import java.util.AbstractList;
 import java.util.Arrays;
 import java.util.List;
 
+import org.straddle.words.Catalogue;
+
 /**
  * Positions in order, packed: a road net has millions of them. One position is a point; the edges
  * between positions are geodesics, as {@link Crossings} takes them.
  */
 public final class Trace {
+
+    private static final Catalogue TEXTS = Catalogue.of(Trace.class);
 
     /** Mean radius of the Earth in metres, IUGG; for rough lengths only. */
     private static final double MEAN_RADIUS_M = 6_371_008.8;
@@ -122,6 +126,7 @@ public final class Trace {
 
     @Override
     public String toString() {
-        return size() + " positions" + (size() == 0 ? "" : " from " + position(0));
+        return TEXTS.text("trace.positions", "size", size(), "position", size() == 0 ? "" : TEXTS.text("trace.from",
+                "position", position(0)));
     }
 }

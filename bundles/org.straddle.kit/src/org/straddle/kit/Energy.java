@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.straddle.model.KitItem;
+import org.straddle.words.Catalogue;
 
 /**
  * How long the kit's own energy lasts: an estimate, not a promise. All that is stored, spares included, is set against
@@ -18,6 +19,8 @@ import org.straddle.model.KitItem;
  * @param drawW average draw while working, W
  */
 public record Energy(double storedWh, double drawW) {
+
+    private static final Catalogue TEXTS = Catalogue.of(Energy.class);
 
     /** Share of the stored energy that a lead-acid battery gives; from memory. */
     public static final double LEAD_ACID_USABLE = 0.5;
@@ -58,16 +61,13 @@ public record Energy(double storedWh, double drawW) {
     /** One plain sentence that names its assumptions. */
     public String sentence() {
         if (!(storedWh > 0)) {
-            return "Energy: nothing in the kit says how much it stores, so hours of work cannot be estimated.";
+            return TEXTS.text("energy.energyNothingKit");
         }
         if (!(drawW > 0)) {
-            return "Energy: " + Words.number(storedWh) + " Wh stored; nothing in the kit says what it draws, so hours of"
-                    + " work cannot be estimated.";
+            return TEXTS.text("energy.energyWhStored", "storedWh", Words.number(storedWh));
         }
-        return "Energy (estimate): " + Words.number(storedWh) + " Wh stored, " + Words.number(drawW)
-                + " W drawn on average: about " + hours(LEAD_ACID_USABLE)
-                + " of work if half of it is usable (lead-acid, less in the cold), " + hours(LITHIUM_IRON_PHOSPHATE_USABLE)
-                + " if 80 % is (lithium iron phosphate).";
+        return TEXTS.text("energy.energyEstimateWh", "storedWh", Words.number(storedWh), "drawW", Words.number(drawW),
+                "hours", hours(LEAD_ACID_USABLE), "hours2", hours(LITHIUM_IRON_PHOSPHATE_USABLE));
     }
 
     private String hours(double usable) {

@@ -3,6 +3,8 @@ package org.straddle.kit;
 import java.time.Duration;
 import java.util.Optional;
 
+import org.straddle.words.Catalogue;
+
 /**
  * What a kit's batteries give on one day against what the work of that day draws. It reckons with full batteries in the
  * morning, with the part of what they store that the event counts on, and with the cold.
@@ -16,6 +18,8 @@ import java.util.Optional;
  * @param coldestDegC  lowest temperature on the way
  */
 public record EnergyBudget(Energy energy, double usable, double coldestDegC) {
+
+    private static final Catalogue TEXTS = Catalogue.of(EnergyBudget.class);
 
     /** Part of a battery's capacity that the cold leaves, 0 to 1. */
     public static double leftAt(double temperatureDegC) {
@@ -52,9 +56,9 @@ public record EnergyBudget(Energy energy, double usable, double coldestDegC) {
 
     /** {@code 76.8 Wh: 96 Wh stored, 80 % of it counted on}, with what the cold takes. */
     public String sentence() {
-        return Words.number(givesWh()) + " Wh: " + Words.number(energy.storedWh()) + " Wh stored, "
-                + Words.number(usable * 100) + " % of it counted on" + (leftAt(coldestDegC) < 1
-                        ? ", less " + Words.number(100 * (1 - leftAt(coldestDegC))) + " % in the cold ("
-                                + Words.number(coldestDegC) + " °C)" : "");
+        return TEXTS.text("energyBudget.whWhStored", "givesWh", Words.number(givesWh()),
+                "storedWh", Words.number(energy.storedWh()), "usable", Words.number(usable * 100),
+                "leftAt", leftAt(coldestDegC) < 1 ? TEXTS.text("energyBudget.lessColdC",
+                "leftAt", Words.number(100 * (1 - leftAt(coldestDegC))), "coldestDegC", Words.number(coldestDegC)) : "");
     }
 }

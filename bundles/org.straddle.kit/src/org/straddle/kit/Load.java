@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 import org.straddle.model.Vehicle;
+import org.straddle.words.Catalogue;
 
 /**
  * What the kit weighs against what the vehicle may carry besides people.
@@ -13,6 +14,8 @@ import org.straddle.model.Vehicle;
  * @param allowedKg kg; empty when the vehicle's load is not known
  */
 public record Load(double kitKg, int notWeighed, OptionalDouble allowedKg) {
+
+    private static final Catalogue TEXTS = Catalogue.of(Load.class);
 
     static Load of(List<PackingRow> rows, Vehicle vehicle) {
         double kitKg = rows.stream().mapToDouble(PackingRow::weightKg).sum();
@@ -29,12 +32,13 @@ public record Load(double kitKg, int notWeighed, OptionalDouble allowedKg) {
     /** One plain sentence. */
     public String sentence() {
         String weighed = Words.kg(kitKg)
-                + (notWeighed > 0 ? " without " + Words.counted(notWeighed, "item") + " of unknown weight" : "");
+                + (notWeighed > 0 ? TEXTS.text("load.withoutUnknownWeight", "notWeighed", Words.counted(notWeighed,
+                        "item")) : "");
         if (allowedKg.isEmpty()) {
-            return weighed + "; the vehicle's load is not known.";
+            return TEXTS.text("load.vehicleSLoad", "weighed", weighed);
         }
         String allowed = Words.kg(allowedKg.getAsDouble());
-        return exceeded() ? weighed + ", more than the " + allowed + " that the vehicle may carry: leave something behind."
-                : weighed + " of the " + allowed + " that the vehicle may carry.";
+        return exceeded() ? TEXTS.text("load.moreThanVehicle", "weighed", weighed, "allowed", allowed)
+                : TEXTS.text("load.vehicleMayCarry", "weighed", weighed, "allowed", allowed);
     }
 }

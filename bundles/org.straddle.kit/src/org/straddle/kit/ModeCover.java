@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.straddle.model.KitItem;
 import org.straddle.model.Role;
 import org.straddle.model.WorkMode;
+import org.straddle.words.Catalogue;
 
 /**
  * Can a kit do one mode of work, and what would end it?
@@ -27,6 +28,8 @@ import org.straddle.model.WorkMode;
  */
 public record ModeCover(WorkMode mode, Set<Role> missingRoles, List<KitItem> missingItems,
         List<KitItem> singlePoints) {
+
+    private static final Catalogue TEXTS = Catalogue.of(ModeCover.class);
 
     public ModeCover {
         missingRoles = Set.copyOf(missingRoles);
@@ -69,13 +72,14 @@ public record ModeCover(WorkMode mode, Set<Role> missingRoles, List<KitItem> mis
         if (!covered()) {
             String lacking = Stream.concat(
                     missingRoles.isEmpty() ? Stream.empty()
-                            : EnumSet.copyOf(missingRoles).stream().map(role -> "no " + role.getLiteral()),
-                    missingItems.stream().map(item -> "no piece of “" + Words.name(item) + "”"))
+                            : EnumSet.copyOf(missingRoles).stream().map(role -> TEXTS.text("modeCover.no",
+                                    "role", role.getLiteral())),
+                    missingItems.stream().map(item -> TEXTS.text("modeCover.piece", "item", Words.name(item))))
                     .collect(Collectors.joining(", "));
-            return Words.sentence(Words.mode(mode)) + " cannot be worked: " + lacking + " in the kit.";
+            return TEXTS.text("modeCover.cannotWorkedKit", "mode", Words.sentence(Words.mode(mode)), "lacking", lacking);
         }
-        return Words.sentence(Words.mode(mode)) + " can be worked; "
-                + (singlePoints.isEmpty() ? "no single failure stops it."
-                        : Words.counted(singlePoints.size(), "item") + " would stop it by failing alone.");
+        return TEXTS.text("modeCover.canWorked", "mode", Words.sentence(Words.mode(mode)),
+                "singlePoints", singlePoints.isEmpty() ? TEXTS.text("modeCover.singleFailureStops")
+                : TEXTS.text("modeCover.wouldStopFailing", "singlePoints", Words.counted(singlePoints.size(), "item")));
     }
 }

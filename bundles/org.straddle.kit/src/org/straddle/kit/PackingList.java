@@ -12,6 +12,7 @@ import org.straddle.model.Kit;
 import org.straddle.model.KitItem;
 import org.straddle.model.Team;
 import org.straddle.model.WorkMode;
+import org.straddle.words.Catalogue;
 
 /**
  * Everything one team takes along, in packing order: by role, then by name, whatever kit an item comes from. The list
@@ -29,6 +30,8 @@ import org.straddle.model.WorkMode;
 public record PackingList(String team, int teamNumber, List<PackingRow> rows, List<ModeCover> modes,
         List<SpareLoop> spareLoops, Load load, Energy energy) {
 
+    private static final Catalogue TEXTS = Catalogue.of(PackingList.class);
+
     public PackingList {
         rows = List.copyOf(rows);
         modes = List.copyOf(modes);
@@ -42,7 +45,7 @@ public record PackingList(String team, int teamNumber, List<PackingRow> rows, Li
                         .thenComparing(PackingRow::name, String.CASE_INSENSITIVE_ORDER))
                 .toList();
         List<KitItem> items = rows.stream().map(PackingRow::item).toList();
-        return new PackingList(Words.orElse(team.getName(), "(unnamed team)"), team.getNumber(), rows,
+        return new PackingList(Words.orElse(team.getName(), TEXTS.text("packingList.unnamedTeam")), team.getNumber(), rows,
                 WorkMode.VALUES.stream().map(mode -> ModeCover.of(mode, items)).toList(), SpareLoop.in(items),
                 Load.of(rows, team.getVehicle()), Energy.of(items));
     }
@@ -80,8 +83,9 @@ public record PackingList(String team, int teamNumber, List<PackingRow> rows, Li
 
     /** How many pieces, how many rows are ticked, what it weighs: one line. */
     public String summary() {
-        return Words.counted(rows.size(), "item") + ", " + Words.counted(pieces(), "piece") + ", " + ticked() + " of "
-                + rows.size() + " ticked; " + load.sentence();
+        return TEXTS.text("packingList.ticked", "rows", Words.counted(rows.size(), "item"),
+                "pieces", Words.counted(pieces(), "piece"), "ticked", ticked(), "rows2", rows.size(),
+                "load", load.sentence());
     }
 
     /** What somebody who packs should know besides the rows: one plain sentence each, the gravest first. */

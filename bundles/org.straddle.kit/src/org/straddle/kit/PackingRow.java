@@ -9,6 +9,7 @@ import org.straddle.model.Kit;
 import org.straddle.model.KitItem;
 import org.straddle.model.Role;
 import org.straddle.model.WorkMode;
+import org.straddle.words.Catalogue;
 
 /**
  * One item on a packing list, as it was when the list was drawn up.
@@ -23,13 +24,15 @@ import org.straddle.model.WorkMode;
 public record PackingRow(KitItem item, String kit, String name, int count, Role role, Set<WorkMode> modes,
         boolean needed, Optional<String> spareFor, double weightKg, String note, Optional<Packed> packed) {
 
+    private static final Catalogue TEXTS = Catalogue.of(PackingRow.class);
+
     public PackingRow {
         modes = Set.copyOf(modes);
     }
 
     static PackingRow of(Kit kit, KitItem item) {
         int count = Math.max(0, item.getCount());
-        return new PackingRow(item, Words.orElse(kit.getName(), "(unnamed kit)"), Words.name(item), count,
+        return new PackingRow(item, Words.orElse(kit.getName(), TEXTS.text("packingRow.unnamedKit")), Words.name(item), count,
                 item.getRole(), Set.copyOf(item.getModes()), item.isNeeded(),
                 Optional.ofNullable(item.getSpareFor()).map(Words::name), count * Words.amount(item.getWeightKg()),
                 Words.orElse(item.getNote(), ""), Packed.of(item.getTick()));
@@ -37,7 +40,7 @@ public record PackingRow(KitItem item, String kit, String name, int count, Role 
 
     /** The modes in words: "every mode", or "FM, linear". */
     public String modesText() {
-        return modes.isEmpty() ? "every mode"
+        return modes.isEmpty() ? TEXTS.text("packingRow.everyMode")
                 : EnumSet.copyOf(modes).stream().map(Words::mode).collect(Collectors.joining(", "));
     }
 

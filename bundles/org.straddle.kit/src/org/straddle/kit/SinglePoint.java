@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 
 import org.straddle.model.KitItem;
 import org.straddle.model.WorkMode;
+import org.straddle.words.Catalogue;
 
 /**
  * An item whose failure alone stops a mode of work.
@@ -13,6 +14,8 @@ import org.straddle.model.WorkMode;
  * @param stops the modes that end with it, at least one
  */
 public record SinglePoint(KitItem item, Set<WorkMode> stops) {
+
+    private static final Catalogue TEXTS = Catalogue.of(SinglePoint.class);
 
     public SinglePoint {
         stops = Set.copyOf(stops);
@@ -26,8 +29,7 @@ public record SinglePoint(KitItem item, Set<WorkMode> stops) {
 
     /** What fails, what it stops and what to do about it. */
     public String sentence() {
-        return "“" + Words.name(item) + "” has no spare: if it fails, " + modesText()
-                + (stops.size() > 1 ? " stop" : " stops")
-                + ". Pack a second " + item.getRole().getLiteral() + " item that can stand in for it.";
+        return TEXTS.text("singlePoint.hasSpareIf", "item", Words.name(item), "modesText", modesText(),
+                "case", stops.size() > 1, "role", item.getRole().getLiteral());
     }
 }

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 import org.straddle.model.KitItem;
+import org.straddle.words.Catalogue;
 
 /**
  * Items that stand in for each other in a ring, or one that claims to stand in for itself. A ring of two or more does
@@ -15,6 +16,8 @@ import org.straddle.model.KitItem;
  * @param items the ring, each standing in for the next and the last for the first
  */
 public record SpareLoop(List<KitItem> items) {
+
+    private static final Catalogue TEXTS = Catalogue.of(SpareLoop.class);
 
     public SpareLoop {
         items = List.copyOf(items);
@@ -41,10 +44,9 @@ public record SpareLoop(List<KitItem> items) {
     /** What is odd and what to do about it. */
     public String sentence() {
         if (items.size() == 1) {
-            return "“" + Words.name(items.get(0)) + "” is entered as its own spare, which it cannot be: clear that"
-                    + " entry, or count two pieces.";
+            return TEXTS.text("spareLoop.enteredAsIts", "items", Words.name(items.get(0)));
         }
-        return items.stream().map(item -> "“" + Words.name(item) + "”").collect(Collectors.joining(", "))
-                + " are entered as each other's spares: clear the entry of the one that is in use.";
+        return TEXTS.text("spareLoop.enteredAsEach",
+                "joining", items.stream().map(item -> "“" + Words.name(item) + "”").collect(Collectors.joining(", ")));
     }
 }

@@ -4,9 +4,12 @@ import java.util.Locale;
 
 import org.straddle.model.KitItem;
 import org.straddle.model.WorkMode;
+import org.straddle.words.Catalogue;
 
 /** How this bundle words names and figures that may be missing or odd in a file. */
 final class Words {
+
+    private static final Catalogue TEXTS = Catalogue.of(Words.class);
 
     private Words() {
     }
@@ -16,7 +19,7 @@ final class Words {
     }
 
     static String name(KitItem item) {
-        return orElse(item.getName(), "(unnamed item)");
+        return orElse(item.getName(), TEXTS.text("words.unnamedItem"));
     }
 
     /** The mode within a sentence: FM is an abbreviation, the others are words. */
@@ -34,7 +37,7 @@ final class Words {
     }
 
     static String kg(double kg) {
-        return number(kg) + " kg";
+        return TEXTS.text("words.kg", "kg", number(kg));
     }
 
     /** One decimal at most, with a point. */

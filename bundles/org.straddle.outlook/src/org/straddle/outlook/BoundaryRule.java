@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.straddle.grid.Boundary;
 import org.straddle.grid.Squares;
 import org.straddle.model.Site;
+import org.straddle.words.Catalogue;
 
 /**
  * What the rule of the square awards for boundaries asks of a station on a line or corner, as it was published from 2008
@@ -19,6 +20,8 @@ import org.straddle.model.Site;
  * @param markErrorM R95 of the mark, metres
  */
 public record BoundaryRule(Boundary boundary, List<StationPart> parts, double markErrorM) {
+
+    private static final Catalogue TEXTS = Catalogue.of(BoundaryRule.class);
 
     /** 20 ft, metres. */
     public static final double LARGEST_DISPLAYED_ERROR_M = 20 * 0.3048;
@@ -41,26 +44,26 @@ public record BoundaryRule(Boundary boundary, List<StationPart> parts, double ma
 
     /** Where the station stands, a sentence. */
     public String where() {
-        return "Set up straight across " + boundary + ", the middle on it: " + parts.stream()
-                .map(part -> part.name() + " in " + part.square()).collect(Collectors.joining(", ")) + ", each at least "
-                + metresUp(parts.get(0).awayM()) + " from the " + (parts.size() == 2 ? "line" : "two lines") + ".";
+        return TEXTS.text("boundaryRule.setUpStraight", "boundary", boundary,
+                "joining", parts.stream().map(part -> TEXTS.text("boundaryRule.in", "part", part.name(),
+                "square", part.square())).collect(Collectors.joining(", ")),
+                "metresUp", metresUp(parts.get(0).awayM()), "case", parts.size() == 2);
     }
 
     /** What to bring home, a sentence each. */
     public List<String> evidence() {
-        return List.of("Photograph the whole station, with " + parts.stream().map(StationPart::name)
-                .collect(Collectors.joining(", ")) + " and what marks the " + (parts.size() == 2 ? "line" : "corner") + ".",
-                "Photograph the receiver where the station stands, its display legible: position on WGS 84 and error; or take"
-                        + " one uncut video of both.",
-                "Start only when the receiver shows an error of at most 20 ft (" + metresDown(LARGEST_DISPLAYED_ERROR_M)
-                        + "). Note the error that it shows and the time.");
+        return List.of(TEXTS.text("boundaryRule.photographWholeStation",
+                "joining", parts.stream().map(StationPart::name).collect(Collectors.joining(", ")),
+                "case", parts.size() == 2),
+                TEXTS.text("boundaryRule.photographReceiverWhere"),
+                TEXTS.text("boundaryRule.startOnlyWhen", "metresDown", metresDown(LARGEST_DISPLAYED_ERROR_M)));
     }
 
     private static String metresUp(double length) {
-        return String.format(Locale.ENGLISH, "%.1f m", Math.ceil(length * 10) / 10);
+        return TEXTS.text("boundaryRule.m", "ceil", Math.ceil(length * 10) / 10);
     }
 
     private static String metresDown(double length) {
-        return String.format(Locale.ENGLISH, "%.1f m", Math.floor(length * 10) / 10);
+        return TEXTS.text("boundaryRule.m2", "floor", Math.floor(length * 10) / 10);
     }
 }

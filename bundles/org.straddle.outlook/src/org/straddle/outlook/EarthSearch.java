@@ -10,6 +10,7 @@ import org.straddle.sky.EarthOrientation;
 import org.straddle.sky.PassSearch;
 import org.straddle.store.KeptFile;
 import org.straddle.store.KeptFolder;
+import org.straddle.words.Catalogue;
 
 /**
  * The search that an event's passes are found by: with the Earth orientation file that lies among its element sets
@@ -18,11 +19,13 @@ import org.straddle.store.KeptFolder;
  */
 public final class EarthSearch {
 
+    private static final Catalogue TEXTS = Catalogue.of(EarthSearch.class);
+
     private static final Pattern PUBLISHED_NAME = Pattern.compile("(?i)(finals2000A|eopc04)[^/]*");
 
     /** All days since 1962 in every column come to 5 MB. */
     private static final int LARGEST_BYTES = 20 << 20;
-    private static final String TAKE_IT_OUT = "\nTake it out of the elements folder, or put a whole one there.";
+    private static final String TAKE_IT_OUT = TEXTS.text("earthSearch.takeOutElements2");
 
     private record Known(KeptFile file, PassSearch search) {
     }
@@ -54,8 +57,8 @@ public final class EarthSearch {
 
     private static EarthOrientation read(KeptFile file) throws IOException {
         if (file.size() > LARGEST_BYTES) {
-            throw new IOException(file.name() + " is larger than " + (LARGEST_BYTES >> 20) + " MB; no file of Earth orientation is."
-                    + TAKE_IT_OUT);
+            throw new IOException(TEXTS.text("earthSearch.largerThanMb", "file", file.name(),
+                    "largestBytes", (LARGEST_BYTES >> 20), "takeItOut", TAKE_IT_OUT));
         }
         try (InputStream in = file.open()) {
             return EarthOrientation.read(file.name(), in.readNBytes(LARGEST_BYTES));

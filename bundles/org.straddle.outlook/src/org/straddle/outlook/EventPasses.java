@@ -24,9 +24,12 @@ import org.straddle.sky.PassSearch;
 import org.straddle.sky.PassTable;
 import org.straddle.sky.Viewpoint;
 import org.straddle.sky.Window;
+import org.straddle.words.Catalogue;
 
 /** Finds the passes of an event's birds over its sites, each with the element set nearest in epoch. */
 final class EventPasses {
+
+    private static final Catalogue TEXTS = Catalogue.of(EventPasses.class);
 
     private final PassSearch search;
     private final Window span;
@@ -76,9 +79,8 @@ final class EventPasses {
 
     private ElementSets without(Set<ElementSet> useless, Bird bird, ElementSets sets) {
         sets.reigns(span).stream().map(ElementSets.Reign::set).distinct().filter(useless::contains)
-                .forEach(set -> tell(bird, "The element set of " + Called.of(bird) + " of "
-                        + set.epoch().truncatedTo(ChronoUnit.SECONDS) + " says nothing about the time of the event: "
-                        + reason(set) + ". Import a newer one."));
+                .forEach(set -> tell(bird, TEXTS.text("eventPasses.elementSetSays", "bird", Called.of(bird),
+                        "epoch", set.epoch().truncatedTo(ChronoUnit.SECONDS), "reason", reason(set))));
         return sets.without(useless);
     }
 
@@ -129,8 +131,8 @@ final class EventPasses {
         for (ElementSets.Reign reign : reigns) {
             Optional<Instant> end = end(reign.set()).filter(reign.window().end()::isAfter);
             if (end.isPresent()) {
-                tell(bird, "There is no prediction for " + Called.of(bird) + " after " + end.get().truncatedTo(ChronoUnit.SECONDS)
-                        + ": " + reason(reign.set()) + ".");
+                tell(bird, TEXTS.text("eventPasses.therePredictionAfter", "bird", Called.of(bird),
+                        "epoch", end.get().truncatedTo(ChronoUnit.SECONDS), "reason", reason(reign.set())));
                 return;
             }
         }
@@ -141,7 +143,7 @@ final class EventPasses {
     }
 
     private String reason(ElementSet set) {
-        return search.ephemeris(set, span, null).predictionEndReason().orElse("no reason known")
+        return search.ephemeris(set, span, null).predictionEndReason().orElse(TEXTS.text("eventPasses.reasonKnown"))
                 .replaceFirst("\\.$", "");
     }
 

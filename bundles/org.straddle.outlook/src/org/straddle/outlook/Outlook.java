@@ -53,6 +53,7 @@ import org.straddle.sky.Place;
 import org.straddle.sky.Sun;
 import org.straddle.sky.Viewpoint;
 import org.straddle.sky.Window;
+import org.straddle.words.Catalogue;
 
 /**
  * An event seen through sky and grid: what can be known of its sites, birds and roads before anybody
@@ -65,6 +66,8 @@ import org.straddle.sky.Window;
  * nobody edits the event.
  */
 public final class Outlook {
+
+    private static final Catalogue TEXTS = Catalogue.of(Outlook.class);
 
     /** Shared, so that one outlook profits from what the one before it found. */
     static final PassSearch SHARED_SEARCH = new PassSearch();
@@ -109,7 +112,7 @@ public final class Outlook {
         this.span = knownSpan.orElse(Window.of(Instant.EPOCH, Duration.ofDays(1)));
         if (knownSpan.isEmpty()) {
             tell(Trouble.Kind.DAYS, event,
-                    "The event has no days yet, so no passes are known. Enter its first and last day.");
+                    TEXTS.text("outlook.eventHasDays"));
         }
         this.policies = PolicyFigures.of(event.getPolicies());
         this.demand = readDemand();
@@ -496,8 +499,7 @@ public final class Outlook {
         Optional<ZoneId> known = knownZone(event);
         if (known.isEmpty() && written != null && !written.isBlank()) {
             tell(Trouble.Kind.TIME_ZONE, event,
-                    "The time zone \"" + written + "\" is not known, so local times are shown"
-                    + " in UTC. Choose a zone such as Atlantic/Reykjavik.");
+                    TEXTS.text("outlook.timeZoneNot", "written", written));
         }
         return known.orElse(ZoneOffset.UTC);
     }
@@ -518,15 +520,14 @@ public final class Outlook {
         if (whole.duration().compareTo(EventSpan.LONGEST) <= 0) {
             return whole;
         }
-        tell(Trouble.Kind.DAYS, event, "The event takes " + whole.duration().toDays() + " days, from "
-                + whole.start() + " to " + whole.end() + "; passes are computed for the first "
-                + EventSpan.LONGEST.toDays() + " only. Check the days of the event and of its teams.");
+        tell(Trouble.Kind.DAYS, event, TEXTS.text("outlook.eventTakesDays", "toDays", whole.duration().toDays(),
+                "start", whole.start(), "end", whole.end(), "toDays2", EventSpan.LONGEST.toDays()));
         return Window.of(whole.start(), EventSpan.LONGEST);
     }
 
     private Demands readDemand() {
-        return Demands.of(event, name -> tell(Trouble.Kind.DEMAND_SQUARE, event, "The demand names \"" + name
-                + "\", which is no square; it is left out."));
+        return Demands.of(event, name -> tell(Trouble.Kind.DEMAND_SQUARE, event, TEXTS.text("outlook.demandNamesWhich",
+                "name", name)));
     }
 
     private Map<Jurisdiction, Ground> readJurisdictions() {
@@ -535,9 +536,8 @@ public final class Outlook {
             try {
                 grounds.put(jurisdiction, Ground.of(jurisdiction.getSquares(), jurisdiction.getOutline()));
             } catch (IllegalArgumentException e) {
-                tell(Trouble.Kind.JURISDICTION, jurisdiction, "Nothing is known of the licences in "
-                        + Called.of(jurisdiction) + ": " + e.getMessage().replaceFirst("\\.$", "")
-                        + ". Correct its squares or its outline.");
+                tell(Trouble.Kind.JURISDICTION, jurisdiction, TEXTS.text("outlook.nothingKnownLicences",
+                        "jurisdiction", Called.of(jurisdiction), "replaceFirst", e.getMessage().replaceFirst("\\.$", "")));
             }
         }
         return grounds;
@@ -549,8 +549,8 @@ public final class Outlook {
             try {
                 areas.put(region, Ground.of(region.getSquares(), region.getOutline()).area());
             } catch (IllegalArgumentException e) {
-                tell(Trouble.Kind.REGION, region, "Nothing is known of whom passes reach in " + Called.of(region) + ": "
-                        + e.getMessage().replaceFirst("\\.$", "") + ". Correct the region.");
+                tell(Trouble.Kind.REGION, region, TEXTS.text("outlook.nothingKnownWhom", "region", Called.of(region),
+                        "replaceFirst", e.getMessage().replaceFirst("\\.$", "")));
             }
         }
         return areas;
@@ -574,9 +574,8 @@ public final class Outlook {
     }
 
     private void tellPosition(Identified object, String name, double latitudeDeg, double longitudeDeg) {
-        tell(Trouble.Kind.POSITION, object, "The position of " + name + " (" + latitudeDeg + ", " + longitudeDeg
-                + ") cannot be: latitude runs from -90 to 90, longitude from -180 to 180."
-                + " Nothing is computed for it.");
+        tell(Trouble.Kind.POSITION, object, TEXTS.text("outlook.positionCannotLatitude", "name", name,
+                "latitudeDeg", latitudeDeg, "longitudeDeg", longitudeDeg));
     }
 
     private void readElements(Bird bird) {
@@ -585,13 +584,13 @@ public final class Outlook {
             try {
                 usable.add(StoredElements.toElementSet(stored));
             } catch (ElementSetException e) {
-                tell(Trouble.Kind.ELEMENTS_UNUSABLE, bird, "An element set of " + Called.of(bird) + " cannot be used: "
-                        + e.getMessage() + ". Import it again.");
+                tell(Trouble.Kind.ELEMENTS_UNUSABLE, bird, TEXTS.text("outlook.elementSetCannot",
+                        "bird", Called.of(bird), "reason", e.getMessage()));
             }
         }
         if (bird.getElementSets().isEmpty()) {
             tell(Trouble.Kind.ELEMENTS_MISSING, bird,
-                    "There is no element set for " + Called.of(bird) + ", so its passes are not known. Import one.");
+                    TEXTS.text("outlook.thereElementSet", "bird", Called.of(bird)));
         }
         elements.put(bird, new ElementSets(usable));
     }

@@ -10,6 +10,7 @@ import org.straddle.grid.FixAveraging;
 import org.straddle.grid.Presence;
 import org.straddle.grid.Standing;
 import org.straddle.grid.StationSpread;
+import org.straddle.words.Catalogue;
 
 /**
  * How well it can be argued that a station occupies all squares it claims, and what would lift that to the level
@@ -20,6 +21,8 @@ import org.straddle.grid.StationSpread;
  * @param level  the wanted probability, above 0, at most 1
  */
 public record PresenceArgument(StationSpread spread, double errorM, double level) {
+
+    private static final Catalogue TEXTS = Catalogue.of(PresenceArgument.class);
 
     /** With the mark as good as it is. */
     public Presence presence() {
@@ -53,11 +56,11 @@ public record PresenceArgument(StationSpread spread, double errorM, double level
     /** Both models in a sentence. */
     public String words() {
         Presence presence = presence();
-        String where = spread.kind() == Standing.Kind.INSIDE ? "The mark lies in its square"
-                : "The station stands in all its squares";
-        return where + " with a probability of " + percent(presence.common()) + " if one error shifts all of it together, "
-                + percent(presence.independent()) + " if each part has an error of its own. The lower counts, "
-                + percent(presence.least()) + "; the event asks for " + percent(level) + ".";
+        String where = spread.kind() == Standing.Kind.INSIDE ? TEXTS.text("presenceArgument.markLiesIts")
+                : TEXTS.text("presenceArgument.stationStandsAll");
+        return TEXTS.text("presenceArgument.probabilityIfOne", "where", where, "percent", percent(presence.common()),
+                "percent2", percent(presence.independent()), "percent3", percent(presence.least()),
+                "percent4", percent(level));
     }
 
     /** What would lift it to the level, in sentences; empty when it is there. */
@@ -66,20 +69,23 @@ public record PresenceArgument(StationSpread spread, double errorM, double level
             return "";
         }
         List<String> ways = new ArrayList<>();
-        spanNeededM().ifPresent(span -> ways.add("a span of " + metresUp(span) + " instead of " + metres(spread.spanM())));
+        spanNeededM().ifPresent(span -> ways.add(TEXTS.text("presenceArgument.spanInstead", "metresUp", metresUp(span),
+                "metres", metres(spread.spanM()))));
         errorNeededM().ifPresent(error -> {
             if (error >= 0.1) {
-                ways.add("a mark good to " + metresDown(error) + " instead of " + metres(errorM));
+                ways.add(TEXTS.text("presenceArgument.markGoodInstead", "metresDown", metresDown(error),
+                        "metres", metres(errorM)));
             }
         });
         if (!spread.centred().equals(spread) && new PresenceArgument(spread.centred(), errorM, level).suffices()) {
-            ways.add("a mark in the middle of the " + (spread.kind() == Standing.Kind.LINE ? "line" : "corner")
-                    + " instead of " + metres(Math.hypot(spread.offM(), spread.otherOffM())) + " off");
+            ways.add(TEXTS.text("presenceArgument.markMiddleCase", "case", spread.kind() == Standing.Kind.LINE,
+                    "metres", metres(Math.hypot(spread.offM(), spread.otherOffM()))));
         }
         if (ways.isEmpty()) {
-            return "Neither a span nor a better mark here lifts it to " + percent(level) + ": choose another mark.";
+            return TEXTS.text("presenceArgument.neitherSpanNor", "percent", percent(level));
         }
-        return "To lift it to " + percent(level) + ": " + String.join(", or ", ways) + "." + fixes();
+        return TEXTS.text("presenceArgument.lift", "percent", percent(level),
+                "ways", String.join(TEXTS.text("presenceArgument.or"), ways), "fixes", fixes());
     }
 
     private String fixes() {
@@ -89,14 +95,12 @@ public record PresenceArgument(StationSpread spread, double errorM, double level
         OptionalInt apart = fixesNeeded(0);
         OptionalInt together = fixesNeeded(FixAveraging.COMMON_R95_M);
         if (apart.isEmpty()) {
-            return " Averaging fixes as good as this one does not get there.";
+            return TEXTS.text("presenceArgument.averagingFixesAs");
         }
         String common = metres(FixAveraging.COMMON_R95_M);
-        return " The mean of " + apart.getAsInt() + " such fixes is that good if their errors are independent; "
-                + (together.isPresent()
-                        ? "of " + together.getAsInt() + " if " + common + " of the error are common to all"
-                        : "if " + common + " of the error are common to all, no number of fixes is")
-                + " (common practice, no source).";
+        return TEXTS.text("presenceArgument.meanSuchFixes", "asInt", apart.getAsInt(), "common", together.isPresent()
+                ? TEXTS.text("presenceArgument.ifErrorCommon", "asInt", together.getAsInt(), "common", common)
+                : TEXTS.text("presenceArgument.ifErrorCommon2", "common", common));
     }
 
     /** Rounded down, so that a chance just short of a limit does not print as the limit. */

@@ -17,6 +17,7 @@ import org.straddle.sky.CommonView;
 import org.straddle.sky.Place;
 import org.straddle.sky.Viewpoint;
 import org.straddle.sky.Window;
+import org.straddle.words.Catalogue;
 
 /**
  * Whom the passes of an event reach: the regions where chasers live, and single squares.
@@ -30,6 +31,8 @@ import org.straddle.sky.Window;
  * <p>Safe for use by many threads.
  */
 public final class Reach {
+
+    private static final Catalogue TEXTS = Catalogue.of(Reach.class);
 
     /**
      * How one pass reaches the regions, each share 0 to 1 of all chasers who live in them.
@@ -58,7 +61,7 @@ public final class Reach {
     /** The same with another elevation at the far end than the event's policy has, degrees, −30 to 90. */
     public Reach above(double elevationDeg) {
         if (!(elevationDeg >= -30 && elevationDeg <= 90)) {
-            throw new IllegalArgumentException("An elevation lies between -30 and 90 degrees, not at " + elevationDeg);
+            throw new IllegalArgumentException(TEXTS.text("reach.elevationLiesBetween", "elevationDeg", elevationDeg));
         }
         return new Reach(outlook, areas, elevationDeg);
     }
@@ -117,7 +120,7 @@ public final class Reach {
     public List<CommonView> views(Site site, Bird bird, Region region) {
         Area area = areas.get(region);
         if (area == null) {
-            throw new IllegalArgumentException("The region is not one that can be used");
+            throw new IllegalArgumentException(TEXTS.text("reach.regionNotOne"));
         }
         return views(site, bird, area);
     }

@@ -8,12 +8,15 @@ import java.util.function.Consumer;
 import org.straddle.model.HorizonPoint;
 import org.straddle.model.Site;
 import org.straddle.sky.Horizon;
+import org.straddle.words.Catalogue;
 
 /**
  * The horizon mask of a site as written down: no points mean a free view. Where two points share an
  * azimuth the higher counts; a point that cannot be is left out and told.
  */
 final class SiteHorizon {
+
+    private static final Catalogue TEXTS = Catalogue.of(SiteHorizon.class);
 
     private SiteHorizon() {
     }
@@ -26,10 +29,9 @@ final class SiteHorizon {
                 byAzimuth.merge(azimuthDeg, new Horizon.Point(azimuthDeg, written.getElevationDeg()),
                         (a, b) -> a.elevationDeg() >= b.elevationDeg() ? a : b);
             } catch (IllegalArgumentException e) {
-                troubles.accept(new Trouble(Trouble.Kind.HORIZON, site, "The horizon of "
-                        + Called.of(site) + " has a point at azimuth " + written.getAzimuthDeg()
-                        + "°, elevation " + written.getElevationDeg()
-                        + "° that cannot be; it is left out. Correct it in the site's horizon."));
+                troubles.accept(new Trouble(Trouble.Kind.HORIZON, site, TEXTS.text("siteHorizon.horizonHasPoint",
+                        "site", Called.of(site), "azimuthDeg", written.getAzimuthDeg(),
+                        "elevationDeg", written.getElevationDeg())));
             }
         }
         return byAzimuth.isEmpty() ? Horizon.flat(0) : new Horizon(List.copyOf(byAzimuth.values()));

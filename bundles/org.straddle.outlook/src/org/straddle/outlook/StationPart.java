@@ -7,6 +7,7 @@ import java.util.Set;
 import org.straddle.grid.GeoPosition;
 import org.straddle.grid.Square;
 import org.straddle.grid.StationSpread;
+import org.straddle.words.Catalogue;
 
 /**
  * A part of the station and the square that it stands in.
@@ -16,6 +17,8 @@ import org.straddle.grid.StationSpread;
  * @param northM how far north of it, metres; negative to the south
  */
 public record StationPart(String name, Square square, double eastM, double northM) {
+
+    private static final Catalogue TEXTS = Catalogue.of(StationPart.class);
 
     /**
      * The parts of a station in the middle of the line or corner of its squares, from north to south, then from west to
@@ -55,7 +58,9 @@ public record StationPart(String name, Square square, double eastM, double north
     private static String name(int east, int north) {
         String eastName = east > 0 ? "east" : "west";
         String northName = north > 0 ? "north" : "south";
-        return north == 0 ? eastName + " end" : east == 0 ? northName + " end" : northName + "-" + eastName + " part";
+        return north == 0 ? TEXTS.text("stationPart.end", "eastName", eastName) : east == 0
+                ? TEXTS.text("stationPart.end2", "northName", northName) : TEXTS.text("stationPart.part",
+                "northName", northName, "eastName", eastName);
     }
 
     /** How far it stands from the line, or at a corner from each of the two lines, metres. */

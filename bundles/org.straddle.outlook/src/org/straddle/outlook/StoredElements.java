@@ -7,12 +7,15 @@ import org.straddle.model.BirdElements;
 import org.straddle.model.StraddleFactory;
 import org.straddle.sky.ElementSet;
 import org.straddle.sky.ElementSetException;
+import org.straddle.words.Catalogue;
 
 /**
  * The bridge between an element set as the event stores it and as the sky computes with it. Both hold the same
  * numbers in the same units, so a set that was stored and read back is equal to the one that was imported.
  */
 public final class StoredElements {
+
+    private static final Catalogue TEXTS = Catalogue.of(StoredElements.class);
 
     private StoredElements() {
     }
@@ -21,8 +24,8 @@ public final class StoredElements {
     public static ElementSet toElementSet(BirdElements stored) {
         String name = orEmpty(stored.getName());
         if (stored.getEpoch() == null) {
-            throw new ElementSetException((name.isEmpty() ? "Element set " + stored.getCatalogueNumber() : name)
-                    + ": it has no epoch");
+            throw new ElementSetException(TEXTS.text("storedElements.hasEpoch", "name", name.isEmpty()
+                    ? TEXTS.text("storedElements.elementSet", "catalogueNumber", stored.getCatalogueNumber()) : name));
         }
         return new ElementSet(name, stored.getCatalogueNumber(), orEmpty(stored.getInternationalDesignator()),
                 stored.getEpoch(), stored.getMeanMotionRevPerDay(), stored.getEccentricity(),

@@ -22,6 +22,7 @@ import org.straddle.model.Team;
 import org.straddle.model.Turn;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
+import org.straddle.words.Catalogue;
 
 /**
  * What chasers see: when which squares can be worked through which bird. It says nothing of people but call signs,
@@ -34,6 +35,8 @@ import org.straddle.outlook.SitePass;
  */
 public record Announcement(String event, String club, String dates, String zone, List<String> text, String revision,
         boolean draft, List<TeamHead> teams, Changes changes, List<Day> days, List<SquareEntry> squares) {
+
+    private static final Catalogue TEXTS = Catalogue.of(Announcement.class);
 
     /**
      * What chasers of an earlier revision have to know.
@@ -93,7 +96,7 @@ public record Announcement(String event, String club, String dates, String zone,
         rows.forEach(row -> row.squares.forEach(
                 square -> bySquare.computeIfAbsent(square, any -> new ArrayList<>()).add(row.entry)));
         boolean draft = findings.stream().anyMatch(f -> f.severity() == Severity.BLOCKER && f.accepted().isEmpty());
-        return new Announcement(Line.of(event.getName(), "(unnamed event)"), Line.of(event.getClub()), dates(event),
+        return new Announcement(Line.of(event.getName(), TEXTS.text("announcement.unnamedEvent")), Line.of(event.getClub()), dates(event),
                 clock.zoneName(), Line.paragraphs(event.getAnnouncementText()), revision, draft,
                 event.getTeams().stream().map(TeamHead::of).toList(), Changes.before(number, outlook),
                 byDay.entrySet().stream().map(day -> new Day(Clock.day(day.getKey()), day.getValue())).toList(),
@@ -126,8 +129,8 @@ public record Announcement(String event, String club, String dates, String zone,
         List<Square> squares = List.copyOf(outlook.squares(site));
         return new Row(new Entry(date, clock.moment(turn.getStart(), coarse, date),
                 clock.moment(turn.getEnd(), coarse, date),
-                squares.isEmpty() ? "not known" : squares.stream().map(Square::name).collect(Collectors.joining(" + ")),
-                site.getKind().getLiteral(), Line.of(turn.getBird().getName(), "(unnamed bird)"),
+                squares.isEmpty() ? TEXTS.text("announcement.notKnown") : squares.stream().map(Square::name).collect(Collectors.joining(" + ")),
+                site.getKind().getLiteral(), Line.of(turn.getBird().getName(), TEXTS.text("announcement.unnamedBird")),
                 BriefTurn.mode(turn.getBird()), Frequencies.downlink(turn), TeamMark.of(team.getNumber())), squares);
     }
 
@@ -136,6 +139,7 @@ public record Announcement(String event, String club, String dates, String zone,
             return "";
         }
         return event.getFirstDay().equals(event.getLastDay()) ? Clock.day(event.getFirstDay())
-                : Clock.day(event.getFirstDay()) + " to " + Clock.day(event.getLastDay());
+                : TEXTS.text("announcement.to", "day", Clock.day(event.getFirstDay()),
+                        "day2", Clock.day(event.getLastDay()));
     }
 }

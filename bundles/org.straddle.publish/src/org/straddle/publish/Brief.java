@@ -8,6 +8,7 @@ import org.straddle.model.Operator;
 import org.straddle.model.Team;
 import org.straddle.outlook.Outlook;
 import org.straddle.safety.SafetyNotes;
+import org.straddle.words.Catalogue;
 
 /**
  * The sheet that one team takes along: who is in it, and for each day where to be when, what to work and what to mind.
@@ -21,6 +22,8 @@ import org.straddle.safety.SafetyNotes;
  */
 public record Brief(String event, String club, TeamHead team, String vehicle, List<Person> people, String zone,
         String revision, String packingFile, List<Concern> findings, List<BriefDay> days, String deference) {
+
+    private static final Catalogue TEXTS = Catalogue.of(Brief.class);
 
     /** An operator, with whom to call when something happens. */
     public record Person(String name, String callSign, String skills, String emergencyContact) {
@@ -44,7 +47,7 @@ public record Brief(String event, String club, TeamHead team, String vehicle, Li
     static Brief of(Outlook outlook, Team team, List<Finding> findings, String revision, String packingFile) {
         Event event = outlook.event();
         Clock clock = new Clock(outlook.zone());
-        return new Brief(Line.of(event.getName(), "(unnamed event)"), Line.of(event.getClub()), TeamHead.of(team),
+        return new Brief(Line.of(event.getName(), TEXTS.text("announcement.unnamedEvent")), Line.of(event.getClub()), TeamHead.of(team),
                 team.getVehicle() == null ? "" : Line.of(team.getVehicle().getLabel()),
                 team.getOperators().stream().map(Brief::person).toList(), clock.zoneName(), revision, packingFile,
                 TeamFindings.of(outlook, team, findings).stream()
@@ -53,9 +56,9 @@ public record Brief(String event, String club, TeamHead team, String vehicle, Li
     }
 
     private static Person person(Operator operator) {
-        return new Person(Line.of(operator.getName(), "(no name)"), Line.of(operator.getCallSign(), "(no call sign)"),
+        return new Person(Line.of(operator.getName(), TEXTS.text("brief.name")), Line.of(operator.getCallSign(), TEXTS.text("brief.callSign")),
                 Line.of(String.join(", ", operator.getSkills())),
-                Line.of(operator.getEmergencyContact(), "none known: ask before you leave"));
+                Line.of(operator.getEmergencyContact(), TEXTS.text("brief.noneKnownAsk")));
     }
 
     private static List<BriefDay> days(Outlook outlook, Team team, Clock clock) {

@@ -14,6 +14,7 @@ import org.straddle.model.Stop;
 import org.straddle.model.TeamDay;
 import org.straddle.outlook.Leg;
 import org.straddle.outlook.Outlook;
+import org.straddle.words.Catalogue;
 
 /**
  * One local day of a team's brief.
@@ -25,6 +26,8 @@ import org.straddle.outlook.Outlook;
  * @param end words for the end
  */
 public record BriefDay(String title, String start, List<BriefStop> stops, Optional<Drive> wayBack, String end) {
+
+    private static final Catalogue TEXTS = Catalogue.of(BriefDay.class);
 
     /**
      * A leg in words.
@@ -96,7 +99,7 @@ public record BriefDay(String title, String start, List<BriefStop> stops, Option
             Instant leaveBy = arrival.minus(leg.total());
             boolean late = free != null && leaveBy.isBefore(free);
             return new Drive(words(leg, name), Optional.of(clock.minute(leaveBy, date)), late
-                    ? "This drive takes about " + minutes(Duration.between(leaveBy, free)) + " longer than the plan allows."
+                    ? TEXTS.text("briefDay.driveTakesAbout", "minutes", minutes(Duration.between(leaveBy, free)))
                     : "");
         }
 
@@ -105,37 +108,44 @@ public record BriefDay(String title, String start, List<BriefStop> stops, Option
                 Instant back = free.plus(leg.total());
                 Instant until = day.frame().map(TeamDay::getUntil).orElse(null);
                 boolean late = until != null && back.isAfter(until);
-                return new Drive(words(leg, name(end)) + "; there about " + clock.minute(back, date).utc() + " UTC, "
-                        + clock.minute(back, date).local() + " local", Optional.empty(), late
-                                ? "That is about " + minutes(Duration.between(until, back)) + " after the day's end." : "");
+                return new Drive(TEXTS.text("briefDay.thereAboutUtc", "words", words(leg, name(end)),
+                        "utc", clock.minute(back, date).utc(),
+                        "local", clock.minute(back, date).local()), Optional.empty(), late
+                                ? TEXTS.text("briefDay.aboutAfterDay",
+                                        "minutes", minutes(Duration.between(until, back))) : "");
             });
         }
 
         private String words(Leg leg, String to) {
-            return hereName + " to " + to + ": about " + Math.round(leg.roadKm()) + " km, " + minutes(leg.total())
-                    + (leg.isEntered() ? " (" + Line.of(leg.origin()) + ")" : "")
-                    + (leg.breaks().isZero() ? "" : " with " + minutes(leg.breaks()) + " of breaks");
+            return TEXTS.text("briefDay.aboutKm", "hereName", hereName, "to", to, "roadKm", Math.round(leg.roadKm()),
+                    "minutes", minutes(leg.total()),
+                    "origin", leg.isEntered() ? " (" + Line.of(leg.origin()) + ")" : "",
+                    "minutes2", leg.breaks().isZero() ? "" : TEXTS.text("briefDay.breaks",
+                    "minutes", minutes(leg.breaks())));
         }
 
         private String startWords(Optional<Base> start) {
             Moment from = day.frame().map(TeamDay::getFrom).map(at -> clock.minute(at, date)).orElse(null);
-            return day.frame().isEmpty() ? "The team has no hours on this day: ask the coordinator."
-                    : "Start: " + start.map(this::name).orElse("no base named")
-                            + (from == null ? "" : ", not before " + from.utc() + " UTC, " + from.local() + " local");
+            return day.frame().isEmpty() ? TEXTS.text("briefDay.teamHasHours")
+                    : TEXTS.text("briefDay.start",
+                            "start", start.map(this::name).orElse(TEXTS.text("briefDay.baseNamed")),
+                            "utc", from == null ? "" : TEXTS.text("briefDay.notBeforeUtc", "utc", from.utc(),
+                            "local", from.local()));
         }
 
         private String endWords(Optional<Base> end) {
             Moment until = day.frame().map(TeamDay::getUntil).map(at -> clock.minute(at, date)).orElse(null);
-            return day.frame().isEmpty() ? "" : "End: " + end.map(this::name).orElse("no base named")
-                    + (until == null ? "" : ", by " + until.utc() + " UTC, " + until.local() + " local");
+            return day.frame().isEmpty() ? "" : TEXTS.text("briefDay.end",
+                    "end", end.map(this::name).orElse(TEXTS.text("briefDay.baseNamed")), "utc", until == null ? ""
+                    : TEXTS.text("briefDay.utcLocal", "utc", until.utc(), "local", until.local()));
         }
 
         private String name(Base base) {
-            return Line.of(base.getName(), "(unnamed base)");
+            return Line.of(base.getName(), TEXTS.text("briefDay.unnamedBase"));
         }
 
         private static String minutes(Duration duration) {
-            return Math.max(1, Math.round(duration.toSeconds() / 60.0)) + " min";
+            return TEXTS.text("briefDay.min", "toSeconds", Math.max(1, Math.round(duration.toSeconds() / 60.0)));
         }
     }
 }

@@ -19,6 +19,7 @@ import org.straddle.safety.Light;
 import org.straddle.safety.SafetyNotes;
 import org.straddle.sky.Place;
 import org.straddle.sky.Window;
+import org.straddle.words.Catalogue;
 
 /**
  * One stop of a brief.
@@ -38,6 +39,8 @@ public record BriefStop(String site, Optional<BriefDay.Drive> drive, String kind
         Moment arrival, Moment readyAt, Moment packUpBy, Moment departure, List<BriefTurn> turns, String access,
         String review, boolean reviewHolds, List<Note> hazards, List<String> remarks, Optional<Boundary> boundary) {
 
+    private static final Catalogue TEXTS = Catalogue.of(BriefStop.class);
+
     /** A hazard, what the survey says to do, and the usual cautions. */
     public record Note(String title, String measure, List<String> cautions) {
     }
@@ -52,7 +55,7 @@ public record BriefStop(String site, Optional<BriefDay.Drive> drive, String kind
                 light(outlook, stop));
         Instant ready = stop.getArrival().plus(outlook.policies().setUp());
         Instant packUp = stop.getDeparture().minus(outlook.policies().takeDown());
-        return new BriefStop(Line.of(site.getName(), "(unnamed site)"), drive, site.getKind().getLiteral(),
+        return new BriefStop(Line.of(site.getName(), TEXTS.text("briefStop.unnamedSite")), drive, site.getKind().getLiteral(),
                 outlook.squares(site).stream().map(Square::name).collect(Collectors.joining(" + ")),
                 coordinates(outlook, site), clock.minute(stop.getArrival(), date), clock.minute(ready, date),
                 clock.minute(packUp, date), clock.minute(stop.getDeparture(), date),
@@ -70,17 +73,18 @@ public record BriefStop(String site, Optional<BriefDay.Drive> drive, String kind
 
     private static String coordinates(Outlook outlook, Site site) {
         // Five decimals are a metre: no mark is better.
-        return outlook.isPlaced(site) ? String.format(Locale.ROOT, "%.5f, %.5f (±%.0f m)", site.getLatitudeDeg(),
-                site.getLongitudeDeg(), Math.ceil(site.getMarkErrorM())) : "not known";
+        return outlook.isPlaced(site) ? TEXTS.text("briefStop.m", "latitudeDeg", site.getLatitudeDeg(),
+                "longitudeDeg", site.getLongitudeDeg(), "ceil", Math.ceil(site.getMarkErrorM()))
+                : TEXTS.text("announcement.notKnown");
     }
 
     private static String access(Survey survey) {
         List<String> parts = new ArrayList<>();
-        add(parts, "Access: ", survey.getAccess());
-        add(parts, "Allowed by: ", survey.getAllowedBy());
-        add(parts, "Parking: ", survey.getParking());
-        add(parts, "Surface: ", survey.getSurface());
-        add(parts, "Telephone: ", survey.getPhoneCoverage());
+        add(parts, TEXTS.text("briefStop.access"), survey.getAccess());
+        add(parts, TEXTS.text("briefStop.allowed"), survey.getAllowedBy());
+        add(parts, TEXTS.text("briefStop.parking"), survey.getParking());
+        add(parts, TEXTS.text("briefStop.surface"), survey.getSurface());
+        add(parts, TEXTS.text("briefStop.telephone"), survey.getPhoneCoverage());
         return String.join(". ", parts);
     }
 

@@ -12,6 +12,7 @@ import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
 import org.straddle.sky.Pass;
 import org.straddle.sky.PassError;
+import org.straddle.words.Catalogue;
 
 /**
  * One turn of a brief.
@@ -22,6 +23,8 @@ import org.straddle.sky.PassError;
 public record BriefTurn(String bird, String mode, Moment start, Moment end, Optional<Sky> sky, String uplink,
         String tone, String downlink, String note, String error) {
 
+    private static final Catalogue TEXTS = Catalogue.of(BriefTurn.class);
+
     /** A pass in figures: times, azimuths from true north in whole degrees, and the peak elevation. */
     public record Sky(Moment aos, Moment tca, Moment los, String aosAzimuth, String tcaAzimuth, String losAzimuth,
             String peak) {
@@ -31,7 +34,7 @@ public record BriefTurn(String bird, String mode, Moment start, Moment end, Opti
         Bird bird = turn.getBird();
         Optional<Pass> pass = Scheduled.pass(outlook, stop, turn).map(SitePass::pass);
         Duration error = error(pass);
-        return new BriefTurn(Line.of(bird.getName(), "(unnamed bird)"), mode(bird),
+        return new BriefTurn(Line.of(bird.getName(), TEXTS.text("announcement.unnamedBird")), mode(bird),
                 clock.moment(turn.getStart(), error, date), clock.moment(turn.getEnd(), error, date),
                 pass.map(p -> sky(clock, p, error, date)), Frequencies.uplink(turn), Frequencies.tone(bird),
                 Frequencies.downlink(turn), Line.of(turn.getNote()),
@@ -46,7 +49,7 @@ public record BriefTurn(String bird, String mode, Moment start, Moment end, Opti
 
     static String mode(Bird bird) {
         String word = bird.getMode() == WorkMode.FM ? "FM" : bird.getMode().getLiteral();
-        return word + (Frequencies.isInverted(bird) ? ", inverted" : "");
+        return word + (Frequencies.isInverted(bird) ? TEXTS.text("briefTurn.inverted") : "");
     }
 
     private static Sky sky(Clock clock, Pass pass, Duration error, LocalDate date) {

@@ -8,11 +8,15 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 
+import org.straddle.words.Catalogue;
+
 /**
  * Prints instants in UTC and in the event's zone, no finer than they are known: a time that may be off by eight
  * seconds is not printed with seconds.
  */
 final class Clock {
+
+    private static final Catalogue TEXTS = Catalogue.of(Clock.class);
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM uuuu", Locale.ENGLISH);
     private static final DateTimeFormatter TO_MINUTE = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
@@ -57,7 +61,7 @@ final class Clock {
     }
 
     String stamp(Instant instant) {
-        return STAMP.format(instant.atZone(ZoneOffset.UTC)) + " UTC";
+        return TEXTS.text("clock.utc", "atZone", STAMP.format(instant.atZone(ZoneOffset.UTC)));
     }
 
     /** The least readable step that is no finer than an error, seconds. */

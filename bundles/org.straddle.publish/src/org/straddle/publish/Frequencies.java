@@ -5,16 +5,20 @@ import java.util.Locale;
 import org.straddle.model.Bird;
 import org.straddle.model.Link;
 import org.straddle.model.Turn;
+import org.straddle.words.Catalogue;
 
 /** How sheets print what to tune to: nominal frequencies, before Doppler. */
 final class Frequencies {
+
+    private static final Catalogue TEXTS = Catalogue.of(Frequencies.class);
 
     private Frequencies() {
     }
 
     /** The agreed downlink, else the bird's. */
     static String downlink(Turn turn) {
-        return isAgreed(turn) ? mhz(turn.getDownlinkMhz()) + " MHz (agreed)" : link(turn.getBird().getDownlink());
+        return isAgreed(turn) ? TEXTS.text("frequencies.mhzAgreed",
+                "mhz", mhz(turn.getDownlinkMhz())) : link(turn.getBird().getDownlink());
     }
 
     /** The uplink that leads to the agreed downlink, else the bird's. */
@@ -26,12 +30,12 @@ final class Frequencies {
         }
         double aboveLow = turn.getDownlinkMhz() - down.getLowMhz();
         double wanted = isInverted(turn.getBird()) ? up.getHighMhz() - aboveLow : up.getLowMhz() + aboveLow;
-        return mhz(wanted) + " MHz (for the agreed downlink)";
+        return TEXTS.text("frequencies.mhzAgreedDownlink", "mhz", mhz(wanted));
     }
 
     static String tone(Bird bird) {
         Link up = bird.getUplink();
-        return up == null || !(up.getToneHz() > 0) ? "" : String.format(Locale.ROOT, "%.1f Hz", up.getToneHz());
+        return up == null || !(up.getToneHz() > 0) ? "" : TEXTS.text("frequencies.hz", "toneHz", up.getToneHz());
     }
 
     static boolean isInverted(Bird bird) {
@@ -49,10 +53,11 @@ final class Frequencies {
 
     private static String link(Link link) {
         if (link == null || !(link.getLowMhz() > 0)) {
-            return "not known";
+            return TEXTS.text("announcement.notKnown");
         }
-        return isPassband(link) ? mhz(link.getLowMhz()) + "–" + mhz(link.getHighMhz()) + " MHz"
-                : mhz(link.getLowMhz()) + " MHz";
+        return isPassband(link) ? TEXTS.text("frequencies.mhz", "mhz", mhz(link.getLowMhz()),
+                "mhz2", mhz(link.getHighMhz()))
+                : TEXTS.text("frequencies.mhz2", "mhz", mhz(link.getLowMhz()));
     }
 
     private static String mhz(double value) {

@@ -13,6 +13,7 @@ import org.straddle.model.Revision;
 import org.straddle.model.StraddleFactory;
 import org.straddle.model.StraddlePackage;
 import org.straddle.outlook.Outlook;
+import org.straddle.words.Catalogue;
 
 /**
  * The number under which a state of the schedule goes out, and its record in the event. The same state published again
@@ -24,6 +25,8 @@ import org.straddle.outlook.Outlook;
  */
 public record NextRevision(int number, Promises promises, boolean isNew) {
 
+    private static final Catalogue TEXTS = Catalogue.of(NextRevision.class);
+
     public static NextRevision of(Outlook outlook) {
         Promises promises = Promises.of(outlook);
         Optional<Revision> last = Promises.last(outlook.event());
@@ -33,9 +36,8 @@ public record NextRevision(int number, Promises promises, boolean isNew) {
 
     /** Why the publisher cannot choose a number, and what to do; empty when it can be chosen. */
     public Optional<String> whyNot(int chosen) {
-        return chosen >= number ? Optional.empty() : Optional.of("Revision " + chosen
-                + (chosen < 1 ? " is no number of a revision." : " is out already, with another schedule.")
-                + "\nGive " + number + " or more.");
+        return chosen >= number ? Optional.empty() : Optional.of(TEXTS.text("nextRevision.revisionCaseGive",
+                "chosen", chosen, "case", chosen < 1, "number", number));
     }
 
     /** The same state under a number that the publisher chose; see {@link #whyNot}. */

@@ -6,6 +6,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Map;
 
+import org.straddle.words.Catalogue;
+
 import freemarker.core.TemplateClassResolver;
 import freemarker.template.Configuration;
 import freemarker.template.DefaultObjectWrapper;
@@ -17,6 +19,8 @@ import freemarker.template.TemplateExceptionHandler;
  * them escape every value by themselves; templates for plain text say so in their first line. Any thread may use it.
  */
 final class Pages {
+
+    private static final Catalogue TEXTS = Catalogue.of(Pages.class);
 
     private final Configuration templates;
 
@@ -55,7 +59,8 @@ final class Pages {
             return page.toString();
         } catch (IOException | TemplateException e) {
             // The templates come with this bundle: a fault in one is ours.
-            throw new IllegalStateException("The template " + template + " does not work: " + e.getMessage(), e);
+            throw new IllegalStateException(TEXTS.text("pages.templateDoesNot", "template", template,
+                    "reason", e.getMessage()), e);
         }
     }
 }

@@ -12,6 +12,7 @@ import org.straddle.kit.PackingList;
 import org.straddle.kit.PackingSheet;
 import org.straddle.model.Team;
 import org.straddle.outlook.Outlook;
+import org.straddle.words.Catalogue;
 
 /**
  * All sheets of one state of the schedule: for every team a brief and a packing list, which name people and go to that
@@ -20,6 +21,8 @@ import org.straddle.outlook.Outlook;
  * <p>It is a value: what it says stays as the event was when it was made.
  */
 public final class Publication {
+
+    private static final Catalogue TEXTS = Catalogue.of(Publication.class);
 
     private static final Pages PAGES = new Pages();
 
@@ -31,8 +34,8 @@ public final class Publication {
 
     /** @param findings what the checks said of the same outlook */
     public static Publication of(Outlook outlook, List<Finding> findings, PublicationSettings settings) {
-        String revision = "Revision " + settings.revision() + ", "
-                + new Clock(outlook.zone()).stamp(settings.revisedAt());
+        String revision = TEXTS.text("publication.revision", "revision", settings.revision(),
+                "stamp", new Clock(outlook.zone()).stamp(settings.revisedAt()));
         List<Sheet> sheets = new ArrayList<>();
         Announcement announcement = Announcement.of(outlook, findings, settings.revision(), revision);
         sheets.add(new Sheet("announcement.html", PAGES.html(announcement)));

@@ -3,6 +3,8 @@ package org.straddle.publish;
 import java.time.Instant;
 import java.util.Objects;
 
+import org.straddle.words.Catalogue;
+
 /**
  * What only the publisher knows.
  *
@@ -11,10 +13,12 @@ import java.util.Objects;
  */
 public record PublicationSettings(int revision, Instant revisedAt) {
 
+    private static final Catalogue TEXTS = Catalogue.of(PublicationSettings.class);
+
     /** @throws IllegalArgumentException unless the revision counts from 1 */
     public PublicationSettings {
         if (revision < 1) {
-            throw new IllegalArgumentException("Revisions count from 1, not " + revision + ".");
+            throw new IllegalArgumentException(TEXTS.text("publicationSettings.revisionsCountFrom", "revision", revision));
         }
         Objects.requireNonNull(revisedAt, "revisedAt");
     }

@@ -13,8 +13,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
+import org.straddle.words.Catalogue;
+
 /** Puts sheets into a folder: all are written beside their places first, and renamed only when all of them are there. */
 final class SheetFolder {
+
+    private static final Catalogue TEXTS = Catalogue.of(SheetFolder.class);
 
     private SheetFolder() {
     }
@@ -34,8 +38,8 @@ final class SheetFolder {
             }
             return new ArrayList<>(written.values());
         } catch (IOException e) {
-            throw new IOException("The sheets cannot be written to " + folder + ": " + e.getMessage()
-                    + ". Choose a folder that you may write to, with free space.", e);
+            throw new IOException(TEXTS.text("sheetFolder.sheetsCannotWritten", "folder", folder,
+                    "reason", e.getMessage()), e);
         } finally {
             written.keySet().forEach(SheetFolder::clear);
         }

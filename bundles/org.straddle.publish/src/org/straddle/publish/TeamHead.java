@@ -4,6 +4,7 @@ import java.util.List;
 
 import org.straddle.model.Operator;
 import org.straddle.model.Team;
+import org.straddle.words.Catalogue;
 
 /**
  * A team as its sheets name it.
@@ -12,8 +13,10 @@ import org.straddle.model.Team;
  */
 public record TeamHead(TeamMark mark, String name, List<String> callSigns) {
 
+    private static final Catalogue TEXTS = Catalogue.of(TeamHead.class);
+
     static TeamHead of(Team team) {
-        return new TeamHead(TeamMark.of(team.getNumber()), Line.of(team.getName(), "(unnamed team)"),
+        return new TeamHead(TeamMark.of(team.getNumber()), Line.of(team.getName(), TEXTS.text("teamHead.unnamedTeam")),
                 team.getOperators().stream().map(Operator::getCallSign).map(Line::of)
                         .filter(callSign -> !callSign.isEmpty()).toList());
     }

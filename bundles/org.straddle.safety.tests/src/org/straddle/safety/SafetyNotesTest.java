@@ -51,7 +51,7 @@ class SafetyNotesTest {
         Site site = surveyed(Double.POSITIVE_INFINITY, hazard(HazardKind.TRAFFIC, null, 0, null),
                 hazard(HazardKind.POWER_LINE, null, Double.POSITIVE_INFINITY, null));
         String text = notes(site).hazards().stream().flatMap(note -> note.cautions().stream()).toList().toString();
-        assertTrue(text.contains("does not say how fast traffic is") && !text.contains("Infinity") && !text.contains("∞"), text);
+        assertTrue(text.contains("No visit says how fast the traffic is") && !text.contains("Infinity") && !text.contains("∞"), text);
     }
 
     @Test
@@ -147,12 +147,12 @@ class SafetyNotesTest {
 
     @Test
     void remarksOnWhatThePapersLack() {
-        assertEquals("Nobody surveyed this site by 2031-06-20: its hazards are not known. Survey it first.",
+        assertEquals("Nobody visited this site by 20 Jun 2031: its hazards are not known. Visit it first.",
                 notes(site("")).remarks().get(0));
-        assertTrue(notes(site("survey ?")).remarks().get(0).startsWith("The survey has no date"));
-        assertTrue(notes(site("survey 06-01")).remarks().get(0).startsWith("The survey names no hazard"));
+        assertTrue(notes(site("survey ?")).remarks().get(0).startsWith("The visit has no date"));
+        assertTrue(notes(site("survey 06-01")).remarks().get(0).startsWith("The visit names no hazard"));
         String road = notes(surveyed(90, hazard(HazardKind.COLD, "wind", 0, "Hats."))).remarks().get(0);
-        assertTrue(road.startsWith("Traffic passes at 90 km/h, yet the survey names no traffic hazard."), road);
+        assertTrue(road.startsWith("Traffic passes at 90 km/h, yet the visit names no traffic hazard."), road);
     }
 
     @Test
@@ -160,13 +160,13 @@ class SafetyNotesTest {
         Site site = surveyed(0, hazard(HazardKind.COLD, "wind", 0, "Hats."));
         assertEquals(List.of(), notes(site).remarks());
         site.getSurveys().get(0).setAccessUntil(day("06-19"));
-        assertEquals(List.of("The permission to be there held until 2031-06-19. Ask for a new one."),
+        assertEquals(List.of("The permission to be there expired on 19 Jun 2031. Ask for a new one."),
                 notes(site).remarks());
         site.getSurveys().get(0).setAccessUntil(day("06-20"));
         Policies strict = policies();
         strict.setSurveyAgeLimitDays(19);
         assertEquals(List.of(), SafetyNotes.of(site, day("06-20"), strict).remarks());
-        assertEquals("The survey of 2031-06-01 is older than 19 days. Visit the site again.",
+        assertEquals("The visit of 1 Jun 2031 is more than 19 days old. Visit the site again.",
                 SafetyNotes.of(site, day("06-21"), strict).remarks().get(0));
     }
 

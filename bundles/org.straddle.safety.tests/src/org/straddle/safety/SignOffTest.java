@@ -51,7 +51,7 @@ class SignOffTest {
         assertProblem("Say what the conditions are",
                 new SignOff("A", day("06-20"), Verdict.ON_CONDITIONS, " ", day("06-20")));
         assertProblem("Say why", new SignOff("A", day("06-20"), Verdict.DO_NOT_USE, null, day("06-20")));
-        assertProblem("The last day, 2031-06-19, is before",
+        assertProblem("The last day, 19 Jun 2031, is before",
                 new SignOff("A", day("06-20"), Verdict.GO_WITH_CARE, "", day("06-19")));
         assertProblem("Enter both days", new SignOff("A", day("06-20"), Verdict.GO_WITH_CARE, "", null));
     }

@@ -12,6 +12,7 @@ import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.model.StraddleFactory;
 import org.straddle.model.Team;
+import org.straddle.words.Catalogue;
 
 /**
  * May a team leave on a day? The gate is shut while a site that its plan names for the day has no review that holds,
@@ -21,6 +22,8 @@ import org.straddle.model.Team;
  * @param conditions what the reviews ask for where it is open
  */
 public record DepartureGate(List<String> reasons, List<String> conditions) {
+
+    private static final Catalogue TEXTS = Catalogue.of(DepartureGate.class);
 
     public DepartureGate {
         reasons = List.copyOf(reasons);
@@ -35,12 +38,11 @@ public record DepartureGate(List<String> reasons, List<String> conditions) {
         List<String> conditions = new ArrayList<>();
         List<Site> sites = sites(event, team, day, zone);
         if (!sites.isEmpty() && team.getOperators().size() < 2 && !policies.isLoneOperatorAllowed()) {
-            reasons.add("The team has " + (team.getOperators().isEmpty() ? "nobody" : "one person only")
-                    + ", and the event does not let people work alone at a roadside. Add an operator.");
+            reasons.add(TEXTS.text("departureGate.teamHasIsempty", "isEmpty", team.getOperators().isEmpty()));
         }
         for (Site site : sites) {
             ReviewState state = SafetyNotes.of(site, day, policies).state();
-            String name = Words.orElse(site.getName(), "(unnamed site)") + ": ";
+            String name = Words.orElse(site.getName(), TEXTS.text("departureGate.unnamedSite")) + ": ";
             if (!state.holds()) {
                 reasons.add(name + state.sentence());
             } else if (state instanceof ReviewState.Valid valid && !valid.conditions().isEmpty()) {

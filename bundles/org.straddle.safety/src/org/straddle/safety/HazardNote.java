@@ -9,6 +9,7 @@ import org.straddle.model.Hazard;
 import org.straddle.model.HazardKind;
 import org.straddle.model.Site;
 import org.straddle.model.Survey;
+import org.straddle.words.Catalogue;
 
 /**
  * One hazard and what to do about it.
@@ -19,6 +20,8 @@ import org.straddle.model.Survey;
  */
 public record HazardNote(HazardKind kind, String description, double distanceM, String measure,
         List<String> cautions) {
+
+    private static final Catalogue TEXTS = Catalogue.of(HazardNote.class);
 
     public HazardNote {
         cautions = List.copyOf(cautions);
@@ -41,7 +44,8 @@ public record HazardNote(HazardKind kind, String description, double distanceM, 
         String measures = named.stream().map(hazard -> Words.orElse(hazard.getMeasure(), ""))
                 .filter(measure -> !measure.isEmpty()).distinct().collect(Collectors.joining("; "));
         String description = Stream.concat(named.stream().map(hazard -> Words.orElse(hazard.getDescription(), "")),
-                seen.stream().map(wires -> (wires.distanceM() > nearest ? Words.number(wires.distanceM()) + " m away: " : "")
+                seen.stream().map(wires -> (wires.distanceM() > nearest ? TEXTS.text("hazardNote.mAway",
+                        "distanceM", Words.number(wires.distanceM())) : "")
                         + wires.words())).filter(words -> !words.isEmpty()).distinct().collect(Collectors.joining("; "));
         return Optional.of(new HazardNote(HazardKind.POWER_LINE, description, nearest, measures,
                 Cautions.wires(seen, limit, measures)));
@@ -49,17 +53,17 @@ public record HazardNote(HazardKind kind, String description, double distanceM, 
 
     /** What kind of hazard it is, in words. */
     public String kindWords() {
-        return kind == HazardKind.POWER_LINE ? "overhead wires" : kind.getLiteral();
+        return kind == HazardKind.POWER_LINE ? TEXTS.text("hazardNote.overheadWires") : kind.getLiteral();
     }
 
     /** The hazard in a line: "overhead wires, 12 m away: low wire over the gate". */
     public String title() {
-        return kindWords() + (distanceM > 0 ? ", " + Words.number(distanceM) + " m away" : "")
+        return kindWords() + (distanceM > 0 ? TEXTS.text("hazardNote.mAway", "distanceM", Words.number(distanceM)) : "")
                 + (description.isEmpty() ? "" : ": " + description);
     }
 
     /** The surveyor's measure, or a sentence that says there is none. */
     public String measureText() {
-        return measure.isEmpty() ? "The visit names no measure: agree on one before you set up." : measure;
+        return measure.isEmpty() ? TEXTS.text("hazardNote.surveyNamesMeasure") : measure;
     }
 }

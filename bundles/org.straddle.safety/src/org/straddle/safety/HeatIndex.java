@@ -1,5 +1,7 @@
 package org.straddle.safety;
 
+import org.straddle.words.Catalogue;
+
 /**
  * How hot it feels in the shade: the regression by Rothfusz with both of its adjustments (NOAA Weather Prediction
  * Center, "The Heat Index Equation"). Below an index of 80 °F a simple formula, averaged with the temperature, takes
@@ -7,6 +9,8 @@ package org.straddle.safety;
  * hotter (the same source's note to the chart, from memory).
  */
 public final class HeatIndex {
+
+    private static final Catalogue TEXTS = Catalogue.of(HeatIndex.class);
 
     private HeatIndex() {
     }
@@ -18,8 +22,8 @@ public final class HeatIndex {
      */
     public static double fahrenheit(double temperatureF, double humidityPercent) {
         if (!(humidityPercent >= 0 && humidityPercent <= 100) || !Double.isFinite(temperatureF)) {
-            throw new IllegalArgumentException("Relative humidity is 0 to 100 %, not " + humidityPercent
-                    + ", and the temperature a number, not " + temperatureF + ".");
+            throw new IllegalArgumentException(TEXTS.text("heatIndex.relativeHumidityNot",
+                    "humidityPercent", humidityPercent, "temperatureF", temperatureF));
         }
         double simple = 0.5 * (temperatureF + 61 + (temperatureF - 68) * 1.2 + humidityPercent * 0.094);
         double averaged = (simple + temperatureF) / 2;

@@ -4,6 +4,7 @@ import java.util.Optional;
 
 import org.straddle.model.Site;
 import org.straddle.model.Survey;
+import org.straddle.words.Catalogue;
 
 /**
  * The one figure for everything upright at a site: the lowest of what the surveyor allows and of what each of the
@@ -13,6 +14,8 @@ import org.straddle.model.Survey;
  * @param because where the figure comes from
  */
 public record MastLimit(double heightM, String because) {
+
+    private static final Catalogue TEXTS = Catalogue.of(MastLimit.class);
 
     /** Lower than this nothing useful can be raised, and people themselves come too near. Common practice, no source. */
     private static final double LEAST_USEFUL_M = 2.5;
@@ -25,7 +28,7 @@ public record MastLimit(double heightM, String because) {
         Optional<MastLimit> lowest = Optional.empty();
         double own = visit.getMastLimitM();
         if (own > 0 && Double.isFinite(own)) {
-            lowest = Optional.of(new MastLimit(own, "the surveyor's limit"));
+            lowest = Optional.of(new MastLimit(own, TEXTS.text("mastLimit.surveyorSLimit")));
         }
         for (WireSighting wires : WireSighting.of(visit)) {
             MastLimit next = of(wires, markErrorM(site, visit), spanM);
@@ -43,27 +46,26 @@ public record MastLimit(double heightM, String because) {
 
     private static MastLimit of(WireSighting wires, double markErrorM, double spanM) {
         if (wires.distanceM() == 0) {
-            return new MastLimit(0, "nobody has measured how far away the wires are");
+            return new MastLimit(0, TEXTS.text("mastLimit.nobodyHasMeasured"));
         }
         if (!(markErrorM >= 0) || Double.isInfinite(markErrorM)) {
-            return new MastLimit(0, "nobody knows how good the mark is");
+            return new MastLimit(0, TEXTS.text("mastLimit.nobodyKnowsHow"));
         }
         if (wires.voltage().approachM().isEmpty()) {
-            return new MastLimit(0, "above 1000 kV only the owner of the wires says how near anything may come");
+            return new MastLimit(0, TEXTS.text("mastLimit.aboveKvOnly"));
         }
         double counted = OverheadWires.countedDistanceM(wires.distanceM(), markErrorM, spanM);
         double highest = Math.floor(OverheadWires.highestM(counted, wires.voltage()) * 10) / 10;
-        return new MastLimit(highest < LEAST_USEFUL_M ? 0 : highest, "wires " + Words.number(wires.distanceM())
-                + " m from the mark, of which " + Words.number(Math.floor(counted * 10) / 10) + " m count after "
-                + Words.number(Math.ceil(markErrorM * 10) / 10) + " m of mark error and half of " + Words.number(spanM)
-                + " m of station; US CPSC; " + wires.voltage().rule());
+        return new MastLimit(highest < LEAST_USEFUL_M ? 0 : highest, TEXTS.text("mastLimit.wiresMFrom",
+                "distanceM", Words.number(wires.distanceM()), "floor", Words.number(Math.floor(counted * 10) / 10),
+                "ceil", Words.number(Math.ceil(markErrorM * 10) / 10), "spanM", Words.number(spanM),
+                "rule", wires.voltage().rule()));
     }
 
     /** What it means, with the figure. */
     public String sentence() {
         return heightM > 0
-                ? "Nothing upright here is higher than " + Words.number(heightM) + " m: mast with antenna, vehicle mast, or an"
-                        + " antenna that somebody carries (" + because + ")."
-                : "Raise nothing here and carry nothing upright: move the station away from the wires (" + because + ").";
+                ? TEXTS.text("mastLimit.nothingUprightHere", "heightM", Words.number(heightM), "because", because)
+                : TEXTS.text("mastLimit.raiseNothingHere", "because", because);
     }
 }

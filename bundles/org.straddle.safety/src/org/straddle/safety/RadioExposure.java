@@ -1,5 +1,7 @@
 package org.straddle.safety;
 
+import org.straddle.words.Catalogue;
+
 /**
  * How far people stay from an antenna that transmits, by the limits of 47 CFR 1.1310 for power density. The distance
  * takes the far field with full power in the main lobe and a reflection from the ground, all the time (formula of OET
@@ -11,6 +13,9 @@ public enum RadioExposure {
     CONTROLLED(1, 5),
     /** Everybody else; averaged over 30 minutes. */
     UNCONTROLLED(0.2, 1);
+
+
+    private static final Catalogue TEXTS = Catalogue.of(RadioExposure.class);
 
     /** Ground reflection: field strength × 1.6, power density × 1.6² (OET Bulletin 65, from memory). */
     private static final double GROUND_REFLECTION = 2.56;
@@ -69,15 +74,15 @@ public enum RadioExposure {
         requireCovered(frequencyMhz);
         double nearestM = 299.792458 / frequencyMhz / (2 * Math.PI);
         if (frequencyMhz >= 1500 || !(distanceM >= nearestM)) {
-            throw new IllegalArgumentException("The exemption is stated below 1500 MHz and from " + Words.number(nearestM)
-                    + " m, not for " + frequencyMhz + " MHz at " + distanceM + " m.");
+            throw new IllegalArgumentException(TEXTS.text("radioExposure.exemptionStatedBelow",
+                    "nearestM", Words.number(nearestM), "frequencyMhz", frequencyMhz, "distanceM", distanceM));
         }
         return (frequencyMhz < 300 ? 3.83 : 0.0128 * frequencyMhz) * distanceM * distanceM;
     }
 
     private static void requireCovered(double frequencyMhz) {
         if (!(frequencyMhz >= 30 && frequencyMhz <= 100_000)) {
-            throw new IllegalArgumentException("Limits are known from 30 to 100000 MHz, not for " + frequencyMhz + " MHz.");
+            throw new IllegalArgumentException(TEXTS.text("radioExposure.limitsKnownFrom", "frequencyMhz", frequencyMhz));
         }
     }
 }

@@ -2,8 +2,12 @@ package org.straddle.safety;
 
 import java.time.LocalDate;
 
+import org.straddle.words.Catalogue;
+
 /** What the reviews of a site amount to on one day. Only {@link Valid} lets a team use the site. */
 public sealed interface ReviewState {
+
+    Catalogue TEXTS = Catalogue.of(ReviewState.class);
 
     /** One or two words, for a label beside an icon. */
     String word();
@@ -25,7 +29,7 @@ public sealed interface ReviewState {
 
         @Override
         public String sentence() {
-            return "Nobody signed a review of this site by " + day + ". Review its hazards before a team goes there.";
+            return TEXTS.text("reviewState.nobodySignedReview", "day", day);
         }
     }
 
@@ -38,13 +42,14 @@ public sealed interface ReviewState {
     record Valid(String reviewer, LocalDate reviewed, LocalDate until, String conditions) implements ReviewState {
         @Override
         public String word() {
-            return conditions.isEmpty() ? "valid" : "valid on conditions";
+            return conditions.isEmpty() ? "valid" : TEXTS.text("reviewState.validConditions");
         }
 
         @Override
         public String sentence() {
-            return "Reviewed by " + reviewer + " on " + reviewed + "; holds until " + until + "."
-                    + (conditions.isEmpty() ? "" : " Conditions: " + conditions);
+            return TEXTS.text("reviewState.reviewedHoldsUntil", "reviewer", reviewer, "reviewed", reviewed,
+                    "until", until, "conditions", conditions.isEmpty() ? "" : TEXTS.text("reviewState.conditions",
+                    "conditions", conditions));
         }
     }
 
@@ -61,7 +66,7 @@ public sealed interface ReviewState {
 
         @Override
         public String sentence() {
-            return "The review by " + reviewer + " has not held since " + since + ". Look again and sign a new one.";
+            return TEXTS.text("reviewState.reviewHasNot", "reviewer", reviewer, "last", since.minusDays(1));
         }
     }
 
@@ -74,7 +79,8 @@ public sealed interface ReviewState {
 
         @Override
         public String sentence() {
-            return "Do not use this site, says " + reviewer + "." + (conditions.isEmpty() ? "" : " " + conditions);
+            return TEXTS.text("reviewState.doNotUse", "reviewer", reviewer,
+                    "conditions", conditions.isEmpty() ? "" : " " + conditions);
         }
     }
 
@@ -91,8 +97,8 @@ public sealed interface ReviewState {
 
         @Override
         public String sentence() {
-            return "The review by " + reviewer + " does not know the newer survey"
-                    + (surveyed == null ? "" : " of " + surveyed) + ". Review that one.";
+            return surveyed == null ? TEXTS.text("reviewState.reviewDoesNot", "reviewer", reviewer)
+                    : TEXTS.text("reviewState.beforeVisit", "reviewer", reviewer, "day", surveyed);
         }
     }
 }

@@ -14,6 +14,7 @@ import org.straddle.model.Review;
 import org.straddle.model.Site;
 import org.straddle.model.StraddleFactory;
 import org.straddle.model.Survey;
+import org.straddle.words.Catalogue;
 
 /**
  * What a team must know about the hazards of a site on one day: what the newest survey saw, what the surveyor says
@@ -29,10 +30,10 @@ import org.straddle.model.Survey;
 public record SafetyNotes(Site site, LocalDate day, Optional<Survey> survey, List<HazardNote> hazards,
         Optional<Review> review, ReviewState state, List<String> remarks) {
 
+    private static final Catalogue TEXTS = Catalogue.of(SafetyNotes.class);
+
     /** Stands under every list of cautions. */
-    public static final String DEFERENCE = "These are usual cautions, not rules for a real place: local codes, the"
-            + " owners of land and wires, and people licensed for the work come first. Whoever is on the spot decides,"
-            + " and anyone may call it off.";
+    public static final String DEFERENCE = TEXTS.text("safetyNotes.theseUsualCautions");
 
     public SafetyNotes {
         hazards = List.copyOf(hazards);
@@ -76,27 +77,27 @@ public record SafetyNotes(Site site, LocalDate day, Optional<Survey> survey, Lis
     private static List<String> remarks(Optional<Survey> newest, Occasion occasion, Policies policies) {
         LocalDate day = occasion.day();
         if (newest.isEmpty()) {
-            return List.of("Nobody surveyed this site by " + day + ": its hazards are not known. Survey it first.");
+            return List.of(TEXTS.text("safetyNotes.nobodySurveyedSite", "day", day));
         }
         Survey survey = newest.get();
         List<String> remarks = new ArrayList<>();
         if (survey.getDate() == null) {
-            remarks.add("The survey has no date, so nobody can tell how old it is. Enter the day of the visit.");
+            remarks.add(TEXTS.text("safetyNotes.surveyHasDate"));
         } else if (ChronoUnit.DAYS.between(survey.getDate(), day) > policies.getSurveyAgeLimitDays()) {
-            remarks.add("The survey of " + survey.getDate() + " is older than " + policies.getSurveyAgeLimitDays()
-                    + " days. Visit the site again.");
+            remarks.add(TEXTS.text("safetyNotes.surveyOlderThan", "date", survey.getDate(),
+                    "surveyAgeLimitDays", policies.getSurveyAgeLimitDays()));
         }
         if (survey.getAccessUntil() != null && survey.getAccessUntil().isBefore(day)) {
-            remarks.add("The permission to be there held until " + survey.getAccessUntil() + ". Ask for a new one.");
+            remarks.add(TEXTS.text("safetyNotes.permissionThereHeld", "accessUntil", survey.getAccessUntil()));
         }
         if (survey.getHazards().isEmpty() && survey.getOverheadLines().isEmpty()) {
-            remarks.add("The survey names no hazard. That may mean that nobody looked: ask the surveyor.");
+            remarks.add(TEXTS.text("safetyNotes.surveyNamesHazard"));
         }
         if (survey.getRoadSpeedKmh() > 0
                 && survey.getHazards().stream().noneMatch(hazard -> hazard.getKind() == HazardKind.TRAFFIC)) {
-            remarks.add("Traffic passes at " + Words.number(survey.getRoadSpeedKmh())
-                    + " km/h, yet the survey names no traffic hazard. "
-                    + String.join(" ", Cautions.traffic(survey.getRoadSpeedKmh(), occasion.light())));
+            remarks.add(TEXTS.text("safetyNotes.trafficPassesKm",
+                    "roadSpeedKmh", Words.number(survey.getRoadSpeedKmh()),
+                    "traffic", String.join(" ", Cautions.traffic(survey.getRoadSpeedKmh(), occasion.light()))));
         }
         return remarks;
     }

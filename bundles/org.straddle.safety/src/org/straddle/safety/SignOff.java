@@ -10,6 +10,7 @@ import org.straddle.model.Policies;
 import org.straddle.model.Review;
 import org.straddle.model.Site;
 import org.straddle.model.Verdict;
+import org.straddle.words.Catalogue;
 
 /**
  * A review about to be signed: what the reviewer says, what is still wrong with it, and the review that comes of it.
@@ -20,6 +21,8 @@ import org.straddle.model.Verdict;
  * @param expires last day on which it holds
  */
 public record SignOff(String reviewer, LocalDate date, Verdict verdict, String conditions, LocalDate expires) {
+
+    private static final Catalogue TEXTS = Catalogue.of(SignOff.class);
 
     /** Starts one with the expiry that the event's policies grant. */
     public static SignOff on(LocalDate date, Policies policies) {
@@ -35,18 +38,18 @@ public record SignOff(String reviewer, LocalDate date, Verdict verdict, String c
     public List<String> problems() {
         List<String> problems = new ArrayList<>();
         if (reviewer == null || reviewer.isBlank()) {
-            problems.add("Enter your name: a review without a name is nobody's word.");
+            problems.add(TEXTS.text("signOff.enterYourName"));
         }
         if (verdict == Verdict.ON_CONDITIONS && (conditions == null || conditions.isBlank())) {
-            problems.add("Say what the conditions are.");
+            problems.add(TEXTS.text("signOff.sayWhatConditions"));
         }
         if (verdict == Verdict.DO_NOT_USE && (conditions == null || conditions.isBlank())) {
-            problems.add("Say why the site must not be used.");
+            problems.add(TEXTS.text("signOff.sayWhySite"));
         }
         if (date == null || expires == null) {
-            problems.add("Enter both days as year-month-day, such as 2031-06-20.");
+            problems.add(TEXTS.text("signOff.enterBothDays"));
         } else if (expires.isBefore(date)) {
-            problems.add("The last day, " + expires + ", is before the day of the review, " + date + ".");
+            problems.add(TEXTS.text("signOff.lastDayBefore", "expires", expires, "date", date));
         }
         return problems;
     }

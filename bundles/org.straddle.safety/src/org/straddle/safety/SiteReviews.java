@@ -12,6 +12,7 @@ import org.straddle.model.Review;
 import org.straddle.model.Site;
 import org.straddle.model.Survey;
 import org.straddle.model.Verdict;
+import org.straddle.words.Catalogue;
 
 /**
  * Finds the one review of a site that counts on a day, and what it amounts to.
@@ -22,6 +23,8 @@ import org.straddle.model.Verdict;
  * the lists are kept oldest first and a fact must not vanish for want of a date.
  */
 final class SiteReviews {
+
+    private static final Catalogue TEXTS = Catalogue.of(SiteReviews.class);
 
     private static final Comparator<Review> BY_DATE =
             Comparator.comparing(Review::getDate, Comparator.nullsLast(Comparator.naturalOrder()));
@@ -63,7 +66,7 @@ final class SiteReviews {
     }
 
     private static ReviewState state(Review review, Site site, LocalDate day, Policies policies) {
-        String reviewer = Words.orElse(review.getReviewer(), "a reviewer without a name");
+        String reviewer = Words.orElse(review.getReviewer(), TEXTS.text("siteReviews.reviewerWithoutName"));
         String conditions = Words.orElse(review.getConditions(), "");
         if (refuses(review)) {
             return new ReviewState.Refused(reviewer, conditions);

@@ -1,5 +1,7 @@
 package org.straddle.safety;
 
+import org.straddle.words.Catalogue;
+
 /**
  * The length of road that a driver must be able to see to stop before something that stands on it: the way covered
  * during 2.5 s of reaction, and the braking way. Something that approaching drivers see from less far away is in
@@ -9,6 +11,8 @@ package org.straddle.safety;
  * memory. Level, wet road; a car with worn tyres or on ice needs more.
  */
 public final class StoppingSight {
+
+    private static final Catalogue TEXTS = Catalogue.of(StoppingSight.class);
 
     /** Reaction time, s (AASHTO Green Book). */
     public static final double REACTION_S = 2.5;
@@ -49,7 +53,7 @@ public final class StoppingSight {
     public static double feetOnGrade(double speedMph, double grade) {
         double braking = DECELERATION_FTPS2 / 32.2 + grade;
         if (!(braking > 0)) {
-            throw new IllegalArgumentException("On a grade of " + grade + " the formula gives no stopping distance.");
+            throw new IllegalArgumentException(TEXTS.text("stoppingSight.gradeFormulaGives", "grade", grade));
         }
         return 1.47 * notNegative(speedMph) * REACTION_S + speedMph * speedMph / (30 * braking);
     }

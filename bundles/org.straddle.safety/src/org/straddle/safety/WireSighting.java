@@ -7,6 +7,7 @@ import org.straddle.model.Hazard;
 import org.straddle.model.HazardKind;
 import org.straddle.model.OverheadLine;
 import org.straddle.model.Survey;
+import org.straddle.words.Catalogue;
 
 /**
  * Overhead wires as a visit saw them.
@@ -15,6 +16,8 @@ import org.straddle.model.Survey;
  * @param heightM of the lowest wire, metres; 0 when nobody estimated it
  */
 record WireSighting(double distanceM, double heightM, WireVoltage voltage, String note) {
+
+    private static final Catalogue TEXTS = Catalogue.of(WireSighting.class);
 
     /**
      * All wires of a visit: those in its table, and those that it names as a hazard. A hazard with the distance of
@@ -46,7 +49,8 @@ record WireSighting(double distanceM, double heightM, WireVoltage voltage, Strin
 
     /** Such as "lowest wire about 8 m up, voltage not known, along the track". */
     String words() {
-        return (heightM > 0 ? "lowest wire about " + Words.number(heightM) + " m up" : "height not known") + ", "
+        return (heightM > 0 ? TEXTS.text("hazardNote.lowestWireAbout", "heightM", Words.number(heightM))
+                : TEXTS.text("hazardNote.heightNotKnown")) + ", "
                 + voltage.words() + (note.isEmpty() ? "" : ", " + note);
     }
 }

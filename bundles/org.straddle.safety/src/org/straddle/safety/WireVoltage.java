@@ -4,6 +4,8 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 
+import org.straddle.words.Catalogue;
+
 /**
  * What is known of the voltage of overhead wires, and how near anything may come to them by it. Only a voltage that
  * the owner named opens the smaller figures of the table.
@@ -11,6 +13,8 @@ import java.util.TreeMap;
  * @param kilovolts voltage, above 0; of no account when it is not known
  */
 public record WireVoltage(Source source, double kilovolts) {
+
+    private static final Catalogue TEXTS = Catalogue.of(WireVoltage.class);
 
     /** Where the voltage comes from. */
     public enum Source {
@@ -91,18 +95,18 @@ public record WireVoltage(Source source, double kilovolts) {
     /** The paragraph behind the figure. */
     String rule() {
         return switch (source) {
-            case OWNER -> "29 CFR 1926.1408 table A";
-            case GUESS -> kilovolts > LOWER_KV ? "29 CFR 1926.1409" : "29 CFR 1926.1408, voltage not named by the owner";
-            case NOBODY -> "29 CFR 1926.1409, voltage not known";
+            case OWNER -> TEXTS.text("wireVoltage.cfrTable");
+            case GUESS -> kilovolts > LOWER_KV ? TEXTS.text("wireVoltage.cfr") : TEXTS.text("wireVoltage.cfrVoltageNot");
+            case NOBODY -> TEXTS.text("wireVoltage.cfrVoltageNot2");
         };
     }
 
     /** Such as "132 kV, says the owner". */
     String words() {
         return switch (source) {
-            case OWNER -> Words.number(kilovolts) + " kV, says the owner";
-            case GUESS -> "perhaps " + Words.number(kilovolts) + " kV, a guess";
-            case NOBODY -> "voltage not known";
+            case OWNER -> TEXTS.text("wireVoltage.kvSaysOwner", "kilovolts", Words.number(kilovolts));
+            case GUESS -> TEXTS.text("wireVoltage.perhapsKvGuess", "kilovolts", Words.number(kilovolts));
+            case NOBODY -> TEXTS.text("hazardNote.voltageNotKnown");
         };
     }
 }

@@ -4,11 +4,15 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 
+import org.straddle.words.Catalogue;
+
 /**
  * Ground where people live, as places spread over it, each with a weight: the part of the area it stands for.
  * A single place is an area too. Immutable; safe for use by many threads.
  */
 public final class Area {
+
+    private static final Catalogue TEXTS = Catalogue.of(Area.class);
 
     private static final int STRIDE = 6;
 
@@ -41,11 +45,11 @@ public final class Area {
      */
     public static Area of(List<Place> places, double[] weights) {
         if (places.isEmpty() || places.size() != weights.length) {
-            throw new IllegalArgumentException("An area needs places and as many weights, not " + places.size() + " and "
-                    + weights.length);
+            throw new IllegalArgumentException(TEXTS.text("area.areaNeedsPlaces", "places", places.size(),
+                    "length", weights.length));
         }
         for (double weight : weights) {
-            Ranges.require("weight of a place", weight, Double.MIN_VALUE, Double.MAX_VALUE);
+            Ranges.require(TEXTS.text("area.weightPlace"), weight, Double.MIN_VALUE, Double.MAX_VALUE);
         }
         return new Area(List.copyOf(places), weights.clone());
     }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.SortedSet;
 
 import org.orekit.frames.EOPEntry;
+import org.straddle.words.Catalogue;
 
 /**
  * What is known of the Earth's irregular turning (UT1−UTC) and of its moving pole, as the IERS
@@ -16,6 +17,8 @@ import org.orekit.frames.EOPEntry;
  * planning, but {@link #notice} says it.
  */
 public final class EarthOrientation {
+
+    private static final Catalogue TEXTS = Catalogue.of(EarthOrientation.class);
 
     /** What the IERS calls its files: the newest observations with a forecast of a year, and the long series. */
     public static final String FINALS = "finals2000A";
@@ -86,16 +89,14 @@ public final class EarthOrientation {
     /** What to tell the user about results for this window, in a sentence; empty when the data cover it. */
     public Optional<String> notice(Window window) {
         if (covered == null) {
-            return Optional.of("No Earth orientation data are loaded: rise and set may be off by up to 0.1 s"
-                    + " and directions by up to 0.044°.");
+            return Optional.of(TEXTS.text("earthOrientation.earthOrientationData"));
         }
         if (covered.contains(window)) {
             return Optional.empty();
         }
-        return Optional.of("The Earth orientation data (" + origin + ") end on " + day(covered.end())
-                + (window.start().isBefore(covered.start()) ? " and begin on " + day(covered.start()) : "")
-                + ": outside that time rise and set may be off by up to 0.1 s and directions by up to 0.044°."
-                + " Load a newer file.");
+        return Optional.of(TEXTS.text("earthOrientation.earthOrientationData2", "origin", origin,
+                "day", day(covered.end()), "day2", window.start().isBefore(covered.start())
+                ? TEXTS.text("earthOrientation.begin", "day", day(covered.start())) : ""));
     }
 
     private static String day(Instant instant) {

@@ -1,10 +1,14 @@
 package org.straddle.sky;
 
+import org.straddle.words.Catalogue;
+
 /** A file is no Earth orientation data, or is damaged. The message names it and says what to do. */
 public final class EarthOrientationException extends IllegalArgumentException {
 
+    private static final Catalogue TEXTS = Catalogue.of(EarthOrientationException.class);
+
     /** What to do about it, a sentence. */
-    public static final String WHAT_TO_DO = "Take finals2000A.daily, finals2000A.all or eopc04 as the IERS publishes them.";
+    public static final String WHAT_TO_DO = TEXTS.text("earthOrientationException.takeFinalsDaily");
 
     private static final int LONGEST = 160;
 
@@ -13,7 +17,8 @@ public final class EarthOrientationException extends IllegalArgumentException {
     private final String reason;
 
     EarthOrientationException(String file, String reason, Throwable cause) {
-        super(file + " cannot be read as Earth orientation data: " + plain(reason) + ". " + WHAT_TO_DO, cause);
+        super(TEXTS.text("earthOrientationException.cannotReadAs", "file", file, "plain", plain(reason),
+                "whatToDo", WHAT_TO_DO), cause);
         this.reason = plain(reason);
     }
 

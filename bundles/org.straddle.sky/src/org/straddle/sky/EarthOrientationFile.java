@@ -20,9 +20,12 @@ import org.orekit.frames.ITRFVersion;
 import org.orekit.frames.ITRFVersionLoader.ITRFVersionConfiguration;
 import org.orekit.frames.ItrfVersionProvider;
 import org.orekit.utils.IERSConventions;
+import org.straddle.words.Catalogue;
 
 /** Reads the two text files in which the IERS publishes Earth orientation. What kind it is shows in the rows. */
 final class EarthOrientationFile {
+
+    private static final Catalogue TEXTS = Catalogue.of(EarthOrientationFile.class);
 
     /** Larger than any of them: all days since 1962 take 3 MB. */
     private static final int MOST_BYTES = 20_000_000;
@@ -62,11 +65,11 @@ final class EarthOrientationFile {
 
     static SortedSet<EOPEntry> read(String name, byte[] bytes) {
         if (bytes.length > MOST_BYTES) {
-            throw new EarthOrientationException(name, "it is larger than any such file (20 MB)", null);
+            throw new EarthOrientationException(name, TEXTS.text("earthOrientationFile.largerThanAny"), null);
         }
         String published = kind(bytes).orElseThrow(
-                () -> new EarthOrientationException(name, "it has no rows of " + EarthOrientation.FINALS + " or "
-                        + EarthOrientation.C04, null));
+                () -> new EarthOrientationException(name, TEXTS.text("earthOrientationFile.hasRows",
+                        "finals", EarthOrientation.FINALS, "c04", EarthOrientation.C04), null));
         SortedSet<EOPEntry> entries = new TreeSet<>(Comparator.comparingInt(EOPEntry::getMjd));
         try {
             entries.addAll(published.equals(EarthOrientation.FINALS)
@@ -76,7 +79,8 @@ final class EarthOrientationFile {
             throw new EarthOrientationException(name, e.getMessage(), e);
         }
         if (entries.size() < LEAST_ROWS) {
-            throw new EarthOrientationException(name, "it holds " + entries.size() + " days", null);
+            throw new EarthOrientationException(name, TEXTS.text("earthOrientationFile.holdsDays",
+                    "entries", entries.size()), null);
         }
         return entries;
     }
@@ -90,7 +94,7 @@ final class EarthOrientationFile {
                 continue;
             }
             if (row.length() > DATE_END && columns(row, TURN_START, TURN_END).isBlank()) {
-                throw new EarthOrientationException(name, "a row has no UT1−UTC: " + row, null);
+                throw new EarthOrientationException(name, TEXTS.text("earthOrientationFile.rowHasUt", "row", row), null);
             }
             rows.append(row).append('\n');
         }

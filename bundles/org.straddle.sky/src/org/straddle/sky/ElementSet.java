@@ -6,6 +6,8 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Objects;
 
+import org.straddle.words.Catalogue;
+
 /**
  * The mean orbital elements of one bird, in the sense of SGP4 and in the frame TEME, as two-line
  * element sets (TLE) and orbit mean-elements messages (OMM) carry them.
@@ -36,27 +38,30 @@ public record ElementSet(String name, int catalogueNumber, String internationalD
         double argumentOfPerigeeDeg, double meanAnomalyDeg, double bstar, double meanMotionDot,
         double meanMotionDdot, int elementSetNumber, int revolutionAtEpoch) {
 
+    private static final Catalogue TEXTS = Catalogue.of(ElementSet.class);
+
     /** @throws ElementSetException when a value is out of its range */
     public ElementSet {
         name = Objects.requireNonNull(name, "name").strip();
         internationalDesignator = Objects.requireNonNull(internationalDesignator, "internationalDesignator").strip();
         Objects.requireNonNull(epoch, "epoch");
         try {
-            Ranges.require("year of the epoch", epoch.atOffset(ZoneOffset.UTC).getYear(), 1957, 2099);
-            Ranges.require("catalogue number", catalogueNumber, 0, 999_999_999);
-            Ranges.require("mean motion (revolutions a day)", meanMotionRevPerDay, 1e-6, 20);
+            Ranges.require(TEXTS.text("elementSet.yearEpoch"), epoch.atOffset(ZoneOffset.UTC).getYear(), 1957, 2099);
+            Ranges.require(TEXTS.text("elementSet.catalogueNumber"), catalogueNumber, 0, 999_999_999);
+            Ranges.require(TEXTS.text("elementSet.meanMotionRevolutions"), meanMotionRevPerDay, 1e-6, 20);
             Ranges.require("eccentricity", eccentricity, 0, Math.nextDown(1.0));
             Ranges.require("inclination", inclinationDeg, 0, 180);
-            Ranges.require("right ascension of the ascending node", raanDeg, 0, 360);
-            Ranges.require("argument of perigee", argumentOfPerigeeDeg, 0, 360);
-            Ranges.require("mean anomaly", meanAnomalyDeg, 0, 360);
-            Ranges.require("drag term B*", bstar, -10, 10);
-            Ranges.require("mean motion rate", meanMotionDot, -100, 100);
-            Ranges.require("mean motion acceleration", meanMotionDdot, -100, 100);
-            Ranges.require("element set number", elementSetNumber, 0, Integer.MAX_VALUE);
-            Ranges.require("revolution number", revolutionAtEpoch, 0, Integer.MAX_VALUE);
+            Ranges.require(TEXTS.text("elementSet.rightAscensionAscending"), raanDeg, 0, 360);
+            Ranges.require(TEXTS.text("elementSet.argumentPerigee"), argumentOfPerigeeDeg, 0, 360);
+            Ranges.require(TEXTS.text("elementSet.meanAnomaly"), meanAnomalyDeg, 0, 360);
+            Ranges.require(TEXTS.text("elementSet.dragTermB"), bstar, -10, 10);
+            Ranges.require(TEXTS.text("elementSet.meanMotionRate"), meanMotionDot, -100, 100);
+            Ranges.require(TEXTS.text("elementSet.meanMotionAcceleration"), meanMotionDdot, -100, 100);
+            Ranges.require(TEXTS.text("elementSet.elementSetNumber"), elementSetNumber, 0, Integer.MAX_VALUE);
+            Ranges.require(TEXTS.text("elementSet.revolutionNumber"), revolutionAtEpoch, 0, Integer.MAX_VALUE);
         } catch (IllegalArgumentException e) {
-            throw new ElementSetException((name.isEmpty() ? "Element set " + catalogueNumber : name) + ": "
+            throw new ElementSetException((name.isEmpty() ? TEXTS.text("elementSet.elementSet",
+                    "catalogueNumber", catalogueNumber) : name) + ": "
                     + e.getMessage());
         }
     }

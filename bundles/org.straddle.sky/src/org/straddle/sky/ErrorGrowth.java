@@ -2,6 +2,8 @@ package org.straddle.sky;
 
 import java.time.Duration;
 
+import org.straddle.words.Catalogue;
+
 /**
  * How far a bird may be ahead of or behind its element set along the track.
  *
@@ -9,6 +11,8 @@ import java.time.Duration;
  * @param perDayKm  growth with every day of age, before the epoch as after it, km/day
  */
 public record ErrorGrowth(double atEpochKm, double perDayKm) {
+
+    private static final Catalogue TEXTS = Catalogue.of(ErrorGrowth.class);
 
     /**
      * 1 km at the epoch: the order of magnitude within a few days of the epoch in a low orbit, after
@@ -19,8 +23,8 @@ public record ErrorGrowth(double atEpochKm, double perDayKm) {
     public static final ErrorGrowth USUAL = new ErrorGrowth(1, 3);
 
     public ErrorGrowth {
-        Ranges.require("error at epoch (km)", atEpochKm, 0, 10_000);
-        Ranges.require("error growth (km a day)", perDayKm, 0, 10_000);
+        Ranges.require(TEXTS.text("errorGrowth.errorEpochKm"), atEpochKm, 0, 10_000);
+        Ranges.require(TEXTS.text("errorGrowth.errorGrowthKm"), perDayKm, 0, 10_000);
     }
 
     /** Along-track error at an age, km. */

@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 
+import org.straddle.words.Catalogue;
+
 /**
  * What the ground around a site hides: the least elevation at which a bird can be seen, by
  * azimuth. Between two points it runs straight (in degrees), and the last point joins the first
@@ -16,6 +18,8 @@ import java.util.stream.Collectors;
  */
 public record Horizon(List<Point> points) {
 
+    private static final Catalogue TEXTS = Catalogue.of(Horizon.class);
+
     /**
      * One corner of the line.
      *
@@ -26,7 +30,7 @@ public record Horizon(List<Point> points) {
         public Point {
             Ranges.require("azimuth", azimuthDeg, 0, 360);
             if (azimuthDeg == 360) {
-                throw new IllegalArgumentException("The azimuth must be less than 360: write 0 for north");
+                throw new IllegalArgumentException(TEXTS.text("horizon.azimuthMustLess"));
             }
             Ranges.require("elevation", elevationDeg, -30, 90);
         }
@@ -49,8 +53,8 @@ public record Horizon(List<Point> points) {
         points = points.stream().sorted(Comparator.comparingDouble(Point::azimuthDeg)).toList();
         for (int i = 1; i < points.size(); i++) {
             if (points.get(i).azimuthDeg == points.get(i - 1).azimuthDeg) {
-                throw new IllegalArgumentException("Two horizon points have the same azimuth: "
-                        + points.get(i - 1) + " and " + points.get(i));
+                throw new IllegalArgumentException(TEXTS.text("horizon.twoHorizonPoints", "i", points.get(i - 1),
+                        "i2", points.get(i)));
             }
         }
     }
@@ -75,8 +79,8 @@ public record Horizon(List<Point> points) {
                 }
                 points.add(new Point(Double.parseDouble(pair[0]), Double.parseDouble(pair[1])));
             } catch (NumberFormatException e) {
-                throw new IllegalArgumentException("Not a horizon point (azimuth:elevation in degrees): \""
-                        + part + "\" in \"" + notation + "\"", e);
+                throw new IllegalArgumentException(TEXTS.text("horizon.notHorizonPoint", "part", part,
+                        "notation", notation), e);
             }
         }
         return new Horizon(points);

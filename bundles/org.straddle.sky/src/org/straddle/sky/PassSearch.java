@@ -21,6 +21,7 @@ import java.util.stream.Collectors;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.core.runtime.OperationCanceledException;
+import org.straddle.words.Catalogue;
 
 /**
  * The passes of many birds over many viewpoints, on several threads.
@@ -30,6 +31,8 @@ import org.eclipse.core.runtime.OperationCanceledException;
  * memory is bounded. Safe for use by many threads.
  */
 public final class PassSearch {
+
+    private static final Catalogue TEXTS = Catalogue.of(PassSearch.class);
 
     /** About 50 MB of grid nodes: 50 birds for two weeks. */
     private static final long MOST_NODES = 1_000_000;
@@ -105,7 +108,7 @@ public final class PassSearch {
         IProgressMonitor told = monitor == null ? new NullProgressMonitor() : monitor;
         List<ElementSet> distinctBirds = List.copyOf(new LinkedHashSet<>(birds));
         List<Viewpoint> distinctViewpoints = List.copyOf(new LinkedHashSet<>(viewpoints));
-        told.beginTask("Finding passes", Math.max(1, distinctBirds.size()));
+        told.beginTask(TEXTS.text("passSearch.findingPasses"), Math.max(1, distinctBirds.size()));
         try {
             int[] viewpointNumbers = distinctViewpoints.stream().mapToInt(this::number).toArray();
             List<Column> columns = distinctBirds.stream()
@@ -242,7 +245,7 @@ public final class PassSearch {
     }
 
     private static Thread worker(Runnable work) {
-        Thread thread = new Thread(work, "pass search");
+        Thread thread = new Thread(work, TEXTS.text("passSearch.passSearch"));
         thread.setDaemon(true);
         return thread;
     }

@@ -8,12 +8,15 @@ import org.orekit.propagation.analytical.tle.TLE;
 import org.orekit.propagation.analytical.tle.TLEPropagator;
 import org.orekit.time.AbsoluteDate;
 import org.orekit.utils.PVCoordinates;
+import org.straddle.words.Catalogue;
 
 /**
  * The SGP4/SDP4 model (Hoots and Roehrich, Spacetrack Report 3; Vallado et al., AIAA 2006-6753) of
  * one element set, as Orekit computes it. Keeps state: one per thread.
  */
 final class Sgp4 {
+
+    private static final Catalogue TEXTS = Catalogue.of(Sgp4.class);
 
     /** Base of the slope; half a millimetre a second is lost over it. */
     private static final double SLOPE_S = 1;
@@ -29,7 +32,8 @@ final class Sgp4 {
         try {
             propagator = TLEPropagator.selectExtrapolator(tle(set, frames), frames.teme());
         } catch (OrekitException e) {
-            throw new ElementSetException(set.label() + " cannot be propagated: " + e.getMessage(), e);
+            throw new ElementSetException(TEXTS.text("sgp4.cannotPropagated", "set", set.label(),
+                    "reason", e.getMessage()), e);
         }
     }
 

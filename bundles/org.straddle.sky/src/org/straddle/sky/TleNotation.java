@@ -11,12 +11,16 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
+import org.straddle.words.Catalogue;
+
 /**
  * Two-line element sets: 69 columns a line, a field to a column range, a modulo-10 checksum in the
  * last column. A general parser would lose the reason for a refusal, so every field is read by its
  * columns and named in the message.
  */
 final class TleNotation {
+
+    private static final Catalogue TEXTS = Catalogue.of(TleNotation.class);
 
     private static final int LENGTH = 69;
     /** Letters of Alpha-5 numbers, without I and O: A is 10, Z is 33. */
@@ -34,16 +38,16 @@ final class TleNotation {
         Line two = new Line(name, '2', line2);
         int number = one.catalogueNumber();
         if (number != two.catalogueNumber()) {
-            throw one.refuse("the lines belong to different objects: " + one.field(3, 7).strip() + " and "
-                    + two.field(3, 7).strip());
+            throw one.refuse(TEXTS.text("tleNotation.linesBelongDifferent", "field", one.field(3, 7).strip(),
+                    "field2", two.field(3, 7).strip()));
         }
         return new ElementSet(strippedName(name), number, one.designator(), one.epoch(),
-                two.number(53, 63, "mean motion"), two.fraction(27, 33, "eccentricity"),
-                two.number(9, 16, "inclination"), two.number(18, 25, "right ascension of the ascending node"),
-                two.number(35, 42, "argument of perigee"), two.number(44, 51, "mean anomaly"),
-                one.exponent(54, 61, "drag term B*"), one.number(34, 43, "mean motion rate"),
-                one.exponent(45, 52, "mean motion acceleration"), one.whole(65, 68, "element set number"),
-                two.whole(64, 68, "revolution number"));
+                two.number(53, 63, TEXTS.text("tleNotation.meanMotion")), two.fraction(27, 33, "eccentricity"),
+                two.number(9, 16, "inclination"), two.number(18, 25, TEXTS.text("elementSet.rightAscensionAscending")),
+                two.number(35, 42, TEXTS.text("elementSet.argumentPerigee")), two.number(44, 51, TEXTS.text("elementSet.meanAnomaly")),
+                one.exponent(54, 61, TEXTS.text("elementSet.dragTermB")), one.number(34, 43, TEXTS.text("elementSet.meanMotionRate")),
+                one.exponent(45, 52, TEXTS.text("elementSet.meanMotionAcceleration")), one.whole(65, 68, TEXTS.text("elementSet.elementSetNumber")),
+                two.whole(64, 68, TEXTS.text("elementSet.revolutionNumber")));
     }
 
     private static String strippedName(String name) {
@@ -55,7 +59,7 @@ final class TleNotation {
         String number = number(set);
         int year = set.epoch().atOffset(ZoneOffset.UTC).getYear();
         if (!inTwoDigits(year)) {
-            throw noRoom(set, "the epoch year", year);
+            throw noRoom(set, TEXTS.text("tleNotation.epochYear"), year);
         }
         long nanosOfYear = Duration.between(startOfYear(year), set.epoch()).toNanos();
         // 10⁻⁸ day is 864 000 ns.
@@ -63,14 +67,14 @@ final class TleNotation {
         String line1 = "1 " + number + "U " + designator(set) + " "
                 + String.format(Locale.ROOT, "%02d%03d.%08d", year % 100, hundredMillionths / 100_000_000,
                         hundredMillionths % 100_000_000)
-                + " " + rate(set) + " " + exponent(set, "mean motion acceleration", set.meanMotionDdot()) + " "
-                + exponent(set, "drag term B*", set.bstar()) + " 0 "
-                + whole(set, "the element set number", set.elementSetNumber(), 4);
+                + " " + rate(set) + " " + exponent(set, TEXTS.text("elementSet.meanMotionAcceleration"), set.meanMotionDdot()) + " "
+                + exponent(set, TEXTS.text("elementSet.dragTermB"), set.bstar()) + " 0 "
+                + whole(set, TEXTS.text("tleNotation.elementSetNumber"), set.elementSetNumber(), 4);
         String line2 = "2 " + number + " " + degrees(set.inclinationDeg()) + " " + degrees(set.raanDeg()) + " "
                 + eccentricity(set) + " " + degrees(set.argumentOfPerigeeDeg()) + " "
                 + degrees(set.meanAnomalyDeg()) + " "
                 + String.format(Locale.ROOT, "%11.8f", set.meanMotionRevPerDay())
-                + whole(set, "the revolution number", set.revolutionAtEpoch(), 5);
+                + whole(set, TEXTS.text("tleNotation.revolutionNumber"), set.revolutionAtEpoch(), 5);
         return List.of(line1 + checksum(line1), line2 + checksum(line2));
     }
 
@@ -95,7 +99,7 @@ final class TleNotation {
     private static String number(ElementSet set) {
         int number = set.catalogueNumber();
         if (number > ALPHA5_MOST) {
-            throw noRoom(set, "the catalogue number", number);
+            throw noRoom(set, TEXTS.text("tleNotation.catalogueNumber"), number);
         }
         return number < 100_000 ? String.format(Locale.ROOT, "%05d", number)
                 : ALPHA5.charAt(number / 10_000 - 10) + String.format(Locale.ROOT, "%04d", number % 10_000);
@@ -107,7 +111,7 @@ final class TleNotation {
         }
         Matcher m = DESIGNATOR.matcher(set.internationalDesignator());
         if (!m.matches() || !inTwoDigits(Integer.parseInt(m.group(1)))) {
-            throw noRoom(set, "the international designator", set.internationalDesignator());
+            throw noRoom(set, TEXTS.text("tleNotation.internationalDesignator"), set.internationalDesignator());
         }
         return m.group(1).substring(2) + m.group(2) + String.format("%-3s", m.group(3));
     }
@@ -115,7 +119,7 @@ final class TleNotation {
     private static String rate(ElementSet set) {
         String text = String.format(Locale.ROOT, "%.8f", Math.abs(set.meanMotionDot()));
         if (!text.startsWith("0.")) {
-            throw noRoom(set, "the mean motion rate", set.meanMotionDot());
+            throw noRoom(set, TEXTS.text("tleNotation.meanMotionRate"), set.meanMotionDot());
         }
         return sign(set.meanMotionDot()) + text.substring(1);
     }
@@ -134,7 +138,7 @@ final class TleNotation {
             return " 00000-0";
         }
         if (power > 9) {
-            throw noRoom(set, "the " + what, value);
+            throw noRoom(set, TEXTS.text("tleNotation.the", "what", what), value);
         }
         return sign(value) + String.format(Locale.ROOT, "%05d", digits) + (power > 0 ? "+" : "-") + Math.abs(power);
     }
@@ -155,7 +159,7 @@ final class TleNotation {
     private static String eccentricity(ElementSet set) {
         String text = String.format(Locale.ROOT, "%.7f", set.eccentricity());
         if (!text.startsWith("0.")) {
-            throw noRoom(set, "the eccentricity", set.eccentricity());
+            throw noRoom(set, TEXTS.text("tleNotation.eccentricity"), set.eccentricity());
         }
         return text.substring(2);
     }
@@ -169,8 +173,8 @@ final class TleNotation {
     }
 
     private static ElementSetException noRoom(ElementSet set, String what, Object value) {
-        return new ElementSetException(set.label() + " cannot be written as a two-line element set: " + what + " "
-                + value + " has no room in that format. Write it as an OMM instead.");
+        return new ElementSetException(TEXTS.text("tleNotation.cannotWrittenAs", "set", set.label(), "what", what,
+                "value", value));
     }
 
     /** One line of 69 columns; columns count from 1, both ends included. */
@@ -188,32 +192,31 @@ final class TleNotation {
             this.ordinal = ordinal;
             this.text = raw.stripTrailing();
             if (text.isEmpty() || text.charAt(0) != ordinal) {
-                throw refuse("it does not begin with " + ordinal);
+                throw refuse(TEXTS.text("tleNotation.doesNotBegin", "ordinal", ordinal));
             }
             if (text.length() != LENGTH) {
-                throw refuse("it has " + text.length() + " columns instead of " + LENGTH
-                        + (text.length() < LENGTH ? " (cut off?)" : ""));
+                throw refuse(TEXTS.text("tleNotation.hasColumnsInstead", "text", text.length(), "length", LENGTH,
+                        "case", text.length() < LENGTH));
             }
             for (int i = 0; i < LENGTH; i++) {
                 if (text.charAt(i) < ' ' || text.charAt(i) > '~') {
-                    throw refuse("column " + (i + 1) + " holds a character that no element set has");
+                    throw refuse(TEXTS.text("tleNotation.columnHoldsCharacter", "i", (i + 1)));
                 }
             }
             char last = text.charAt(LENGTH - 1);
             if (last != '0' + checksum(text)) {
-                throw refuse("the checksum in column 69 is " + last + " but the line adds up to " + checksum(text)
-                        + " (a digit was changed or lost)");
+                throw refuse(TEXTS.text("tleNotation.checksumColumnBut", "last", last, "checksum", checksum(text)));
             }
             for (int column : ordinal == '1' ? BLANKS_1 : BLANKS_2) {
                 if (text.charAt(column - 1) != ' ') {
-                    throw refuse("column " + column + " must be blank (a column is missing or too many?)");
+                    throw refuse(TEXTS.text("tleNotation.columnMustBlank", "column", column));
                 }
             }
         }
 
         ElementSetException refuse(String reason) {
-            return new ElementSetException("Line " + ordinal + (name.isBlank() ? "" : " of " + name.strip()) + ": "
-                    + reason + ".");
+            return new ElementSetException(TEXTS.text("tleNotation.line", "ordinal", ordinal,
+                    "name", name.isBlank() ? "" : TEXTS.text("tleNotation.of", "name", name.strip()), "reason", reason));
         }
 
         String field(int first, int last) {
@@ -221,8 +224,8 @@ final class TleNotation {
         }
 
         private ElementSetException refuse(int first, int last, String what) {
-            return refuse("columns " + first + "–" + last + " (" + what + ") hold \"" + field(first, last)
-                    + "\", which is not such a value");
+            return refuse(TEXTS.text("tleNotation.columnsHoldWhich", "first", first, "last", last, "what", what,
+                    "field", field(first, last)));
         }
 
         private String match(int first, int last, String what, String pattern) {
@@ -234,7 +237,7 @@ final class TleNotation {
         }
 
         int catalogueNumber() {
-            String value = match(3, 7, "catalogue number", "[0-9A-HJ-NP-Z]?[0-9]{1,4}");
+            String value = match(3, 7, TEXTS.text("elementSet.catalogueNumber"), "[0-9A-HJ-NP-Z]?[0-9]{1,4}");
             int lead = ALPHA5.indexOf(value.charAt(0));
             return lead < 0 ? Integer.parseInt(value)
                     : value.length() == 5 ? (lead + 10) * 10_000 + Integer.parseInt(value.substring(1))
@@ -242,7 +245,7 @@ final class TleNotation {
         }
 
         private int refuseNumber() {
-            throw refuse(3, 7, "catalogue number");
+            throw refuse(3, 7, TEXTS.text("elementSet.catalogueNumber"));
         }
 
         String designator() {
@@ -250,7 +253,7 @@ final class TleNotation {
             if (value.isEmpty()) {
                 return "";
             }
-            match(10, 17, "international designator", "\\d{5}[A-Z]{1,3}");
+            match(10, 17, TEXTS.text("tleNotation.internationalDesignator2"), "\\d{5}[A-Z]{1,3}");
             return year(value.substring(0, 2)) + "-" + value.substring(2);
         }
 

@@ -8,6 +8,7 @@ import org.eclipse.core.runtime.OperationCanceledException;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.orekit.errors.OrekitException;
 import org.orekit.time.AbsoluteDate;
+import org.straddle.words.Catalogue;
 
 /**
  * A bird's Earth-fixed states on an even time grid; between them it moves by cubic Hermite
@@ -20,6 +21,8 @@ import org.orekit.time.AbsoluteDate;
  * {@link #INTERPOLATION_ERROR_M}. Immutable once built; times are {@link Seconds} from the window's start.
  */
 final class Track {
+
+    private static final Catalogue TEXTS = Catalogue.of(Track.class);
 
     /** Bound on the interpolation error aimed at, metres: 0.15 ms of motion in a low orbit. */
     private static final double INTERPOLATION_ERROR_M = 1;
@@ -73,8 +76,8 @@ final class Track {
 
     static Track of(ElementSet set, Window window, EarthFrames frames, IProgressMonitor monitor) {
         if (window.duration().compareTo(LONGEST) > 0) {
-            throw new IllegalArgumentException("Nothing is predicted for more than " + LONGEST.toDays()
-                    + " days at once: " + window);
+            throw new IllegalArgumentException(TEXTS.text("track.nothingPredictedMore", "toDays", LONGEST.toDays(),
+                    "window", window));
         }
         double step = stepS(set);
         double length = Seconds.between(window.start(), window.end());
@@ -92,8 +95,8 @@ final class Track {
                 double end = Math.max(0, (i - 1) * step);
                 int predicted = i;
                 return new Track(step, end, Arrays.stream(nodes).map(k -> Arrays.copyOf(k, predicted))
-                        .toArray(double[][]::new), set.label() + " has no prediction after "
-                                + Seconds.after(window.start(), end) + ": " + trouble);
+                        .toArray(double[][]::new), TEXTS.text("track.hasPredictionAfter", "set", set.label(),
+                                "after", Seconds.after(window.start(), end), "trouble", trouble));
             }
             for (int k = 0; k < STRIDE; k++) {
                 nodes[k][i] = state[k];
@@ -107,16 +110,16 @@ final class Track {
         try {
             model.earthFixed(date, state);
         } catch (OrekitException e) {
-            return "the model fails (" + e.getMessage() + ").";
+            return TEXTS.text("track.modelFails", "reason", e.getMessage());
         }
         double away = Math.sqrt(state[0] * state[0] + state[1] * state[1] + state[2] * state[2]);
         if (!(away < 1e10)) {
-            return "the model fails (its numbers are out of all bounds).";
+            return TEXTS.text("track.modelFailsIts");
         }
         // Only near the atmosphere is the ellipsoid worth the time.
         if (away < Wgs72.EARTH_RADIUS_KM * 1000 + LOWEST_ALTITUDE_M && frames.subpoint(
                 new Vector3D(state[0], state[1], state[2])).altitudeKm() * 1000 < LOWEST_ALTITUDE_M) {
-            return "its element set leads it below 100 km. It is about to come down, or the set is too old.";
+            return TEXTS.text("track.itsElementSet");
         }
         return null;
     }

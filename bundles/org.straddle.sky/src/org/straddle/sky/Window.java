@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
+import org.straddle.words.Catalogue;
+
 /**
  * A stretch of time, half-open: it holds its start and not its end, so that windows laid end to
  * end share no instant. Both instants are UTC.
@@ -17,6 +19,8 @@ import java.util.Optional;
  * @param end   first instant after; later than {@code start}
  */
 public record Window(Instant start, Instant end) {
+
+    private static final Catalogue TEXTS = Catalogue.of(Window.class);
 
     /** By start, then by end. */
     public static final Comparator<Window> IN_TIME_ORDER =
@@ -46,14 +50,14 @@ public record Window(Instant start, Instant end) {
     public static Window parse(String text) {
         String[] parts = text.trim().split("/", -1);
         if (parts.length != 2) {
-            throw new IllegalArgumentException("Not a window (start/end in ISO 8601): " + text);
+            throw new IllegalArgumentException(TEXTS.text("window.notWindowStart", "text", text));
         }
         try {
             Instant start = Instant.parse(parts[0]);
             return parts[1].startsWith("P") ? of(start, Duration.parse(parts[1]))
                     : new Window(start, Instant.parse(parts[1]));
         } catch (DateTimeException | ArithmeticException e) {
-            throw new IllegalArgumentException("Not a window (start/end in ISO 8601): " + text, e);
+            throw new IllegalArgumentException(TEXTS.text("window.notWindowStart", "text", text), e);
         }
     }
 

@@ -6,8 +6,12 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
+import org.straddle.words.Catalogue;
+
 /** SHA-256 in hexadecimal: tells whether two contents are the same. */
 final class Digest {
+
+    private static final Catalogue TEXTS = Catalogue.of(Digest.class);
 
     private Digest() {
     }
@@ -30,7 +34,7 @@ final class Digest {
         try {
             return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("Every Java runtime has SHA-256", e);
+            throw new IllegalStateException(TEXTS.text("digest.everyJavaRuntime"), e);
         }
     }
 }

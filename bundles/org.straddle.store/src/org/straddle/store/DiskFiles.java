@@ -5,8 +5,12 @@ import java.io.InputStream;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Optional;
 
+import org.straddle.words.Catalogue;
+
 /** The files of an event as they lie on the disk, or as an interrupted save left them to be put in place. */
 final class DiskFiles implements EventFiles {
+
+    private static final Catalogue TEXTS = Catalogue.of(DiskFiles.class);
 
     /** No file of an event comes near; above it, a file is damaged or not ours. Bytes. */
     static final int LARGEST = 64 << 20;
@@ -31,16 +35,17 @@ final class DiskFiles implements EventFiles {
             try (InputStream in = tree.read(file)) {
                 byte[] bytes = found.get().size() > LARGEST ? null : in.readNBytes(LARGEST + 1);
                 if (bytes == null || bytes.length > LARGEST) {
-                    throw EventFolderException.of("the file is larger than " + (LARGEST >> 20)
-                            + " MB; no file of an event is.", name, "Restore the file from a copy.");
+                    throw EventFolderException.of(TEXTS.text("diskFiles.fileLargerThan",
+                            "largest", (LARGEST >> 20)), name, TEXTS.text("diskFiles.restoreFileFrom"));
                 }
                 return bytes;
             }
         } catch (EventFolderException e) {
             throw e;
         } catch (IOException e) {
-            throw EventFolderException.causedBy(e, "the file cannot be read (" + EventLock.reason(e) + ").", name,
-                    "Check the disk and your permission to read, then try again.");
+            throw EventFolderException.causedBy(e, TEXTS.text("diskFiles.fileCannotRead",
+                    "reason", EventLock.reason(e)), name,
+                    TEXTS.text("diskFiles.checkDiskYour"));
         }
     }
 }

@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.resource.ResourceSet;
 import org.straddle.model.Event;
+import org.straddle.words.Catalogue;
 
 /**
  * An event on disk: a folder with one file for each thing that one person edits.
@@ -23,6 +24,8 @@ import org.straddle.model.Event;
  * threads: everything here belongs to the thread that edits the event.
  */
 public final class EventFolder implements AutoCloseable {
+
+    private static final Catalogue TEXTS = Catalogue.of(EventFolder.class);
 
     /** How often, and after how many ms, a save of another computer is looked at again. */
     private static final int PATIENCE = 10;
@@ -91,7 +94,8 @@ public final class EventFolder implements AutoCloseable {
             }
             files = again;
         }
-        throw EventFolderException.of("the event is being changed all the time.", tree.root(), "Try again in a moment.");
+        throw EventFolderException.of(
+                TEXTS.text("eventFolder.eventBeingChanged"), tree.root(), TEXTS.text("eventFolder.tryAgainMoment"));
     }
 
     /** A save that somebody makes right now, on another computer, is soon over; what stays came with the folder. */
@@ -113,7 +117,8 @@ public final class EventFolder implements AutoCloseable {
                 Thread.sleep(PAUSE_MS);
             } catch (InterruptedException e) {
                 Thread.currentThread().interrupt();
-                throw EventFolderException.of("the event was not opened.", tree.root(), "Try again.");
+                throw EventFolderException.of(
+                        TEXTS.text("eventFolder.eventNotOpened"), tree.root(), TEXTS.text("eventFolder.tryAgain"));
             }
         }
     }
@@ -129,8 +134,9 @@ public final class EventFolder implements AutoCloseable {
     }
 
     private static EventFolderException unreadable(IOException e, EventTree tree) {
-        return EventFolderException.causedBy(e, "the folder cannot be read (" + EventLock.reason(e) + ").", tree.root(),
-                "Check the disk and your permission to read, then try again.");
+        return EventFolderException.causedBy(e, TEXTS.text("eventFolder.folderCannotRead",
+                "reason", EventLock.reason(e)), tree.root(),
+                TEXTS.text("diskFiles.checkDiskYour"));
     }
 
     /**
@@ -144,7 +150,7 @@ public final class EventFolder implements AutoCloseable {
 
     static EventFolder create(Path folder, Event event, FileSteps steps) throws EventFolderException {
         if (event.eResource() != null) {
-            throw new IllegalArgumentException("The event already lies in a folder; use saveAs");
+            throw new IllegalArgumentException(TEXTS.text("eventFolder.eventAlreadyLies"));
         }
         EventTree tree = new EventTree(folder.toAbsolutePath().normalize());
         EventLock lock = lockEmpty(tree, steps);
@@ -289,8 +295,8 @@ public final class EventFolder implements AutoCloseable {
                 return candidate;
             }
         }
-        throw EventFolderException.of("there are too many files of this name already.", folder + "/" + suggestedName,
-                "Give the file another name and bring it in again.");
+        throw EventFolderException.of(TEXTS.text("eventFolder.thereTooMany"), folder + "/" + suggestedName,
+                TEXTS.text("eventFolder.giveFileName"));
     }
 
     /**
@@ -316,15 +322,16 @@ public final class EventFolder implements AutoCloseable {
 
     private void refuseReadOnly() throws EventFolderException {
         if (isReadOnly()) {
-            throw EventFolderException.of("the event was opened only to look at it.", tree.root(),
-                    "Save it to another folder, and edit it there.");
+            throw EventFolderException.of(TEXTS.text("eventFolder.eventOpenedOnly"), tree.root(),
+                    TEXTS.text("eventFolder.saveFolderEdit"));
         }
     }
 
     private static void refuseTooLarge(String name, byte[] bytes) throws EventFolderException {
         if (bytes.length > DiskFiles.LARGEST) {
-            throw EventFolderException.of("the file is larger than " + (DiskFiles.LARGEST >> 20) + " MB.", name,
-                    "Bring in a smaller file.");
+            throw EventFolderException.of(TEXTS.text("eventFolder.fileLargerThan",
+                    "largest", (DiskFiles.LARGEST >> 20)), name,
+                    TEXTS.text("eventFolder.bringSmallerFile"));
         }
     }
 
@@ -371,7 +378,8 @@ public final class EventFolder implements AutoCloseable {
             return;
         }
         if (target.root().startsWith(tree.root())) {
-            throw EventFolderException.of("an event cannot lie within itself.", target.root(), "Choose a folder elsewhere.");
+            throw EventFolderException.of(
+                    TEXTS.text("eventFolder.eventCannotLie"), target.root(), TEXTS.text("eventFolder.chooseFolderElsewhere"));
         }
         Map<String, byte[]> files = written();
         Map<String, Change> changes = new LinkedHashMap<>();
@@ -417,8 +425,8 @@ public final class EventFolder implements AutoCloseable {
         for (Map.Entry<String, EventResource> file : Filing.file(resources, event, this::isOnDisk).entrySet()) {
             byte[] bytes = file.getValue().write();
             if (bytes.length > DiskFiles.LARGEST) {
-                throw EventFolderException.of("the file would be larger than " + (DiskFiles.LARGEST >> 20)
-                        + " MB and could not be opened again.", file.getKey(), "Remove what the event does not need.");
+                throw EventFolderException.of(TEXTS.text("eventFolder.fileWouldLarger",
+                        "largest", (DiskFiles.LARGEST >> 20)), file.getKey(), TEXTS.text("eventFolder.removeWhatEvent"));
             }
             files.put(file.getKey(), bytes);
         }
@@ -468,8 +476,8 @@ public final class EventFolder implements AutoCloseable {
     }
 
     private static EventFolderException foreign(String name) {
-        return EventFolderException.of("another program changed this file since the event was opened, and saving would "
-                + "undo that.", name, "Save to another folder, open this one again, and bring your changes over.");
+        return EventFolderException.of(
+                TEXTS.text("eventFolder.programChangedFile"), name, TEXTS.text("eventFolder.saveFolderOpen"));
     }
 
     /** Is anything there, be it a link? */
@@ -489,9 +497,8 @@ public final class EventFolder implements AutoCloseable {
         } catch (EventFolderException e) {
             throw e;
         } catch (IOException e) {
-            throw EventFolderException.causedBy(e, "the event could not be saved (" + EventLock.reason(e)
-                    + "); its files are as they were.", folder.root(), "Check for room on the disk and permission to write, "
-                            + "then save again, or save to another folder.");
+            throw EventFolderException.causedBy(e, TEXTS.text("eventFolder.eventCouldNot",
+                    "reason", EventLock.reason(e)), folder.root(), TEXTS.text("eventFolder.checkRoomDisk"));
         }
         if (folder.equals(tree)) {
             known = digests;
@@ -501,9 +508,8 @@ public final class EventFolder implements AutoCloseable {
         } catch (EventFolderException e) {
             throw e;
         } catch (IOException e) {
-            throw EventFolderException.causedBy(e, "the save is stored but not all files could be put in place ("
-                    + EventLock.reason(e) + ").", folder.root(), "Do not copy the folder yet: save again, or open the event "
-                            + "again, and the save is finished.");
+            throw EventFolderException.causedBy(e, TEXTS.text("eventFolder.saveStoredBut",
+                    "reason", EventLock.reason(e)), folder.root(), TEXTS.text("eventFolder.doNotCopy"));
         }
     }
 
@@ -519,8 +525,9 @@ public final class EventFolder implements AutoCloseable {
             } catch (EventFolderException e) {
                 throw e;
             } catch (IOException e) {
-                throw EventFolderException.causedBy(e, "the folder cannot be read (" + EventLock.reason(e) + ").",
-                        kept, "Check the disk and your permission to read, then save again.");
+                throw EventFolderException.causedBy(e, TEXTS.text("eventFolder.folderCannotRead",
+                        "reason", EventLock.reason(e)),
+                        kept, TEXTS.text("eventFolder.checkDiskYour"));
             }
         }
         return copies;
@@ -530,13 +537,13 @@ public final class EventFolder implements AutoCloseable {
         Path path = folder.toAbsolutePath().normalize();
         EventTree tree = new EventTree(path);
         if (!tree.rootExists()) {
-            throw EventFolderException.of("there is no such folder.", path,
-                    "Choose the folder that holds an " + Layout.EVENT + " file.");
+            throw EventFolderException.of(TEXTS.text("eventFolder.thereSuchFolder"), path,
+                    TEXTS.text("eventFolder.chooseFolderHolds", "event", Layout.EVENT));
         }
         try {
             if (tree.look(tree.at(Layout.EVENT)).isEmpty() && tree.look(tree.at(SaveJournal.FOLDER)).isEmpty()) {
-                throw EventFolderException.of("this folder is not an event: it has no " + Layout.EVENT + ".", path,
-                        "Choose the folder that holds an " + Layout.EVENT + " file.");
+                throw EventFolderException.of(TEXTS.text("eventFolder.folderNotEvent", "event", Layout.EVENT), path,
+                        TEXTS.text("eventFolder.chooseFolderHolds", "event", Layout.EVENT));
             }
             // A link among them would be found only when something is to be read or written there.
             for (String inner : Layout.FOLDERS) {
@@ -557,14 +564,15 @@ public final class EventFolder implements AutoCloseable {
             Set<String> ours = Set.of(EventLock.FILE, SaveJournal.FOLDER, ".git");
             if (!ours.containsAll(tree.list(tree.at("")).stream().map(Place::name).toList())
                     || new SaveJournal(tree, steps).isRecorded()) {
-                throw EventFolderException.of("this folder is not empty.", folder,
-                        "Choose a new or an empty folder for the event.");
+                throw EventFolderException.of(TEXTS.text("eventFolder.folderNotEmpty"), folder,
+                        TEXTS.text("eventFolder.chooseNewEmpty"));
             }
         } catch (EventFolderException e) {
             throw e;
         } catch (IOException e) {
-            throw EventFolderException.causedBy(e, "the folder cannot be made (" + EventLock.reason(e) + ").", folder,
-                    "Choose a folder in a place of your own.");
+            throw EventFolderException.causedBy(e, TEXTS.text("eventFolder.folderCannotMade",
+                    "reason", EventLock.reason(e)), folder,
+                    TEXTS.text("eventFolder.chooseFolderPlace"));
         }
         return EventLock.on(tree);
     }
@@ -575,8 +583,8 @@ public final class EventFolder implements AutoCloseable {
         } catch (EventFolderException e) {
             throw e;
         } catch (IOException e) {
-            throw EventFolderException.causedBy(e, "an interrupted save could not be finished (" + EventLock.reason(e)
-                    + ").", tree.root(), "Check for room on the disk and permission to write, then try again.");
+            throw EventFolderException.causedBy(e, TEXTS.text("eventFolder.interruptedSaveCould",
+                    "reason", EventLock.reason(e)), tree.root(), TEXTS.text("eventFolder.checkRoomDisk2"));
         }
     }
 

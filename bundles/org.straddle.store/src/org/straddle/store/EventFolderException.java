@@ -3,11 +3,15 @@ package org.straddle.store;
 import java.io.IOException;
 import java.util.Objects;
 
+import org.straddle.words.Catalogue;
+
 /**
  * An event folder could not be opened or saved. The message says on one line what is wrong and where, and on a
  * second what to do; it is fit to be shown to the user as it is.
  */
 public final class EventFolderException extends IOException {
+
+    private static final Catalogue TEXTS = Catalogue.of(EventFolderException.class);
 
     private static final long serialVersionUID = 1L;
 
@@ -44,7 +48,8 @@ public final class EventFolderException extends IOException {
     }
 
     private static String place(String file, int line, int column) {
-        return file + (line > 0 ? ", line " + line + (column > 0 ? ", column " + column : "") : "");
+        return file + (line > 0 ? TEXTS.text("eventFolderException.line", "line", line, "column", column > 0
+                ? TEXTS.text("eventFolderException.column", "column", column) : "") : "");
     }
 
     /** What is wrong, a sentence without its place. */

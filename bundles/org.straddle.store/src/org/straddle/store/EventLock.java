@@ -6,11 +6,15 @@ import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Path;
 
+import org.straddle.words.Catalogue;
+
 /**
  * Keeps two programs from writing to one event folder. The system drops the lock when the program ends, however it
  * ends, so a left-over lock file never shuts anybody out.
  */
 final class EventLock implements AutoCloseable {
+
+    private static final Catalogue TEXTS = Catalogue.of(EventLock.class);
 
     static final String FILE = ".straddle-lock";
 
@@ -35,13 +39,13 @@ final class EventLock implements AutoCloseable {
             throw e;
         } catch (IOException e) {
             closeQuietly(channel);
-            throw EventFolderException.causedBy(e, "the folder cannot be locked for writing (" + reason(e) + ").",
-                    folder, tree.rootIsWritable() ? "Check the disk, then try again."
-                            : "You may not write here: copy the event folder to a place of your own and open the copy.");
+            throw EventFolderException.causedBy(e, TEXTS.text("eventLock.folderCannotLocked", "reason", reason(e)),
+                    folder, tree.rootIsWritable() ? TEXTS.text("eventLock.checkDiskThen")
+                            : TEXTS.text("eventLock.youMayNot"));
         }
         closeQuietly(channel);
-        throw EventFolderException.of("the event is already open, in this or another Straddle window.", folder,
-                "Close it there first; nothing was changed.");
+        throw EventFolderException.of(TEXTS.text("eventLock.eventAlreadyOpen"), folder,
+                TEXTS.text("eventLock.closeThereFirst"));
     }
 
     static String reason(IOException e) {

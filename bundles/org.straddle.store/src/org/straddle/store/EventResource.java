@@ -17,6 +17,7 @@ import org.eclipse.emf.ecore.xmi.XMLResource;
 import org.eclipse.emf.ecore.xmi.impl.SAXXMIHandler;
 import org.eclipse.emf.ecore.xmi.impl.XMILoadImpl;
 import org.eclipse.emf.ecore.xmi.impl.XMIResourceImpl;
+import org.straddle.words.Catalogue;
 import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
 
@@ -26,6 +27,8 @@ import org.xml.sax.helpers.DefaultHandler;
  * machine: UTF-8, line feeds, no time stamp.
  */
 final class EventResource extends XMIResourceImpl {
+
+    private static final Catalogue TEXTS = Catalogue.of(EventResource.class);
 
     /** Short lines keep the differences between two versions of a file readable. */
     private static final Map<String, Object> WRITING = Map.of(XMLResource.OPTION_ENCODING, "UTF-8",
@@ -45,11 +48,13 @@ final class EventResource extends XMIResourceImpl {
             load(new ByteArrayInputStream(bytes), Map.of());
         } catch (Refusal e) {
             XMIException why = e.why;
-            throw new EventFolderException("this entry cannot be read: " + plain(why), name(), Math.max(0, why.getLine()),
-                    Math.max(0, why.getColumn()), "Correct the place named, or restore the file from a copy.", why);
+            throw new EventFolderException(TEXTS.text("eventResource.entryCannotRead",
+                    "plain", plain(why)), name(), Math.max(0, why.getLine()),
+                    Math.max(0, why.getColumn()), TEXTS.text("eventResource.correctPlaceNamed"), why);
         } catch (IOException | RuntimeException e) {
-            throw EventFolderException.causedBy(e, "the file cannot be read: " + e.getMessage(), name(),
-                    "Restore the file from a copy.");
+            throw EventFolderException.causedBy(e, TEXTS.text("eventResource.fileCannotRead",
+                    "reason", e.getMessage()), name(),
+                    TEXTS.text("diskFiles.restoreFileFrom"));
         } finally {
             setIntrinsicIDToEObjectMap(null);
         }
@@ -60,8 +65,9 @@ final class EventResource extends XMIResourceImpl {
         try {
             save(out, WRITING);
         } catch (IOException | RuntimeException e) {
-            throw EventFolderException.causedBy(e, "the objects cannot be written: " + e.getMessage(), name(),
-                    "Undo the last change, then save again; nothing was written.");
+            throw EventFolderException.causedBy(e, TEXTS.text("eventResource.objectsCannotWritten",
+                    "reason", e.getMessage()), name(),
+                    TEXTS.text("eventResource.undoLastChange"));
         }
         return out.toByteArray();
     }

@@ -10,9 +10,12 @@ import org.eclipse.emf.ecore.resource.impl.ResourceSetImpl;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.straddle.model.Event;
 import org.straddle.model.StraddlePackage;
+import org.straddle.words.Catalogue;
 
 /** The files of one event as objects. It never goes and loads what a reference names: all files are given to it. */
 final class EventResourceSet extends ResourceSetImpl {
+
+    private static final Catalogue TEXTS = Catalogue.of(EventResourceSet.class);
 
     EventResourceSet() {
         getPackageRegistry().put(StraddlePackage.eNS_URI, StraddlePackage.eINSTANCE);
@@ -29,8 +32,8 @@ final class EventResourceSet extends ResourceSetImpl {
         try {
             EcoreUtil.resolveAll(set);
         } catch (RuntimeException e) {
-            throw EventFolderException.causedBy(e, "the files of the event do not fit together: " + e.getMessage(),
-                    Layout.EVENT, "Restore the event folder from a copy.");
+            throw EventFolderException.causedBy(e, TEXTS.text("eventResourceSet.filesEventDo", "reason", e.getMessage()),
+                    Layout.EVENT, TEXTS.text("eventResourceSet.restoreEventFolder"));
         }
         return set;
     }
@@ -47,7 +50,8 @@ final class EventResourceSet extends ResourceSetImpl {
         if (root instanceof Event event) {
             return event;
         }
-        throw EventFolderException.of("it does not hold one event.", Layout.EVENT, "Restore the file from a copy.");
+        throw EventFolderException.of(
+                TEXTS.text("eventResourceSet.doesNotHold"), Layout.EVENT, TEXTS.text("diskFiles.restoreFileFrom"));
     }
 
     @Override

@@ -8,6 +8,8 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
+import org.straddle.words.Catalogue;
+
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 import org.xml.sax.SAXParseException;
@@ -19,6 +21,8 @@ import org.xml.sax.SAXParseException;
  * fetch whatever a reference names.
  */
 final class EventScan {
+
+    private static final Catalogue TEXTS = Catalogue.of(EventScan.class);
 
     private final EventFiles files;
     private final Map<String, byte[]> found = new LinkedHashMap<>();
@@ -37,8 +41,8 @@ final class EventScan {
     private Map<String, byte[]> run() throws EventFolderException {
         byte[] event = files.read(Layout.EVENT);
         if (event == null) {
-            throw EventFolderException.of("there is no such file, so this folder is not an event.", Layout.EVENT,
-                    "Choose the folder that holds an " + Layout.EVENT + " file.");
+            throw EventFolderException.of(TEXTS.text("eventScan.thereSuchFile"), Layout.EVENT,
+                    TEXTS.text("eventFolder.chooseFolderHolds", "event", Layout.EVENT));
         }
         take(Layout.EVENT, event);
         while (!waiting.isEmpty()) {
@@ -57,12 +61,12 @@ final class EventScan {
         } catch (ScannedFile.Refusal e) {
             throw e.refusal();
         } catch (SAXParseException e) {
-            throw new EventFolderException("this is not well-formed XML, or forbidden here: " + e.getMessage(), name,
-                    e.getLineNumber(), e.getColumnNumber(), "Restore the file from a copy, or correct the place named.",
+            throw new EventFolderException(TEXTS.text("eventScan.notWellFormed", "reason", e.getMessage()), name,
+                    e.getLineNumber(), e.getColumnNumber(), TEXTS.text("eventScan.restoreFileFrom"),
                     e);
         } catch (SAXException | IOException e) {
-            throw EventFolderException.causedBy(e, "the file cannot be read as XML: " + e.getMessage(), name,
-                    "Restore the file from a copy.");
+            throw EventFolderException.causedBy(e, TEXTS.text("eventScan.fileCannotRead", "reason", e.getMessage()), name,
+                    TEXTS.text("diskFiles.restoreFileFrom"));
         }
         scans.put(name, scan);
         waiting.add(name);
@@ -74,8 +78,8 @@ final class EventScan {
             if (!scans.containsKey(target)) {
                 byte[] bytes = files.read(target);
                 if (bytes == null) {
-                    throw reference.refuse("it refers to " + target + ", which is missing.",
-                            "Restore " + target + " from a copy, or remove the entry that refers to it.");
+                    throw reference.refuse(TEXTS.text("eventScan.refersWhichMissing", "target", target),
+                            TEXTS.text("eventScan.restoreFromCopy", "target", target));
                 }
                 take(target, bytes);
             }
@@ -86,9 +90,9 @@ final class EventScan {
         for (ScannedFile scan : scans.values()) {
             for (ScannedFile.Reference reference : scan.references()) {
                 if (!scans.get(reference.targetFile()).identities().containsKey(reference.targetId())) {
-                    throw reference.refuse("it refers to " + reference.targetId() + " in " + reference.targetFile()
-                            + ", which is not there.",
-                            "Restore " + reference.targetFile() + " from a copy, or remove the entry that refers to it.");
+                    throw reference.refuse(TEXTS.text("eventScan.refersWhichNot", "targetId", reference.targetId(),
+                            "targetFile", reference.targetFile()),
+                            TEXTS.text("eventScan.restoreFromCopy2", "targetFile", reference.targetFile()));
                 }
             }
         }
@@ -100,9 +104,9 @@ final class EventScan {
             for (Map.Entry<String, int[]> identity : scan.identities().entrySet()) {
                 String other = owners.putIfAbsent(identity.getKey(), scan.name());
                 if (other != null) {
-                    throw new EventFolderException("the id " + identity.getKey() + " is given a second time; " + other
-                            + " has it too.", scan.name(), identity.getValue()[0], identity.getValue()[1],
-                            "One of the two files is a copy of the other: remove the copy from " + Layout.EVENT + ".");
+                    throw new EventFolderException(TEXTS.text("eventScan.idGivenSecond", "identity", identity.getKey(),
+                            "other", other), scan.name(), identity.getValue()[0], identity.getValue()[1],
+                            TEXTS.text("eventScan.oneTwoFiles", "event", Layout.EVENT));
                 }
             }
         }

@@ -18,6 +18,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 
+import org.straddle.words.Catalogue;
+
 /**
  * The one way from a name to a file of an event: whatever is read, written, locked or removed in an event folder goes
  * through here. Folders come from other people, by archive or version control, and both carry links; so no link is
@@ -29,7 +31,9 @@ import java.util.regex.Pattern;
  */
 final class EventTree {
 
-    static final String PUT_IT_THERE = "Put the file or folder itself in its place.";
+    private static final Catalogue TEXTS = Catalogue.of(EventTree.class);
+
+    static final String PUT_IT_THERE = TEXTS.text("eventTree.putFileFolder");
 
     private static final Pattern NAME = Pattern.compile("(?!\\.{1,2}(/|$))[^/\\x00]+(/(?!\\.{1,2}(/|$))[^/\\x00]+)*");
 
@@ -67,7 +71,7 @@ final class EventTree {
     /** A file or folder by its name with {@code /}, whether it is there or not; empty means the folder of the event. */
     Place at(String name) {
         if (!name.isEmpty() && !NAME.matcher(name).matches()) {
-            throw new IllegalArgumentException("No name within an event: " + name);
+            throw new IllegalArgumentException(TEXTS.text("eventTree.nameWithinEvent", "name", name));
         }
         return new Place(this, name);
     }
@@ -79,7 +83,7 @@ final class EventTree {
     /** Takes a step in the folder that holds the place. */
     private <T> T in(Place place, Step<T> step) throws IOException {
         if (place.isRoot()) {
-            throw new IllegalArgumentException("The folder of the event itself: " + root);
+            throw new IllegalArgumentException(TEXTS.text("eventTree.folderEventItself", "root", root));
         }
         String[] names = place.name().split("/");
         OpenFolder folder = OpenFolder.of(root);
@@ -101,21 +105,21 @@ final class EventTree {
     private static void refuseUnlessFolder(BasicFileAttributes found, String name) throws EventFolderException {
         refuseLink(found, name);
         if (!found.isDirectory()) {
-            throw EventFolderException.of("this is not a folder.", name, PUT_IT_THERE);
+            throw EventFolderException.of(TEXTS.text("eventTree.notFolder"), name, PUT_IT_THERE);
         }
     }
 
     private static void refuseUnlessFile(BasicFileAttributes found, String name) throws EventFolderException {
         refuseLink(found, name);
         if (!found.isRegularFile()) {
-            throw EventFolderException.of("this is not a plain file in the event folder.", name, PUT_IT_THERE);
+            throw EventFolderException.of(TEXTS.text("diskFiles.notPlainFile"), name, PUT_IT_THERE);
         }
     }
 
     /** Some systems have more kinds of links than one; they call the others neither file nor folder. */
     private static void refuseLink(BasicFileAttributes found, String name) throws EventFolderException {
         if (found.isSymbolicLink() || found.isDirectory() && found.isOther()) {
-            throw EventFolderException.of("this is a link; all that belongs to an event must lie in its folder.", name,
+            throw EventFolderException.of(TEXTS.text("eventTree.linkAllBelongs"), name,
                     PUT_IT_THERE);
         }
     }

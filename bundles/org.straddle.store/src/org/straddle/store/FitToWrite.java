@@ -12,12 +12,15 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.straddle.model.Event;
 import org.straddle.model.Identified;
+import org.straddle.words.Catalogue;
 
 /**
  * Makes sure, before a save touches the disk, that the files will be readable again: every object has an identity of
  * its own, refers only to objects of the same event, and holds only characters that XML can carry.
  */
 final class FitToWrite {
+
+    private static final Catalogue TEXTS = Catalogue.of(FitToWrite.class);
 
     private final Event event;
     private final Set<String> identities = new HashSet<>();
@@ -53,9 +56,9 @@ final class FitToWrite {
             if (!reference.isContainment() && !reference.isContainer() && object.eIsSet(reference)) {
                 for (Object target : values(object, reference)) {
                     if (!EcoreUtil.isAncestor(event, (EObject) target)) {
-                        throw refuse(object, reference, "refers to " + label((EObject) target)
-                                + ", which is not part of the event any more.",
-                                "Undo the removal, or choose another " + reference.getName() + ", then save again.");
+                        throw refuse(object, reference, TEXTS.text("fitToWrite.refersWhichNot",
+                                "target", label((EObject) target)),
+                                TEXTS.text("fitToWrite.undoRemovalChoose", "reference", reference.getName()));
                     }
                 }
             }
@@ -65,9 +68,9 @@ final class FitToWrite {
                 for (Object text : values(object, attribute)) {
                     int at = firstIllegal((String) text);
                     if (at >= 0) {
-                        throw refuse(object, attribute, String.format("holds a control character (U+%04X, character %d), "
-                                + "which cannot be stored.", (int) ((String) text).charAt(at), at + 1),
-                                "Delete that character or type the text again, then save again.");
+                        throw refuse(object, attribute, String.format(
+                                TEXTS.text("fitToWrite.holdsControlCharacter"), (int) ((String) text).charAt(at), at + 1),
+                                TEXTS.text("fitToWrite.deleteCharacterType"));
                     }
                 }
             }
@@ -79,7 +82,8 @@ final class FitToWrite {
     }
 
     private EventFolderException refuse(EObject object, EStructuralFeature feature, String what, String whatToDo) {
-        return EventFolderException.of("its " + feature.getName() + " " + what, label(object), whatToDo);
+        return EventFolderException.of(TEXTS.text("fitToWrite.its", "feature", feature.getName(),
+                "what", what), label(object), whatToDo);
     }
 
     /** Index of the first character that XML 1.0 cannot carry, section 2.2 there; -1 when there is none. */
@@ -103,6 +107,7 @@ final class FitToWrite {
             return object.eClass().getName() + " " + text;
         }
         EObject container = object.eContainer();
-        return object.eClass().getName() + (container == null ? "" : " of " + label(container));
+        return object.eClass().getName() + (container == null ? "" : TEXTS.text("fitToWrite.of",
+                "container", label(container)));
     }
 }

@@ -7,6 +7,8 @@ import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.parsers.SAXParser;
 import javax.xml.parsers.SAXParserFactory;
 
+import org.straddle.words.Catalogue;
+
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
@@ -17,6 +19,8 @@ import org.xml.sax.helpers.DefaultHandler;
  * no other one on the class path can replace it with weaker manners.
  */
 public final class HardenedXml {
+
+    private static final Catalogue TEXTS = Catalogue.of(HardenedXml.class);
 
     private HardenedXml() {
     }
@@ -47,7 +51,7 @@ public final class HardenedXml {
             parser.setProperty(XMLConstants.ACCESS_EXTERNAL_SCHEMA, "");
             return parser;
         } catch (ParserConfigurationException e) {
-            throw new IllegalStateException("The XML parser of this Java runtime cannot be made to refuse entities", e);
+            throw new IllegalStateException(TEXTS.text("hardenedXml.xmlParserJava"), e);
         }
     }
 }

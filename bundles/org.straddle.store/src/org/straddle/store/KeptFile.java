@@ -10,12 +10,16 @@ import java.util.Arrays;
 import java.util.Objects;
 import java.util.Optional;
 
+import org.straddle.words.Catalogue;
+
 /**
  * A file that an event keeps as it came, such as a map or a photo, as it was when it was asked for: on the disk, or in
  * memory until the next save. Unlike its {@link EventFolder} it may be read on any thread. Two are equal while the
  * content is the same, as far as size and time of the file tell, so what was made of one may be kept for the next.
  */
 public final class KeptFile {
+
+    private static final Catalogue TEXTS = Catalogue.of(KeptFile.class);
 
     private final String name;
     private final Path path;
@@ -102,6 +106,6 @@ public final class KeptFile {
 
     @Override
     public String toString() {
-        return name + " (" + size + " bytes)";
+        return TEXTS.text("layerFile.bytes", "name", name, "size", size);
     }
 }

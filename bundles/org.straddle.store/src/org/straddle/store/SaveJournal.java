@@ -9,6 +9,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
+import org.straddle.words.Catalogue;
+
 /**
  * Changes several files of a folder as if they were one. A single file is replaced safely by writing a new one and
  * renaming it; an event is many files that must fit each other. So all new files are first written to the folder
@@ -25,11 +27,11 @@ import java.util.Set;
  */
 final class SaveJournal {
 
+    private static final Catalogue TEXTS = Catalogue.of(SaveJournal.class);
+
     static final String FOLDER = ".straddle-save";
 
     private static final String LIST = "commit";
-    private static final String WITHOUT_IT = "To go on with the files as they are, copy the whole event folder first; then"
-            + " remove the folder " + FOLDER + " in it.";
     private static final String FIRST_LINE = "straddle save 2";
     /** More would be no list of an event's files. Bytes. */
     private static final int LONGEST_LIST = 64 << 20;
@@ -169,8 +171,8 @@ final class SaveJournal {
         Place staged = staged(entry.name());
         Place content = event.file(staged).isPresent() ? staged : place;
         if (event.file(content).isEmpty() || !digest(content).equals(entry.digest())) {
-            throw EventFolderException.of("a save was interrupted, and its new version of this file is lost or damaged.",
-                    entry.name(), WITHOUT_IT + " Or restore the event from an older copy.");
+            throw EventFolderException.of(TEXTS.text("journal.lost"), entry.name(),
+                    TEXTS.text("journal.lost.do", "folder", FOLDER));
         }
     }
 
@@ -192,11 +194,12 @@ final class SaveJournal {
             whole = (words[0].equals("put") || words[0].equals("delete")) && Layout.isEventFile(entry.name());
         }
         if (!whole) {
-            throw EventFolderException.of("the list of an interrupted save is damaged.", FOLDER + "/" + LIST, WITHOUT_IT);
+            throw EventFolderException.of(TEXTS.text("journal.damaged"), FOLDER + "/" + LIST,
+                    TEXTS.text("journal.damaged.do", "folder", FOLDER));
         }
         if (!SaveSeal.fits(text.substring(seal + "seal ".length()).strip(), text.substring(0, seal), folder.path())) {
-            throw EventFolderException.of("an interrupted save came with this folder; you did not make it on this computer.",
-                    FOLDER + "/" + LIST, "If you know who made it, let that computer open the event. " + WITHOUT_IT);
+            throw EventFolderException.of(TEXTS.text("journal.foreign"), FOLDER + "/" + LIST,
+                    TEXTS.text("journal.foreign.do", "folder", FOLDER));
         }
         return entries;
     }

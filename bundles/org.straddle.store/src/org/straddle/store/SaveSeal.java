@@ -14,6 +14,8 @@ import java.util.HexFormat;
 import javax.crypto.Mac;
 import javax.crypto.spec.SecretKeySpec;
 
+import org.straddle.words.Catalogue;
+
 /**
  * Tells the interrupted saves of this user from those that came with a folder: the list of a save is sealed with a key
  * that lies in the user's own folder and nowhere in an event (HMAC-SHA256, RFC 2104). Where no key can be kept, the
@@ -21,10 +23,12 @@ import javax.crypto.spec.SecretKeySpec;
  */
 final class SaveSeal {
 
+    private static final Catalogue TEXTS = Catalogue.of(SaveSeal.class);
+
     private static final String KEY_FILE = "save-key";
     private static final int KEY_BYTES = 32;
-    private static final String BY_KEY = "key ";
-    private static final String BY_PLACE = "place ";
+    private static final String BY_KEY = TEXTS.text("saveSeal.key");
+    private static final String BY_PLACE = TEXTS.text("saveSeal.place");
 
     private SaveSeal() {
     }
@@ -48,7 +52,7 @@ final class SaveSeal {
             mac.init(new SecretKeySpec(key, "HmacSHA256"));
             return HexFormat.of().formatHex(mac.doFinal(list.getBytes(StandardCharsets.UTF_8)));
         } catch (GeneralSecurityException e) {
-            throw new IllegalStateException("Every Java runtime has HMAC-SHA256", e);
+            throw new IllegalStateException(TEXTS.text("saveSeal.everyJavaRuntime"), e);
         }
     }
 

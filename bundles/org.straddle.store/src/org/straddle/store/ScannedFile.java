@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 
 import org.eclipse.emf.common.util.URI;
 import org.straddle.model.StraddlePackage;
+import org.straddle.words.Catalogue;
 import org.xml.sax.Attributes;
 import org.xml.sax.Locator;
 import org.xml.sax.SAXException;
@@ -16,6 +17,8 @@ import org.xml.sax.helpers.DefaultHandler;
 
 /** One file of an event as XML: the identities it gives and the references it makes to other files, with places. */
 final class ScannedFile extends DefaultHandler {
+
+    private static final Catalogue TEXTS = Catalogue.of(ScannedFile.class);
 
     /** Far beyond any event, far below what fills the memory. */
     private static final int MOST_ELEMENTS = 1_000_000;
@@ -83,30 +86,29 @@ final class ScannedFile extends DefaultHandler {
     public void startPrefixMapping(String prefix, String uri) throws SAXException {
         OptionalInt format = Format.of(uri);
         if (format.isPresent() && format.getAsInt() > Format.CURRENT) {
-            throw refuse("this file was written by a newer Straddle, format " + format.getAsInt()
-                    + "; this one reads up to " + Format.CURRENT + ".",
-                    "Open the event with a Straddle at least as new as the one that wrote it.");
+            throw refuse(TEXTS.text("scannedFile.fileWrittenNewer", "asInt", format.getAsInt(), "current", Format.CURRENT),
+                    TEXTS.text("scannedFile.openEventStraddle"));
         }
         if (uri.equals(StraddlePackage.eNS_URI)) {
             ours = true;
         } else if (!uri.equals(XMI) && !uri.equals(XSI) && !uri.isEmpty()) {
-            throw refuse("it holds things of an unknown kind (" + uri + ").", "Restore the file from a copy.");
+            throw refuse(TEXTS.text("scannedFile.holdsThingsUnknown", "uri", uri), TEXTS.text("diskFiles.restoreFileFrom"));
         }
     }
 
     @Override
     public void startElement(String uri, String localName, String qName, Attributes attributes) throws SAXException {
         if (depth == 0 && !ours && !localName.equals("XMI")) {
-            throw refuse("this XML is not from Straddle.", "Restore the file from a copy.");
+            throw refuse(TEXTS.text("scannedFile.xmlNotFrom"), TEXTS.text("diskFiles.restoreFileFrom"));
         }
         if (++elements > MOST_ELEMENTS || ++depth > DEEPEST) {
-            throw refuse("no event is so large or so deeply nested; the file is damaged or hostile.",
-                    "Restore the file from a copy.");
+            throw refuse(TEXTS.text("scannedFile.eventSoLarge"),
+                    TEXTS.text("diskFiles.restoreFileFrom"));
         }
         String id = attributes.getValue("", "id");
         if (id != null && identities.put(id, new int[] {line(), column()}) != null) {
-            throw refuse("the id " + id + " is given twice in this file.",
-                    "Remove the second of the two entries, which is a copy.");
+            throw refuse(TEXTS.text("scannedFile.idGivenTwice", "id", id),
+                    TEXTS.text("scannedFile.removeSecondTwo"));
         }
         String href = attributes.getValue("", "href");
         if (href != null) {
@@ -134,8 +136,8 @@ final class ScannedFile extends DefaultHandler {
         } catch (IllegalArgumentException e) {
             // Not even an address: refused like one that leads elsewhere.
         }
-        throw refuse("it refers to \"" + href + "\", which is not a file of this event.",
-                "Remove the entry, or restore the file from a copy.");
+        throw refuse(TEXTS.text("scannedFile.refersWhichNot", "href", href),
+                TEXTS.text("scannedFile.removeEntryRestore"));
     }
 
     private Refusal refuse(String what, String whatToDo) {

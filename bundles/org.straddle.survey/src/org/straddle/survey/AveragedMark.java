@@ -20,6 +20,7 @@ import org.straddle.model.Fix;
 import org.straddle.model.Mark;
 import org.straddle.model.MarkMethod;
 import org.straddle.model.StraddleFactory;
+import org.straddle.words.Catalogue;
 
 /**
  * The mean of fixes as the mark of a site, and how good it is.
@@ -44,6 +45,8 @@ import org.straddle.model.StraddleFactory;
  */
 public record AveragedMark(GeoPosition position, OptionalDouble altitudeM, double r95M, double scatterR95M,
         double commonR95M, List<Reading> fixes, int readings, List<Outlier> outliers) {
+
+    private static final Catalogue TEXTS = Catalogue.of(AveragedMark.class);
 
     /** A reading that was left out, and how far it is from the mean. */
     public record Outlier(Reading reading, double distanceM) {
@@ -78,7 +81,7 @@ public record AveragedMark(GeoPosition position, OptionalDouble altitudeM, doubl
      */
     public static AveragedMark of(List<Reading> readings) {
         if (readings.isEmpty()) {
-            throw new IllegalArgumentException("There are no fixes to average.");
+            throw new IllegalArgumentException(TEXTS.text("averagedMark.thereFixesAverage"));
         }
         GeoPosition middle = median(readings);
         List<Reading> good = new ArrayList<>();
@@ -92,8 +95,7 @@ public record AveragedMark(GeoPosition position, OptionalDouble altitudeM, doubl
         }
         double widest = good.stream().mapToDouble(reading -> Geodesic.distanceM(middle, reading.position())).max().orElse(0);
         if (widest > ONE_PLACE_M) {
-            throw new IllegalArgumentException(String.format(Locale.ENGLISH, "The fixes lie up to %.0f m from their middle:"
-                    + " they are not of one spot. Choose a file that was recorded while the receiver stood still.", widest));
+            throw new IllegalArgumentException(TEXTS.text("averagedMark.fixesLieUp", "widest", widest));
         }
         List<Reading> fixes = joined(good);
         double[] weights = weights(fixes);
@@ -155,7 +157,7 @@ public record AveragedMark(GeoPosition position, OptionalDouble altitudeM, doubl
         for (int i = 0; i < readings.size(); i++) {
             int index = i;
             Object key = readings.get(i).at().<Object>map(at -> at.getEpochSecond() / JOINED.toSeconds())
-                    .orElseGet(() -> "untimed " + (many ? index / UNTIMED_JOINED : index));
+                    .orElseGet(() -> TEXTS.text("averagedMark.untimed", "index", many ? index / UNTIMED_JOINED : index));
             groups.computeIfAbsent(key, none -> new ArrayList<>()).add(readings.get(i));
         }
         return groups.values().stream().map(AveragedMark::joinedToOne).toList();
@@ -237,25 +239,25 @@ public record AveragedMark(GeoPosition position, OptionalDouble altitudeM, doubl
     /** What was done, in plain sentences. */
     public List<String> sentences() {
         List<String> said = new ArrayList<>();
-        said.add("Mean of " + count(fixes.size(), "fix", "fixes") + (readings > fixes.size()
-                ? " joined from " + readings + " readings: those of one minute count as one." : "."));
-        said.add(String.format(Locale.ENGLISH, "Its R95 is %.1f m: %.1f m from the scatter or the reported errors, which more"
-                + " fixes make smaller, and %.1f m that fixes of one receiver have in common, which stay (common practice, no"
-                + " source).", r95M, scatterR95M, commonR95M));
+        said.add(TEXTS.text("averagedMark.mean", "fixes", count(fixes.size(), "fix", "fixes"),
+                "readings", readings > fixes.size() ? TEXTS.text("averagedMark.joinedFromReadings",
+                "readings", readings) : "."));
+        said.add(TEXTS.text("averagedMark.itsRM", "r95M", r95M, "scatterR95M", scatterR95M, "commonR95M", commonR95M));
         if (fixes.size() < LEAST_FOR_SCATTER && fixes.stream().anyMatch(fix -> fix.r95M().isEmpty())) {
-            said.add(String.format(Locale.ENGLISH, "So few fixes do not show their scatter, and the receiver reports no error: one"
-                    + " fix is taken to be good to %.0f m (GPS Standard Positioning Service, 2008, global average).", ASSUMED_R95_M));
+            said.add(TEXTS.text("averagedMark.soFewFixes", "assumedR95M", ASSUMED_R95_M));
         }
         if (!outliers.isEmpty()) {
-            said.add("Left out as " + count(outliers.size(), "outlier", "outliers") + ": " + String.join(", ", outliers.stream().limit(5)
-                    .map(AveragedMark::named).toList()) + (outliers.size() > 5 ? ", …" : "") + ".");
+            said.add(TEXTS.text("averagedMark.leftOutAs", "outliers", count(outliers.size(), "outlier", "outliers"),
+                    "limit", String.join(", ", outliers.stream().limit(5).map(AveragedMark::named).toList()),
+                    "case", outliers.size() > 5));
         }
         return said;
     }
 
     private static String named(Outlier outlier) {
         Optional<Instant> at = outlier.reading.at();
-        return String.format(Locale.ENGLISH, "%s%.0f m off", at.map(instant -> instant + " ").orElse(""), outlier.distanceM);
+        return TEXTS.text("averagedMark.mOff", "at", at.map(instant -> instant + " ").orElse(""),
+                "distanceM", outlier.distanceM);
     }
 
     private static String count(int number, String one, String many) {

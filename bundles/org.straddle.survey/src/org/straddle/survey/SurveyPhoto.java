@@ -31,6 +31,7 @@ import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.Survey;
 import org.straddle.store.EventFolder;
 import org.straddle.store.EventFolderException;
+import org.straddle.words.Catalogue;
 
 import com.drew.imaging.FileType;
 import com.drew.imaging.FileTypeDetector;
@@ -60,30 +61,34 @@ import com.drew.metadata.exif.GpsDirectory;
 public record SurveyPhoto(String name, byte[] bytes, String extension, Optional<Instant> takenAt, Optional<GeoPosition> position,
         OptionalDouble bearingDeg, List<String> remarks) {
 
+    private static final Catalogue TEXTS = Catalogue.of(SurveyPhoto.class);
+
     /** Telephones make pictures of 5 to 15 MB. */
     private static final int LARGEST_BYTES = 40 << 20;
-    private static final String RIGHT_FILE = "Choose a picture: JPEG, PNG, WebP or HEIF.";
-    private static final String AGAIN = "Copy it again from the camera.";
+    private static final String RIGHT_FILE = TEXTS.text("surveyPhoto.choosePictureJpeg");
+    private static final String AGAIN = TEXTS.text("surveyPhoto.copyAgainFrom");
     private static final DateTimeFormatter EXIF_TIME = DateTimeFormatter.ofPattern("uuuu:MM:dd HH:mm:ss", Locale.ROOT);
 
     /** @throws ReadException when it cannot be read, is no picture, truncated, or too large */
     public static SurveyPhoto read(Path path) throws ReadException {
         String name = path.getFileName() == null ? path.toString() : path.getFileName().toString();
         if (!Files.isRegularFile(path)) {
-            throw new ReadException(name, 0, Files.exists(path) ? "this is not a plain file." : "there is no such file.", RIGHT_FILE);
+            throw new ReadException(name, 0, Files.exists(path) ? TEXTS.text("surveyPhoto.notPlainFile")
+                    : TEXTS.text("surveyPhoto.thereSuchFile"), RIGHT_FILE);
         }
         try (InputStream in = Files.newInputStream(path)) {
             byte[] bytes = Files.size(path) > LARGEST_BYTES ? null : in.readNBytes(LARGEST_BYTES + 1);
             if (bytes == null || bytes.length > LARGEST_BYTES) {
-                throw new ReadException(name, 0, "the file is larger than " + (LARGEST_BYTES >> 20) + " MB.",
-                        "Save the picture smaller.");
+                throw new ReadException(name, 0, TEXTS.text("surveyPhoto.fileLargerThan",
+                        "largestBytes", (LARGEST_BYTES >> 20)),
+                        TEXTS.text("surveyPhoto.savePictureSmaller"));
             }
             return of(name, bytes);
         } catch (ReadException e) {
             throw e;
         } catch (IOException e) {
-            throw new ReadException(name, 0, "the file cannot be read (" + e.getMessage() + ").",
-                    "Check the disk and your permission to read, then try again.");
+            throw new ReadException(name, 0, TEXTS.text("surveyPhoto.fileCannotRead", "reason", e.getMessage()),
+                    TEXTS.text("surveyPhoto.checkDiskYour"));
         }
     }
 
@@ -96,16 +101,17 @@ public record SurveyPhoto(String name, byte[] bytes, String extension, Optional<
                 case Png -> ".png";
                 case WebP -> ".webp";
                 case Heif -> ".heic";
-                default -> throw new ReadException(name, 0, bytes.length == 0 ? "the file is empty." : "this is not a picture.", RIGHT_FILE);
+                default -> throw new ReadException(name, 0, bytes.length == 0 ? TEXTS.text("surveyPhoto.fileEmpty")
+                        : TEXTS.text("surveyPhoto.notPicture"), RIGHT_FILE);
             };
             if (type == FileType.Jpeg && !PictureEnd.ofJpeg(bytes) || type == FileType.Png && !PictureEnd.ofPng(bytes)) {
-                throw new ReadException(name, 0, "the picture is truncated.", AGAIN);
+                throw new ReadException(name, 0, TEXTS.text("surveyPhoto.pictureTruncated"), AGAIN);
             }
             return described(name, bytes, extension, metadata(bytes, type));
         } catch (ReadException e) {
             throw e;
         } catch (ImageProcessingException | IOException | RuntimeException e) {
-            throw new ReadException(name, 0, "the picture is damaged (" + e.getMessage() + ").", AGAIN);
+            throw new ReadException(name, 0, TEXTS.text("surveyPhoto.pictureDamaged", "reason", e.getMessage()), AGAIN);
         }
     }
 
@@ -147,13 +153,13 @@ public record SurveyPhoto(String name, byte[] bytes, String extension, Optional<
         }
         String zone = exif.getString(ExifSubIFDDirectory.TAG_TIME_ZONE_ORIGINAL);
         if (zone == null || zone.isBlank()) {
-            remarks.add("It says the local time " + written.strip() + " without a zone; no time is kept.");
+            remarks.add(TEXTS.text("surveyPhoto.saysLocalTime", "written", written.strip()));
             return Optional.empty();
         }
         try {
             return Optional.of(LocalDateTime.parse(written.strip(), EXIF_TIME).toInstant(ZoneOffset.of(zone.strip())));
         } catch (DateTimeException e) {
-            remarks.add("Its time " + written.strip() + " " + zone.strip() + " cannot be understood.");
+            remarks.add(TEXTS.text("surveyPhoto.itsTimeCannot", "written", written.strip(), "zone", zone.strip()));
             return Optional.empty();
         }
     }
@@ -166,13 +172,13 @@ public record SurveyPhoto(String name, byte[] bytes, String extension, Optional<
         }
         String datum = gps.getString(GpsDirectory.TAG_MAP_DATUM);
         if (datum != null && !datum.isBlank() && !datum.replaceAll("[^\\p{Alnum}]", "").equalsIgnoreCase("WGS84")) {
-            remarks.add("Its position is on the datum " + datum.strip() + ", not WGS 84; it is not kept.");
+            remarks.add(TEXTS.text("surveyPhoto.itsPositionDatum", "datum", datum.strip()));
             return Optional.empty();
         }
         try {
             return Optional.of(new GeoPosition(location.getLatitude(), location.getLongitude()));
         } catch (IllegalArgumentException e) {
-            remarks.add("Its position is nowhere on Earth; it is not kept.");
+            remarks.add(TEXTS.text("surveyPhoto.itsPositionNowhere"));
             return Optional.empty();
         }
     }
@@ -186,9 +192,9 @@ public record SurveyPhoto(String name, byte[] bytes, String extension, Optional<
         if (reference != null && reference.strip().equalsIgnoreCase("T")) {
             return OptionalDouble.of(direction.doubleValue() % 360);
         }
-        remarks.add(String.format(Locale.ENGLISH, "It was taken towards %.0f° by a %s; true north is another direction, so no bearing"
-                + " is kept. Enter the true one by hand.", direction.doubleValue(),
-                reference != null && reference.strip().equalsIgnoreCase("M") ? "magnetic compass" : "compass that it does not name"));
+        remarks.add(TEXTS.text("surveyPhoto.takenTowardsTrue", "doubleValue", direction.doubleValue(),
+                "reference", reference != null && reference.strip().equalsIgnoreCase("M")
+                ? TEXTS.text("surveyPhoto.magneticCompass") : TEXTS.text("surveyPhoto.compassDoesNot")));
         return OptionalDouble.empty();
     }
 
@@ -198,7 +204,7 @@ public record SurveyPhoto(String name, byte[] bytes, String extension, Optional<
      */
     public static Command command(EditingDomain domain, EventFolder folder, Survey visit, List<SurveyPhoto> pictures)
             throws EventFolderException {
-        CompoundCommand command = new CompoundCommand("Add " + (pictures.size() == 1 ? "photo" : "photos"));
+        CompoundCommand command = new CompoundCommand(TEXTS.text("surveyPhoto.addPictures", "pictures", pictures.size()));
         List<String> present = new ArrayList<>(visit.getPhotos().stream().map(Photo::getFile).toList());
         for (SurveyPhoto picture : pictures) {
             String kept = folder.addPhoto("photo" + picture.extension, picture.bytes);
@@ -234,10 +240,11 @@ public record SurveyPhoto(String name, byte[] bytes, String extension, Optional<
         if (photo.getLatitudeDeg() != null && photo.getLongitudeDeg() != null && mark != null
                 && Math.abs(photo.getLatitudeDeg()) <= 90 && Math.abs(photo.getLongitudeDeg()) <= 180) {
             double metres = Geodesic.distanceM(mark, new GeoPosition(photo.getLatitudeDeg(), photo.getLongitudeDeg()));
-            parts.add(metres < 10_000 ? Math.round(metres) + " m from the mark" : Math.round(metres / 1000) + " km from the mark");
+            parts.add(metres < 10_000 ? TEXTS.text("surveyPhoto.mFromMark", "metres", Math.round(metres))
+                    : TEXTS.text("surveyPhoto.kmFromMark", "metres", Math.round(metres / 1000)));
         }
         if (photo.getBearingDeg() != null) {
-            parts.add("looking " + Math.round(photo.getBearingDeg()) % 360 + "°");
+            parts.add(TEXTS.text("surveyPhoto.looking", "bearingDeg", Math.round(photo.getBearingDeg()) % 360));
         }
         return String.join(", ", parts);
     }

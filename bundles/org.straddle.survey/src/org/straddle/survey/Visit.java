@@ -23,12 +23,15 @@ import org.straddle.model.StraddleFactory;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.Survey;
 import org.straddle.sky.Horizon;
+import org.straddle.words.Catalogue;
 
 /**
  * Visits are history: a new one is added beside the old ones and starts from what the newest knew. What was seen that
  * day is then taken over for the site, each as one step for undo.
  */
 public final class Visit {
+
+    private static final Catalogue TEXTS = Catalogue.of(Visit.class);
 
     private Visit() {
     }
@@ -71,13 +74,13 @@ public final class Visit {
     }
 
     public static Command add(EditingDomain domain, Site site, Survey visit) {
-        return named("Add visit", AddCommand.create(domain, site, Literals.SITE__SURVEYS, visit));
+        return named(TEXTS.text("visit.addVisit"), AddCommand.create(domain, site, Literals.SITE__SURVEYS, visit));
     }
 
     /** Position, height and error of the site become those of the visit's mark, which it must have. */
     public static Command useMark(EditingDomain domain, Site site, Survey visit) {
         Mark mark = visit.getMark();
-        return named("Use the mark of the visit",
+        return named(TEXTS.text("visit.useMarkVisit"),
                 set(domain, site, Literals.SITE__LATITUDE_DEG, mark.getLatitudeDeg()),
                 set(domain, site, Literals.SITE__LONGITUDE_DEG, mark.getLongitudeDeg()),
                 set(domain, site, Literals.SITE__ALTITUDE_M, mark.getAltitudeM()),
@@ -93,9 +96,10 @@ public final class Visit {
 
     /** The mask of the site becomes a copy of the visit's. */
     public static Command useHorizon(EditingDomain domain, Site site, Survey visit) {
-        String from = visit.getDate() == null ? "From a visit without a date." : "From the visit on " + visit.getDate() + ".";
+        String from = visit.getDate() == null ? TEXTS.text("visit.fromVisitWithout") : TEXTS.text("visit.fromVisit",
+                "date", visit.getDate());
         String origin = visit.getHorizonOrigin() == null ? from : from + " " + visit.getHorizonOrigin();
-        return named("Use the horizon of the visit",
+        return named(TEXTS.text("visit.useHorizonVisit"),
                 set(domain, site, Literals.SITE__HORIZON, List.copyOf(EcoreUtil.copyAll(visit.getHorizon()))),
                 set(domain, site, Literals.SITE__HORIZON_ORIGIN, origin));
     }
@@ -108,13 +112,13 @@ public final class Visit {
     /** Another mask, with how it was found, for a visit or for the site itself. */
     public static Command setHorizon(EditingDomain domain, Identified owner, Horizon mask, String origin) {
         boolean ofSite = owner instanceof Site;
-        return named("Change horizon",
+        return named(TEXTS.text("visit.changeHorizon"),
                 set(domain, owner, ofSite ? Literals.SITE__HORIZON : Literals.SURVEY__HORIZON, points(mask)),
                 set(domain, owner, ofSite ? Literals.SITE__HORIZON_ORIGIN : Literals.SURVEY__HORIZON_ORIGIN, origin));
     }
 
     public static Command setMark(EditingDomain domain, Survey visit, Mark mark) {
-        return named("Change mark", set(domain, visit, Literals.SURVEY__MARK, mark));
+        return named(TEXTS.text("visit.changeMark"), set(domain, visit, Literals.SURVEY__MARK, mark));
     }
 
     /** A mask as points of the model. */

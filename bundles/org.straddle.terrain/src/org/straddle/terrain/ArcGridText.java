@@ -14,6 +14,7 @@ import org.geotools.api.referencing.FactoryException;
 import org.geotools.api.referencing.crs.CoordinateReferenceSystem;
 import org.geotools.referencing.CRS;
 import org.geotools.referencing.crs.DefaultEngineeringCRS;
+import org.straddle.words.Catalogue;
 
 /**
  * What must hold before an ArcGrid text file is given to the reader, which takes missing numbers for zeros and knows
@@ -21,13 +22,15 @@ import org.geotools.referencing.crs.DefaultEngineeringCRS;
  */
 final class ArcGridText {
 
+    private static final Catalogue TEXTS = Catalogue.of(ArcGridText.class);
+
     private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d{1,15}\\.?\\d{0,30}|\\.\\d{1,30})([eE][+-]?\\d{1,3})?");
-    private static final String AGAIN = "Fetch it again from its source.";
+    private static final String AGAIN = TEXTS.text("arcGridText.fetchAgainFrom");
     /** What the format takes for a void when the header does not say. */
     private static final double USUAL_VOID = -9999;
     private static final int LONGEST_WORD = 64;
     private static final int LARGEST_PRJ = 1 << 16;
-    private static final String RIGHT_PRJ = "Correct the .prj file, or take it away and say that the raster is EPSG:4326 if it is.";
+    private static final String RIGHT_PRJ = TEXTS.text("arcGridText.correctPrjFile");
 
     private final Path file;
     private final BufferedReader in;
@@ -74,12 +77,12 @@ final class ArcGridText {
     private static CoordinateReferenceSystem read(Path beside) throws TerrainException {
         try {
             if (Files.size(beside) > LARGEST_PRJ) {
-                throw new TerrainException(beside, "this is too large for a coordinate reference system.", RIGHT_PRJ);
+                throw new TerrainException(beside, TEXTS.text("arcGridText.tooLargeCoordinate"), RIGHT_PRJ);
             }
             return CRS.parseWKT(new String(Files.readAllBytes(beside), StandardCharsets.UTF_8));
         } catch (FactoryException | RuntimeException e) {
-            throw new TerrainException(beside, "this is no coordinate reference system in well-known text ("
-                    + e.getMessage() + ").", RIGHT_PRJ, e);
+            throw new TerrainException(beside, TEXTS.text("arcGridText.coordinateReferenceSystem",
+                    "reason", e.getMessage()), RIGHT_PRJ, e);
         } catch (TerrainException e) {
             throw e;
         } catch (IOException e) {
@@ -98,12 +101,12 @@ final class ArcGridText {
         double rows = needed(header, "nrows");
         double cell = needed(header, "cellsize");
         if (!(columns >= 2 && rows >= 2 && columns == Math.rint(columns) && rows == Math.rint(rows) && cell > 0)) {
-            throw new TerrainException(file, "its header has " + columns + " columns, " + rows + " rows and cells of "
-                    + cell + ", which cannot be.", AGAIN);
+            throw new TerrainException(file, TEXTS.text("arcGridText.itsHeaderHas", "columns", columns, "rows", rows,
+                    "cell", cell), AGAIN);
         }
         if (columns * rows > ElevationRaster.MOST_TEXT_CELLS) {
-            throw new TerrainException(file, "it has more than " + ElevationRaster.MOST_TEXT_CELLS / 1_000_000
-                    + " million cells, too many for text.", "Convert it to GeoTIFF, or cut it to the region.");
+            throw new TerrainException(file, TEXTS.text("arcGridText.hasMoreThan",
+                    "mostTextCells", ElevationRaster.MOST_TEXT_CELLS / 1_000_000), TEXTS.text("arcGridText.convertGeotiffCut"));
         }
         for (words = 0; word != null; words++) {
             if (!word.equalsIgnoreCase("nan")) {
@@ -112,8 +115,8 @@ final class ArcGridText {
             word = next();
         }
         if (words != (long) (columns * rows)) {
-            throw new TerrainException(file, "it should hold " + (long) (columns * rows) + " heights, but has " + words
-                    + ".", AGAIN);
+            throw new TerrainException(file, TEXTS.text("arcGridText.shouldHoldHeights",
+                    "columns", (long) (columns * rows), "words", words), AGAIN);
         }
         return header.getOrDefault("nodata_value", USUAL_VOID);
     }
@@ -121,14 +124,14 @@ final class ArcGridText {
     private double needed(Map<String, Double> header, String name) throws TerrainException {
         Double value = header.get(name);
         if (value == null) {
-            throw new TerrainException(file, "its header has no " + name + ".", AGAIN);
+            throw new TerrainException(file, TEXTS.text("arcGridText.itsHeaderHas2", "name", name), AGAIN);
         }
         return value;
     }
 
     private double number(String word) throws TerrainException {
         if (word == null || !NUMBER.matcher(word).matches()) {
-            throw new TerrainException(file, "line " + line + ": \"" + word + "\" is not a number.", AGAIN);
+            throw new TerrainException(file, TEXTS.text("arcGridText.lineNotNumber", "line", line, "word", word), AGAIN);
         }
         return Double.parseDouble(word);
     }
@@ -146,7 +149,7 @@ final class ArcGridText {
         StringBuilder word = new StringBuilder();
         while (c > ' ') {
             if (word.length() > LONGEST_WORD) {
-                throw new TerrainException(file, "line " + line + ": this is not a text file of numbers.", AGAIN);
+                throw new TerrainException(file, TEXTS.text("arcGridText.lineNotText", "line", line), AGAIN);
             }
             word.append((char) c);
             c = in.read();

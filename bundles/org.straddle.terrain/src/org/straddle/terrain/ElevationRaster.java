@@ -30,6 +30,7 @@ import org.geotools.gce.geotiff.GeoTiffReader;
 import org.geotools.referencing.CRS;
 import org.geotools.referencing.crs.DefaultGeographicCRS;
 import org.geotools.util.factory.Hints;
+import org.straddle.words.Catalogue;
 
 /**
  * One file of heights, opened but not read: a GeoTIFF or an ArcGrid text file, through GeoTools' coverage readers.
@@ -38,6 +39,8 @@ import org.geotools.util.factory.Hints;
  * cell that is kept holds the highest of those it stands for, so that no ridge is lost.
  */
 final class ElevationRaster implements Closeable {
+
+    private static final Catalogue TEXTS = Catalogue.of(ElevationRaster.class);
 
     /** Heights kept in memory for one part of a raster: 16 million, 64 MB. */
     static final int MOST_KEPT = 16 << 20;
@@ -71,7 +74,7 @@ final class ElevationRaster implements Closeable {
         this.system = system(reader.getCoordinateReferenceSystem(), takeForWgs84);
         this.noData = noData;
         if (!(reader.getOriginalGridToWorld(PixelInCell.CELL_CENTER) instanceof AffineTransform affine)) {
-            throw new TerrainException(file, "its cells do not lie in straight rows.", "Warp it to a regular raster first.");
+            throw new TerrainException(file, TEXTS.text("elevationRaster.itsCellsDo"), TEXTS.text("elevationRaster.warpRegularRaster"));
         }
         this.fromCell = new AffineTransform(affine);
         // Cells count from the corner of the image, which may be numbered otherwise.
@@ -79,8 +82,8 @@ final class ElevationRaster implements Closeable {
         try {
             this.fromWgs84 = CRS.findMathTransform(DefaultGeographicCRS.WGS84, system, true);
         } catch (FactoryException e) {
-            throw new TerrainException(file, "its coordinate reference system, " + system.getName().getCode()
-                    + ", cannot be related to WGS 84.", "Convert it to EPSG:4326, or to a UTM zone.", e);
+            throw new TerrainException(file, TEXTS.text("elevationRaster.itsCoordinateReference",
+                    "code", system.getName().getCode()), TEXTS.text("elevationRaster.convertEpsgUtm"), e);
         }
     }
 
@@ -118,17 +121,15 @@ final class ElevationRaster implements Closeable {
             return named;
         }
         if (!takeForWgs84) {
-            throw new TerrainException(file, "it does not say its coordinate reference system.",
-                    (format == RasterFormat.ARC_GRID ? "Put a .prj file of the same name beside it"
-                            : "Write the system into it")
-                            + ", or say that it is EPSG:4326 if its numbers are longitudes and latitudes on WGS 84.");
+            throw new TerrainException(file, TEXTS.text("elevationRaster.doesNotSay"),
+                    TEXTS.text("elevationRaster.caseSayEpsg", "case", format == RasterFormat.ARC_GRID));
         }
         var extent = reader.getOriginalEnvelope();
         if (extent.getMinimum(1) < -90.1 || extent.getMaximum(1) > 90.1 || extent.getMinimum(0) < -360
                 || extent.getMaximum(0) > 360) {
-            throw new TerrainException(file, "it was said to be EPSG:4326, but its numbers reach from "
-                    + extent.getMinimum(0) + ", " + extent.getMinimum(1) + " to " + extent.getMaximum(0) + ", "
-                    + extent.getMaximum(1) + ", which are no degrees.", "Put a .prj file of the same name beside it.");
+            throw new TerrainException(file, TEXTS.text("elevationRaster.saidEpsgBut", "minimum", extent.getMinimum(0),
+                    "minimum2", extent.getMinimum(1), "maximum", extent.getMaximum(0),
+                    "maximum2", extent.getMaximum(1)), TEXTS.text("elevationRaster.putPrjFile"));
         }
         return DefaultGeographicCRS.WGS84;
     }
@@ -183,7 +184,8 @@ final class ElevationRaster implements Closeable {
         int rows = (cells.height + pooling - 1) / pooling;
         float[] metres = new float[columns * rows];
         Arrays.fill(metres, Float.NaN);
-        SubMonitor progress = SubMonitor.convert(monitor, "Reading " + file.getFileName(), cells.height);
+        SubMonitor progress = SubMonitor.convert(monitor, TEXTS.text("elevationRaster.reading",
+                "file", file.getFileName()), cells.height);
         RenderedImage image = image();
         // Tile by tile as the file has them: nothing is decoded twice, and never the whole.
         for (int tileY = tile(cells.y - image.getTileGridYOffset(), image.getTileHeight()); tileY
@@ -243,13 +245,13 @@ final class ElevationRaster implements Closeable {
                 coverage = reader.read((GeneralParameterValue[]) null);
             }
             if (coverage == null) {
-                throw new TerrainException(file, "its reader found nothing in it.", "Convert it to a plain GeoTIFF.");
+                throw new TerrainException(file, TEXTS.text("elevationRaster.itsReaderFound"), TEXTS.text("elevationRaster.convertPlainGeotiff"));
             }
             RenderedImage image = coverage.getRenderedImage();
             int bands = image.getSampleModel().getNumBands();
             if (bands != 1) {
-                throw new TerrainException(file, "it has " + bands + " bands, like a picture; heights have one.",
-                        "Choose a raster of heights.");
+                throw new TerrainException(file, TEXTS.text("elevationRaster.hasBandsLike", "bands", bands),
+                        TEXTS.text("elevationRaster.chooseRasterHeights"));
             }
             return image;
         } catch (TerrainException e) {
@@ -269,7 +271,7 @@ final class ElevationRaster implements Closeable {
 
     private static TerrainException damaged(Path file, Throwable failure) {
         return RasterFormat.unreadable(file, failure instanceof Exception cause ? cause
-                : new IOException("it asks for more memory than there is"));
+                : new IOException(TEXTS.text("elevationRaster.asksMoreMemory")));
     }
 
     /**

@@ -1,6 +1,7 @@
 package org.straddle.terrain;
 
 import org.straddle.grid.GeoPosition;
+import org.straddle.words.Catalogue;
 
 /**
  * What a horizon is to be computed for.
@@ -14,6 +15,8 @@ import org.straddle.grid.GeoPosition;
  */
 public record HorizonRequest(GeoPosition mark, double antennaM, double refraction, double farthestM, boolean takeForWgs84) {
 
+    private static final Catalogue TEXTS = Catalogue.of(HorizonRequest.class);
+
     /** A low antenna on a tripod: common practice, no source. */
     public static final double USUAL_ANTENNA_M = 2;
 
@@ -22,9 +25,9 @@ public record HorizonRequest(GeoPosition mark, double antennaM, double refractio
 
     /** @throws IllegalArgumentException with a sentence for the user if a value is out of range */
     public HorizonRequest {
-        require("height of the antenna", antennaM, 0, 500, "m");
-        require("refraction coefficient k", refraction, -0.5, 0.9, "");
-        require("farthest distance", farthestM, 100, 300_000, "m");
+        require(TEXTS.text("horizonRequest.heightAntenna"), antennaM, 0, 500, "m");
+        require(TEXTS.text("horizonRequest.refractionCoefficientK"), refraction, -0.5, 0.9, "");
+        require(TEXTS.text("horizonRequest.farthestDistance"), farthestM, 100, 300_000, "m");
     }
 
     /** With the usual figures. */
@@ -34,8 +37,8 @@ public record HorizonRequest(GeoPosition mark, double antennaM, double refractio
 
     private static void require(String name, double value, double least, double most, String unit) {
         if (!(value >= least && value <= most)) {
-            throw new IllegalArgumentException("The " + name + ", " + value + ", is not between " + least + " and " + most
-                    + (unit.isEmpty() ? "." : " " + unit + "."));
+            throw new IllegalArgumentException(TEXTS.text("horizonRequest.notBetween", "name", name, "value", value,
+                    "least", least, "most", most, "unit", unit.isEmpty() ? "." : " " + unit + "."));
         }
     }
 }

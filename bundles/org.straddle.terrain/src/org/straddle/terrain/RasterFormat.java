@@ -9,18 +9,24 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 
+import org.straddle.words.Catalogue;
+
 /** The formats of elevation rasters that can be read, known by their content. */
 enum RasterFormat {
 
     GEOTIFF, ARC_GRID;
 
+
+    private static final Catalogue TEXTS = Catalogue.of(RasterFormat.class);
+
     private static final String RIGHT_FILE =
-            "Choose an elevation raster: a GeoTIFF with one band of heights, or an ArcGrid text file (.asc).";
+            TEXTS.text("rasterFormat.chooseElevationRaster");
 
     /** @throws TerrainException when the file is not there, empty, or neither */
     static RasterFormat of(Path file) throws TerrainException {
         if (!Files.isRegularFile(file)) {
-            throw new TerrainException(file, Files.exists(file) ? "this is not a plain file." : "there is no such file.",
+            throw new TerrainException(file, Files.exists(file) ? TEXTS.text("rasterFormat.notPlainFile")
+                    : TEXTS.text("rasterFormat.thereSuchFile"),
                     RIGHT_FILE);
         }
         byte[] start;
@@ -30,7 +36,7 @@ enum RasterFormat {
             throw unreadable(file, e);
         }
         if (start.length == 0) {
-            throw new TerrainException(file, "the file is empty.", RIGHT_FILE);
+            throw new TerrainException(file, TEXTS.text("rasterFormat.fileEmpty"), RIGHT_FILE);
         }
         if (isTiff(start)) {
             return GEOTIFF;
@@ -39,7 +45,7 @@ enum RasterFormat {
         if (text.startsWith("ncols") || text.startsWith("nrows")) {
             return ARC_GRID;
         }
-        throw new TerrainException(file, "this is neither a GeoTIFF nor an ArcGrid text file.", RIGHT_FILE);
+        throw new TerrainException(file, TEXTS.text("rasterFormat.neitherGeotiffNor"), RIGHT_FILE);
     }
 
     /** TIFF 6.0, section 2: a byte order and 42; 43 in files above 4 GB. */
@@ -53,8 +59,8 @@ enum RasterFormat {
     }
 
     static TerrainException unreadable(Path file, Exception cause) {
-        return new TerrainException(file, "the file cannot be read: it is truncated or damaged ("
-                + (cause.getMessage() == null ? cause.getClass().getSimpleName() : cause.getMessage()) + ").",
-                "Fetch it again from its source, or convert it to a plain GeoTIFF with one band.", cause);
+        return new TerrainException(file, TEXTS.text("rasterFormat.fileCannotRead",
+                "cause", cause.getMessage() == null ? cause.getClass().getSimpleName() : cause.getMessage()),
+                TEXTS.text("rasterFormat.fetchAgainFrom"), cause);
     }
 }

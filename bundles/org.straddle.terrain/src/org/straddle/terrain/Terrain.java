@@ -13,12 +13,15 @@ import org.eclipse.core.runtime.SubMonitor;
 import org.geotools.api.referencing.operation.TransformException;
 import org.straddle.grid.GeoPosition;
 import org.straddle.grid.Geodesic;
+import org.straddle.words.Catalogue;
 
 /**
  * The heights around a mark out of one or more rasters; where several have one, the raster with the finest cells
  * counts.
  */
 final class Terrain {
+
+    private static final Catalogue TEXTS = Catalogue.of(Terrain.class);
 
     /** How far around the mark every cell is kept when farther ones must be pooled. */
     private static final int NEAR_CELLS = 1000;
@@ -75,14 +78,14 @@ final class Terrain {
             finestM = found.isEmpty() ? finestM : Math.min(finestM, cellM);
         }
         if (pieces.isEmpty()) {
-            throw new TerrainException(null, "None of the rasters (" + names(rasters) + ") reaches within "
-                    + Math.round(farthestM / 1000) + " km of the mark at " + mark + ".",
-                    "Choose the tiles around the mark, and check that latitude and longitude are not swapped.");
+            throw new TerrainException(null, TEXTS.text("terrain.noneRastersReaches", "names", names(rasters),
+                    "farthestM", Math.round(farthestM / 1000), "mark", mark),
+                    TEXTS.text("terrain.chooseTilesAround"));
         }
         pieces.sort(Comparator.comparingDouble(piece -> cellM(piece.raster, mark)));
         double cells = pieces.stream().mapToDouble(piece -> (double) piece.all.width * piece.all.height).sum();
         int pooling = (int) Math.max(1, Math.ceil(Math.sqrt(cells / mostKept)));
-        SubMonitor progress = SubMonitor.convert(monitor, "Reading heights", 1000 * pieces.size());
+        SubMonitor progress = SubMonitor.convert(monitor, TEXTS.text("terrain.readingHeights"), 1000 * pieces.size());
         List<Part> parts = new ArrayList<>();
         for (Piece piece : pieces) {
             if (pooling == 1) {

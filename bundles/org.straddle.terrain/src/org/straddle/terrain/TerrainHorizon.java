@@ -14,6 +14,7 @@ import org.geotools.gce.geotiff.GeoTiffReader;
 import org.straddle.grid.GeoPosition;
 import org.straddle.grid.GeodesicRay;
 import org.straddle.sky.Horizon;
+import org.straddle.words.Catalogue;
 
 /**
  * What the ground around a mark hides, computed from elevation rasters.
@@ -33,6 +34,8 @@ import org.straddle.sky.Horizon;
  */
 public record TerrainHorizon(Horizon mask, List<Double> skylineDeg, double groundM, double unknownShare,
         List<String> remarks, String origin) {
+
+    private static final Catalogue TEXTS = Catalogue.of(TerrainHorizon.class);
 
     /** Directions are this far apart: 440 m at 50 km. */
     public static final double STEP_DEG = 0.5;
@@ -72,9 +75,9 @@ public record TerrainHorizon(Horizon mask, List<Double> skylineDeg, double groun
         List<ElevationRaster> rasters = new ArrayList<>();
         try {
             if (files.isEmpty()) {
-                throw new TerrainException(null, "No elevation raster was chosen.", "Choose one or more files.");
+                throw new TerrainException(null, TEXTS.text("terrainHorizon.elevationRasterChosen"), TEXTS.text("terrainHorizon.chooseOneMore"));
             }
-            SubMonitor progress = SubMonitor.convert(monitor, "Computing the horizon", 100);
+            SubMonitor progress = SubMonitor.convert(monitor, TEXTS.text("terrainHorizon.computingHorizon"), 100);
             for (Path file : files) {
                 rasters.add(ElevationRaster.open(file, request.takeForWgs84()));
             }
@@ -90,11 +93,11 @@ public record TerrainHorizon(Horizon mask, List<Double> skylineDeg, double groun
             IProgressMonitor monitor) throws TerrainException {
         double groundM = terrain.heightM(request.mark());
         if (Double.isNaN(groundM)) {
-            throw new TerrainException(null, "The rasters (" + Terrain.names(rasters) + ") have no height at the mark, "
-                    + request.mark() + ".", "Add the tile that the mark lies in.");
+            throw new TerrainException(null, TEXTS.text("terrainHorizon.rastersHaveHeight",
+                    "names", Terrain.names(rasters), "mark", request.mark()), TEXTS.text("terrainHorizon.addTileMark"));
         }
         double eyeM = groundM + request.antennaM();
-        SubMonitor progress = SubMonitor.convert(monitor, "Looking around", DIRECTIONS);
+        SubMonitor progress = SubMonitor.convert(monitor, TEXTS.text("terrainHorizon.lookingAround"), DIRECTIONS);
         List<Double> skyline = new ArrayList<>();
         double lookedM = 0;
         double unknownM = 0;
@@ -128,24 +131,22 @@ public record TerrainHorizon(Horizon mask, List<Double> skylineDeg, double groun
             double groundM, List<Double> skyline, double unknownShare) {
         List<String> remarks = new ArrayList<>();
         if (unknownShare > 0) {
-            remarks.add(String.format(Locale.ENGLISH, "%.1f %% of the way looked along has no height, beyond the rasters or in"
-                    + " their voids: there the mask can only be too low.", Math.max(0.1, 100 * unknownShare)));
+            remarks.add(TEXTS.text("terrainHorizon.wayLookedAlong", "unknownShare", Math.max(0.1, 100 * unknownShare)));
         }
         long blind = skyline.stream().filter(elevation -> elevation == -90).count();
         if (blind > 0) {
-            remarks.add(blind + " of " + DIRECTIONS + " directions have no height at all; the mask says 0° there.");
+            remarks.add(TEXTS.text("terrainHorizon.directionsHaveHeight", "blind", blind, "directions", DIRECTIONS));
         }
         if (terrain.pooling() > 1) {
-            remarks.add("The rasters are finer than what fits into memory: away from the mark the highest of "
-                    + terrain.pooling() + " × " + terrain.pooling() + " cells stands for all of them.");
+            remarks.add(TEXTS.text("terrainHorizon.rastersFinerThan", "pooling", terrain.pooling()));
         }
-        remarks.add("Heights are taken for metres. Trees and houses count only where the raster has them.");
+        remarks.add(TEXTS.text("terrainHorizon.heightsTakenMetres"));
         double[] known = skyline.stream().mapToDouble(elevation -> elevation == -90 ? 0 : elevation).toArray();
-        String origin = String.format(Locale.ENGLISH, "Computed from %s (%s, cells of about %s m) out to %.0f km: antenna"
-                + " %s m above ground at %.0f m, curvature of the Earth, refraction k = %s; every %s°, raised by at most %s°.",
-                Terrain.names(rasters), systems(rasters), figure(terrain.finestM()), request.farthestM() / 1000,
-                figure(request.antennaM()), groundM, figure(request.refraction()), figure(STEP_DEG),
-                figure(2 * HorizonReduction.TOLERANCE_DEG));
+        String origin = TEXTS.text("terrainHorizon.computedFromCells", "names", Terrain.names(rasters),
+                "systems", systems(rasters), "figure", figure(terrain.finestM()),
+                "farthestM", request.farthestM() / 1000, "figure2", figure(request.antennaM()), "groundM", groundM,
+                "figure3", figure(request.refraction()), "figure4", figure(STEP_DEG),
+                "figure5", figure(2 * HorizonReduction.TOLERANCE_DEG));
         return new TerrainHorizon(HorizonReduction.of(known), skyline, groundM, unknownShare, remarks, origin);
     }
 

@@ -16,7 +16,7 @@ import java.util.TreeSet;
  * <p>Values may be texts, numbers, {@link Duration}s (said by {@link LengthText}), {@link LocalDate}s (by
  * {@link DateText}), lists (by {@link ListText}) and anything with a good {@code toString}. A bare {@code {number}} is
  * printed without grouping, because it may be a number of a team or a bird; {@code {number, number}} and {@code #} group.
- * An {@link Instant} is refused: in which zone it is said must be decided, by {@link TimeText}.
+ * An {@link Instant} is said in UTC with its year; where the zone of an event is known, {@link TimeText} says it.
  */
 public abstract class Message {
 
@@ -49,8 +49,8 @@ public abstract class Message {
     abstract String print(Map<String, ?> arguments);
 
     static String say(Object value, Language language) {
-        if (value instanceof Instant) {
-            throw new IllegalArgumentException("an instant is said by TimeText, in a zone");
+        if (value instanceof Instant instant) {
+            return TimeText.utc().in(language).whole(instant);
         } else if (value instanceof Duration length) {
             return LengthText.in(language).of(length);
         } else if (value instanceof LocalDate date) {

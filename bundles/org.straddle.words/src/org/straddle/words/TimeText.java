@@ -50,6 +50,14 @@ public final class TimeText {
                 : both(local, moment(instant, ZoneOffset.UTC, instant.atZone(zone).toLocalDate(), clock));
     }
 
+    /** {@code 21 Jun 2031 12:02 (10:02 UTC)}, for what is not of the days of the event. */
+    public String whole(Instant instant) {
+        DateTimeFormatter clock = clock(instant, instant);
+        String local = dates.of(date(instant)) + " " + clock.format(instant.atZone(zone));
+        return isUtc(instant) ? texts.text("time.utc", "time", local)
+                : both(local, moment(instant, ZoneOffset.UTC, date(instant), clock));
+    }
+
     /** {@code 21 Jun 12:02–12:14 (10:02–10:14 UTC)}; days are named where they differ. */
     public String during(Instant start, Instant end) {
         String local = span(start, end, zone, null);

@@ -16,6 +16,7 @@ import org.geotools.api.feature.simple.SimpleFeature;
 import org.geotools.data.simple.SimpleFeatureCollection;
 import org.locationtech.jts.geom.CoordinateSequence;
 import org.straddle.atlas.plane.Projector;
+import org.straddle.words.Catalogue;
 
 /**
  * Coasts and borders of the whole Earth, from Natural Earth and the U.S. Census Bureau; {@code basemap-origin.txt}
@@ -27,9 +28,11 @@ import org.straddle.atlas.plane.Projector;
  */
 public record BaseMap(SimpleFeatureCollection land, SimpleFeatureCollection borders, SimpleFeatureCollection states) {
 
+    private static final Catalogue TEXTS = Catalogue.of(BaseMap.class);
+
     /** For the foot of a page. */
     public static final String ORIGIN =
-            "Coasts and borders: Natural Earth 4.1.0 and U.S. Census Bureau 2017, public domain, good to 1 km.";
+            TEXTS.text("baseMap.coastsBordersNatural");
 
     private static final String FORMAT = "SBM1";
     private static final double PER_DEGREE = 500;
@@ -44,22 +47,22 @@ public record BaseMap(SimpleFeatureCollection land, SimpleFeatureCollection bord
     public static BaseMap load(IProgressMonitor monitor) throws IOException {
         try (InputStream packed = BaseMap.class.getResourceAsStream("basemap.bin.gz")) {
             if (packed == null) {
-                throw new IOException("The base map is missing from the installation.");
+                throw new IOException(TEXTS.text("baseMap.baseMapMissing"));
             }
             return read(packed, monitor);
         }
     }
 
     static BaseMap read(InputStream packed, IProgressMonitor monitor) throws IOException {
-        SubMonitor progress = SubMonitor.convert(monitor, "Base map", 100);
+        SubMonitor progress = SubMonitor.convert(monitor, TEXTS.text("baseMap.baseMap"), 100);
         try (DataInputStream in = new DataInputStream(new BufferedInputStream(new GZIPInputStream(packed), 1 << 16))) {
             if (!new String(in.readNBytes(4), StandardCharsets.US_ASCII).equals(FORMAT)) {
-                throw new IOException("The base map has another format than this program reads.");
+                throw new IOException(TEXTS.text("baseMap.baseMapHas"));
             }
             return new BaseMap(set(in, "area", progress.split(80)), set(in, "lines", progress.split(15)),
                     set(in, "lines", progress.split(5)));
         } catch (EOFException e) {
-            throw new IOException("The base map ends too early; install the program again.", e);
+            throw new IOException(TEXTS.text("baseMap.baseMapEnds"), e);
         }
     }
 

@@ -14,9 +14,12 @@ import org.straddle.grid.Locator;
 import org.straddle.grid.NearBoundary;
 import org.straddle.grid.NearbyBoundaries;
 import org.straddle.grid.PositionText;
+import org.straddle.words.Catalogue;
 
 /** A place in words: coordinates, locator, and how far the lines around it are and in which direction. */
 public final class PlaceWords {
+
+    private static final Catalogue TEXTS = Catalogue.of(PlaceWords.class);
 
     private static final double SEARCHED_M = 130_000;
     private static final String[] DIRECTIONS = {"north", "north-east", "east", "south-east", "south", "south-west", "west",
@@ -59,8 +62,9 @@ public final class PlaceWords {
 
     /** Metres with a decimal up to a kilometre, then kilometres. */
     public static String distance(double metres) {
-        return metres < 1000 ? String.format(Locale.ROOT, "%.1f m", metres)
-                : String.format(Locale.ROOT, metres < 10_000 ? "%.2f km" : "%.1f km", metres / 1000);
+        return metres < 1000 ? TEXTS.text("placeWords.m", "metres", metres)
+                : String.format(Locale.ROOT, metres < 10_000 ? TEXTS.text("placeWords.fKm")
+                        : TEXTS.text("placeWords.fKm2"), metres / 1000);
     }
 
     private static String direction(double bearingDeg) {

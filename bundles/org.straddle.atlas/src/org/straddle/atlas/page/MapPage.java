@@ -20,9 +20,12 @@ import org.straddle.atlas.picture.Palette;
 import org.straddle.atlas.picture.ScaleBar;
 import org.straddle.atlas.picture.Shown;
 import org.straddle.atlas.picture.Sight;
+import org.straddle.words.Catalogue;
 
 /** A map on one sheet, A4 across, for the brief: title, map, scale, legend and where the data come from. */
 public final class MapPage {
+
+    private static final Catalogue TEXTS = Catalogue.of(MapPage.class);
 
     private static final PDRectangle SHEET = new PDRectangle(PDRectangle.A4.getHeight(), PDRectangle.A4.getWidth());
     private static final double MARGIN_PT = 34;
@@ -122,7 +125,7 @@ public final class MapPage {
         }
         double y = Math.min(LEGEND_ROWS, (entries.size() + LEGEND_COLUMNS - 1) / LEGEND_COLUMNS) * (Legend.HEIGHT + 1) + 10;
         List<String> notes = new ArrayList<>(text.notes());
-        notes.add(contents.projector().plane().words() + ". Lines of drives are the shortest way over the ground, not roads.");
+        notes.add(TEXTS.text("mapPage.linesDrivesShortest", "words", contents.projector().plane().words()));
         for (String note : notes) {
             words(note, 0, y, Face.SMALL, Palette.QUIET, pen);
             y += 13;

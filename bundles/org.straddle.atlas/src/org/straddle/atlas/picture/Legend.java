@@ -11,9 +11,12 @@ import org.straddle.atlas.scene.Attention;
 import org.straddle.atlas.scene.LegLine;
 import org.straddle.atlas.scene.SiteSpot;
 import org.straddle.atlas.scene.TeamStyle;
+import org.straddle.words.Catalogue;
 
 /** What the drawings of a map mean: small samples with words. */
 public final class Legend {
+
+    private static final Catalogue TEXTS = Catalogue.of(Legend.class);
 
     /** Size of a sample, pixels. */
     public static final double WIDTH = 34;
@@ -37,30 +40,31 @@ public final class Legend {
     public static List<Entry> of(MapContents contents, Shown shown) {
         List<Entry> entries = new ArrayList<>();
         if (shown.shows(Part.SITES)) {
-            entries.add(site(SiteSpot.Kind.INSIDE, "site inside a square"));
-            entries.add(site(SiteSpot.Kind.WEST_EAST, "site on a line of two"));
-            entries.add(site(SiteSpot.Kind.CORNER, "site on a corner of four"));
+            entries.add(site(SiteSpot.Kind.INSIDE, TEXTS.text("legend.siteInsideSquare")));
+            entries.add(site(SiteSpot.Kind.WEST_EAST, TEXTS.text("legend.siteLineTwo")));
+            entries.add(site(SiteSpot.Kind.CORNER, TEXTS.text("legend.siteCornerFour")));
         }
         if (shown.shows(Part.BASES) && !contents.scene().bases().isEmpty()) {
             entries.add(new Entry(Glyphs.base(MID_X, MID_Y), "base"));
         }
         if (shown.shows(Part.PLACES) && !contents.places().isEmpty()) {
-            entries.add(new Entry(Glyphs.place(MID_X, MID_Y), "place found, with its rank"));
+            entries.add(new Entry(Glyphs.place(MID_X, MID_Y), TEXTS.text("legend.placeFoundIts")));
         }
         if (shown.shows(Part.LEGS)) {
             TreeMap<Integer, TeamStyle> teams = new TreeMap<>();
             contents.scene().legs().stream().map(LegLine::team).forEach(team -> teams.put(team.number(), team));
-            teams.values().forEach(team -> entries.add(new Entry(leg(team), "drives of team " + team.number())));
+            teams.values().forEach(team -> entries.add(new Entry(leg(team), TEXTS.text("legend.drivesTeam",
+                    "team", team.number()))));
         }
         if (shown.shows(Part.DEMAND) && !contents.scene().demand().isEmpty()) {
-            entries.add(new Entry(demand(), "demand, 50 % of chasers"));
+            entries.add(new Entry(demand(), TEXTS.text("legend.demandChasers")));
         }
         if (shown.shows(Part.REGIONS) && !contents.scene().regions().isEmpty()) {
-            entries.add(new Entry(region(), "where chasers live"));
+            entries.add(new Entry(region(), TEXTS.text("legend.whereChasersLive")));
         }
         if (shown.shows(Part.REACH) && contents.reach().isPresent()) {
-            entries.add(new Entry(reach(false), "bird up at some time"));
-            entries.add(new Entry(reach(true), "bird up all the time"));
+            entries.add(new Entry(reach(false), TEXTS.text("legend.birdUpSome")));
+            entries.add(new Entry(reach(true), TEXTS.text("legend.birdUpAll")));
         }
         if (shown.shows(Part.FINDINGS)) {
             entries.add(new Entry(Glyphs.attention(Attention.BLOCKER, MID_X, MID_Y), "blocker"));
@@ -69,7 +73,7 @@ public final class Legend {
         }
         contents.layers().stream().filter(layer -> shown.showsLayer(layer.layer().name()))
                 .flatMap(layer -> layer.byRole().keySet().stream()).distinct()
-                .forEach(role -> entries.add(new Entry(layer(role), role.isEmpty() ? "other layers" : role)));
+                .forEach(role -> entries.add(new Entry(layer(role), role.isEmpty() ? TEXTS.text("legend.layers") : role)));
         return entries;
     }
 

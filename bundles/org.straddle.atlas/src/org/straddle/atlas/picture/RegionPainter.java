@@ -15,9 +15,12 @@ import org.straddle.atlas.ink.Stroke;
 import org.straddle.atlas.ink.Words;
 import org.straddle.atlas.plane.Outline;
 import org.straddle.atlas.scene.RegionShape;
+import org.straddle.words.Catalogue;
 
 /** Regions where chasers live: a dotted line around each, and its name with its share of them where there is room. */
 final class RegionPainter {
+
+    private static final Catalogue TEXTS = Catalogue.of(RegionPainter.class);
 
     static final Stroke LINE = new Stroke(Palette.REGION, 2.5, Stroke.Dash.DOTTED);
 
@@ -41,7 +44,8 @@ final class RegionPainter {
     List<Mark> names(Crowd crowd, Lettering lettering) {
         List<Mark> marks = new ArrayList<>();
         for (RegionShape region : seen) {
-            String words = region.outline().name() + ", " + Math.round(100 * region.share()) + " % of chasers";
+            String words = TEXTS.text("regionPainter.chasers", "outline", region.outline().name(),
+                    "share", Math.round(100 * region.share()));
             double halfWidth = lettering.width(words, Face.PLAIN) / 2;
             double halfHeight = lettering.height(Face.PLAIN) / 2;
             Envelope part = region.outline().box().intersection(tracing.sight().box());

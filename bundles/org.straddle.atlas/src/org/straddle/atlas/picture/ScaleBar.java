@@ -12,9 +12,12 @@ import org.straddle.atlas.ink.Words;
 import org.straddle.atlas.mark.PlaceWords;
 import org.straddle.atlas.plane.Plane;
 import org.straddle.grid.GeoPosition;
+import org.straddle.words.Catalogue;
 
 /** How long things on the ground are and where north is, both true for the middle of the window. */
 public final class ScaleBar {
+
+    private static final Catalogue TEXTS = Catalogue.of(ScaleBar.class);
 
     private static final double ABOUT_PX = 120;
     private static final double HEIGHT_PX = 34;
@@ -28,8 +31,8 @@ public final class ScaleBar {
         double groundPerPx = sight.metresPerPx() / plane.scaleAt(middle);
         double metres = round(ABOUT_PX * groundPerPx);
         double length = metres / groundPerPx;
-        String words = metres >= 1000 ? Math.round(metres / 1000) + " km"
-                : metres >= 1 ? Math.round(metres) + " m" : Math.round(metres * 100) + " cm";
+        String words = metres >= 1000 ? TEXTS.text("scaleBar.km", "metres", Math.round(metres / 1000))
+                : metres >= 1 ? Math.round(metres) + " m" : TEXTS.text("scaleBar.cm", "metres", Math.round(metres * 100));
         double top = bottom - HEIGHT_PX;
         double right = left + length + 46;
         double y = bottom - 9;
@@ -67,6 +70,6 @@ public final class ScaleBar {
     /** {@code 1 px = 120 m}: for those who cannot see the bar. */
     public static String words(Sight sight, Plane plane) {
         double groundPerPx = sight.metresPerPx() / plane.scaleAt(plane.position(sight.centreX(), sight.centreY()));
-        return PlaceWords.distance(sight.width() * groundPerPx) + " across";
+        return TEXTS.text("scaleBar.across", "distance", PlaceWords.distance(sight.width() * groundPerPx));
     }
 }

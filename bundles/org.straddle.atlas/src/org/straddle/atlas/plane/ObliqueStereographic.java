@@ -2,6 +2,7 @@ package org.straddle.atlas.plane;
 
 import org.straddle.grid.GeoPosition;
 import org.straddle.grid.PositionText;
+import org.straddle.words.Catalogue;
 
 /**
  * Oblique stereographic projection, EPSG method 9809 (IOGP Publication 373-7-2, "Coordinate Conversions and
@@ -18,6 +19,8 @@ import org.straddle.grid.PositionText;
  */
 public record ObliqueStereographic(Spheroid spheroid, GeoPosition centre, double scaleFactor, Sphere sphere)
         implements Plane {
+
+    private static final Catalogue TEXTS = Catalogue.of(ObliqueStereographic.class);
 
     /** The conformal sphere: radius in metres, factor of longitudes, factor of latitudes, its latitude of the centre. */
     record Sphere(double radiusM, double n, double c, double sinCentre, double cosCentre) {
@@ -89,6 +92,7 @@ public record ObliqueStereographic(Spheroid spheroid, GeoPosition centre, double
 
     @Override
     public String words() {
-        return "Oblique stereographic (EPSG method 9809) about " + PositionText.write(centre, PositionText.Form.DEGREES);
+        return TEXTS.text("obliqueStereographic.obliqueStereographicEpsg",
+                "centre", PositionText.write(centre, PositionText.Form.DEGREES));
     }
 }

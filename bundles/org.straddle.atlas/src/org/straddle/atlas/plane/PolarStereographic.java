@@ -1,6 +1,7 @@
 package org.straddle.atlas.plane;
 
 import org.straddle.grid.GeoPosition;
+import org.straddle.words.Catalogue;
 
 /**
  * Polar stereographic projection, EPSG method 9810, variant A (IOGP Publication 373-7-2).
@@ -12,6 +13,8 @@ import org.straddle.grid.GeoPosition;
  */
 public record PolarStereographic(Spheroid spheroid, boolean north, double originLongitudeDeg, double scaleFactor)
         implements Plane {
+
+    private static final Catalogue TEXTS = Catalogue.of(PolarStereographic.class);
 
     @Override
     public GeoPosition centre() {
@@ -55,6 +58,6 @@ public record PolarStereographic(Spheroid spheroid, boolean north, double origin
 
     @Override
     public String words() {
-        return "Polar stereographic (EPSG method 9810) about the " + (north ? "north" : "south") + " pole";
+        return TEXTS.text("polarStereographic.polarStereographicEpsg", "north", north);
     }
 }

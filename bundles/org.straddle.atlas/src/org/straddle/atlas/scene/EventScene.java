@@ -27,6 +27,7 @@ import org.straddle.model.SiteKind;
 import org.straddle.model.Stop;
 import org.straddle.model.Team;
 import org.straddle.outlook.Outlook;
+import org.straddle.words.Catalogue;
 
 /**
  * An event on its plane: what does not depend on how the map is zoomed. Things without a position are left out; the
@@ -34,6 +35,8 @@ import org.straddle.outlook.Outlook;
  */
 public record EventScene(List<SiteSpot> sites, List<BaseSpot> bases, List<LegLine> legs, List<DemandSpot> demand,
         List<RegionShape> regions) {
+
+    private static final Catalogue TEXTS = Catalogue.of(EventScene.class);
 
     /** Nothing on the map. */
     public static final EventScene EMPTY = new EventScene(List.of(), List.of(), List.of(), List.of(), List.of());
@@ -133,6 +136,6 @@ public record EventScene(List<SiteSpot> sites, List<BaseSpot> bases, List<LegLin
     }
 
     static String name(String name, String word) {
-        return name == null || name.isBlank() ? "(unnamed " + word + ")" : name.strip();
+        return name == null || name.isBlank() ? TEXTS.text("eventScene.unnamed", "word", word) : name.strip();
     }
 }

@@ -21,6 +21,7 @@ import org.straddle.outlook.SitePass;
 import org.straddle.sky.Ephemeris;
 import org.straddle.sky.Place;
 import org.straddle.sky.Subpoint;
+import org.straddle.words.Catalogue;
 
 /**
  * Where a pass can be worked: the places that have the bird above the event's reach elevation while the site has it
@@ -37,6 +38,8 @@ import org.straddle.sky.Subpoint;
  */
 public record ReachShape(SitePass pass, double leastDeg, List<double[]> ever, List<double[]> throughout) {
 
+    private static final Catalogue TEXTS = Catalogue.of(ReachShape.class);
+
     private static final int DIRECTIONS = 90;
     private static final Duration STEP = Duration.ofSeconds(20);
     /** Beyond a third of the Earth no bird is above −30°. */
@@ -50,7 +53,7 @@ public record ReachShape(SitePass pass, double leastDeg, List<double[]> ever, Li
         double leastDeg = outlook.reach().leastDeg();
         Instant from = pass.pass().aos();
         int steps = (int) Math.max(1, pass.pass().duration().dividedBy(STEP));
-        SubMonitor progress = SubMonitor.convert(monitor, "Reach of a pass", steps + 1);
+        SubMonitor progress = SubMonitor.convert(monitor, TEXTS.text("reachShape.reachPass"), steps + 1);
         List<Geometry> areas = new ArrayList<>();
         Geometry throughout = null;
         for (int step = 0; step <= steps; step++) {

@@ -26,6 +26,7 @@ import org.straddle.outlook.StoredElements;
 import org.straddle.sky.ElementSet;
 import org.straddle.store.EventFolder;
 import org.straddle.store.EventFolderException;
+import org.straddle.words.Catalogue;
 
 /**
  * What happens to an event when files of element sets are imported: which sets go to which birds, which the event
@@ -33,6 +34,8 @@ import org.straddle.store.EventFolderException;
  * and that is one step for undo.
  */
 public final class ElementImport {
+
+    private static final Catalogue TEXTS = Catalogue.of(ElementImport.class);
 
     /**
      * Epochs closer than this are the same: the two written forms round the same epoch to 0.864 ms (TLE, eight
@@ -159,21 +162,22 @@ public final class ElementImport {
     public String summary() {
         StringBuilder told = new StringBuilder();
         if (isEmpty()) {
-            told.append("Nothing to import: no element set is new for a bird of the event.");
+            told.append(TEXTS.text("elementImport.nothingImportElement"));
         } else {
             long fresh = byBird.values().stream().filter(each -> each.get(0).newBird()).count();
-            told.append(count(additions.size(), "element set")).append(" for ").append(count(byBird.size(), "bird"))
-                    .append(fresh > 0 ? " (" + fresh + " new)." : ".");
+            told.append(count(additions.size(), TEXTS.text("elementImport.elementSet"))).append(TEXTS.text("elementImport.for")).append(count(byBird.size(), "bird"))
+                    .append(fresh > 0 ? TEXTS.text("elementImport.new", "fresh", fresh) : ".");
         }
         if (!known.isEmpty()) {
             long conflicts = known.stream().filter(each -> !each.same()).count();
-            told.append(' ').append(known.size()).append(known.size() == 1 ? " is" : " are").append(" already known")
-                    .append(conflicts > 0 ? ", " + conflicts + " of them with another orbit at the same epoch (the stored one stays)." : ".");
+            told.append(' ').append(known.size()).append(known.size() == 1 ? TEXTS.text("elementImport.is")
+                    : TEXTS.text("elementImport.are")).append(TEXTS.text("elementImport.alreadyKnown"))
+                    .append(conflicts > 0 ? TEXTS.text("elementImport.themOrbitSame", "conflicts", conflicts) : ".");
         }
         if (!unmatched.isEmpty()) {
-            told.append(' ').append(count(unmatched.size(), "element set"))
-                    .append(unmatched.size() == 1 ? " belongs to a bird that the event does not have."
-                            : " belong to birds that the event does not have.");
+            told.append(' ').append(count(unmatched.size(), TEXTS.text("elementImport.elementSet")))
+                    .append(unmatched.size() == 1 ? TEXTS.text("elementImport.belongsBirdEvent")
+                            : TEXTS.text("elementImport.belongBirdsEvent"));
         }
         return told.toString();
     }
@@ -200,7 +204,7 @@ public final class ElementImport {
                 names.put(addition.file(), folder.addElementsFile(source.name(), source.bytes()));
             }
         }
-        CompoundCommand command = new CompoundCommand("Import element sets");
+        CompoundCommand command = new CompoundCommand(TEXTS.text("elementImport.importElementSets"));
         byBird.forEach((bird, added) -> {
             List<BirdElements> elements = added.stream().map(each -> stored(each, names.get(each.file()), importedAt))
                     .sorted(Comparator.comparing(BirdElements::getEpoch)).toList();

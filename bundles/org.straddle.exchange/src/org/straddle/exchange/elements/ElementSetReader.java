@@ -6,12 +6,15 @@ import org.straddle.exchange.ReadException;
 import org.straddle.exchange.SourceFile;
 import org.straddle.exchange.formats.FileFormat;
 import org.straddle.exchange.formats.Purpose;
+import org.straddle.words.Catalogue;
 
 /**
  * Reads files of element sets. What kind of file it is shows in the content; names and extensions lie. A file is
  * taken as a whole or refused with its first bad line: half a file would leave birds with old elements, unnoticed.
  */
 public final class ElementSetReader {
+
+    private static final Catalogue TEXTS = Catalogue.of(ElementSetReader.class);
 
     private ElementSetReader() {
     }
@@ -25,7 +28,7 @@ public final class ElementSetReader {
     public static ElementFile read(SourceFile source) throws ReadException {
         ElementFile file = understand(source);
         if (file.sets().isEmpty()) {
-            throw source.refuse(0, "the file holds no element sets.", "Choose a file with at least one.");
+            throw source.refuse(0, TEXTS.text("elementSetReader.fileHoldsElement"), TEXTS.text("elementSetReader.chooseFileLeast"));
         }
         return file;
     }
@@ -39,7 +42,7 @@ public final class ElementSetReader {
             case OMM_KVN -> OmmKvn.read(source, text);
             case OMM_CSV -> OmmCsv.read(source, text);
             case TLE -> TleFile.read(source, text);
-            default -> throw new IllegalStateException("Nobody reads element sets from " + format);
+            default -> throw new IllegalStateException(TEXTS.text("elementSetReader.nobodyReadsElement", "format", format));
         };
     }
 }

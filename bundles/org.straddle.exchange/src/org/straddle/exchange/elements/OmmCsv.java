@@ -11,6 +11,7 @@ import org.apache.commons.csv.DuplicateHeaderMode;
 import org.straddle.exchange.ReadException;
 import org.straddle.exchange.SourceFile;
 import org.straddle.exchange.formats.FileFormat;
+import org.straddle.words.Catalogue;
 
 /**
  * Mean elements as a table: the first line names the columns with the keywords of the message, each further line is
@@ -18,7 +19,9 @@ import org.straddle.exchange.formats.FileFormat;
  */
 final class OmmCsv {
 
-    private static final String REPAIR = "Fetch the file again from its source, or correct the line.";
+    private static final Catalogue TEXTS = Catalogue.of(OmmCsv.class);
+
+    private static final String REPAIR = TEXTS.text("ommCsv.fetchFileAgain");
     private static final CSVFormat CSV = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true)
             .setIgnoreEmptyLines(true).setIgnoreSurroundingSpaces(true).setTrim(true)
             .setDuplicateHeaderMode(DuplicateHeaderMode.DISALLOW).get();
@@ -38,7 +41,8 @@ final class OmmCsv {
         } catch (ReadException e) {
             throw e;
         } catch (IOException | UncheckedIOException | IllegalArgumentException | IllegalStateException e) {
-            throw new ReadException(source.name(), line, "the table is damaged from here on: " + e.getMessage(), REPAIR, e);
+            throw new ReadException(source.name(), line, TEXTS.text("ommCsv.tableDamagedFrom",
+                    "reason", e.getMessage()), REPAIR, e);
         }
         return messages.toFile(source, FileFormat.OMM_CSV);
     }
@@ -50,8 +54,8 @@ final class OmmCsv {
 
     private static OmmMessage message(SourceFile source, CSVRecord row, int line) throws ReadException {
         if (!row.isConsistent()) {
-            throw source.refuse(line, "the line has " + row.size() + " values, but the first line names "
-                    + row.getParser().getHeaderNames().size() + " columns (cut off?).", REPAIR);
+            throw source.refuse(line, TEXTS.text("ommCsv.lineHasValues", "row", row.size(),
+                    "headerNames", row.getParser().getHeaderNames().size()), REPAIR);
         }
         OmmMessage message = new OmmMessage(source, line, false);
         for (Map.Entry<String, String> cell : row.toMap().entrySet()) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 
 import org.straddle.exchange.ReadException;
 import org.straddle.exchange.SourceFile;
+import org.straddle.words.Catalogue;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
@@ -17,6 +18,8 @@ import org.straddle.exchange.formats.FileFormat;
  * standard but in wide public use, and leaves out what is the same for all (frame, time system, theory).
  */
 final class OmmJson {
+
+    private static final Catalogue TEXTS = Catalogue.of(OmmJson.class);
 
     private static final JsonFactory JSON = JsonFactory.builder().streamReadConstraints(StreamReadConstraints.builder()
             .maxNestingDepth(16).maxStringLength(10_000).maxNameLength(1_000).maxNumberLength(100).build()).build();
@@ -39,11 +42,12 @@ final class OmmJson {
             throw e;
         } catch (JsonProcessingException e) {
             int line = e.getLocation() == null ? 0 : Math.max(0, e.getLocation().getLineNr());
-            throw new ReadException(source.name(), line, "this is not well-formed JSON: " + e.getOriginalMessage(),
-                    "Fetch the file again from its source.", e);
+            throw new ReadException(source.name(), line, TEXTS.text("ommJson.notWellFormed",
+                    "originalMessage", e.getOriginalMessage()),
+                    TEXTS.text("ommJson.fetchFileAgain"), e);
         } catch (IOException e) {
-            throw new ReadException(source.name(), 0, "the file cannot be read as JSON: " + e.getMessage(),
-                    "Fetch the file again from its source.", e);
+            throw new ReadException(source.name(), 0, TEXTS.text("ommJson.fileCannotRead", "reason", e.getMessage()),
+                    TEXTS.text("ommJson.fetchFileAgain"), e);
         }
     }
 
@@ -56,20 +60,20 @@ final class OmmJson {
             readObject();
         }
         if (parser.nextToken() != null) {
-            throw refuse("something follows the end of the JSON.");
+            throw refuse(TEXTS.text("ommJson.somethingFollowsEnd"));
         }
     }
 
     private void readObject() throws IOException {
         if (parser.currentToken() != JsonToken.START_OBJECT) {
-            throw refuse("an element set should be an object in braces.");
+            throw refuse(TEXTS.text("ommJson.elementSetShould"));
         }
         OmmMessage message = new OmmMessage(source, line(), false);
         while (parser.nextToken() != JsonToken.END_OBJECT) {
             String keyword = parser.currentName();
             JsonToken value = parser.nextToken();
             if (value.isStructStart()) {
-                throw refuse(keyword + " should be a text or a number.");
+                throw refuse(TEXTS.text("ommJson.shouldTextNumber", "keyword", keyword));
             }
             message.put(keyword, value == JsonToken.VALUE_NULL ? "" : parser.getText(), "", line());
         }
@@ -81,6 +85,6 @@ final class OmmJson {
     }
 
     private ReadException refuse(String what) {
-        return source.refuse(line(), what, "Fetch the file again from its source.");
+        return source.refuse(line(), what, TEXTS.text("ommJson.fetchFileAgain"));
     }
 }

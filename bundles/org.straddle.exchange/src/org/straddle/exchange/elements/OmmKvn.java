@@ -6,9 +6,12 @@ import java.util.regex.Pattern;
 import org.straddle.exchange.ReadException;
 import org.straddle.exchange.SourceFile;
 import org.straddle.exchange.formats.FileFormat;
+import org.straddle.words.Catalogue;
 
 /** Messages as lines of keyword = value [unit], one after the other in a file; CCSDS 502.0-B-3, section 7. */
 final class OmmKvn {
+
+    private static final Catalogue TEXTS = Catalogue.of(OmmKvn.class);
 
     static final String VERSION = "CCSDS_OMM_VERS";
 
@@ -31,16 +34,16 @@ final class OmmKvn {
             }
             Matcher m = LINE.matcher(line);
             if (!m.matches()) {
-                throw source.refuse(number, "this is not a line like KEYWORD = value.",
-                        "Fetch the file again from its source, or correct the line.");
+                throw source.refuse(number, TEXTS.text("ommKvn.notLineLike"),
+                        TEXTS.text("ommCsv.fetchFileAgain"));
             }
             if (m.group(1).equals(VERSION)) {
                 finish(message, messages);
                 requireReadable(source, number, m.group(2));
                 message = new OmmMessage(source, number, true);
             } else if (message == null || m.group(1).matches("CCSDS_.*_VERS")) {
-                throw source.refuse(number, "the message is not an orbit mean-elements message: it does not begin with "
-                        + VERSION + ".", "Choose a file with OMM messages, not another kind.");
+                throw source.refuse(number, TEXTS.text("ommKvn.messageNotOrbit",
+                        "version", VERSION), TEXTS.text("ommKvn.chooseFileOmm"));
             } else {
                 put(message, m.group(1), m.group(2), number);
             }
@@ -57,8 +60,8 @@ final class OmmKvn {
 
     static void requireReadable(SourceFile source, int line, String version) throws ReadException {
         if (!READABLE_VERSION.matcher(version.strip()).matches()) {
-            throw source.refuse(line, "the message is of version " + version + "; versions 1 to 3 are known.",
-                    "Fetch it in an older version of the format.");
+            throw source.refuse(line, TEXTS.text("ommKvn.messageVersionVersions", "version", version),
+                    TEXTS.text("ommKvn.fetchOlderVersion"));
         }
     }
 

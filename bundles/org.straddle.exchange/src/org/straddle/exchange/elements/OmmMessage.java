@@ -11,6 +11,7 @@ import org.straddle.exchange.ReadException;
 import org.straddle.exchange.SourceFile;
 import org.straddle.sky.ElementSet;
 import org.straddle.sky.ElementSetException;
+import org.straddle.words.Catalogue;
 
 /**
  * One orbit mean-elements message as keywords and values, in whichever of its written forms it came. Its meaning is
@@ -19,14 +20,16 @@ import org.straddle.sky.ElementSetException;
  */
 final class OmmMessage {
 
+    private static final Catalogue TEXTS = Catalogue.of(OmmMessage.class);
+
     private record Field(String text, int line) {
     }
 
     private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d{1,40}(\\.\\d{0,40})?|\\.\\d{1,40})([eE][+-]?\\d{1,3})?");
     private static final Pattern WHOLE = Pattern.compile("\\d{1,9}");
     private static final Set<String> REPEATABLE = Set.of("COMMENT", "USER_DEFINED");
-    private static final String OTHER_SOURCE = "Fetch elements for SGP4 from their source.";
-    private static final String FETCH_AGAIN = "Fetch the file again from its source, or correct the place named.";
+    private static final String OTHER_SOURCE = TEXTS.text("ommMessage.fetchElementsSgp");
+    private static final String FETCH_AGAIN = TEXTS.text("ommMessage.fetchFileAgain");
 
     private final SourceFile source;
     private final int line;
@@ -55,10 +58,11 @@ final class OmmMessage {
             return;
         }
         if (!unit.isBlank() && !OmmUnits.isRight(keyword, unit.strip())) {
-            throw source.refuse(at, keyword + " is in " + unit.strip() + ", which is not its unit.", FETCH_AGAIN);
+            throw source.refuse(at, TEXTS.text("ommMessage.whichNotIts", "keyword", keyword,
+                    "unit", unit.strip()), FETCH_AGAIN);
         }
         if (fields.putIfAbsent(keyword, new Field(value, at)) != null) {
-            throw source.refuse(at, keyword + " is given twice in one message.", FETCH_AGAIN);
+            throw source.refuse(at, TEXTS.text("ommMessage.givenTwiceOne", "keyword", keyword), FETCH_AGAIN);
         }
     }
 
@@ -67,10 +71,10 @@ final class OmmMessage {
     }
 
     ElementSet toElementSet() throws ReadException {
-        requireValue("CENTER_NAME", Set.of("EARTH"), "the centre");
-        requireValue("REF_FRAME", Set.of("TEME"), "the frame");
-        requireValue("TIME_SYSTEM", Set.of("UTC"), "the time system");
-        requireValue("MEAN_ELEMENT_THEORY", Set.of("SGP4", "SGP/SGP4"), "the theory");
+        requireValue("CENTER_NAME", Set.of("EARTH"), TEXTS.text("ommMessage.centre"));
+        requireValue("REF_FRAME", Set.of("TEME"), TEXTS.text("ommMessage.frame"));
+        requireValue("TIME_SYSTEM", Set.of("UTC"), TEXTS.text("ommMessage.timeSystem"));
+        requireValue("MEAN_ELEMENT_THEORY", Set.of("SGP4", "SGP/SGP4"), TEXTS.text("ommMessage.theory"));
         requireSgp4Drag();
         try {
             return new ElementSet(text("OBJECT_NAME"), whole(required("NORAD_CAT_ID"), "NORAD_CAT_ID"), designator(),
@@ -93,23 +97,24 @@ final class OmmMessage {
     private void refuseOther(String keyword, Set<String> allowed, String what) throws ReadException {
         Field field = fields.get(keyword);
         if (field != null && !allowed.contains(field.text().toUpperCase(Locale.ROOT))) {
-            throw source.refuse(field.line(), what + " is " + field.text() + " (" + keyword + "), not "
-                    + String.join(" or ", allowed.stream().sorted().toList()) + ".", OTHER_SOURCE);
+            throw source.refuse(field.line(), TEXTS.text("ommMessage.not", "what", what, "field", field.text(),
+                    "keyword", keyword, "sorted", String.join(
+                    TEXTS.text("ommMessage.or"), allowed.stream().sorted().toList())), OTHER_SOURCE);
         }
     }
 
     /** Other theories of the same family show by their ephemeris type or by their own drag terms (table 4-3). */
     private void requireSgp4Drag() throws ReadException {
-        refuseOther("EPHEMERIS_TYPE", Set.of("0", "2"), "the ephemeris type");
+        refuseOther("EPHEMERIS_TYPE", Set.of("0", "2"), TEXTS.text("ommMessage.ephemerisType"));
         for (String other : new String[] {"BTERM", "AGOM"}) {
             if (fields.containsKey(other)) {
-                throw source.refuse(fields.get(other).line(), "the elements are for SGP4-XP (" + other
-                        + "), another theory than SGP4.", OTHER_SOURCE);
+                throw source.refuse(fields.get(other).line(), TEXTS.text("ommMessage.elementsSgpXp",
+                        "other", other), OTHER_SOURCE);
             }
         }
         if (!fields.containsKey("MEAN_MOTION") && fields.containsKey("SEMI_MAJOR_AXIS")) {
             throw source.refuse(fields.get("SEMI_MAJOR_AXIS").line(),
-                    "the message gives SEMI_MAJOR_AXIS, but elements for SGP4 give MEAN_MOTION.", OTHER_SOURCE);
+                    TEXTS.text("ommMessage.messageGivesSemi"), OTHER_SOURCE);
         }
     }
 
@@ -125,8 +130,7 @@ final class OmmMessage {
 
     private Instant epoch() throws ReadException {
         Field field = required("EPOCH");
-        return OmmTime.parse(field.text()).orElseThrow(() -> source.refuse(field.line(), "EPOCH is \"" + field.text()
-                + "\", not a time like 2026-06-20T10:02:30.5 or 2026-171T10:02:30.5.", FETCH_AGAIN));
+        return OmmTime.parse(field.text()).orElseThrow(() -> source.refuse(field.line(), TEXTS.text("ommMessage.epochNotTime", "field", field.text()), FETCH_AGAIN));
     }
 
     private double number(String keyword) throws ReadException {
@@ -145,7 +149,8 @@ final class OmmMessage {
 
     private double number(Field field, String keyword) throws ReadException {
         if (!NUMBER.matcher(field.text()).matches()) {
-            throw source.refuse(field.line(), keyword + " is \"" + field.text() + "\", not a number.", FETCH_AGAIN);
+            throw source.refuse(field.line(), TEXTS.text("ommMessage.notNumber", "keyword", keyword,
+                    "field", field.text()), FETCH_AGAIN);
         }
         return Double.parseDouble(field.text());
     }
@@ -157,8 +162,8 @@ final class OmmMessage {
 
     private int whole(Field field, String keyword) throws ReadException {
         if (!WHOLE.matcher(field.text()).matches()) {
-            throw source.refuse(field.line(), keyword + " is \"" + field.text()
-                    + "\", not a whole number of up to nine digits.", FETCH_AGAIN);
+            throw source.refuse(field.line(), TEXTS.text("ommMessage.notWholeNumber", "keyword", keyword,
+                    "field", field.text()), FETCH_AGAIN);
         }
         return Integer.parseInt(field.text());
     }
@@ -166,7 +171,7 @@ final class OmmMessage {
     private Field required(String keyword) throws ReadException {
         Field field = fields.get(keyword);
         if (field == null) {
-            throw source.refuse(line, "the message that begins here has no " + keyword + " (cut off?).", FETCH_AGAIN);
+            throw source.refuse(line, TEXTS.text("ommMessage.messageBeginsHere", "keyword", keyword), FETCH_AGAIN);
         }
         return field;
     }

@@ -6,6 +6,7 @@ import org.straddle.exchange.SourceFile;
 import org.straddle.exchange.XmlReading;
 import org.straddle.exchange.XmlRefusal;
 import org.straddle.exchange.formats.FileFormat;
+import org.straddle.words.Catalogue;
 import org.xml.sax.Attributes;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
@@ -15,6 +16,8 @@ import org.xml.sax.SAXException;
  * files in public use come with and without a namespace.
  */
 final class OmmXml extends XmlReading {
+
+    private static final Catalogue TEXTS = Catalogue.of(OmmXml.class);
 
     private static final int DEEPEST = 32;
     private static final int LONGEST_VALUE = 10_000;
@@ -41,11 +44,11 @@ final class OmmXml extends XmlReading {
     @Override
     protected void begin(String localName, Attributes attributes) throws SAXException {
         if (depth == 0 && !localName.equals("omm") && !localName.equals("ndm")) {
-            throw refuse("the XML holds no orbit mean-elements messages, but <" + localName + ">.",
-                    "Choose a file with OMM messages.");
+            throw refuse(TEXTS.text("ommXml.xmlHoldsOrbit", "localName", localName),
+                    TEXTS.text("ommXml.chooseFileOmm"));
         }
         if (++depth > DEEPEST) {
-            throw refuse("no message is nested so deeply.", "Choose a file with OMM messages.");
+            throw refuse(TEXTS.text("ommXml.messageNestedSo"), TEXTS.text("ommXml.chooseFileOmm"));
         }
         if (localName.equals("omm")) {
             beginMessage(attributes);
@@ -57,7 +60,7 @@ final class OmmXml extends XmlReading {
 
     private void beginMessage(Attributes attributes) throws SAXException {
         if (message != null) {
-            throw refuse("a message within a message.", AGAIN);
+            throw refuse(TEXTS.text("ommXml.messageWithinMessage"), AGAIN);
         }
         String version = attributes.getValue("version");
         try {
@@ -71,7 +74,7 @@ final class OmmXml extends XmlReading {
     @Override
     public void characters(char[] characters, int start, int length) throws SAXException {
         if (text.length() + length > LONGEST_VALUE) {
-            throw refuse("a value of more than " + LONGEST_VALUE + " characters.", AGAIN);
+            throw refuse(TEXTS.text("ommXml.valueMoreThan", "longestValue", LONGEST_VALUE), AGAIN);
         }
         text.append(characters, start, length);
     }

@@ -10,6 +10,7 @@ import org.straddle.sky.EarthOrientationException;
 import org.straddle.sky.Window;
 import org.straddle.store.EventFolder;
 import org.straddle.store.EventFolderException;
+import org.straddle.words.Catalogue;
 
 /**
  * A file of Earth orientation that was read as a whole: {@code finals2000A} in columns, or {@code eopc04}, as the IERS
@@ -18,6 +19,8 @@ import org.straddle.store.EventFolderException;
  * @param kind {@link EarthOrientation#FINALS} or {@link EarthOrientation#C04}
  */
 public record OrientationFile(SourceFile source, String kind, EarthOrientation orientation) {
+
+    private static final Catalogue TEXTS = Catalogue.of(OrientationFile.class);
 
     /** Empty when the content looks like something else. @throws ReadException when it looks like one and is damaged */
     static Optional<OrientationFile> read(SourceFile source) throws ReadException {
@@ -29,8 +32,8 @@ public record OrientationFile(SourceFile source, String kind, EarthOrientation o
         try {
             return Optional.of(new OrientationFile(source, kind.get(), EarthOrientation.read(source.name(), bytes)));
         } catch (EarthOrientationException e) {
-            throw new ReadException(source.name(), 0, "this looks like " + kind.get() + " but cannot be read: " + e.reason()
-                    + ".", EarthOrientationException.WHAT_TO_DO, e);
+            throw new ReadException(source.name(), 0, TEXTS.text("orientationFile.looksLikeBut", "kind", kind.get(),
+                    "reason", e.reason()), EarthOrientationException.WHAT_TO_DO, e);
         }
     }
 
@@ -43,9 +46,8 @@ public record OrientationFile(SourceFile source, String kind, EarthOrientation o
     public String keepIn(EventFolder folder) throws EventFolderException {
         String name = folder.putElementsFile(publishedName(), source.bytes());
         Window days = orientation.coverage().orElseThrow();
-        return "Earth orientation from " + date(days.start().toString()) + " to " + date(days.end().toString())
-                + " is kept as elements/" + name + ", and passes rest on it from now on. This cannot be undone; to go"
-                + " without it, remove the file.";
+        return TEXTS.text("orientationFile.earthOrientationFrom", "date", date(days.start().toString()),
+                "date2", date(days.end().toString()), "name", name);
     }
 
     /** By such a name it is found among the element sets. */

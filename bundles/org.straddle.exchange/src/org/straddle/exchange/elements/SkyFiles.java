@@ -9,9 +9,12 @@ import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.SubMonitor;
 import org.straddle.exchange.ReadException;
 import org.straddle.exchange.SourceFile;
+import org.straddle.words.Catalogue;
 
 /** Files about the sky that a user chose together, sorted by what is in them. */
 public record SkyFiles(List<ElementFile> elements, List<OrientationFile> orientation) {
+
+    private static final Catalogue TEXTS = Catalogue.of(SkyFiles.class);
 
     public SkyFiles {
         elements = List.copyOf(elements);
@@ -24,7 +27,7 @@ public record SkyFiles(List<ElementFile> elements, List<OrientationFile> orienta
      * @throws ReadException on the first file that cannot be taken; then none is
      */
     public static SkyFiles read(List<Path> paths, IProgressMonitor monitor) throws ReadException {
-        SubMonitor progress = SubMonitor.convert(monitor, "Reading element sets", paths.size());
+        SubMonitor progress = SubMonitor.convert(monitor, TEXTS.text("skyFiles.readingElementSets"), paths.size());
         List<ElementFile> elements = new ArrayList<>();
         List<OrientationFile> orientation = new ArrayList<>();
         for (Path path : paths) {

@@ -8,6 +8,7 @@ import org.straddle.exchange.SourceFile;
 import org.straddle.exchange.formats.FileFormat;
 import org.straddle.sky.ElementSet;
 import org.straddle.sky.ElementSetException;
+import org.straddle.words.Catalogue;
 
 /**
  * Files of two-line element sets, with or without a line for the name before each, with blank lines and lines of
@@ -15,7 +16,9 @@ import org.straddle.sky.ElementSetException;
  */
 final class TleFile {
 
-    private static final String FETCH_AGAIN = "Fetch the file again from its source, or remove the damaged set.";
+    private static final Catalogue TEXTS = Catalogue.of(TleFile.class);
+
+    private static final String FETCH_AGAIN = TEXTS.text("tleFile.fetchFileAgain");
     /** Names are up to 24 characters: what begins like a first line but is no longer is a name. */
     private static final int LONGEST_NAME = 24;
     /** Column of the ephemeris type: 0 or 2 for SGP4, other digits for other theories (CCSDS 502.0-B-3, 4.2.4.7). */
@@ -67,19 +70,18 @@ final class TleFile {
         Numbered line = lines.get(next);
         if (!line.isFirst()) {
             if (line.isSecond() && line.text().length() > LONGEST_NAME) {
-                throw refuse(line, "a second line without its first line before it.");
+                throw refuse(line, TEXTS.text("tleFile.secondLineWithout"));
             }
             name = line.text();
             next++;
             if (next == lines.size() || !lines.get(next).isFirst()) {
-                throw refuse(line, "\"" + shortened(name) + "\" should be a name with two lines of elements after it, "
-                        + "but no first line follows.");
+                throw refuse(line, TEXTS.text("tleFile.shouldNameTwo", "shortened", shortened(name)));
             }
             line = lines.get(next);
         }
         next++;
         if (next == lines.size() || !lines.get(next).isSecond()) {
-            throw refuse(line, "no second line follows this first line.");
+            throw refuse(line, TEXTS.text("tleFile.secondLineFollows"));
         }
         Numbered second = lines.get(next++);
         sets.add(set(name, line, second));
@@ -90,12 +92,12 @@ final class TleFile {
         try {
             set = ElementSet.ofTle(name, first.text(), second.text());
         } catch (ElementSetException e) {
-            throw refuse(e.getMessage().startsWith("Line 2") ? second : first, e.getMessage());
+            throw refuse(e.getMessage().startsWith(TEXTS.text("tleFile.line")) ? second : first, e.getMessage());
         }
         char type = first.text().charAt(EPHEMERIS_TYPE);
         if (type != '0' && type != '2' && type != ' ') {
-            throw source.refuse(first.number(), "the set is for another theory than SGP4 (ephemeris type " + type
-                    + " in column " + (EPHEMERIS_TYPE + 1) + ").", "Fetch sets for SGP4.");
+            throw source.refuse(first.number(), TEXTS.text("tleFile.setTheoryThan", "type", type,
+                    "ephemerisType", (EPHEMERIS_TYPE + 1)), TEXTS.text("tleFile.fetchSetsSgp"));
         }
         return set;
     }

@@ -9,6 +9,7 @@ import org.eclipse.core.runtime.IProgressMonitor;
 import org.straddle.exchange.MapSource;
 import org.straddle.exchange.ReadException;
 import org.straddle.exchange.SourceFile;
+import org.straddle.words.Catalogue;
 
 /**
  * Reads what a receiver recorded while it stood on a mark: a GPX file or a log of NMEA 0183 sentences; which it is
@@ -16,7 +17,9 @@ import org.straddle.exchange.SourceFile;
  */
 public final class FixReader {
 
-    static final String RIGHT_FILE = "Choose a GPX file, or a log of NMEA 0183 sentences ($GPGGA, $GPRMC, …).";
+    private static final Catalogue TEXTS = Catalogue.of(FixReader.class);
+
+    static final String RIGHT_FILE = TEXTS.text("fixReader.chooseGpxFile");
 
     /** A day of sentences at one fix a second is 50 MB. */
     private static final int LARGEST_BYTES = 64 << 20;
@@ -41,8 +44,8 @@ public final class FixReader {
 
     private static FixLog read(MapSource source, IProgressMonitor monitor) throws ReadException {
         if (source.size() > LARGEST_BYTES) {
-            throw source.refuse(0, "the file is larger than " + (LARGEST_BYTES >> 20) + " MB.",
-                    "Cut it to the minutes on the mark.");
+            throw source.refuse(0, TEXTS.text("fixReader.fileLargerThan", "largestBytes", (LARGEST_BYTES >> 20)),
+                    TEXTS.text("fixReader.cutMinutesMark"));
         }
         try (InputStream in = new BufferedInputStream(source.open(monitor), LOOK_AHEAD)) {
             in.mark(LOOK_AHEAD);
@@ -52,7 +55,7 @@ public final class FixReader {
             }
             in.reset();
             if (first < 0) {
-                throw source.refuse(0, "the file is empty.", RIGHT_FILE);
+                throw source.refuse(0, TEXTS.text("fixReader.fileEmpty"), RIGHT_FILE);
             }
             return first == '<' ? GpxFixes.read(source, in) : NmeaLog.read(source, in);
         } catch (ReadException e) {

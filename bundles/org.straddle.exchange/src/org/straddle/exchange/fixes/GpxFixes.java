@@ -17,6 +17,7 @@ import org.straddle.exchange.ReadException;
 import org.straddle.exchange.XmlReading;
 import org.straddle.exchange.XmlRefusal;
 import org.straddle.grid.GeoPosition;
+import org.straddle.words.Catalogue;
 import org.xml.sax.Attributes;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
@@ -27,6 +28,8 @@ import org.xml.sax.SAXException;
  * in metres it does not give at all.
  */
 final class GpxFixes extends XmlReading {
+
+    private static final Catalogue TEXTS = Catalogue.of(GpxFixes.class);
 
     private static final int DEEPEST = 64;
     private static final int MOST = 500_000;
@@ -54,15 +57,14 @@ final class GpxFixes extends XmlReading {
 
     private FixLog log() throws ReadException {
         if (readings.isEmpty()) {
-            throw source.refuse(0, "the file holds no waypoints and no track points"
-                    + (withoutFix > 0 ? " that the receiver had a fix for." : "."), FixReader.RIGHT_FILE);
+            throw source.refuse(0, TEXTS.text("gpxFixes.fileHoldsWaypoints", "case", withoutFix > 0), FixReader.RIGHT_FILE);
         }
         List<String> remarks = new ArrayList<>();
         if (withoutFix > 0) {
-            remarks.add(withoutFix + " points without a fix are left out.");
+            remarks.add(TEXTS.text("gpxFixes.pointsWithoutFix", "withoutFix", withoutFix));
         }
         if (withoutTime > 0) {
-            remarks.add(withoutTime + " points have no time.");
+            remarks.add(TEXTS.text("gpxFixes.pointsHaveTime", "withoutTime", withoutTime));
         }
         return new FixLog(source.name(), readings, remarks);
     }
@@ -72,10 +74,10 @@ final class GpxFixes extends XmlReading {
         depth++;
         text = null;
         if (depth == 1 && !localName.equals("gpx")) {
-            throw refuse("the XML is not GPX, but <" + localName + ">.", FixReader.RIGHT_FILE);
+            throw refuse(TEXTS.text("gpxFixes.xmlNotGpx", "localName", localName), FixReader.RIGHT_FILE);
         }
         if (depth > DEEPEST) {
-            throw refuse("no GPX is nested so deeply.", AGAIN);
+            throw refuse(TEXTS.text("gpxFixes.gpxNestedSo"), AGAIN);
         }
         if (position == null && (localName.equals("trkpt") || localName.equals("wpt"))) {
             position = position(attributes);
@@ -88,7 +90,7 @@ final class GpxFixes extends XmlReading {
 
     private GeoPosition position(Attributes attributes) throws SAXException {
         if (readings.size() >= MOST) {
-            throw refuse("it has more than " + MOST + " points.", "Cut it to the minutes on the mark.");
+            throw refuse(TEXTS.text("gpxFixes.hasMoreThan", "most", MOST), TEXTS.text("fixReader.cutMinutesMark"));
         }
         try {
             double latitude = number(attributes.getValue("lat"));
@@ -98,8 +100,8 @@ final class GpxFixes extends XmlReading {
             }
             return new GeoPosition(latitude, longitude);
         } catch (IllegalArgumentException e) {
-            throw refuse("lat=\"" + attributes.getValue("lat") + "\" lon=\"" + attributes.getValue("lon")
-                    + "\" is no position.", "Correct the file, or fetch it again from its source.");
+            throw refuse(TEXTS.text("gpxFixes.latLonPosition", "attributes", attributes.getValue("lat"),
+                    "attributes2", attributes.getValue("lon")), TEXTS.text("gpxFixes.correctFileFetch"));
         }
     }
 
@@ -135,7 +137,7 @@ final class GpxFixes extends XmlReading {
             try {
                 altitude = OptionalDouble.of(number(parts.get("ele")) + number(parts.get("geoidheight")));
             } catch (IllegalArgumentException e) {
-                throw refuse("a height \"" + parts.get("ele") + "\" is not a number.", AGAIN);
+                throw refuse(TEXTS.text("gpxFixes.heightNotNumber", "parts", parts.get("ele")), AGAIN);
             }
         }
         readings.add(new FixLog.Reading(at, position, altitude, OptionalDouble.empty()));
@@ -148,7 +150,7 @@ final class GpxFixes extends XmlReading {
         try {
             return Optional.of(OffsetDateTime.parse(written).toInstant());
         } catch (DateTimeException e) {
-            throw refuse("the time \"" + written + "\" is not like 2026-06-20T12:00:00Z.", AGAIN);
+            throw refuse(TEXTS.text("gpxFixes.timeNotLike", "written", written), AGAIN);
         }
     }
 

@@ -21,6 +21,7 @@ import org.straddle.exchange.MapSource;
 import org.straddle.exchange.ReadException;
 import org.straddle.grid.GeoPosition;
 import org.straddle.grid.Presence;
+import org.straddle.words.Catalogue;
 
 /**
  * Fixes out of NMEA 0183 sentences: GGA for position and height, RMC for the date (and the position where there is no
@@ -30,6 +31,8 @@ import org.straddle.grid.Presence;
  * wrong is left out with a remark. Another datum than WGS 84 is refused, since squares are defined on that.
  */
 final class NmeaLog {
+
+    private static final Catalogue TEXTS = Catalogue.of(NmeaLog.class);
 
     private static final int LONGEST_LINE = 1000;
     private static final int MOST_REMARKS = 5;
@@ -78,15 +81,15 @@ final class NmeaLog {
         }
         finish();
         if (sentences == 0) {
-            throw source.refuse(line == 0 ? 0 : 1, "the file is neither GPX nor a log of NMEA sentences"
-                    + (remarks.isEmpty() ? "." : ": " + remarks.get(0)), FixReader.RIGHT_FILE);
+            throw source.refuse(line == 0 ? 0 : 1, TEXTS.text("nmeaLog.fileNeitherGpx",
+                    "remarks", remarks.isEmpty() ? "." : ": " + remarks.get(0)), FixReader.RIGHT_FILE);
         }
         if (readings.isEmpty()) {
-            throw source.refuse(0, "none of its " + sentences + " sentences gives a position.",
-                    "Record GGA or RMC sentences while the receiver has a fix.");
+            throw source.refuse(0, TEXTS.text("nmeaLog.noneItsSentences", "sentences", sentences),
+                    TEXTS.text("nmeaLog.recordGgaRmc"));
         }
         if (unsaid > 0) {
-            remarks.add(unsaid + " more sentences were left out.");
+            remarks.add(TEXTS.text("nmeaLog.moreSentencesWere", "unsaid", unsaid));
         }
         return new FixLog(source.name(), dated(), remarks);
     }
@@ -110,11 +113,11 @@ final class NmeaLog {
     private void sentence(String text) throws ReadException {
         Matcher parts = SENTENCE.matcher(text);
         if (!parts.find()) {
-            remark("has a damaged sentence, or one without a checksum");
+            remark(TEXTS.text("nmeaLog.hasDamagedSentence"));
             return;
         }
         if (checksum(parts.group(1)) != Integer.parseInt(parts.group(3), 16)) {
-            remark("has a wrong checksum");
+            remark(TEXTS.text("nmeaLog.hasWrongChecksum"));
             return;
         }
         sentences++;
@@ -130,7 +133,7 @@ final class NmeaLog {
                 }
             }
         } catch (IllegalArgumentException | DateTimeException | ArrayIndexOutOfBoundsException e) {
-            remark("has a " + parts.group(2) + " sentence that cannot be understood");
+            remark(TEXTS.text("nmeaLog.hasSentenceCannot", "group", parts.group(2)));
         }
     }
 
@@ -150,7 +153,7 @@ final class NmeaLog {
             return;
         }
         if (!fields[6].matches(MEASURED)) {
-            remark("has a position that is not measured (quality " + fields[6] + ")");
+            remark(TEXTS.text("nmeaLog.hasPositionNot", "fields", fields[6]));
             return;
         }
         fromGga = position;
@@ -184,9 +187,8 @@ final class NmeaLog {
 
     private void dtm(String[] fields) throws ReadException {
         if (!fields[1].equals("W84")) {
-            throw source.refuse(line, "the receiver was set to the datum \"" + fields[1]
-                    + "\"; squares are defined on WGS 84, and nothing is converted here.",
-                    "Set the receiver to WGS 84 (W84) and record the fixes again.");
+            throw source.refuse(line, TEXTS.text("nmeaLog.receiverSetDatum", "fields", fields[1]),
+                    TEXTS.text("nmeaLog.setReceiverWgs"));
         }
     }
 
@@ -241,7 +243,7 @@ final class NmeaLog {
 
     private void remark(String what) {
         if (remarks.size() < MOST_REMARKS) {
-            remarks.add("Line " + line + " " + what + "; it is left out.");
+            remarks.add(TEXTS.text("nmeaLog.lineLeftOut", "line", line, "what", what));
         } else {
             unsaid++;
         }

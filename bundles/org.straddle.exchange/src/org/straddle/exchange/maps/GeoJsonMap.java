@@ -15,6 +15,7 @@ import org.straddle.exchange.MapSource;
 import org.straddle.exchange.ReadException;
 import org.straddle.grid.MapRole;
 import org.straddle.grid.Trace;
+import org.straddle.words.Catalogue;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
@@ -32,6 +33,8 @@ import com.fasterxml.jackson.core.io.JsonEOFException;
  */
 final class GeoJsonMap {
 
+    private static final Catalogue TEXTS = Catalogue.of(GeoJsonMap.class);
+
     private static final JsonFactory JSON = JsonFactory.builder().streamReadConstraints(StreamReadConstraints.builder()
             .maxNestingDepth(200).maxStringLength(100_000).maxNameLength(10_000).maxNumberLength(1_000).build()).build();
 
@@ -40,7 +43,7 @@ final class GeoJsonMap {
 
     private static final int LONGEST_NAME = 200;
 
-    private static final String AGAIN = "Fetch the file again from its source.";
+    private static final String AGAIN = TEXTS.text("geoJsonMap.fetchFileAgain");
     private static final Set<String> TELLING = Set.of("name", "ref", "role", "highway", "power", "railway", "building", "landuse");
 
     /** Members of one GeoJSON object, whichever it turns out to be. */
@@ -82,26 +85,27 @@ final class GeoJsonMap {
             new GeoJsonMap(source, parser, content).readAll();
         } catch (JsonEOFException e) {
             throw new ReadException(source.name(), Math.max(0, e.getLocation().getLineNr()),
-                    "the GeoJSON breaks off before its end.", AGAIN, e);
+                    TEXTS.text("geoJsonMap.geojsonBreaksOff"), AGAIN, e);
         } catch (JsonProcessingException e) {
             int line = e.getLocation() == null ? 0 : Math.max(0, e.getLocation().getLineNr());
-            throw new ReadException(source.name(), line, "this is not well-formed JSON: " + e.getOriginalMessage(), AGAIN, e);
+            throw new ReadException(source.name(), line, TEXTS.text("geoJsonMap.notWellFormed",
+                    "originalMessage", e.getOriginalMessage()), AGAIN, e);
         } catch (CharConversionException e) {
-            throw new ReadException(source.name(), 0, "this is not text (or not in UTF-8).", MapSource.RIGHT_FILE, e);
+            throw new ReadException(source.name(), 0, TEXTS.text("geoJsonMap.notTextNot"), MapSource.RIGHT_FILE, e);
         }
     }
 
     private void readAll() throws IOException {
         if (parser.nextToken() != JsonToken.START_OBJECT) {
-            throw refuse("GeoJSON is an object in braces.");
+            throw refuse(TEXTS.text("geoJsonMap.geojsonObjectBraces"));
         }
         Members root = object();
         if (root.type == null) {
-            throw source.refuse(root.line, "the JSON has no type, so it is not GeoJSON.", MapSource.RIGHT_FILE);
+            throw source.refuse(root.line, TEXTS.text("geoJsonMap.jsonHasType"), MapSource.RIGHT_FILE);
         }
         if (root.type.equals("FeatureCollection")) {
             if (!root.features) {
-                throw source.refuse(root.line, "a FeatureCollection without features.", AGAIN);
+                throw source.refuse(root.line, TEXTS.text("geoJsonMap.featurecollectionWithoutFeatures"), AGAIN);
             }
         } else if (root.type.equals("Feature")) {
             feature(root);
@@ -109,7 +113,7 @@ final class GeoJsonMap {
             geometry(root, "", Optional.empty());
         }
         if (parser.nextToken() != null) {
-            throw source.refuse(line(), "something follows the end of the GeoJSON.", "Put all features into one FeatureCollection.");
+            throw source.refuse(line(), TEXTS.text("geoJsonMap.somethingFollowsEnd"), TEXTS.text("geoJsonMap.putAllFeatures"));
         }
     }
 
@@ -138,7 +142,7 @@ final class GeoJsonMap {
 
     private Members object(String member) throws IOException {
         if (parser.currentToken() != JsonToken.START_OBJECT) {
-            throw refuse(member + " should be an object in braces.");
+            throw refuse(TEXTS.text("geoJsonMap.shouldObjectBraces", "member", member));
         }
         return object();
     }
@@ -155,9 +159,9 @@ final class GeoJsonMap {
     private void features() throws IOException {
         requireArray("features");
         while (parser.nextToken() != JsonToken.END_ARRAY) {
-            Members members = object("a feature");
+            Members members = object(TEXTS.text("geoJsonMap.feature"));
             if (!"Feature".equals(members.type)) {
-                throw source.refuse(members.line, "a feature has the type " + members.type + " instead of Feature.", AGAIN);
+                throw source.refuse(members.line, TEXTS.text("geoJsonMap.featureHasType", "type", members.type), AGAIN);
             }
             feature(members);
         }
@@ -165,7 +169,7 @@ final class GeoJsonMap {
 
     private void requireArray(String member) throws IOException {
         if (parser.currentToken() != JsonToken.START_ARRAY) {
-            throw refuse(member + " should be an array in brackets.");
+            throw refuse(TEXTS.text("geoJsonMap.shouldArrayBrackets", "member", member));
         }
     }
 
@@ -192,7 +196,7 @@ final class GeoJsonMap {
     private Coordinates array(String member, int nested) throws IOException {
         requireArray(member);
         if (nested > 4) {
-            throw refuse("coordinates nested deeper than any geometry has them.");
+            throw refuse(TEXTS.text("geoJsonMap.coordinatesNestedDeeper"));
         }
         JsonToken first = parser.nextToken();
         if (first == JsonToken.END_ARRAY) {
@@ -207,10 +211,10 @@ final class GeoJsonMap {
         Trace.Builder positions = null;
         int depth = 0;
         for (JsonToken token = first; token != JsonToken.END_ARRAY; token = parser.nextToken()) {
-            requireArray("an element of coordinates");
+            requireArray(TEXTS.text("geoJsonMap.elementCoordinates"));
             if (positions != null) {
                 if (!parser.nextToken().isNumeric()) {
-                    throw refuse("a position should be two numbers.");
+                    throw refuse(TEXTS.text("geoJsonMap.positionShouldTwo"));
                 }
                 position(positions);
                 continue;
@@ -220,7 +224,7 @@ final class GeoJsonMap {
                 positions = new Trace.Builder();
                 positions.add(element.parts.get(0).latitudeDeg(0), element.parts.get(0).longitudeDeg(0));
             } else if (element.depth == 1 || element.depth > 1 && depth > 0 && element.depth != depth) {
-                throw refuse("coordinates that are nested unevenly.");
+                throw refuse(TEXTS.text("geoJsonMap.coordinatesNestedUnevenly"));
             } else {
                 depth = Math.max(depth, element.depth);
                 content.weigh(AS_POSITIONS, line());
@@ -234,12 +238,12 @@ final class GeoJsonMap {
     private void position(Trace.Builder positions) throws IOException {
         double longitude = parser.getDoubleValue();
         if (!parser.nextToken().isNumeric()) {
-            throw refuse("a position should be two numbers.");
+            throw refuse(TEXTS.text("geoJsonMap.positionShouldTwo"));
         }
         content.position(positions, parser.getDoubleValue(), longitude, 360, line());
         for (JsonToken token = parser.nextToken(); token != JsonToken.END_ARRAY; token = parser.nextToken()) {
             if (!token.isScalarValue()) {
-                throw refuse("a position should be of numbers alone.");
+                throw refuse(TEXTS.text("geoJsonMap.positionShouldNumbers"));
             }
         }
     }
@@ -247,7 +251,8 @@ final class GeoJsonMap {
     private void feature(Members feature) throws ReadException {
         String name = feature.properties.getOrDefault("name", feature.properties.getOrDefault("ref", ""));
         if (feature.geometry == null) {
-            content.remark(feature.line, "a feature" + (name.isEmpty() ? "" : " (" + name + ")") + " has no geometry and is left out.");
+            content.remark(feature.line, TEXTS.text("geoJsonMap.featureHasGeometry",
+                    "name", name.isEmpty() ? "" : " (" + name + ")"));
             return;
         }
         geometry(feature.geometry, name, role(feature));
@@ -293,19 +298,19 @@ final class GeoJsonMap {
             case "MultiPoint", "LineString" -> 2;
             case "MultiLineString", "Polygon" -> 3;
             case "MultiPolygon" -> 4;
-            default -> throw source.refuse(geometry.line, "\"" + (type.length() > 40 ? type.substring(0, 40) + "…" : type)
-                    + "\" is not a type of GeoJSON.", MapSource.RIGHT_FILE);
+            default -> throw source.refuse(geometry.line, TEXTS.text("geoJsonMap.notTypeGeojson",
+                    "type", type.length() > 40 ? type.substring(0, 40) + "…" : type), MapSource.RIGHT_FILE);
         };
         if (geometry.coordinates == null) {
-            throw source.refuse(geometry.line, "a " + type + " without coordinates.", AGAIN);
+            throw source.refuse(geometry.line, TEXTS.text("geoJsonMap.withoutCoordinates", "type", type), AGAIN);
         }
         if (geometry.coordinates.depth != 0 && geometry.coordinates.depth != depth && !allEmpty(geometry.coordinates)) {
-            throw source.refuse(geometry.line, "the coordinates are not nested as those of a " + type + ".", AGAIN);
+            throw source.refuse(geometry.line, TEXTS.text("geoJsonMap.coordinatesNotNested", "type", type), AGAIN);
         }
         List<Trace> parts = geometry.coordinates.parts;
         if (depth == 1 || type.equals("MultiPoint")) {
             if (parts.isEmpty()) {
-                content.remark(geometry.line, "a " + type + " is empty and is left out.");
+                content.remark(geometry.line, TEXTS.text("geoJsonMap.emptyLeftOut", "type", type));
             }
             content.points(name, role, parts);
             return;

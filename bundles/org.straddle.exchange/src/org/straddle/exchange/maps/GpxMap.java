@@ -13,6 +13,7 @@ import org.straddle.exchange.XmlReading;
 import org.straddle.exchange.XmlRefusal;
 import org.straddle.grid.MapRole;
 import org.straddle.grid.Trace;
+import org.straddle.words.Catalogue;
 import org.xml.sax.Attributes;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
@@ -22,6 +23,8 @@ import org.xml.sax.SAXException;
  * them reception was lost. Elements count by their local names, and extensions not at all.
  */
 final class GpxMap extends XmlReading {
+
+    private static final Catalogue TEXTS = Catalogue.of(GpxMap.class);
 
     private static final int DEEPEST = 64;
 
@@ -66,10 +69,10 @@ final class GpxMap extends XmlReading {
             weigh();
         }
         if (depth == 1 && !localName.equals("gpx")) {
-            throw refuse("the XML is not GPX, but <" + localName + ">.", MapSource.RIGHT_FILE);
+            throw refuse(TEXTS.text("gpxMap.xmlNotGpx", "localName", localName), MapSource.RIGHT_FILE);
         }
         if (depth > DEEPEST) {
-            throw refuse("no GPX is nested so deeply.", AGAIN);
+            throw refuse(TEXTS.text("gpxMap.gpxNestedSo"), AGAIN);
         }
         text = null;
         if (extensions > 0) {
@@ -96,7 +99,7 @@ final class GpxMap extends XmlReading {
 
     private void beginThing(String what, Attributes attributes) throws SAXException {
         if (depth != 2) {
-            throw refuse("<" + what + "> does not belong here.", AGAIN);
+            throw refuse(TEXTS.text("gpxMap.doesNotBelong", "what", what), AGAIN);
         }
         thing = what;
         thingLine = line();
@@ -111,7 +114,7 @@ final class GpxMap extends XmlReading {
 
     private void point(Attributes attributes) throws SAXException {
         if (thing.isEmpty()) {
-            throw refuse("a point that belongs to no route and no track.", AGAIN);
+            throw refuse(TEXTS.text("gpxMap.pointBelongsRoute"), AGAIN);
         }
         try {
             content.position(part, number(attributes, "lat"), number(attributes, "lon"), LARGEST_LONGITUDE, line());
@@ -123,7 +126,7 @@ final class GpxMap extends XmlReading {
     private double number(Attributes attributes, String attribute) throws SAXException {
         String value = attributes.getValue(attribute);
         if (value == null) {
-            throw refuse("a point without the attribute " + attribute + ".", AGAIN);
+            throw refuse(TEXTS.text("gpxMap.pointWithoutAttribute", "attribute", attribute), AGAIN);
         }
         try {
             if (!DECIMAL.matcher(value).matches()) {
@@ -131,8 +134,9 @@ final class GpxMap extends XmlReading {
             }
             return Double.parseDouble(value);
         } catch (NumberFormatException e) {
-            throw refuse(attribute + "=\"" + (value.length() > 40 ? value.substring(0, 40) + "…" : value) + "\" is not a number.",
-                    "Correct the file, or fetch it again from its source.");
+            throw refuse(TEXTS.text("gpxMap.notNumber", "attribute", attribute,
+                    "value", value.length() > 40 ? value.substring(0, 40) + "…" : value),
+                    TEXTS.text("gpxMap.correctFileFetch"));
         }
     }
 

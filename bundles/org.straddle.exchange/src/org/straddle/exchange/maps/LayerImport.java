@@ -21,12 +21,15 @@ import org.straddle.model.Layer;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.store.EventFolder;
 import org.straddle.store.EventFolderException;
+import org.straddle.words.Catalogue;
 
 /**
  * A file with roads, power lines or other things that was read and found good, to become a layer of an event. The event
  * keeps the file untouched. Nothing changes until the {@link #command} is executed, and that is one step for undo.
  */
 public final class LayerImport {
+
+    private static final Catalogue TEXTS = Catalogue.of(LayerImport.class);
 
     /** The event keeps the file in memory until it is saved. */
     public static final int LARGEST_BYTES = 64 << 20;
@@ -54,8 +57,8 @@ public final class LayerImport {
         MapSource source = MapSource.of(path, MapSource.RIGHT_FILE);
         try {
             if (Files.size(path) > LARGEST_BYTES) {
-                throw source.refuse(0, "the file is larger than " + (LARGEST_BYTES >> 20) + " MB.",
-                        "Cut it to the region of the event, or copy it into the event's folder layers: from there it is read as it is.");
+                throw source.refuse(0, TEXTS.text("layerImport.fileLargerThan", "largestBytes", (LARGEST_BYTES >> 20)),
+                        TEXTS.text("layerImport.cutRegionEvent"));
             }
             byte[] bytes = Files.readAllBytes(path);
             return new LayerImport(source.name(), bytes, order, MapReader.read(MapSource.of(source.name(), bytes), order, monitor));
@@ -87,7 +90,8 @@ public final class LayerImport {
         layer.setTitle(Objects.requireNonNullElse(title, "").isBlank() ? null : title.strip());
         layer.setRole(role.word().isEmpty() ? null : role.word());
         layer.setSwapped(order == CoordinateOrder.SWAPPED);
-        CompoundCommand command = new CompoundCommand("Add layer " + (layer.getTitle() == null ? layer.getFile() : layer.getTitle()));
+        CompoundCommand command = new CompoundCommand(TEXTS.text("layerImport.addLayer",
+                "title", layer.getTitle() == null ? layer.getFile() : layer.getTitle()));
         command.append(AddCommand.create(domain, folder.event(), Literals.EVENT__LAYERS, layer));
         return command;
     }

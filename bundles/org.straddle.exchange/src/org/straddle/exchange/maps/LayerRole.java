@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 import org.straddle.grid.MapRole;
+import org.straddle.words.Catalogue;
 
 /**
  * What the user says a whole layer is, stored as {@code Layer.role}: roads to scout, other roads, any other
@@ -13,6 +14,8 @@ import org.straddle.grid.MapRole;
  * @param word as it is stored
  */
 public record LayerRole(String word) {
+
+    private static final Catalogue TEXTS = Catalogue.of(LayerRole.class);
 
     /** Each thing counts as what it says itself, or else as what the name of the file says. */
     public static final LayerRole BY_THEMSELVES = new LayerRole("");
@@ -51,11 +54,11 @@ public record LayerRole(String word) {
     /** In words for a list: "roads to scout". */
     public String label() {
         return switch (word) {
-            case "" -> "what each thing says itself";
-            case "plain" -> "plain map";
-            case "road" -> "roads to scout";
-            case "other-road" -> "other roads";
-            case "power-line" -> "power lines";
+            case "" -> TEXTS.text("layerRole.whatEachThing");
+            case "plain" -> TEXTS.text("layerRole.plainMap");
+            case "road" -> TEXTS.text("layerRole.roadsScout");
+            case "other-road" -> TEXTS.text("layerRole.roads");
+            case "power-line" -> TEXTS.text("layerRole.powerLines");
             case "building" -> "buildings";
             case "railway" -> "railways";
             case "quarry" -> "quarries";

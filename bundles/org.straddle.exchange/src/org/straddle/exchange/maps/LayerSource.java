@@ -16,6 +16,7 @@ import org.straddle.exchange.ReadException;
 import org.straddle.model.Layer;
 import org.straddle.store.EventFolder;
 import org.straddle.store.KeptFile;
+import org.straddle.words.Catalogue;
 
 /**
  * One map of an event, to be read on any thread. Two are equal while reading them gives the same, so that what was
@@ -26,6 +27,8 @@ import org.straddle.store.KeptFile;
  * @param visible does the user want to see it on the map?
  */
 public record LayerSource(Optional<String> id, String title, LayerRole role, boolean visible, CoordinateOrder order, KeptFile file) {
+
+    private static final Catalogue TEXTS = Catalogue.of(LayerSource.class);
 
     public LayerSource {
         Objects.requireNonNull(role, "role");
@@ -61,7 +64,7 @@ public record LayerSource(Optional<String> id, String title, LayerRole role, boo
     }
 
     private static String named(String file) {
-        return file.isBlank() ? "(no file)" : file;
+        return file.isBlank() ? TEXTS.text("layerSource.file") : file;
     }
 
     /**

@@ -12,9 +12,12 @@ import org.straddle.exchange.formats.FileFormat;
 import org.straddle.grid.MapFeature;
 import org.straddle.grid.MapRole;
 import org.straddle.grid.Trace;
+import org.straddle.words.Catalogue;
 
 /** What has been read of a map so far: checks positions, and drops what is no line or area with a remark. */
 final class MapContent {
+
+    private static final Catalogue TEXTS = Catalogue.of(MapContent.class);
 
     /** 128 MB of memory, which fits beside everything else, and far more than a region has within reach of a rove. */
     static final int MOST_POSITIONS = 8_000_000;
@@ -35,18 +38,19 @@ final class MapContent {
 
     MapFile toFile(FileFormat format) throws ReadException {
         if (features.isEmpty()) {
-            throw source.refuse(0, "the file holds no points, lines or areas."
-                    + (remarks.isEmpty() ? "" : " The first reason: " + remarks.get(0)), "Choose a file with roads, tracks or sites.");
+            throw source.refuse(0, TEXTS.text("mapContent.fileHoldsPoints", "remarks", remarks.isEmpty() ? ""
+                    : TEXTS.text("mapContent.firstReason",
+                    "remarks", remarks.get(0))), TEXTS.text("mapContent.chooseFileRoads"));
         }
         if (unsaid > 0) {
-            remarks.add(unsaid + " more remarks of this kind.");
+            remarks.add(TEXTS.text("mapContent.moreRemarksKind", "unsaid", unsaid));
         }
         return new MapFile(source.name(), format, features, remarks);
     }
 
     void remark(int line, String sentence) {
         if (remarks.size() < MapFile.MOST_REMARKS) {
-            remarks.add("line " + line + ": " + sentence);
+            remarks.add(TEXTS.text("mapContent.line", "line", line, "sentence", sentence));
         } else {
             unsaid++;
         }
@@ -75,22 +79,21 @@ final class MapContent {
     void weigh(int more, int line) throws ReadException {
         positions += more;
         if (positions > MOST_POSITIONS) {
-            throw source.refuse(line, "the file has too much in it: more than " + MOST_POSITIONS / 1_000_000
-                    + " million positions, or as much in other things.",
-                    "Cut it to the region of the event.");
+            throw source.refuse(line, TEXTS.text("mapContent.fileHasToo", "mostPositions", MOST_POSITIONS / 1_000_000),
+                    TEXTS.text("mapContent.cutRegionEvent"));
         }
     }
 
     private static ReadException outOfRange(MapSource source, double latitudeDeg, double longitudeDeg, double largestLongitude, int line) {
         boolean badLatitude = !(Math.abs(latitudeDeg) <= 90);
-        String what = badLatitude ? "latitude " + latitudeDeg + " is not between -90 and 90 degrees."
-                : "longitude " + longitudeDeg + " is not between -180 and 180 degrees.";
+        String what = badLatitude ? TEXTS.text("mapContent.latitudeNotBetween", "latitudeDeg", latitudeDeg)
+                : TEXTS.text("mapContent.longitudeNotBetween", "longitudeDeg", longitudeDeg);
         boolean fitsSwapped = Math.abs(longitudeDeg) <= 90 && Math.abs(latitudeDeg) <= Math.min(180, largestLongitude);
         boolean inMetres = Math.abs(latitudeDeg) > FARTHEST_DEG || Math.abs(longitudeDeg) > FARTHEST_DEG;
         String whatToDo = fitsSwapped
-                ? "Latitude and longitude seem to have changed places: read the file with its coordinates swapped."
-                : inMetres ? "These seem to be metres of a map grid: save the file in WGS-84 degrees."
-                        : "Positions must be in WGS-84 degrees.";
+                ? TEXTS.text("mapContent.latitudeLongitudeSeem")
+                : inMetres ? TEXTS.text("mapContent.theseSeemMetres")
+                        : TEXTS.text("mapContent.positionsMustWgs");
         return new ReadException(source.name(), line, what, whatToDo, new CoordinateOutOfRange(what, fitsSwapped));
     }
 
@@ -105,16 +108,16 @@ final class MapContent {
         List<Trace> kept = new ArrayList<>();
         for (Trace part : parts) {
             if (part.size() < 2) {
-                remark(line, named("a line", name) + " has " + (part.size() == 0 ? "no position" : "only one position")
-                        + " and is left out.");
+                remark(line, TEXTS.text("mapContent.hasCaseLeft", "name", named(TEXTS.text("mapContent.line2"), name),
+                        "case", part.size() == 0));
             } else if (stands(part)) {
-                remark(line, named("a line", name) + " has no length and is left out.");
+                remark(line, TEXTS.text("mapContent.hasLengthLeft", "name", named(TEXTS.text("mapContent.line2"), name)));
             } else {
                 kept.add(part);
             }
         }
         if (parts.isEmpty()) {
-            remark(line, named("a line", name) + " is empty and is left out.");
+            remark(line, TEXTS.text("mapContent.emptyLeftOut", "name", named(TEXTS.text("mapContent.line2"), name)));
         }
         if (!kept.isEmpty()) {
             features.add(new MapFeature(name, role, MapFeature.Shape.LINES, kept));
@@ -125,17 +128,17 @@ final class MapContent {
         List<Trace> kept = new ArrayList<>();
         for (Trace ring : rings) {
             if (ring.size() < 3 || stands(ring)) {
-                remark(line, named("an area", name) + " has a ring of less than three positions, which is left out.");
+                remark(line, TEXTS.text("mapContent.hasRingLess", "name", named(TEXTS.text("mapContent.area"), name)));
                 continue;
             }
             if (!ring.position(0).equals(ring.position(ring.size() - 1))) {
-                remark(line, named("an area", name) + " has a ring that is not closed; it is taken as closed.");
+                remark(line, TEXTS.text("mapContent.hasRingNot", "name", named(TEXTS.text("mapContent.area"), name)));
                 ring = closed(ring);
             }
             kept.add(ring);
         }
         if (rings.isEmpty()) {
-            remark(line, named("an area", name) + " is empty and is left out.");
+            remark(line, TEXTS.text("mapContent.emptyLeftOut", "name", named(TEXTS.text("mapContent.area"), name)));
         }
         if (!kept.isEmpty()) {
             features.add(new MapFeature(name, role, MapFeature.Shape.AREA, kept));

@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import org.straddle.exchange.formats.FileFormat;
 import org.straddle.grid.MapFeature;
 import org.straddle.grid.MapRole;
+import org.straddle.words.Catalogue;
 
 /**
  * Maps sorted by what is on them: roads to scout, and what lies around them. A role that the user gave to a layer
@@ -22,6 +23,8 @@ import org.straddle.grid.MapRole;
  * {@code power-lines.geojson}), and tracks and routes are roads.
  */
 public final class MapLayers {
+
+    private static final Catalogue TEXTS = Catalogue.of(MapLayers.class);
 
     private final List<MapFeature> roads = new ArrayList<>();
     private final Map<MapRole, List<MapFeature>> around = new LinkedHashMap<>();
@@ -68,7 +71,7 @@ public final class MapLayers {
         List<MapFeature> lines = map.features().stream().filter(feature -> feature.shape() == MapFeature.Shape.LINES)
                 .map(line -> new MapFeature(line.name(), Optional.of(MapRole.ROAD), line.shape(), line.parts())).toList();
         tell(map);
-        tellLeftOut(map, map.features().size() - lines.size(), " no line and so no road.");
+        tellLeftOut(map, map.features().size() - lines.size(), TEXTS.text("mapLayers.lineSoRoad"));
         roads.addAll(lines);
         around.computeIfAbsent(MapRole.ROAD, unused -> new ArrayList<>()).addAll(lines);
     }
@@ -99,12 +102,12 @@ public final class MapLayers {
                 roads.add(feature);
             }
         }
-        tellLeftOut(map, leftOut, " no road and have no role.");
+        tellLeftOut(map, leftOut, TEXTS.text("mapLayers.roadHaveRole"));
     }
 
     private void tellLeftOut(MapFile map, int leftOut, String why) {
         if (leftOut > 0) {
-            remarks.add(map.name() + ": left out " + leftOut + (leftOut == 1 ? " thing that is" : " things that are") + why);
+            remarks.add(TEXTS.text("mapLayers.leftOutLeftout", "map", map.name(), "leftOut", leftOut, "why", why));
         }
     }
 

@@ -12,6 +12,7 @@ import org.straddle.exchange.MapSource;
 import org.straddle.exchange.ReadException;
 import org.straddle.exchange.SourceFile;
 import org.straddle.exchange.formats.FileFormat;
+import org.straddle.words.Catalogue;
 
 /**
  * Reads roads, tracks and other things on a map, from GPX or GeoJSON; which it is shows in the content. A file is
@@ -19,6 +20,8 @@ import org.straddle.exchange.formats.FileFormat;
  * is left out with a remark, because maps made by others are full of it.
  */
 public final class MapReader {
+
+    private static final Catalogue TEXTS = Catalogue.of(MapReader.class);
 
     private static final int LONGEST_BLANK_START = 1 << 16;
 
@@ -57,7 +60,7 @@ public final class MapReader {
                 GeoJsonMap.read(source, in, content);
                 return content.toFile(FileFormat.GEOJSON);
             }
-            throw source.refuse(1, "this is neither GPX nor GeoJSON.", MapSource.RIGHT_FILE);
+            throw source.refuse(1, TEXTS.text("mapReader.neitherGpxNor"), MapSource.RIGHT_FILE);
         } catch (ReadException e) {
             throw e;
         } catch (IOException e) {
@@ -70,7 +73,7 @@ public final class MapReader {
         in.mark(LONGEST_BLANK_START);
         int first = in.read();
         if (first == 0xFE || first == 0xFF) {
-            throw source.refuse(1, "the text is in UTF-16.", "Save it as plain text in UTF-8 and choose it again.");
+            throw source.refuse(1, TEXTS.text("mapReader.textUtf"), TEXTS.text("mapReader.saveAsPlain"));
         }
         if (first == 0xEF) {
             // The mark that some editors put before UTF-8.
@@ -85,7 +88,7 @@ public final class MapReader {
             first = in.read();
         }
         if (first < 0) {
-            throw source.refuse(0, "the file is empty.", MapSource.RIGHT_FILE);
+            throw source.refuse(0, TEXTS.text("mapReader.fileEmpty"), MapSource.RIGHT_FILE);
         }
         in.reset();
         return first;

@@ -18,6 +18,7 @@ import org.straddle.grid.ScoutReach;
 import org.straddle.grid.Square;
 import org.straddle.grid.Surroundings;
 import org.straddle.grid.Trace;
+import org.straddle.words.Catalogue;
 
 /**
  * The line scout over maps: every place where a road crosses a line between squares or passes a corner, ranked by the
@@ -30,6 +31,8 @@ import org.straddle.grid.Trace;
  * @param remarks sentences on what was left out of the maps
  */
 public record Scouting(List<RankedCandidate> places, List<MapRole> around, int roads, double roadsKm, List<String> remarks) {
+
+    private static final Catalogue TEXTS = Catalogue.of(Scouting.class);
 
     /**
      * What is asked for.
@@ -53,7 +56,7 @@ public record Scouting(List<RankedCandidate> places, List<MapRole> around, int r
      * @throws org.eclipse.core.runtime.OperationCanceledException soon after the monitor was cancelled
      */
     public static Scouting of(MapLayers maps, Question question, ToDoubleFunction<Square> demand, IProgressMonitor monitor) {
-        SubMonitor progress = SubMonitor.convert(monitor, "Scouting roads", 100);
+        SubMonitor progress = SubMonitor.convert(monitor, TEXTS.text("scouting.scoutingRoads"), 100);
         List<MapFeature> roads = maps.roads();
         List<Candidate> found = LineScout.candidates(roads, question.reach(), progress.split(40)).stream().filter(question.region()::holds).toList();
         List<Surroundings> around = new ArrayList<>();
@@ -74,7 +77,7 @@ public record Scouting(List<RankedCandidate> places, List<MapRole> around, int r
      */
     public static Scouting of(List<LayerSource> layers, Question question, ToDoubleFunction<Square> demand, IProgressMonitor monitor)
             throws ReadException {
-        SubMonitor progress = SubMonitor.convert(monitor, "Looking for places along roads", 100);
+        SubMonitor progress = SubMonitor.convert(monitor, TEXTS.text("scouting.lookingPlacesAlong"), 100);
         SubMonitor reading = progress.split(60).setWorkRemaining(layers.size());
         MapLayers maps = new MapLayers();
         for (LayerSource layer : layers) {

@@ -17,12 +17,15 @@ import org.straddle.model.Event;
 import org.straddle.model.Stop;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
+import org.straddle.words.Catalogue;
 
 /**
  * The way of a team through its days, for a receiver in the car: each day's base, the sites of its stops in the order
  * of their times, and the base where the day ends.
  */
 public final class TeamRoute {
+
+    private static final Catalogue TEXTS = Catalogue.of(TeamRoute.class);
 
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("d MMM HH:mm'Z'", Locale.ROOT).withZone(ZoneOffset.UTC);
 
@@ -58,7 +61,9 @@ public final class TeamRoute {
     private static Waypoint waypoint(Stop stop) {
         Waypoint site = Waypoint.of(stop.getSite());
         return new Waypoint(site.position(), site.altitudeM(), site.name(),
-                TIME.format(stop.getArrival()) + " to " + TIME.format(stop.getDeparture()) + "; " + site.description(), "stop", site.more());
+                TEXTS.text("teamRoute.to", "arrival", TIME.format(stop.getArrival()),
+                        "departure", TIME.format(stop.getDeparture()), "description", site.description()),
+                        "stop", site.more());
     }
 
     private static void addBase(List<Waypoint> way, Base base) {
@@ -68,7 +73,8 @@ public final class TeamRoute {
                 way.add(new Waypoint(new GeoPosition(base.getLatitudeDeg(), base.getLongitudeDeg()), OptionalDouble.empty(), name, "", "base",
                         Map.of()));
             } catch (IllegalArgumentException e) {
-                throw new IllegalArgumentException("Base " + name + " has no position on Earth: " + e.getMessage() + " Correct it first.", e);
+                throw new IllegalArgumentException(TEXTS.text("teamRoute.baseHasPosition", "name", name,
+                        "reason", e.getMessage()), e);
             }
         }
     }

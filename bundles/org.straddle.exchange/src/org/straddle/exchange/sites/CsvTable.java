@@ -13,9 +13,12 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.straddle.exchange.MapSource;
 import org.straddle.exchange.ReadException;
+import org.straddle.words.Catalogue;
 
 /** CSV (RFC 4180) whose first line names the columns; parted by commas, semicolons or tabs, whichever that line has most. */
 final class CsvTable {
+
+    private static final Catalogue TEXTS = Catalogue.of(CsvTable.class);
 
     private CsvTable() {
     }
@@ -40,7 +43,8 @@ final class CsvTable {
         } catch (ReadException e) {
             throw e;
         } catch (IOException | UncheckedIOException | IllegalArgumentException | IllegalStateException e) {
-            throw new ReadException(source.name(), line, "the table is damaged from here on: " + e.getMessage(), SourceTable.REPAIR, e);
+            throw new ReadException(source.name(), line, TEXTS.text("csvTable.tableDamagedFrom",
+                    "reason", e.getMessage()), SourceTable.REPAIR, e);
         }
         return new SourceTable(source.name(), columns, rows, List.of());
     }
@@ -63,21 +67,22 @@ final class CsvTable {
             names.remove(names.size() - 1);
         }
         if (names.size() > SourceTable.MOST_COLUMNS) {
-            throw source.refuse(line, "the first line names more than " + SourceTable.MOST_COLUMNS + " columns.", SourceTable.RIGHT_FILE);
+            throw source.refuse(line, TEXTS.text("csvTable.firstLineNames",
+                    "mostColumns", SourceTable.MOST_COLUMNS), SourceTable.RIGHT_FILE);
         }
         Set<String> once = new HashSet<>();
         for (int i = 0; i < names.size(); i++) {
             if (names.get(i).isEmpty()) {
-                names.set(i, "column " + (i + 1));
+                names.set(i, TEXTS.text("csvTable.column", "i", (i + 1)));
             }
             if (names.get(i).length() > 100 || !once.add(names.get(i).toLowerCase(Locale.ROOT))) {
-                throw source.refuse(line, names.get(i).length() > 100 ? "the first line does not look like names of columns."
-                        : "the first line names the column " + names.get(i) + " twice.", SourceTable.RIGHT_FILE);
+                throw source.refuse(line, names.get(i).length() > 100 ? TEXTS.text("csvTable.firstLineDoes")
+                        : TEXTS.text("csvTable.firstLineNames2", "i", names.get(i)), SourceTable.RIGHT_FILE);
             }
         }
         if (names.stream().allMatch(name -> name.matches("[-+\\d.,;°'\"\\s]*"))) {
-            throw source.refuse(line, "the first line holds values where the names of the columns should be.",
-                    "Put a first line such as name,latitude,longitude before it.");
+            throw source.refuse(line, TEXTS.text("csvTable.firstLineHolds"),
+                    TEXTS.text("csvTable.putFirstLine"));
         }
         return names;
     }
@@ -88,11 +93,13 @@ final class CsvTable {
             values.remove(values.size() - 1);
         }
         if (values.size() != columns.size()) {
-            throw source.refuse(line, "the line has " + values.size() + " values, but the first line names " + columns.size() + " columns.",
+            throw source.refuse(line, TEXTS.text("csvTable.lineHasValues", "values", values.size(),
+                    "columns", columns.size()),
                     SourceTable.REPAIR);
         }
         if (values.stream().anyMatch(value -> value.length() > SourceTable.LONGEST_VALUE)) {
-            throw source.refuse(line, "a value is longer than " + SourceTable.LONGEST_VALUE + " characters.", SourceTable.REPAIR);
+            throw source.refuse(line, TEXTS.text("csvTable.valueLongerThan",
+                    "longestValue", SourceTable.LONGEST_VALUE), SourceTable.REPAIR);
         }
         return new SourceTable.Row(line, values);
     }

@@ -9,6 +9,7 @@ import java.util.Map;
 import org.straddle.exchange.GeoJsonReference;
 import org.straddle.exchange.MapSource;
 import org.straddle.exchange.ReadException;
+import org.straddle.words.Catalogue;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
@@ -19,9 +20,11 @@ import com.fasterxml.jackson.core.StreamReadConstraints;
 /** Point features of RFC 7946 with their properties; a list among them is told with blanks between its values. */
 final class GeoJsonTable {
 
+    private static final Catalogue TEXTS = Catalogue.of(GeoJsonTable.class);
+
     private static final JsonFactory JSON = JsonFactory.builder().streamReadConstraints(StreamReadConstraints.builder()
             .maxNestingDepth(200).maxStringLength(100_000).maxNameLength(1_000).maxNumberLength(100).build()).build();
-    private static final String AGAIN = "Fetch the file again from its source.";
+    private static final String AGAIN = TEXTS.text("geoJsonTable.fetchFileAgain");
     private static final String[] AXES = {SourceTable.LONGITUDE, SourceTable.LATITUDE, SourceTable.ALTITUDE};
 
     private final MapSource source;
@@ -42,7 +45,8 @@ final class GeoJsonTable {
             throw e;
         } catch (JsonProcessingException e) {
             int line = e.getLocation() == null ? 0 : Math.max(0, e.getLocation().getLineNr());
-            throw new ReadException(source.name(), line, "this is not well-formed JSON, or breaks off: " + e.getOriginalMessage(), AGAIN, e);
+            throw new ReadException(source.name(), line, TEXTS.text("geoJsonTable.notWellFormed",
+                    "originalMessage", e.getOriginalMessage()), AGAIN, e);
         } catch (IOException e) {
             throw MapSource.unreadable(source.name(), e);
         }
@@ -50,20 +54,19 @@ final class GeoJsonTable {
 
     private SourceTable readAll() throws IOException {
         if (parser.nextToken() != JsonToken.START_OBJECT) {
-            throw refuse("GeoJSON is an object in braces.", SourceTable.RIGHT_FILE);
+            throw refuse(TEXTS.text("geoJsonTable.geojsonObjectBraces"), SourceTable.RIGHT_FILE);
         }
         Members root = object();
         if (!root.features) {
             if (!"Feature".equals(root.type)) {
-                throw refuse("the JSON holds no features, so it is no GeoJSON with points.", SourceTable.RIGHT_FILE);
+                throw refuse(TEXTS.text("geoJsonTable.jsonHoldsFeatures"), SourceTable.RIGHT_FILE);
             }
             take(root);
         }
         if (parser.nextToken() != null) {
-            throw refuse("something follows the end of the GeoJSON.", "Put all features into one FeatureCollection.");
+            throw refuse(TEXTS.text("geoJsonTable.somethingFollowsEnd"), TEXTS.text("geoJsonTable.putAllFeatures"));
         }
-        return rows.toTable(others == 0 ? List.of() : List.of(others + (others == 1 ? " thing that is" : " things that are")
-                + " no single point was left out; lines come in as a layer."));
+        return rows.toTable(others == 0 ? List.of() : List.of(TEXTS.text("geoJsonTable.sSinglePoint", "others", others)));
     }
 
     /** Members of one object, whichever it turns out to be. */
@@ -106,11 +109,11 @@ final class GeoJsonTable {
 
     private void features(JsonToken value) throws IOException {
         if (value != JsonToken.START_ARRAY) {
-            throw refuse("features should be an array in brackets.", AGAIN);
+            throw refuse(TEXTS.text("geoJsonTable.featuresShouldArray"), AGAIN);
         }
         while (parser.nextToken() != JsonToken.END_ARRAY) {
             if (parser.currentToken() != JsonToken.START_OBJECT) {
-                throw refuse("a feature should be an object in braces.", AGAIN);
+                throw refuse(TEXTS.text("geoJsonTable.featureShouldObject"), AGAIN);
             }
             take(object());
         }
@@ -168,7 +171,7 @@ final class GeoJsonTable {
             return;
         }
         if (geometry.numbers == null || geometry.numbers.size() < 2) {
-            throw source.refuse(geometry.line, "a Point without a longitude and a latitude.", AGAIN);
+            throw source.refuse(geometry.line, TEXTS.text("geoJsonTable.pointWithoutLongitude"), AGAIN);
         }
         Map<String, String> said = new LinkedHashMap<>();
         for (int i = 0; i < geometry.numbers.size(); i++) {

@@ -11,12 +11,15 @@ import org.straddle.exchange.MapSource;
 import org.straddle.exchange.ReadException;
 import org.straddle.exchange.XmlReading;
 import org.straddle.exchange.XmlRefusal;
+import org.straddle.words.Catalogue;
 import org.xml.sax.Attributes;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 
 /** Waypoints of GPX 1.1 (and 1.0) with what they say of themselves; extensions count not at all. */
 final class GpxTable extends XmlReading {
+
+    private static final Catalogue TEXTS = Catalogue.of(GpxTable.class);
 
     private static final int DEEPEST = 64;
     /** Elements of wptType in the schema that tell something of a site. */
@@ -43,8 +46,7 @@ final class GpxTable extends XmlReading {
         reading.parse(new InputSource(new StringReader(xml)));
         List<String> remarks = new ArrayList<>();
         if (reading.lines > 0) {
-            remarks.add(reading.lines + (reading.lines == 1 ? " track or route is" : " tracks and routes are")
-                    + " no site; bring them in as a layer of roads.");
+            remarks.add(TEXTS.text("gpxTable.linesSiteBring", "lines", reading.lines));
         }
         return reading.rows.toTable(remarks);
     }
@@ -53,10 +55,11 @@ final class GpxTable extends XmlReading {
     protected void begin(String localName, Attributes attributes) throws SAXException {
         depth++;
         if (depth == 1 && !localName.equals("gpx")) {
-            throw new XmlRefusal(source.refuse(line(), "the XML is not GPX, but <" + localName + ">.", SourceTable.RIGHT_FILE));
+            throw new XmlRefusal(source.refuse(line(), TEXTS.text("gpxTable.xmlNotGpx",
+                    "localName", localName), SourceTable.RIGHT_FILE));
         }
         if (depth > DEEPEST) {
-            throw new XmlRefusal(source.refuse(line(), "no GPX is nested so deeply.", AGAIN));
+            throw new XmlRefusal(source.refuse(line(), TEXTS.text("gpxTable.gpxNestedSo"), AGAIN));
         }
         text = null;
         if (depth == 2) {
@@ -80,7 +83,8 @@ final class GpxTable extends XmlReading {
     private String coordinate(Attributes attributes, String name) throws SAXException {
         String value = attributes.getValue(name);
         if (value == null || value.isBlank()) {
-            throw new XmlRefusal(source.refuse(line(), "a waypoint without the attribute " + name + ".", AGAIN));
+            throw new XmlRefusal(source.refuse(line(), TEXTS.text("gpxTable.waypointWithoutAttribute",
+                    "name", name), AGAIN));
         }
         return value.strip();
     }

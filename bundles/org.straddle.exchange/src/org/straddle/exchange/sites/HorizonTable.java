@@ -11,6 +11,7 @@ import org.straddle.exchange.MapSource;
 import org.straddle.exchange.ReadException;
 import org.straddle.exchange.SourceFile;
 import org.straddle.sky.Horizon;
+import org.straddle.words.Catalogue;
 
 /**
  * A horizon mask as a table: two columns, azimuth and elevation in degrees, parted by commas, semicolons or tabs. A
@@ -19,8 +20,10 @@ import org.straddle.sky.Horizon;
  */
 public final class HorizonTable {
 
-    private static final String RIGHT_FILE = "Choose a text file with lines like 90,12.5: azimuth and elevation in degrees.";
-    private static final String REPAIR = "Correct the line and read the file again.";
+    private static final Catalogue TEXTS = Catalogue.of(HorizonTable.class);
+
+    private static final String RIGHT_FILE = TEXTS.text("horizonTable.chooseTextFile");
+    private static final String REPAIR = TEXTS.text("horizonTable.correctLineRead");
     private static final int MOST_POINTS = 3600;
     private static final int LARGEST_BYTES = 1 << 20;
 
@@ -31,7 +34,8 @@ public final class HorizonTable {
     public static Horizon read(Path path) throws ReadException {
         MapSource source = MapSource.of(path, RIGHT_FILE);
         if (source.size() > LARGEST_BYTES) {
-            throw source.refuse(0, "the file is larger than " + (LARGEST_BYTES >> 20) + " MB.", RIGHT_FILE);
+            throw source.refuse(0, TEXTS.text("horizonTable.fileLargerThan",
+                    "largestBytes", (LARGEST_BYTES >> 20)), RIGHT_FILE);
         }
         return read(SourceFile.read(path));
     }
@@ -49,9 +53,9 @@ public final class HorizonTable {
             }
             String[] cells = line.split(line.contains(";") ? ";" : line.contains("\t") ? "\t" : ",", -1);
             if (cells.length != 2) {
-                throw file.refuse(i + 1, "the line has " + cells.length + (cells.length == 1 ? " value" : " values")
-                        + " instead of an azimuth and an elevation.", line.contains(",") && cells.length > 2
-                                ? "Write decimal points, or part the columns by semicolons." : REPAIR);
+                throw file.refuse(i + 1, TEXTS.text("horizonTable.lineHasLength",
+                        "length", cells.length), line.contains(",") && cells.length > 2
+                                ? TEXTS.text("horizonTable.writeDecimalPoints") : REPAIR);
             }
             if (points.isEmpty() && cells[0].strip().matches("\\p{L}.*")) {
                 swapped = cells[0].strip().toLowerCase(Locale.ROOT).startsWith("el");
@@ -60,16 +64,18 @@ public final class HorizonTable {
             Horizon.Point point = point(file, i + 1, cells[swapped ? 1 : 0].strip(), cells[swapped ? 0 : 1].strip());
             Integer before = lineOf.put(point.azimuthDeg(), i + 1);
             if (before != null) {
-                throw file.refuse(i + 1, "azimuth " + cells[swapped ? 1 : 0].strip() + "° stands in line " + before + " already"
-                        + (point.azimuthDeg() == 0 ? " (360° is 0°)" : "") + ".", "Take one of the two lines out.");
+                throw file.refuse(i + 1, TEXTS.text("horizonTable.azimuthStandsLine",
+                        "cells", cells[swapped ? 1 : 0].strip(), "before", before,
+                        "case", point.azimuthDeg() == 0), TEXTS.text("horizonTable.takeOneTwo"));
             }
             points.add(point);
             if (points.size() > MOST_POINTS) {
-                throw file.refuse(i + 1, "the file has more than " + MOST_POINTS + " points.", "Give a point for each degree at most.");
+                throw file.refuse(i + 1, TEXTS.text("horizonTable.fileHasMore",
+                        "mostPoints", MOST_POINTS), TEXTS.text("horizonTable.givePointEach"));
             }
         }
         if (points.isEmpty()) {
-            throw file.refuse(0, "the file holds no points.", RIGHT_FILE);
+            throw file.refuse(0, TEXTS.text("horizonTable.fileHoldsPoints"), RIGHT_FILE);
         }
         return new Horizon(points);
     }
@@ -95,8 +101,9 @@ public final class HorizonTable {
     private static double number(SourceFile file, int line, String written) throws ReadException {
         String plain = written.endsWith("°") ? written.substring(0, written.length() - 1).strip() : written;
         if (!plain.matches("[+-]?(\\d{1,6}(\\.\\d{0,15})?|\\.\\d{1,15})")) {
-            throw file.refuse(line, "\"" + (written.length() > 40 ? written.substring(0, 40) + "…" : written)
-                    + "\" is not a number of degrees.", plain.contains(",") ? "Write a point instead of the comma." : REPAIR);
+            throw file.refuse(line, TEXTS.text("horizonTable.notNumberDegrees",
+                    "written", written.length() > 40 ? written.substring(0, 40) + "…" : written), plain.contains(",")
+                    ? TEXTS.text("horizonTable.writePointInstead") : REPAIR);
         }
         return Double.parseDouble(plain);
     }

@@ -9,9 +9,12 @@ import java.util.Set;
 
 import org.straddle.exchange.MapSource;
 import org.straddle.exchange.ReadException;
+import org.straddle.words.Catalogue;
 
 /** Collects points that each name what they say, and lays them out as rows under all names that came up. */
 final class RowsOfNames {
+
+    private static final Catalogue TEXTS = Catalogue.of(RowsOfNames.class);
 
     private final MapSource source;
     private final Set<String> names = new LinkedHashSet<>();
@@ -32,8 +35,8 @@ final class RowsOfNames {
         });
         names.addAll(kept.keySet());
         if (names.size() > SourceTable.MOST_COLUMNS) {
-            throw source.refuse(line, "the points have more than " + SourceTable.MOST_COLUMNS + " different properties.",
-                    "Keep those that tell something of a site.");
+            throw source.refuse(line, TEXTS.text("rowsOfNames.pointsHaveMore", "mostColumns", SourceTable.MOST_COLUMNS),
+                    TEXTS.text("rowsOfNames.keepThoseTell"));
         }
         points.add(kept);
         lines.add(line);

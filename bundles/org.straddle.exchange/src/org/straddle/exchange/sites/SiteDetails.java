@@ -15,9 +15,12 @@ import org.straddle.grid.Geodesic;
 import org.straddle.grid.Square;
 import org.straddle.model.Site;
 import org.straddle.model.StraddlePackage.Literals;
+import org.straddle.words.Catalogue;
 
 /** What a line of a table says of a site that the event does not say yet, field by field. */
 final class SiteDetails {
+
+    private static final Catalogue TEXTS = Catalogue.of(SiteDetails.class);
 
     /** Files with seven decimals of a degree give a position to less than this. */
     private static final double SAME_PLACE_M = 0.01;
@@ -38,7 +41,7 @@ final class SiteDetails {
                 both.put(Literals.SITE__LATITUDE_DEG, read.position().latitudeDeg());
                 both.put(Literals.SITE__LONGITUDE_DEG, read.position().longitudeDeg());
                 details.add(new SiteChange.Detail(SiteField.POSITION, placed ? SiteImport.position(site).toString() : "",
-                        read.interpretation() + (placed ? ", " + far(moved) + " away" : ""), both));
+                        read.interpretation() + (placed ? TEXTS.text("siteDetails.away", "far", far(moved)) : ""), both));
             }
         });
         number(details, SiteField.ALTITUDE, Literals.SITE__ALTITUDE_M, site, values.altitudeM().isPresent() ? values.altitudeM().getAsDouble() : null);
@@ -65,6 +68,7 @@ final class SiteDetails {
     }
 
     private static String far(double metres) {
-        return metres < 1000 ? String.format(Locale.ROOT, "%.1f m", metres) : String.format(Locale.ROOT, "%.1f km", metres / 1000);
+        return metres < 1000 ? TEXTS.text("siteDetails.m", "metres", metres) : TEXTS.text("siteDetails.km",
+                "metres", metres / 1000);
     }
 }

@@ -29,6 +29,7 @@ import org.straddle.model.Fresh;
 import org.straddle.model.Site;
 import org.straddle.model.SiteKind;
 import org.straddle.model.StraddlePackage.Literals;
+import org.straddle.words.Catalogue;
 
 /**
  * What happens to the sites of an event when a table is imported: line by line, which sites are new, which are said to
@@ -40,6 +41,8 @@ import org.straddle.model.StraddlePackage.Literals;
  * its locator.
  */
 public final class SiteImport {
+
+    private static final Catalogue TEXTS = Catalogue.of(SiteImport.class);
 
     private static final double DEGREE_M = 110_000;
 
@@ -114,7 +117,7 @@ public final class SiteImport {
             case NAME:
                 List<Site> namesakes = values.name().map(name -> byName.getOrDefault(plain(name), List.of())).orElse(List.of());
                 if (namesakes.size() > 1) {
-                    throw SiteValues.Refusal.because("the event has " + namesakes.size() + " sites of this name; match by id or by position");
+                    throw SiteValues.Refusal.because(TEXTS.text("siteImport.eventHasSites", "namesakes", namesakes.size()));
                 }
                 return namesakes.stream().findFirst();
             default:
@@ -140,7 +143,7 @@ public final class SiteImport {
     private void refuseSecond(Object what, int line) throws SiteValues.Refusal {
         Integer before = said.putIfAbsent(what, line);
         if (before != null) {
-            throw SiteValues.Refusal.because("line " + before + " is about the same site");
+            throw SiteValues.Refusal.because(TEXTS.text("siteImport.lineAboutSame", "before", before));
         }
     }
 
@@ -154,8 +157,9 @@ public final class SiteImport {
 
     private SiteChange added(SiteValues values, int line) throws SiteValues.Refusal {
         if (values.position().isEmpty()) {
-            throw SiteValues.Refusal.because(values.name().isEmpty() && values.id().isEmpty() ? "it says neither where nor what it is"
-                    : "the event has no such site, and there is no position to make one");
+            throw SiteValues.Refusal.because(values.name().isEmpty() && values.id().isEmpty()
+                    ? TEXTS.text("siteImport.saysNeitherWhere")
+                    : TEXTS.text("siteImport.eventHasSuch"));
         }
         GeoPosition position = values.position().get().position();
         Site site = Fresh.site();
@@ -186,7 +190,7 @@ public final class SiteImport {
         if (!values.squares().isEmpty()) {
             int count = values.squares().size();
             if (values.kind().isEmpty() && count != 1 && count != 2 && count != 4) {
-                throw SiteValues.Refusal.because(count + " squares are given; a site claims 1, 2 or 4");
+                throw SiteValues.Refusal.because(TEXTS.text("siteImport.squaresGivenSite", "count", count));
             }
             return values.squares();
         }
@@ -236,8 +240,7 @@ public final class SiteImport {
         long changed = changes.stream().filter(SiteChange.Changed.class::isInstance).count();
         long same = changes.stream().filter(SiteChange.Unchanged.class::isInstance).count();
         long bad = refused().size();
-        return fresh + (fresh == 1 ? " new site, " : " new sites, ") + changed + " changed, " + same + " unchanged, "
-                + bad + (bad == 1 ? " line refused." : " lines refused.");
+        return TEXTS.text("siteImport.freshChangedUnchanged", "fresh", fresh, "changed", changed, "same", same, "bad", bad);
     }
 
     /**
@@ -249,7 +252,7 @@ public final class SiteImport {
         if (isEmpty()) {
             return UnexecutableCommand.INSTANCE;
         }
-        CompoundCommand command = new CompoundCommand("Import sites");
+        CompoundCommand command = new CompoundCommand(TEXTS.text("siteImport.importSites"));
         List<Site> fresh = new ArrayList<>();
         for (SiteChange change : changes) {
             if (change instanceof SiteChange.New added) {

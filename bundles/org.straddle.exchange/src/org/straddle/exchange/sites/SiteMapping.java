@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 
 import org.straddle.grid.Squares;
+import org.straddle.words.Catalogue;
 
 /**
  * Which column of a table says what of a site. Immutable; {@link #guess} proposes one from the names of the columns
@@ -18,6 +19,8 @@ import org.straddle.grid.Squares;
  * @param fields by the name of the column; columns that are not in it are passed over
  */
 public record SiteMapping(Map<String, SiteField> fields) {
+
+    private static final Catalogue TEXTS = Catalogue.of(SiteMapping.class);
 
     private static final int SAMPLES = 50;
     private static final String NUMBER = "[+-]?\\d{1,3}[.,]\\d+";
@@ -161,20 +164,19 @@ public record SiteMapping(Map<String, SiteField> fields) {
         boolean halves = mapped.contains(SiteField.LATITUDE) || mapped.contains(SiteField.LONGITUDE);
         boolean both = mapped.contains(SiteField.LATITUDE) && mapped.contains(SiteField.LONGITUDE);
         if (halves && mapped.contains(SiteField.POSITION)) {
-            return Optional.of("Both a column with whole positions and one with latitude or longitude are chosen: choose one way.");
+            return Optional.of(TEXTS.text("siteMapping.bothColumnWhole"));
         }
         if (halves && !both) {
-            return Optional.of("There is a column for the " + (mapped.contains(SiteField.LATITUDE) ? "latitude but none for the longitude."
-                    : "longitude but none for the latitude."));
+            return Optional.of(TEXTS.text("siteMapping.thereColumnCase", "case", mapped.contains(SiteField.LATITUDE)));
         }
         boolean placed = both || mapped.contains(SiteField.POSITION);
         return switch (key.kind()) {
             case NAME -> mapped.contains(SiteField.NAME) ? Optional.empty()
-                    : Optional.of("No column holds the name, by which the sites of the event are to be known.");
+                    : Optional.of(TEXTS.text("siteMapping.columnHoldsName"));
             case ID -> mapped.contains(SiteField.ID) ? Optional.empty()
-                    : Optional.of("No column holds the id, by which the sites of the event are to be known.");
+                    : Optional.of(TEXTS.text("siteMapping.columnHoldsId"));
             case POSITION -> placed ? Optional.empty()
-                    : Optional.of("No column holds the position, by which the sites of the event are to be known.");
+                    : Optional.of(TEXTS.text("siteMapping.columnHoldsPosition"));
         };
     }
 

@@ -15,6 +15,7 @@ import org.straddle.grid.PositionText;
 import org.straddle.grid.Square;
 import org.straddle.grid.Squares;
 import org.straddle.model.SiteKind;
+import org.straddle.words.Catalogue;
 
 /**
  * What one line of a table says of a site; of what it leaves blank it says nothing.
@@ -24,6 +25,8 @@ import org.straddle.model.SiteKind;
  */
 record SiteValues(Optional<String> id, Optional<String> name, Optional<PositionText.ReadPosition> position, Optional<Locator> locator,
         OptionalDouble errorM, OptionalDouble altitudeM, Optional<SiteKind> kind, List<Square> squares) {
+
+    private static final Catalogue TEXTS = Catalogue.of(SiteValues.class);
 
     static final int LONGEST_NAME = 200;
 
@@ -59,12 +62,12 @@ record SiteValues(Optional<String> id, Optional<String> name, Optional<PositionT
         Cells cells = new Cells(table, row, mapping);
         Optional<PositionText.ReadPosition> position = position(cells, order);
         if (cells.text(SiteField.NAME).length() > LONGEST_NAME) {
-            throw Refusal.because("the name is longer than " + LONGEST_NAME + " characters");
+            throw Refusal.because(TEXTS.text("siteValues.nameLongerThan", "longestName", LONGEST_NAME));
         }
         String written = cells.text(SiteField.KIND);
         Optional<SiteKind> kind = kind(written);
         if (kind.isEmpty() && !written.isEmpty()) {
-            throw Refusal.because("the kind \"" + shortened(written) + "\" is neither inside nor line nor corner");
+            throw Refusal.because(TEXTS.text("siteValues.kindNeitherInside", "shortened", shortened(written)));
         }
         return new SiteValues(cells.said(SiteField.ID), cells.said(SiteField.NAME), position,
                 locator(cells.text(SiteField.POSITION)), cells.number(SiteField.ERROR, 0, HIGHEST_M),
@@ -94,11 +97,12 @@ record SiteValues(Optional<String> id, Optional<String> name, Optional<PositionT
             }
             OptionalDouble number = SiteValues.number(text.replaceFirst("(?<=\\d)\\s*m$", ""));
             if (number.isEmpty()) {
-                throw Refusal.because("the " + field.label() + " is \"" + shortened(text) + "\", which is not a number");
+                throw Refusal.because(TEXTS.text("siteValues.whichNotNumber", "field", field.label(),
+                        "shortened", shortened(text)));
             }
             if (number.getAsDouble() < least || number.getAsDouble() > most) {
-                throw Refusal.because("the " + field.label() + " is " + shortened(text) + ", which is not between " + (long) least + " and "
-                        + (long) most);
+                throw Refusal.because(TEXTS.text("siteValues.whichNotBetween", "field", field.label(),
+                        "shortened", shortened(text), "least", (long) least, "most", (long) most));
             }
             return number;
         }
@@ -116,7 +120,7 @@ record SiteValues(Optional<String> id, Optional<String> name, Optional<PositionT
             return Optional.empty();
         }
         if (latitude.isEmpty() || longitude.isEmpty()) {
-            throw Refusal.because("the " + (latitude.isEmpty() ? "latitude" : "longitude") + " is missing");
+            throw Refusal.because(TEXTS.text("siteValues.isemptyMissing", "isEmpty", latitude.isEmpty()));
         }
         OptionalDouble north = number(latitude);
         OptionalDouble east = number(longitude);
@@ -132,8 +136,10 @@ record SiteValues(Optional<String> id, Optional<String> name, Optional<PositionT
             return PositionText.ofDegrees(new GeoPosition(latitude, longitude));
         }
         boolean badLatitude = Math.abs(latitude) > 90;
-        throw new Refusal((badLatitude ? "the latitude " + latitude + " is not between -90 and 90" : "the longitude " + longitude
-                + " is not between -180 and 180") + " degrees", Math.abs(longitude) <= 90 && Math.abs(latitude) <= 180);
+        throw new Refusal(TEXTS.text("siteValues.degrees", "longitude", badLatitude
+                ? TEXTS.text("siteValues.latitudeNotBetween", "latitude", latitude)
+                : TEXTS.text("siteValues.longitudeNotBetween",
+                "longitude", longitude)), Math.abs(longitude) <= 90 && Math.abs(latitude) <= 180);
     }
 
     private static PositionText.ReadPosition text(String text) throws Refusal {

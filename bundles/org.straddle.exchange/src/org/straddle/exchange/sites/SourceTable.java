@@ -13,6 +13,7 @@ import org.straddle.exchange.MapSource;
 import org.straddle.exchange.ReadException;
 import org.straddle.exchange.formats.FileFormat;
 import org.straddle.exchange.formats.Purpose;
+import org.straddle.words.Catalogue;
 
 /**
  * Points of a file as rows under the names that the file gives, before anybody says what they mean: the lines of a CSV
@@ -25,6 +26,8 @@ import org.straddle.exchange.formats.Purpose;
  */
 public record SourceTable(String name, List<String> columns, List<Row> rows, List<String> remarks) {
 
+    private static final Catalogue TEXTS = Catalogue.of(SourceTable.class);
+
     /** More is no list of sites for one event. */
     public static final int MOST_ROWS = 20_000;
 
@@ -34,8 +37,8 @@ public record SourceTable(String name, List<String> columns, List<Row> rows, Lis
     public static final String ALTITUDE = "(altitude)";
 
     static final String RIGHT_FILE =
-            "Choose a CSV file whose first line names the columns, a GPX file with waypoints, or a GeoJSON file with points.";
-    static final String REPAIR = "Correct the line and read the file again.";
+            TEXTS.text("sourceTable.chooseCsvFile");
+    static final String REPAIR = TEXTS.text("horizonTable.correctLineRead");
     static final int LARGEST_BYTES = 16 << 20;
     static final int MOST_COLUMNS = 200;
     static final int LONGEST_VALUE = 2000;
@@ -80,7 +83,8 @@ public record SourceTable(String name, List<String> columns, List<Row> rows, Lis
             default -> CsvTable.read(source, text);
         };
         if (table.rows().isEmpty()) {
-            throw source.refuse(0, "the file holds no points" + (table.remarks().isEmpty() ? "." : ": " + table.remarks().get(0)),
+            throw source.refuse(0, TEXTS.text("sourceTable.fileHoldsPoints",
+                    "remarks", table.remarks().isEmpty() ? "." : ": " + table.remarks().get(0)),
                     RIGHT_FILE);
         }
         return table;
@@ -94,16 +98,18 @@ public record SourceTable(String name, List<String> columns, List<Row> rows, Lis
             throw MapSource.unreadable(source.name(), e);
         }
         if (bytes.length > LARGEST_BYTES) {
-            throw source.refuse(0, "the file is larger than " + (LARGEST_BYTES >> 20) + " MB, which no list of sites is.", RIGHT_FILE);
+            throw source.refuse(0, TEXTS.text("sourceTable.fileLargerThan",
+                    "largestBytes", (LARGEST_BYTES >> 20)), RIGHT_FILE);
         }
         if (bytes.length > 1 && (bytes[0] & 0xFE) == 0xFE && (bytes[1] & 0xFE) == 0xFE) {
-            throw source.refuse(1, "the text is in UTF-16.", "Save it as plain text in UTF-8 and choose it again.");
+            throw source.refuse(1, TEXTS.text("sourceTable.textUtf"), TEXTS.text("sourceTable.saveAsPlain"));
         }
         ByteBuffer left = ByteBuffer.wrap(bytes);
         try {
             String text = StandardCharsets.UTF_8.newDecoder().decode(left).toString();
             if (text.isBlank() || text.indexOf('\0') >= 0) {
-                throw source.refuse(0, text.isBlank() ? "the file is empty." : "this is not a text file.", RIGHT_FILE);
+                throw source.refuse(0, text.isBlank() ? TEXTS.text("sourceTable.fileEmpty")
+                        : TEXTS.text("sourceTable.notTextFile"), RIGHT_FILE);
             }
             return text.startsWith("\uFEFF") ? text.substring(1) : text;
         } catch (CharacterCodingException e) {
@@ -111,8 +117,8 @@ public record SourceTable(String name, List<String> columns, List<Row> rows, Lis
             for (int i = 0; i < left.position(); i++) {
                 line += bytes[i] == '\n' ? 1 : 0;
             }
-            throw new ReadException(source.name(), line, "this is not text (or not in UTF-8).",
-                    "In a spreadsheet choose the format “CSV UTF-8” when you save.", e);
+            throw new ReadException(source.name(), line, TEXTS.text("sourceTable.notTextNot"),
+                    TEXTS.text("sourceTable.spreadsheetChooseFormat"), e);
         }
     }
 
@@ -130,8 +136,8 @@ public record SourceTable(String name, List<String> columns, List<Row> rows, Lis
 
     static void refuseTooMany(MapSource source, int rows, int line) throws ReadException {
         if (rows > MOST_ROWS) {
-            throw source.refuse(line, "the file has more than " + MOST_ROWS + " points; no event has so many sites.",
-                    "Cut it to the region of the event.");
+            throw source.refuse(line, TEXTS.text("sourceTable.fileHasMore", "mostRows", MOST_ROWS),
+                    TEXTS.text("sourceTable.cutRegionEvent"));
         }
     }
 }

@@ -16,9 +16,12 @@ import org.straddle.model.Stop;
 import org.straddle.model.Survey;
 import org.straddle.model.Team;
 import org.straddle.model.Turn;
+import org.straddle.words.Catalogue;
 
 /** What a thing is called in lists, titles and messages; a thing without a name says so. */
 public final class ThingText {
+
+    private static final Catalogue TEXTS = Catalogue.of(ThingText.class);
 
     private ThingText() {
     }
@@ -47,9 +50,11 @@ public final class ThingText {
         } else if (object instanceof Turn turn) {
             return bird(turn) + " " + span(turn.getStart(), turn.getEnd());
         } else if (object instanceof Survey survey) {
-            return "Survey of " + (survey.getDate() == null ? "an unknown day" : survey.getDate());
+            return TEXTS.text("thingText.survey", "date", survey.getDate() == null
+                    ? TEXTS.text("thingText.unknownDay") : survey.getDate());
         } else if (object instanceof Review review) {
-            return "Review of " + (review.getDate() == null ? "an unknown day" : review.getDate());
+            return TEXTS.text("thingText.review", "date", review.getDate() == null
+                    ? TEXTS.text("thingText.unknownDay") : review.getDate());
         }
         return object.eClass().getName();
     }
@@ -63,9 +68,10 @@ public final class ThingText {
         } else if (object instanceof Operator operator && !blank(operator.getName())) {
             return blank(operator.getCallSign()) ? "" : operator.getCallSign();
         } else if (object instanceof Kit kit) {
-            return kit.getItems().size() + (kit.getItems().size() == 1 ? " item" : " items");
+            return kit.getItems().size() + (kit.getItems().size() == 1 ? TEXTS.text("thingText.item")
+                    : TEXTS.text("thingText.items"));
         } else if (object instanceof Stop stop) {
-            return stop.getArrival() == null ? "no time"
+            return stop.getArrival() == null ? TEXTS.text("thingText.time")
                     : Times.utcDay(stop.getArrival()) + " " + span(stop.getArrival(), stop.getDeparture());
         }
         return "";
@@ -82,13 +88,14 @@ public final class ThingText {
     }
 
     private static String stop(Stop stop) {
-        String team = stop.getTeam() == null ? "No team" : stop.getTeam().getNumber() > 0
-                ? "Team " + stop.getTeam().getNumber() : team(stop.getTeam());
-        return team + " at " + (stop.getSite() == null ? "no site" : of(stop.getSite()));
+        String team = stop.getTeam() == null ? TEXTS.text("thingText.team") : stop.getTeam().getNumber() > 0
+                ? TEXTS.text("thingText.team2", "number", stop.getTeam().getNumber()) : team(stop.getTeam());
+        return TEXTS.text("thingText.at", "team", team, "site", stop.getSite() == null
+                ? TEXTS.text("thingText.site") : of(stop.getSite()));
     }
 
     private static String bird(Turn turn) {
-        return turn.getBird() == null ? "no bird" : of(turn.getBird());
+        return turn.getBird() == null ? TEXTS.text("thingText.bird") : of(turn.getBird());
     }
 
     private static String span(Instant from, Instant until) {
@@ -96,7 +103,7 @@ public final class ThingText {
     }
 
     private static String named(String name, String word) {
-        return blank(name) ? "(unnamed " + word + ")" : name;
+        return blank(name) ? TEXTS.text("thingText.unnamed", "word", word) : name;
     }
 
     private static boolean blank(String text) {
