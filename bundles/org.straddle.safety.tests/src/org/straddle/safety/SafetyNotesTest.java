@@ -51,7 +51,7 @@ class SafetyNotesTest {
         Site site = surveyed(Double.POSITIVE_INFINITY, hazard(HazardKind.TRAFFIC, null, 0, null),
                 hazard(HazardKind.POWER_LINE, null, Double.POSITIVE_INFINITY, null));
         String text = notes(site).hazards().stream().flatMap(note -> note.cautions().stream()).toList().toString();
-        assertTrue(text.contains("No visit says how fast the traffic is") && !text.contains("Infinity") && !text.contains("∞"), text);
+        assertTrue(text.contains("The visit does not say how fast traffic is") && !text.contains("Infinity") && !text.contains("∞"), text);
     }
 
     @Test
