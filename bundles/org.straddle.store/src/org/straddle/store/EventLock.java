@@ -1,10 +1,18 @@
 package org.straddle.store;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Keeps two programs from writing to one event folder. The system drops the lock when the program ends, however it
@@ -14,34 +22,106 @@ final class EventLock implements AutoCloseable {
 
     static final String FILE = ".straddle-lock";
 
-    private final FileChannel channel;
+    /**
+     * The byte that is locked, far behind what is written: where a lock keeps others from reading, as on Windows, they
+     * can still read who holds it.
+     */
+    private static final long LOCKED = Long.MAX_VALUE - 1;
 
-    private EventLock(FileChannel channel) {
+    /** More is not read of a file that somebody else may have written. */
+    private static final int LONGEST_HOLDER = 200;
+
+    /**
+     * Folders that this program holds. Asked first: on POSIX systems closing any channel to a file drops every lock
+     * that the process has on it, so a second attempt here must not so much as open the file.
+     */
+    private static final Set<Path> HELD = ConcurrentHashMap.newKeySet();
+
+    private final FileChannel channel;
+    private final Path held;
+
+    private EventLock(FileChannel channel, Path held) {
         this.channel = channel;
+        this.held = held;
     }
 
     static EventLock on(EventTree tree) throws EventFolderException {
-        Path folder = tree.root();
+        Path real = real(tree.root());
+        if (!HELD.add(real)) {
+            throw refused(tree, "");
+        }
+        EventLock lock = null;
+        try {
+            lock = lock(tree, real);
+            return lock;
+        } finally {
+            if (lock == null) {
+                HELD.remove(real);
+            }
+        }
+    }
+
+    private static EventLock lock(EventTree tree, Path real) throws EventFolderException {
         FileChannel channel = null;
         try {
             channel = tree.openOrCreate(tree.at(FILE));
-            FileLock lock = channel.tryLock();
+            FileLock lock = channel.tryLock(LOCKED, 1, false);
             if (lock != null) {
-                return new EventLock(channel);
+                writeHolder(channel);
+                return new EventLock(channel, real);
             }
         } catch (OverlappingFileLockException e) {
-            // Held by this very program: the same refusal as for another one.
+            // Held by this very program, by way of another class loader: the same refusal as for another one.
         } catch (EventFolderException e) {
             throw e;
         } catch (IOException e) {
             closeQuietly(channel);
             throw EventFolderException.causedBy(e, "the folder cannot be locked for writing (" + reason(e) + ").",
-                    folder, tree.rootIsWritable() ? "Check the disk, then try again."
+                    tree.root(), tree.rootIsWritable() ? "Check the disk, then try again."
                             : "You may not write here: copy the event folder to a place of your own and open the copy.");
         }
         closeQuietly(channel);
-        throw EventFolderException.of("the event is already open, in this or another Straddle window.", folder,
+        throw refused(tree, holder(tree));
+    }
+
+    private static EventFolderException refused(EventTree tree, String holder) {
+        return EventFolderException.of("the event is already open, in this or another Straddle window" + holder + ".", tree.root(),
                 "Close it there first; nothing was changed.");
+    }
+
+    private static Path real(Path folder) {
+        try {
+            return folder.toRealPath();
+        } catch (IOException e) {
+            return folder.toAbsolutePath().normalize();
+        }
+    }
+
+    private static void writeHolder(FileChannel channel) {
+        String holder = System.getProperty("user.name") + hostName() + ", process " + ProcessHandle.current().pid() + ", since "
+                + DateTimeFormatter.ISO_INSTANT.format(Instant.now().truncatedTo(ChronoUnit.SECONDS));
+        try {
+            channel.truncate(0);
+            channel.write(ByteBuffer.wrap(holder.getBytes(StandardCharsets.UTF_8)));
+        } catch (IOException e) {
+            // Nobody will be told who holds it; the lock holds all the same.
+        }
+    }
+
+    /** As the system's environment names it: asking the network for it may take seconds. */
+    private static String hostName() {
+        String name = System.getenv().getOrDefault("HOSTNAME", System.getenv("COMPUTERNAME"));
+        return name == null || name.isBlank() ? "" : " on " + name;
+    }
+
+    /** Who holds the lock, in brackets; empty where that cannot be read. */
+    private static String holder(EventTree tree) {
+        try (InputStream in = tree.read(tree.at(FILE))) {
+            String holder = new String(in.readNBytes(LONGEST_HOLDER), StandardCharsets.UTF_8).replaceAll("\\p{Cntrl}", " ").strip();
+            return holder.isEmpty() ? "" : " (" + holder + ")";
+        } catch (IOException e) {
+            return "";
+        }
     }
 
     static String reason(IOException e) {
@@ -53,6 +133,7 @@ final class EventLock implements AutoCloseable {
     public void close() {
         // The file stays: removing it would let a third program lock a new one while a second waits on the old.
         closeQuietly(channel);
+        HELD.remove(held);
     }
 
     private static void closeQuietly(FileChannel channel) {
