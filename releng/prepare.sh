@@ -85,7 +85,7 @@ pack() {
 
 # make_application PRODUCT FOLDER: the folder that is packed and started.
 make_application() {
-    pack application "$1" "$2"
+    pack application "$1" "$2" "$ROOT/releng/packaging/licences.txt" "$ROOT/targets/org.straddle.target/org.straddle.target.target"
     cp "$ROOT/releng/packaging/straddle" "$ROOT/releng/packaging/logging.properties" "$2/"
     chmod 755 "$2/straddle"
 }

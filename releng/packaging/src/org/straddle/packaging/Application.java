@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Properties;
 import java.util.TreeMap;
 import java.util.jar.JarFile;
@@ -26,6 +27,12 @@ final class Application {
 
     /** Signed jars cannot be kept in an archive of shared classes, and checking them takes a third of a second. */
     private static final String SIGNATURE = "META-INF/[^/]+\\.(SF|RSA|DSA|EC)";
+
+    /** Texts of licences that several libraries share, and the library whose jar holds them. */
+    private static final Map<String, List<String>> LICENCES = Map.of(
+            "Apache-2.0.txt", List.of("com.sun.jna", "META-INF/AL2.0"),
+            "LGPL-2.1.txt", List.of("com.sun.jna", "META-INF/LGPL2.1"),
+            "EPL-2.0.txt", List.of("jakarta.annotation-api", "META-INF/LICENSE.md"));
 
     private final Path product;
     private final Path target;
@@ -56,6 +63,22 @@ final class Application {
         classPathJar(all);
         String build = all.stream().filter(plugin -> plugin.name().equals("org.straddle.cli")).findFirst().orElseThrow().version();
         Files.writeString(target.resolve("build"), build + "\n");
+    }
+
+    void addNotices(Notices notices) throws IOException {
+        Path plugins = target.resolve("plugins");
+        Files.writeString(target.resolve("THIRD-PARTY.txt"), notices.of(plugins));
+        Path folder = Files.createDirectories(target.resolve("licenses"));
+        for (Plugin plugin : Plugin.in(plugins)) {
+            for (Map.Entry<String, List<String>> text : LICENCES.entrySet()) {
+                if (plugin.name().equals(text.getValue().get(0))) {
+                    try (ZipFile zip = new ZipFile(plugin.path().toFile());
+                            InputStream in = zip.getInputStream(zip.getEntry(text.getValue().get(1)))) {
+                        Files.copy(in, folder.resolve(text.getKey()));
+                    }
+                }
+            }
+        }
     }
 
     private static void copyFolder(Path from, Path to) throws IOException {

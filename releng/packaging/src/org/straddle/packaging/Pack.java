@@ -1,7 +1,6 @@
 package org.straddle.packaging;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** The steps of {@code releng/package} that a shell script is no good at. */
@@ -21,11 +20,13 @@ public final class Pack {
 
     private static void run(String[] arguments) throws Exception {
         switch (arguments[0]) {
-            case "application" -> new Application(Path.of(arguments[1]), Path.of(arguments[2]), epoch()).make();
+            case "application" -> {
+                Application application = new Application(Path.of(arguments[1]), Path.of(arguments[2]), epoch());
+                application.make();
+                application.addNotices(new Notices(Path.of(arguments[3]), Path.of(arguments[4])));
+            }
             case "share" -> Share.make(Path.of(arguments[1]), Path.of(arguments[2]), Path.of(arguments[3]), epoch());
             case "resolve" -> Resolution.check(Path.of(arguments[1]), arguments[2]);
-            case "notices" -> Files.writeString(Path.of(arguments[4]),
-                    new Notices(Path.of(arguments[1]), Path.of(arguments[2])).of(Path.of(arguments[3])));
             case "zip" -> Zip.write(Path.of(arguments[1]), Path.of(arguments[2]), epoch());
             default -> throw new IllegalStateException("No such step: " + arguments[0]);
         }
