@@ -7,6 +7,7 @@ import java.nio.file.NoSuchFileException;
 
 import org.eclipse.core.runtime.OperationCanceledException;
 import org.straddle.exchange.ReadException;
+import org.straddle.publish.PublishException;
 import org.straddle.store.EventFolderException;
 import org.straddle.terrain.TerrainException;
 
@@ -18,7 +19,7 @@ final class Complaint {
 
     static String of(Throwable failure) {
         if (failure instanceof EventFolderException || failure instanceof ReadException
-                || failure instanceof WrongInput || failure instanceof TerrainException) {
+                || failure instanceof PublishException || failure instanceof WrongInput || failure instanceof TerrainException) {
             return failure.getMessage();
         }
         if (failure instanceof OperationCanceledException) {

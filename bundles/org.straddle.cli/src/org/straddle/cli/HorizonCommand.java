@@ -51,7 +51,7 @@ final class HorizonCommand extends EventCommand {
 
     @Override
     int work() throws Exception {
-        Site site = OpenEvent.named(name, (dryRun ? opened.event() : opened.toChange().event()).getSites(), Site::getName, "site");
+        Site site = OpenEvent.named(name, opened.toChange(dryRun).event().getSites(), Site::getName, "site");
         TerrainHorizon computed = TerrainHorizon.compute(rasters, request(site), new ConsoleProgress(err()));
         if (!dryRun) {
             EventFolder folder = opened.toChange();

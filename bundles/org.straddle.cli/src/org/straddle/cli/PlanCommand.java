@@ -59,7 +59,7 @@ final class PlanCommand extends EventCommand {
         if (rounds != null && rounds < 0) {
             throw new WrongInput("--rounds " + rounds + " is out of range.\nGive a number from 0 up.");
         }
-        Event event = dryRun ? opened.event() : opened.toChange().event();
+        Event event = opened.toChange(dryRun).event();
         Edit.execute(domain -> fixed.in(domain, event));
         Event snapshot = Snapshot.of(event);
         PlanSettings settings = settings().with(whatIf.of(snapshot));

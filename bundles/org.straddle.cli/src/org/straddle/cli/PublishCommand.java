@@ -1,5 +1,6 @@
 package org.straddle.cli;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -9,9 +10,12 @@ import org.straddle.check.Finding;
 import org.straddle.check.run.Checks;
 import org.straddle.outlook.Outlook;
 import org.straddle.publish.NextRevision;
+import org.straddle.publish.PreparedSheets;
 import org.straddle.publish.Publication;
 import org.straddle.publish.PublicationSettings;
+import org.straddle.publish.PublishException;
 import org.straddle.store.EventFolder;
+import org.straddle.store.EventFolderException;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -21,16 +25,19 @@ import picocli.CommandLine.Option;
     "Exit code 1 when blockers stand: they are printed on the briefs." })
 final class PublishCommand extends EventCommand {
 
-    @Option(names = "--out", paramLabel = "DIR", required = true, description = "Folder to write into.")
+    @Option(names = "--out", paramLabel = "DIR", required = true, description = "Folder to write into: what is for everybody goes to its folder public, the rest to private.")
     private Path target;
 
     @Option(names = "--revision", paramLabel = "N", description = { "Number of this revision, printed on every sheet.",
         "Default: the next after the last one that was published, or the same when nothing changed." })
     private Integer revision;
 
+    @Option(names = "--dry-run", description = "Tell what everybody would see, and write nothing.")
+    private boolean dryRun;
+
     @Override
     int work() throws Exception {
-        EventFolder folder = opened.toChange();
+        opened.toChange(dryRun);
         Outlook outlook = opened.outlook(err());
         List<Finding> findings = Checks.standard().run(outlook, new ConsoleProgress(err()));
         NextRevision next = NextRevision.of(outlook);
@@ -42,12 +49,33 @@ final class PublishCommand extends EventCommand {
         NextRevision numbered = revision == null ? next : next.numbered(revision);
         Instant now = Instant.now().truncatedTo(ChronoUnit.MINUTES);
         Publication publication = Publication.of(outlook, findings, new PublicationSettings(numbered.number(), now));
-        publication.write(target).forEach(file -> out().println(file));
-        if (numbered.isNew()) {
-            Edit.execute(domain -> numbered.record(domain, folder.event(), now));
-            folder.save();
+        out().println("Revision " + numbered.number() + (numbered.isNew() ? "." : ", which is published already; the schedule is the same."));
+        publication.outline().forEach(out()::println);
+        if (dryRun) {
+            out().println("Nothing was written.");
+        } else {
+            write(publication, numbered, now);
         }
         out().println(Blockers.summary(findings));
         return Blockers.exitCode(findings);
+    }
+
+    private void write(Publication publication, NextRevision revision, Instant now) throws IOException {
+        try (PreparedSheets prepared = publication.prepare(target)) {
+            if (revision.isNew()) {
+                note(revision, now);
+            }
+            prepared.putInPlace().forEach(file -> out().println(file));
+        }
+    }
+
+    private void note(NextRevision revision, Instant now) throws IOException {
+        try {
+            EventFolder folder = opened.toChange();
+            Edit.execute(domain -> revision.record(domain, folder.event(), now));
+            folder.save();
+        } catch (EventFolderException e) {
+            throw PublishException.notNoted(e);
+        }
     }
 }
