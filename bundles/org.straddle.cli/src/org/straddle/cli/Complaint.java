@@ -1,5 +1,7 @@
 package org.straddle.cli;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
@@ -27,6 +29,16 @@ final class Complaint {
         }
         if (failure instanceof FileSystemException file) {
             return file.getFile() + ": " + reason(file);
+        }
+        if (failure instanceof UncheckedIOException wrapped) {
+            return of(wrapped.getCause());
+        }
+        if (failure instanceof IOException) {
+            return "Reading or writing failed: " + (failure.getMessage() == null ? "nothing more is known" : failure.getMessage())
+                    + ".\nCheck the disk: is it full, or gone? Then run the command again.";
+        }
+        if (failure instanceof OutOfMemoryError) {
+            return "The memory that the program may use is full.\nGive a smaller event or file, or choose less of it by options.";
         }
         return "Something failed that should not (" + failure.getClass().getSimpleName() + ": " + failure.getMessage()
                 + ").\nNothing more is known; run it again with --trace and report what it prints.";

@@ -73,7 +73,8 @@ final class EarthOrientationFile {
                     ? parser(true).parse(new ByteArrayInputStream(withValues(name, bytes)), name)
                     : parser(false).parse(new ByteArrayInputStream(bytes), name));
         } catch (OrekitException | NumberFormatException | IndexOutOfBoundsException | IOException e) {
-            throw new EarthOrientationException(name, e.getMessage(), e);
+            // Of Java's own failures the words ("For input string") tell nothing to anybody.
+            throw new EarthOrientationException(name, e instanceof OrekitException ? e.getMessage() : "a row of it is damaged", e);
         }
         if (entries.size() < LEAST_ROWS) {
             throw new EarthOrientationException(name, "it holds " + entries.size() + " days", null);

@@ -53,8 +53,10 @@ enum RasterFormat {
     }
 
     static TerrainException unreadable(Path file, Exception cause) {
-        return new TerrainException(file, "the file cannot be read: it is truncated or damaged ("
-                + (cause.getMessage() == null ? cause.getClass().getSimpleName() : cause.getMessage()) + ").",
+        // What a library says when it stumbles, such as "For input string", helps nobody; a disk's words do.
+        boolean telling = cause instanceof IOException && cause.getMessage() != null && !cause.getMessage().isBlank();
+        return new TerrainException(file, "the file cannot be read: it is truncated or damaged"
+                + (telling ? " (" + cause.getMessage().lines().findFirst().orElse("") + ")." : "."),
                 "Fetch it again from its source, or convert it to a plain GeoTIFF with one band.", cause);
     }
 }

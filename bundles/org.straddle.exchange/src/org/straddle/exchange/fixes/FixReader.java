@@ -47,12 +47,17 @@ public final class FixReader {
         try (InputStream in = new BufferedInputStream(source.open(monitor), LOOK_AHEAD)) {
             in.mark(LOOK_AHEAD);
             int first = in.read();
-            while (first >= 0 && first <= ' ' || first == 0xEF || first == 0xBB || first == 0xBF) {
+            int read = 1;
+            while (read < LOOK_AHEAD && (first >= 0 && first <= ' ' || first == 0xEF || first == 0xBB || first == 0xBF)) {
                 first = in.read();
+                read++;
             }
             in.reset();
             if (first < 0) {
                 throw source.refuse(0, "the file is empty.", RIGHT_FILE);
+            }
+            if (first <= ' ') {
+                throw source.refuse(0, "the file begins with more than " + LOOK_AHEAD + " blanks.", RIGHT_FILE);
             }
             return first == '<' ? GpxFixes.read(source, in) : NmeaLog.read(source, in);
         } catch (ReadException e) {

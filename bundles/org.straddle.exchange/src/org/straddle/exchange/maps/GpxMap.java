@@ -148,7 +148,7 @@ final class GpxMap extends XmlReading {
         if (extensions == depth) {
             extensions = 0;
         } else if (text != null) {
-            String value = text.toString().replaceAll("\\s+", " ").strip();
+            String value = GpxText.read(text.toString().replaceAll("\\s+", " ").strip());
             if (localName.equals("name")) {
                 name = value;
             } else {

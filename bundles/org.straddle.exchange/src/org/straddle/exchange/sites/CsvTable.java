@@ -83,7 +83,7 @@ final class CsvTable {
     }
 
     private static SourceTable.Row row(MapSource source, CSVRecord row, List<String> columns, int line) throws ReadException {
-        List<String> values = new ArrayList<>(row.toList());
+        List<String> values = new ArrayList<>(row.stream().map(CsvCell::read).toList());
         while (values.size() > columns.size() && values.get(values.size() - 1).isEmpty()) {
             values.remove(values.size() - 1);
         }

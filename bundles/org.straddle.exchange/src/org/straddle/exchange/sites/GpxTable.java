@@ -95,7 +95,7 @@ final class GpxTable extends XmlReading {
     @Override
     public void endElement(String uri, String localName, String qName) throws SAXException {
         if (depth == 3 && text != null) {
-            said.put(localName.equals("ele") ? SourceTable.ALTITUDE : localName, text.toString().replaceAll("\\s+", " ").strip());
+            said.put(localName.equals("ele") ? SourceTable.ALTITUDE : localName, GpxText.read(text.toString().replaceAll("\\s+", " ").strip()));
             text = null;
         } else if (depth == 2 && said != null) {
             try {

@@ -49,14 +49,18 @@ public final class SiteWriter {
         try {
             CSVFormat.RFC4180.builder().setHeader(COLUMNS).get().print(text);
             for (Site site : sites) {
-                CSVFormat.RFC4180.printRecord(text, site.getId(), site.getName(), plain(site.getLatitudeDeg()), plain(site.getLongitudeDeg()),
+                CSVFormat.RFC4180.printRecord(text, text(site.getId()), text(site.getName()), plain(site.getLatitudeDeg()), plain(site.getLongitudeDeg()),
                         plain(site.getAltitudeM()), plain(site.getMarkErrorM()), site.getKind() == null ? "" : site.getKind().getLiteral(),
-                        String.join(" ", site.getSquares()));
+                        text(String.join(" ", site.getSquares())));
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
         return text.toString();
+    }
+
+    private static String text(String value) {
+        return value == null ? "" : CsvCell.of(value);
     }
 
     private static String plain(double value) {
