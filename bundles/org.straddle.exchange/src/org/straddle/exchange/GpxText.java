@@ -106,7 +106,7 @@ public final class GpxText {
     }
 
     /** The text of an element, whoever wrote it. */
-    static String read(String text) {
+    public static String read(String text) {
         return InertText.restored(text);
     }
 }

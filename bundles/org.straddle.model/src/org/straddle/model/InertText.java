@@ -15,6 +15,7 @@ import java.util.regex.Pattern;
  */
 public final class InertText {
 
+    private static final int FIFTH_DIGIT = 0x10000;
     private static final char BACKSLASH = '\\';
 
     /** Lower case as {@link #code} writes: somebody's own notation is mostly another. */
@@ -71,7 +72,7 @@ public final class InertText {
 
     /** A character of the first plane as it is written out. */
     public static String code(int character) {
-        return String.format("\\u%04x", character);
+        return "\\u" + Integer.toHexString(FIFTH_DIGIT | character).substring(1);
     }
 
     /** Whether nothing of the text acts. */

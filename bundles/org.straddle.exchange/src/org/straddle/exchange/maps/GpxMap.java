@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
+import org.straddle.exchange.GpxText;
 import org.straddle.exchange.MapSource;
 import org.straddle.exchange.ReadException;
 import org.straddle.exchange.XmlReading;

@@ -11,6 +11,7 @@ import java.util.Set;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.straddle.exchange.CsvCell;
 import org.straddle.exchange.MapSource;
 import org.straddle.exchange.ReadException;
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 
 import org.apache.commons.csv.CSVFormat;
+import org.straddle.exchange.CsvCell;
 import org.straddle.exchange.GpxText;
 import org.straddle.exchange.Waypoint;
 import org.straddle.exchange.maps.WaypointWriter;

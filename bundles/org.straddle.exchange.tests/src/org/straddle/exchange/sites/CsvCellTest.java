@@ -1,4 +1,4 @@
-package org.straddle.exchange;
+package org.straddle.exchange.sites;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -12,6 +12,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.straddle.exchange.CsvCell;
+import org.straddle.exchange.ReadException;
 import org.straddle.model.Event;
 import org.straddle.model.Fresh;
 import org.straddle.model.InertText;
