@@ -14,6 +14,7 @@ import org.straddle.model.Review;
 import org.straddle.model.Site;
 import org.straddle.model.StraddleFactory;
 import org.straddle.model.Survey;
+import org.straddle.outlook.PolicyFigures;
 
 /**
  * What a team must know about the hazards of a site on one day: what the newest survey saw, what the surveyor says
@@ -82,8 +83,8 @@ public record SafetyNotes(Site site, LocalDate day, Optional<Survey> survey, Lis
         List<String> remarks = new ArrayList<>();
         if (survey.getDate() == null) {
             remarks.add("The survey has no date, so nobody can tell how old it is. Enter the day of the visit.");
-        } else if (ChronoUnit.DAYS.between(survey.getDate(), day) > policies.getSurveyAgeLimitDays()) {
-            remarks.add("The survey of " + survey.getDate() + " is older than " + policies.getSurveyAgeLimitDays()
+        } else if (ChronoUnit.DAYS.between(survey.getDate(), day) > PolicyFigures.of(policies).surveyAgeLimitDays()) {
+            remarks.add("The survey of " + survey.getDate() + " is older than " + PolicyFigures.of(policies).surveyAgeLimitDays()
                     + " days. Visit the site again.");
         }
         if (survey.getAccessUntil() != null && survey.getAccessUntil().isBefore(day)) {
