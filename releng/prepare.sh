@@ -1,34 +1,103 @@
+# shellcheck shell=bash
 # Sourced by the scripts beside it: finds or installs what a bare Debian machine with a JDK and Maven lacks.
 # Sets MVN (a Maven that Tycho accepts). Everything that is fetched lies in .tools, which Git ignores.
 
 ROOT=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 TOOLS="$ROOT/.tools"
+RUN="$ROOT/.run"
 MAVEN_VERSION=3.9.11
 
-PRODUCT="$ROOT/releng/org.straddle.product/target/products/org.straddle.product/linux/gtk/x86_64"
+PRODUCTS="$ROOT/releng/org.straddle.product/target/products/org.straddle.product"
+PRODUCT="$PRODUCTS/linux/gtk/x86_64"
 BUILT="$ROOT/releng/org.straddle.product/target/built-from"
 
-# What the product is made of: names, sizes and times of all inputs.
+# Names, sizes and times of the files in some places of the repository, as a number.
 inputs() {
-    (cd "$ROOT" && find pom.xml .mvn bundles features targets releng/org.straddle.product \
+    (cd "$ROOT" && find "$@" \
         \( -name target -o -name emf-gen -o -name '*.tests' -o -name '.polyglot*' -o -path '*/org.straddle.model.edit/icons' \) -prune \
-        -o -type f -printf '%p %s %T@\n' | LC_ALL=C sort | cksum)
+        -o -type f -printf '%p %s %T@\n' | LC_ALL=C sort | cksum | tr ' ' -)
 }
 
-is_built() { [ -d "$PRODUCT/plugins" ] && [ -f "$BUILT" ] && [ "$(inputs)" = "$(cat "$BUILT")" ]; }
-mark_built() { inputs >"$BUILT"; }
+# What the product is made of.
+product_inputs() { inputs pom.xml .mvn bundles features targets releng/org.straddle.product; }
+
+is_built() { [ -d "$PRODUCT/plugins" ] && [ -f "$BUILT" ] && [ "$(product_inputs)" = "$(cat "$BUILT")" ]; }
+mark_built() { product_inputs >"$BUILT"; }
 
 say() { printf '%s\n' "$*" >&2; }
 stop() { say "$*"; exit 2; }
 
+# One build at a time in a clone: two delete each other's files. Whoever has to wait is told for whom.
+# lock_build WHO; what WHO starts keeps the lock, so that a build that outlives its script is waited for too.
+lock_build() {
+    mkdir -p "$RUN"
+    command -v flock >/dev/null || return 0
+    exec 7<>"$RUN/build.lock"
+    if ! flock -n 7; then
+        local holder=another
+        read -r holder <"$RUN/build.lock"
+        say "Waiting for the build of $holder in this clone to end …"
+        flock 7
+    fi
+    printf '%s (process %d)\n' "$1" $$ >"$RUN/build.lock"
+}
+unlock_build() { exec 7>&-; }
+
+# The commit's time stands for the time of the build: equal commits give equal bytes.
+stamp_build() {
+    SOURCE_DATE_EPOCH=$(git -C "$ROOT" log -1 --format=%ct 2>/dev/null) || SOURCE_DATE_EPOCH=$(date +%s)
+    export SOURCE_DATE_EPOCH
+    local qualifier
+    qualifier=$(date -u -d "@$SOURCE_DATE_EPOCH" +%Y%m%d%H%M)
+    [ -z "$(git -C "$ROOT" status --porcelain 2>/dev/null)" ] || qualifier+=-changed
+    STAMP=("-DforceContextQualifier=$qualifier"
+        "-Dproject.build.outputTimestamp=$(date -u -d "@$SOURCE_DATE_EPOCH" +%Y-%m-%dT%H:%M:%SZ)")
+}
+
+# build_product MVN-ARGS… : builds without tests, under the lock.
+build_product() {
+    need_java
+    need_maven
+    stamp_build
+    say "Building Straddle (the first time takes some minutes) …"
+    mkdir -p "$RUN"
+    (cd "$ROOT" && "$MVN" -B clean package -Dmaven.test.skip=true "${STAMP[@]}" "$@") >"$RUN/build.log" 2>&1 || {
+        grep -E '^\[ERROR\]' "$RUN/build.log" | grep -v 'osgi.platform' | head -n 20 >&2
+        stop "The build failed; the whole log is in .run/build.log"
+    }
+    mark_built
+}
+
+# pack STEP ARGS… : a step of releng/packaging/src.
+pack() {
+    local classes="$RUN/packaging" sources
+    sources=$(inputs releng/packaging/src)
+    if [ "$(cat "$classes/from" 2>/dev/null)" != "$sources" ]; then
+        rm -rf "$classes"
+        mkdir -p "$classes"
+        javac -nowarn -cp "$(echo "$PRODUCT"/plugins/picocli_*.jar):$(echo "$PRODUCT"/plugins/org.eclipse.osgi_*.jar)" -d "$classes" \
+            "$ROOT"/releng/packaging/src/org/straddle/packaging/*.java || return 1
+        echo "$sources" >"$classes/from"
+    fi
+    java -XX:TieredStopAtLevel=1 \
+        -cp "$classes:$(echo "$PRODUCT"/plugins/picocli_*.jar):$(echo "$PRODUCT"/plugins/org.eclipse.osgi_*.jar)" org.straddle.packaging.Pack "$@"
+}
+
+# make_application PRODUCT FOLDER: the folder that is packed and started.
+make_application() {
+    pack application "$1" "$2" "$ROOT/releng/packaging/licences.txt" "$ROOT/targets/org.straddle.target/org.straddle.target.target"
+    cp "$ROOT/releng/packaging/straddle" "$ROOT/releng/packaging/logging.properties" "$2/"
+    chmod 755 "$2/straddle"
+}
+
 need_java() {
+    # shellcheck disable=SC2015 # both or stop
     command -v java >/dev/null && command -v javac >/dev/null ||
         stop "A JDK 17 or newer is missing. Run: apt-get install -y openjdk-17-jdk-headless"
     local major
     major=$(java -XshowSettings:properties -version 2>&1 | sed -n 's/^ *java.specification.version = //p')
     [ "${major%%.*}" -ge 17 ] || stop "Java $major is too old; a JDK 17 or newer is needed. Run: apt-get install -y openjdk-17-jdk-headless"
 }
-
 # Debian 12 brings Maven 3.8, on which Tycho fails; that Maven fetches a newer one as it would any other artifact.
 need_maven() {
     command -v mvn >/dev/null || stop "Maven is missing. Run: apt-get install -y maven"

@@ -77,6 +77,27 @@ class ConductTest {
         assertEquals(List.of(), broken);
     }
 
+    /** Else a name could act on a terminal: only the command line as a whole knows where its output goes, and what guards it. */
+    @Test
+    void commandsPrintThroughOneGate() {
+        Pattern past = Pattern.compile("System\\.(?:out|err|console)|new (?:PrintWriter|PrintStream)|FileDescriptor|printStackTrace\\(\\)");
+        List<String> broken = new ArrayList<>();
+        for (Path file : SourceTree.sources("cli")) {
+            if (!file.endsWith("StraddleCommand.java") && past.matcher(SourceTree.text(file)).find()) {
+                broken.add(file.getFileName().toString());
+            }
+        }
+        assertEquals(List.of(), broken);
+        for (String bundle : SourceTree.shipped()) {
+            for (Path file : SourceTree.sources(bundle)) {
+                if (!file.endsWith("StraddleCommand.java") && Pattern.compile("System\\.(?:out|err)\\b").matcher(SourceTree.text(file)).find()) {
+                    broken.add(file.getFileName().toString());
+                }
+            }
+        }
+        assertEquals(List.of(), broken);
+    }
+
     @Test
     void nothingPointsAtAMachineOrAPackageHost() {
         List<String> broken = new ArrayList<>();

@@ -91,20 +91,20 @@ class MainJobTest {
         Path out = folder.resolve("published");
         Console publish = Console.run("publish", event, "--out", out);
         assertEquals(0, publish.code(), publish.err());
-        try (Stream<Path> files = Files.list(out)) {
+        try (Stream<Path> files = Files.walk(out).filter(Files::isRegularFile)) {
             TreeSet<String> names = new TreeSet<>(files.map(file -> file.getFileName().toString()).toList());
             for (String name : List.of("announcement.html", "announcement.txt", "brief-team-1.html", "brief-team-2.txt",
                     "brief-team-3.html")) {
                 assertTrue(names.contains(name), name + " not among " + names);
             }
         }
-        String announcement = Files.readString(out.resolve("announcement.txt"));
+        String announcement = Files.readString(out.resolve("public/announcement.txt"));
         try (EventFolder planned = EventFolder.openReadOnly(event)) {
             List<Stop> stops = planned.event().getPlan().getStops();
             assertFalse(stops.isEmpty());
             for (Stop stop : stops) {
                 stop.getSite().getSquares().forEach(square -> assertTrue(announcement.contains(square), square));
-                String brief = Files.readString(out.resolve("brief-team-" + stop.getTeam().getNumber() + ".txt"));
+                String brief = Files.readString(out.resolve("private/brief-team-" + stop.getTeam().getNumber() + ".txt"));
                 assertTrue(brief.contains(stop.getSite().getName()), stop.getSite().getName());
             }
         }

@@ -1,5 +1,7 @@
 package org.straddle.cli;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
@@ -7,6 +9,7 @@ import java.nio.file.NoSuchFileException;
 
 import org.eclipse.core.runtime.OperationCanceledException;
 import org.straddle.exchange.ReadException;
+import org.straddle.publish.PublishException;
 import org.straddle.store.EventFolderException;
 import org.straddle.terrain.TerrainException;
 import org.straddle.words.Catalogue;
@@ -21,7 +24,7 @@ final class Complaint {
 
     static String of(Throwable failure) {
         if (failure instanceof EventFolderException || failure instanceof ReadException
-                || failure instanceof WrongInput || failure instanceof TerrainException) {
+                || failure instanceof PublishException || failure instanceof WrongInput || failure instanceof TerrainException) {
             return failure.getMessage();
         }
         if (failure instanceof OperationCanceledException) {
@@ -29,6 +32,16 @@ final class Complaint {
         }
         if (failure instanceof FileSystemException file) {
             return file.getFile() + ": " + reason(file);
+        }
+        if (failure instanceof UncheckedIOException wrapped) {
+            return of(wrapped.getCause());
+        }
+        if (failure instanceof IOException) {
+            return TEXTS.text("complaint.readingWritingFailed", "reason", failure.getMessage() == null
+                    ? TEXTS.text("complaint.nothingMoreKnown") : failure.getMessage());
+        }
+        if (failure instanceof OutOfMemoryError) {
+            return TEXTS.text("complaint.memoryProgramMay");
         }
         return TEXTS.text("complaint.somethingFailedShould", "simpleName", failure.getClass().getSimpleName(),
                 "reason", failure.getMessage());

@@ -49,7 +49,7 @@ final class HorizonCommand extends EventCommand {
 
     @Override
     int work() throws Exception {
-        Site site = OpenEvent.named(name, (dryRun ? opened.event() : opened.toChange().event()).getSites(), Site::getName, StraddlePackage.Literals.SITE);
+        Site site = OpenEvent.named(name, opened.toChange(dryRun).event().getSites(), Site::getName, StraddlePackage.Literals.SITE);
         TerrainHorizon computed = TerrainHorizon.compute(rasters, request(site), new ConsoleProgress(err()));
         if (!dryRun) {
             EventFolder folder = opened.toChange();

@@ -70,7 +70,7 @@ final class ImportCommand extends EventCommand {
 
     @Override
     int work() throws Exception {
-        EventFolder folder = opened.toChange();
+        EventFolder folder = opened.toChange(dryRun);
         if (layers.role != null) {
             return importLayers(folder);
         }

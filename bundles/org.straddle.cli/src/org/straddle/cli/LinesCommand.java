@@ -39,6 +39,7 @@ import org.straddle.grid.Square;
 import org.straddle.grid.Surroundings;
 import org.straddle.model.Event;
 import org.straddle.outlook.Demands;
+import org.straddle.outlook.PolicyFigures;
 import org.straddle.store.EventFolder;
 import org.straddle.words.Catalogue;
 
@@ -140,8 +141,8 @@ final class LinesCommand implements Callable<Integer> {
         try (EventFolder folder = EventFolder.openReadOnly(path)) {
             Event event = folder.event();
             Optional<GeoPosition> place = EventPlace.of(event);
-            if (spanM == null && event.getPolicies() != null) {
-                spanM = event.getPolicies().getStationSpanM();
+            if (spanM == null) {
+                spanM = PolicyFigures.of(event.getPolicies()).stationSpanM();
             }
             for (LayerSource layer : LayerSource.of(folder)) {
                 MapFile map = layer.read(new ConsoleProgress(err()));

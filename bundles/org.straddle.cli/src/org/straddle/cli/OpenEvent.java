@@ -42,6 +42,15 @@ final class OpenEvent implements AutoCloseable {
         return folder;
     }
 
+    /** The same, except that a dry run needs no lock: it may look at an event that it may not write, or that is being edited. */
+    EventFolder toChange(boolean dryRun) throws EventFolderException {
+        if (!dryRun) {
+            return toChange();
+        }
+        event();
+        return folder;
+    }
+
     /** The event to read. */
     Event event() throws EventFolderException {
         if (folder == null) {

@@ -58,7 +58,7 @@ final class PlanCommand extends EventCommand {
         if (rounds != null && rounds < 0) {
             throw new WrongInput(TEXTS.text("planCommand.roundsOutRange", "rounds", rounds));
         }
-        Event event = dryRun ? opened.event() : opened.toChange().event();
+        Event event = opened.toChange(dryRun).event();
         Edit.execute(domain -> fixed.in(domain, event));
         Event snapshot = Snapshot.of(event);
         PlanSettings settings = settings().with(whatIf.of(snapshot));

@@ -1,5 +1,6 @@
 package org.straddle.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.ResourceBundle;
@@ -26,6 +27,9 @@ final class StraddleCommand implements Runnable {
     static final int BLOCKED = 1;
     static final int WRONG_INPUT = 2;
 
+    /** What the system says when the program that reads, such as a pager, has ended: no trouble of anybody. */
+    private static final String NOBODY_READS = TEXTS.text("straddleCommand.brokenPipe");
+
     @Option(names = "--trace", scope = ScopeType.INHERIT)
     private boolean trace;
 
@@ -46,7 +50,10 @@ final class StraddleCommand implements Runnable {
     }
 
     /** @return the exit code */
-    static int run(PrintWriter out, PrintWriter err, String... arguments) {
+    static int run(PrintWriter toOut, PrintWriter toErr, String... arguments) {
+        InertWriter inert = new InertWriter(toOut);
+        PrintWriter out = new PrintWriter(inert, true);
+        PrintWriter err = new PrintWriter(new InertWriter(toErr), true);
         StraddleCommand command = new StraddleCommand();
         CommandLine line = line(command);
         line.setOut(out);
@@ -71,9 +78,16 @@ final class StraddleCommand implements Runnable {
             return WRONG_INPUT;
         });
         int code = line.execute(arguments);
-        out.flush();
+        boolean failed = out.checkError();
+        toOut.flush();
+        failed |= toOut.checkError();
+        if (failed && !inert.failure().map(IOException::getMessage).orElse("").contains(NOBODY_READS)) {
+            err.println(TEXTS.text("straddleCommand.whatPrintedDid",
+                    "reason", inert.failure().map(e -> " (" + e.getMessage() + ")").orElse("")));
+        }
         err.flush();
-        return code;
+        toErr.flush();
+        return failed ? WRONG_INPUT : code;
     }
 
     /** The command line with its texts, such as tests look at. */

@@ -5,7 +5,6 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 
 /** A FeatureCollection of RFC 7946 as text, a line for each feature. */
@@ -21,7 +20,7 @@ public final class FeatureCollection {
 
     public static <T> String text(List<T> features, Fields<T> fields) {
         StringWriter text = new StringWriter();
-        try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
+        try (JsonGenerator json = JsonText.to(text)) {
             json.writeStartObject();
             json.writeStringField("type", "FeatureCollection");
             json.writeArrayFieldStart("features");

@@ -2,14 +2,22 @@ package org.straddle.exchange;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 import org.straddle.grid.GeoPosition;
+import org.straddle.model.InertText;
 
 /** GPX 1.1 as it grows. The schema fixes the order of what is in it: waypoints, routes, tracks. */
 public final class GpxText {
 
     /** One centimetre; presence is argued in metres. */
     private static final int DECIMALS = 7;
+
+    /** Characters that act and that XML has: C1, separators, directions, and of C0 only ends of lines and tabs. */
+    private static final String REFERRED = IntStream.rangeClosed(0, 0xFFFD).filter(InertText::acts)
+            .filter(c -> c >= 0x7F && !Character.isSurrogate((char) c) || c == '\n' || c == '\t' || c == '\r')
+            .mapToObj(Character::toString).collect(Collectors.joining());
 
     private final StringBuilder xml = new StringBuilder("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
             + "<gpx version=\"1.1\" creator=\"Straddle\" xmlns=\"http://www.topografix.com/GPX/1/1\">\n");
@@ -77,9 +85,28 @@ public final class GpxText {
         return new BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString();
     }
 
-    /** What XML 1.0 section 2.2 has no characters for becomes a blank. */
+    /**
+     * What acts ({@link InertText}) becomes a reference to its character where XML 1.0 section 2.2 has it; else it is written
+     * out, which {@link #read} undoes.
+     */
     private static String escaped(String text) {
-        return text.replaceAll("[^\\t\\n\\r\\x20-\\uD7FF\\uE000-\\uFFFD\\x{10000}-\\x{10FFFF}]", " ").replace("&", "&amp;")
-                .replace("<", "&lt;").replace(">", "&gt;");
+        StringBuilder escaped = new StringBuilder(text.length() + 16);
+        InertText.reversible(text, REFERRED).codePoints().forEach(character -> {
+            if (character == '&' || character == '<' || character == '>') {
+                escaped.append(character == '&' ? "&amp;" : character == '<' ? "&lt;" : "&gt;");
+            } else if (character == 0xFFFE || character == 0xFFFF) {
+                escaped.append(InertText.code(character));
+            } else if (InertText.acts(character) && character != '\n' && character != '\t') {
+                escaped.append("&#").append(character).append(';');
+            } else {
+                escaped.appendCodePoint(character);
+            }
+        });
+        return escaped.toString();
+    }
+
+    /** The text of an element, whoever wrote it. */
+    public static String read(String text) {
+        return InertText.restored(text);
     }
 }

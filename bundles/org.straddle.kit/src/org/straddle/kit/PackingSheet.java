@@ -7,6 +7,8 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
+import org.straddle.model.InertText;
+
 /**
  * A packing list to print: tick boxes, and room for the name of who packed an item and the time, filled in where the
  * event already knows them. As plain text for a message or a terminal, or as one HTML page without scripts, pictures
@@ -38,12 +40,12 @@ public final class PackingSheet {
 
     /** Plain text, lines ended by a line feed; times are local to the zone. */
     public static String text(PackingList list, ZoneId zone) {
-        return new PackingSheet(list, zone).text();
+        return InertText.lines(new PackingSheet(list, zone).text());
     }
 
     /** A whole HTML page in UTF-8; times are local to the zone. */
     public static String html(PackingList list, ZoneId zone) {
-        return new PackingSheet(list, zone).html();
+        return InertText.lines(new PackingSheet(list, zone).html());
     }
 
     private String title() {

@@ -17,6 +17,7 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 import org.eclipse.core.runtime.IProgressMonitor;
@@ -74,6 +75,11 @@ public final class Outlook {
 
     /** Some megabytes. */
     private static final int MOST_FOOTPRINTS = 20_000;
+
+    private static final Comparator<SitePass> IN_TIME_ORDER = Comparator.comparing((SitePass p) -> p.pass().aos())
+            .thenComparing(p -> p.pass().los())
+            .thenComparing(p -> String.valueOf(p.site().getId()))
+            .thenComparing(p -> String.valueOf(p.bird().getId()));
 
     private record SiteAndBird(Site site, Bird bird) {
     }
@@ -299,6 +305,16 @@ public final class Outlook {
         return known;
     }
 
+    /**
+     * The same passes of some sites and birds in the same order, each made as it is taken: for all passes of a large event,
+     * of which nobody needs two at a time.
+     */
+    public Stream<SitePass> passesInOrder(Predicate<Site> sites, Predicate<Bird> birds) {
+        return MergedPasses.of(bySiteAndBird.entrySet().stream().filter(row -> sites.test(row.getKey()))
+                .flatMap(row -> row.getValue().entrySet().stream().filter(cell -> birds.test(cell.getKey())).map(Map.Entry::getValue)).toList(),
+                IN_TIME_ORDER);
+    }
+
     /** The passes over one site, by AOS. */
     public List<SitePass> passes(Site site) {
         return bySite.computeIfAbsent(site, asked -> sorted(
@@ -484,10 +500,7 @@ public final class Outlook {
     }
 
     private List<SitePass> sorted(Stream<SitePass> unsorted) {
-        return unsorted.sorted(Comparator.comparing((SitePass p) -> p.pass().aos())
-                .thenComparing(p -> p.pass().los())
-                .thenComparing(p -> String.valueOf(p.site().getId()))
-                .thenComparing(p -> String.valueOf(p.bird().getId()))).toList();
+        return unsorted.sorted(IN_TIME_ORDER).toList();
     }
 
     private void tell(Trouble.Kind kind, Identified object, String sentence) {

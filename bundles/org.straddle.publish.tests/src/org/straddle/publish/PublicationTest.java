@@ -96,47 +96,103 @@ class PublicationTest {
         assertTrue(brief.split("Forged line", -1).length > 12, "each place where somebody typed");
     }
 
+    private static List<Path> write(Publication publication, Path folder) throws IOException {
+        try (PreparedSheets prepared = publication.prepare(folder)) {
+            return prepared.putInPlace();
+        }
+    }
+
     @Test
     void isWrittenAsItIs(@TempDir Path temp) throws IOException {
         Publication publication = sketch.publication();
         Path folder = temp.resolve("new/deep");
-        List<Path> files = publication.write(folder);
+        List<Path> files = write(publication, folder);
         assertEquals(publication.sheets().size(), files.size());
         for (int i = 0; i < files.size(); i++) {
             assertEquals(publication.sheets().get(i).text(), Files.readString(files.get(i)));
         }
-        assertEquals(names(publication), filesIn(folder));
+        assertEquals(Set.of("public", "private"), filesIn(folder));
+        assertEquals(Set.of("announcement.html", "announcement.txt"), filesIn(folder.resolve("public")));
+        assertEquals(8, filesIn(folder.resolve("private")).size());
     }
 
     @Test
     void aLaterRevisionReplacesTheEarlier(@TempDir Path temp) throws IOException {
-        sketch.publication().write(temp);
-        Files.writeString(temp.resolve("mine.txt"), "kept");
+        write(sketch.publication(), temp);
+        Files.writeString(temp.resolve("public/mine.txt"), "kept");
         sketch.event.setName("Another name");
-        sketch.publication().write(temp);
-        assertTrue(Files.readString(temp.resolve("announcement.txt")).startsWith("ANOTHER NAME\n"));
-        assertEquals("kept", Files.readString(temp.resolve("mine.txt")));
+        write(sketch.publication(), temp);
+        assertTrue(Files.readString(temp.resolve("public/announcement.txt")).startsWith("ANOTHER NAME\n"));
+        assertEquals("kept", Files.readString(temp.resolve("public/mine.txt")));
+    }
+
+    @Test
+    void nothingIsInPlaceBeforeItIsPutThereAndNothingIsLeftAfterwards(@TempDir Path temp) throws IOException {
+        Publication publication = sketch.publication();
+        publication.prepare(temp).close();
+        assertEquals(Set.of(), filesIn(temp), "given up");
+        publication.prepare(temp);
+        assertEquals(Set.of(".straddle-publish"), filesIn(temp));
+        write(publication, temp);
+        assertEquals(Set.of("public", "private"), filesIn(temp), "what an interrupted publication left is gone");
     }
 
     @Test
     void whatCannotBeWrittenChangesNothing(@TempDir Path temp) throws IOException {
-        sketch.publication().write(temp);
-        String before = Files.readString(temp.resolve("announcement.txt"));
-        // A folder stands where the last file is to be prepared.
-        Files.createDirectories(temp.resolve(".packing-team-2.txt.new/in the way"));
+        write(sketch.publication(), temp);
+        String before = Files.readString(temp.resolve("public/announcement.txt"));
+        // A folder stands where the last file belongs.
+        Files.delete(temp.resolve("private/packing-team-2.txt"));
+        Files.createDirectories(temp.resolve("private/packing-team-2.txt/in the way"));
         sketch.event.setName("Another name");
-        IOException failure = assertThrows(IOException.class, () -> sketch.publication().write(temp));
+        IOException failure = assertThrows(IOException.class, () -> sketch.publication().prepare(temp));
         assertTrue(failure.getMessage().startsWith("The sheets cannot be written to " + temp), failure.getMessage());
-        assertEquals(before, Files.readString(temp.resolve("announcement.txt")));
-        assertTrue(filesIn(temp).stream().filter(name -> name.startsWith(".")).toList()
-                .equals(List.of(".packing-team-2.txt.new")), filesIn(temp).toString());
+        assertTrue(failure.getMessage().contains("Nothing was published"), failure.getMessage());
+        assertEquals(2, failure.getMessage().lines().count());
+        assertEquals(before, Files.readString(temp.resolve("public/announcement.txt")));
+        assertEquals(Set.of("public", "private"), filesIn(temp));
+    }
+
+    @Test
+    void whatFailsWhenItIsPutInPlaceSaysWhatExists(@TempDir Path temp) throws IOException {
+        try (PreparedSheets prepared = sketch.publication().prepare(temp)) {
+            Files.createDirectories(temp.resolve("private/brief-team-1.html/in the way"));
+            IOException failure = assertThrows(IOException.class, prepared::putInPlace);
+            assertTrue(failure.getMessage().contains("Only 2 of 10 sheets"), failure.getMessage());
+            assertTrue(failure.getMessage().contains("keeps its number"), failure.getMessage());
+        }
+        assertEquals(Set.of("public", "private"), filesIn(temp));
+    }
+
+    @Test
+    void aLinkThatStandsInPlaceOfASheetIsReplacedAndNotFollowed(@TempDir Path temp) throws IOException {
+        Path out = Files.createDirectories(temp.resolve("out/public")).getParent();
+        Path mine = Files.writeString(temp.resolve("mine"), "mine");
+        Files.createSymbolicLink(out.resolve("public/announcement.txt"), mine);
+        Files.createSymbolicLink(out.resolve(".straddle-publish"), Files.createDirectory(temp.resolve("elsewhere")));
+        write(sketch.publication(), out);
+        assertEquals("mine", Files.readString(mine));
+        assertTrue(Files.isDirectory(temp.resolve("elsewhere")));
+        assertEquals(Set.of(), filesIn(temp.resolve("elsewhere")));
     }
 
     @Test
     void aFileInPlaceOfTheFolderIsNamed(@TempDir Path temp) throws IOException {
         Path file = Files.createFile(temp.resolve("file"));
-        IOException failure = assertThrows(IOException.class, () -> sketch.publication().write(file));
+        IOException failure = assertThrows(IOException.class, () -> sketch.publication().prepare(file));
         assertTrue(failure.getMessage().contains(file.toString()), failure.getMessage());
+    }
+
+    @Test
+    void theOutlineNamesWhatEverybodyWillSee() {
+        sketch.turn(sketch.stop(sketch.first, sketch.corner, "20T09:00", "20T11:00"), "20T10:00", "20T10:10");
+        String outline = String.join("\n", sketch.publication().outline());
+        for (String words : List.of("announcement.html", "Sanderlings, call signs: Q0AAR", "HP93", "turns: 1", "never upload it",
+                "brief-team-2.txt")) {
+            assertTrue(outline.contains(words), words + " not in\n" + outline);
+        }
+        assertFalse(outline.contains("555"), outline);
+        assertFalse(outline.contains("Invented"), outline);
     }
 
     private static Set<String> filesIn(Path folder) throws IOException {

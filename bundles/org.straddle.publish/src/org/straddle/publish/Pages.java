@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Map;
 
+import org.straddle.model.InertText;
 import org.straddle.words.Catalogue;
 
 import freemarker.core.TemplateClassResolver;
@@ -13,10 +14,13 @@ import freemarker.template.Configuration;
 import freemarker.template.DefaultObjectWrapper;
 import freemarker.template.TemplateException;
 import freemarker.template.TemplateExceptionHandler;
+import freemarker.template.TemplateModel;
+import freemarker.template.TemplateModelException;
 
 /**
  * Sets briefs and announcements with the templates beside this class. HTML templates end in {@code .ftlh}, which makes
- * them escape every value by themselves; templates for plain text say so in their first line. Any thread may use it.
+ * them escape every value by themselves; templates for plain text say so in their first line. In both nothing that somebody
+ * wrote can act ({@link InertText}). Any thread may use it.
  */
 final class Pages {
 
@@ -27,7 +31,7 @@ final class Pages {
     Pages() {
         templates = new Configuration(Configuration.VERSION_2_3_34);
         templates.setClassForTemplateLoading(Pages.class, "");
-        templates.setObjectWrapper(new DefaultObjectWrapper(Configuration.VERSION_2_3_34));
+        templates.setObjectWrapper(new InertValues());
         templates.setDefaultEncoding(StandardCharsets.UTF_8.name());
         templates.setLocale(Locale.ROOT);
         templates.setNumberFormat("computer");
@@ -50,6 +54,19 @@ final class Pages {
 
     String text(Announcement announcement) {
         return set("announcement.txt.ftl", "announcement", announcement);
+    }
+
+    /** Values as templates see them. */
+    private static final class InertValues extends DefaultObjectWrapper {
+
+        InertValues() {
+            super(Configuration.VERSION_2_3_34);
+        }
+
+        @Override
+        public TemplateModel wrap(Object value) throws TemplateModelException {
+            return super.wrap(value instanceof String text ? InertText.lines(text) : value);
+        }
     }
 
     private String set(String template, String name, Object value) {

@@ -1,6 +1,5 @@
 package org.straddle.publish;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -28,8 +27,11 @@ public final class Publication {
 
     private final List<Sheet> sheets;
 
-    private Publication(List<Sheet> sheets) {
+    private final List<String> outline;
+
+    private Publication(List<Sheet> sheets, List<String> outline) {
         this.sheets = List.copyOf(sheets);
+        this.outline = outline;
     }
 
     /** @param findings what the checks said of the same outlook */
@@ -38,19 +40,19 @@ public final class Publication {
                 "stamp", new Clock(outlook.zone()).stamp(settings.revisedAt()));
         List<Sheet> sheets = new ArrayList<>();
         Announcement announcement = Announcement.of(outlook, findings, settings.revision(), revision);
-        sheets.add(new Sheet("announcement.html", PAGES.html(announcement)));
-        sheets.add(new Sheet("announcement.txt", PAGES.text(announcement)));
+        sheets.add(new Sheet(Audience.PUBLIC, "announcement.html", PAGES.html(announcement)));
+        sheets.add(new Sheet(Audience.PUBLIC, "announcement.txt", PAGES.text(announcement)));
         Set<String> taken = new HashSet<>();
         for (Team team : outlook.event().getTeams()) {
             String name = name(team, taken);
             Brief brief = Brief.of(outlook, team, findings, revision, "packing-" + name);
-            sheets.add(new Sheet("brief-" + name + ".html", PAGES.html(brief)));
-            sheets.add(new Sheet("brief-" + name + ".txt", PAGES.text(brief)));
+            sheets.add(new Sheet(Audience.PRIVATE, "brief-" + name + ".html", PAGES.html(brief)));
+            sheets.add(new Sheet(Audience.PRIVATE, "brief-" + name + ".txt", PAGES.text(brief)));
             PackingList packing = PackingList.of(team);
-            sheets.add(new Sheet("packing-" + name + ".html", PackingSheet.html(packing, outlook.zone())));
-            sheets.add(new Sheet("packing-" + name + ".txt", PackingSheet.text(packing, outlook.zone())));
+            sheets.add(new Sheet(Audience.PRIVATE, "packing-" + name + ".html", PackingSheet.html(packing, outlook.zone())));
+            sheets.add(new Sheet(Audience.PRIVATE, "packing-" + name + ".txt", PackingSheet.text(packing, outlook.zone())));
         }
-        return new Publication(sheets);
+        return new Publication(sheets, PublicOutline.of(announcement, sheets));
     }
 
     /** {@code team-2}, or {@code team-2-2} when the number is taken. */
@@ -67,15 +69,18 @@ public final class Publication {
         return sheets;
     }
 
+    /** What everybody will see, in lines for the publisher to read before anything is written. */
+    public List<String> outline() {
+        return outline;
+    }
+
     /**
-     * Writes all sheets. Every file is written anew beside its place and then renamed, so a reader never sees half a
-     * sheet, and nothing is replaced unless all could be written. Sheets of earlier revisions under other names stay.
+     * Writes all sheets, whole, beside their places. Nothing is replaced before {@link PreparedSheets#putInPlace}, and
+     * that is for after the revision was written down in the event. Sheets of earlier revisions under other names stay.
      *
-     * @param folder made when it does not exist
-     * @return the files, in the order of {@link #sheets()}
-     * @throws IOException naming the file that cannot be written
+     * @param folder made when it does not exist; gets a folder for each {@link Audience}
      */
-    public List<Path> write(Path folder) throws IOException {
-        return SheetFolder.write(folder, sheets);
+    public PreparedSheets prepare(Path folder) throws PublishException {
+        return PreparedSheets.write(folder, sheets);
     }
 }

@@ -6,5 +6,5 @@ package org.straddle.publish;
  * @param fileName without folder; letters, digits, hyphens and one dot
  * @param text whole content, written as UTF-8
  */
-public record Sheet(String fileName, String text) {
+public record Sheet(Audience audience, String fileName, String text) {
 }

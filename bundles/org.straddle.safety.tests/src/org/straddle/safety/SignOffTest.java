@@ -11,8 +11,10 @@ import static org.straddle.safety.SiteNotation.site;
 import java.util.List;
 
 import org.junit.jupiter.api.Test;
+import org.straddle.model.Policies;
 import org.straddle.model.Review;
 import org.straddle.model.Site;
+import org.straddle.model.StraddleFactory;
 import org.straddle.model.Verdict;
 
 class SignOffTest {
@@ -22,6 +24,17 @@ class SignOffTest {
     @Test
     void startsWithTheExpiryOfThePolicies() {
         assertEquals(day("08-19"), SignOff.on(day("06-20"), policies()).expires());
+    }
+
+    /** As everywhere: a length of time that makes no sense is taken as the usual one. */
+    @Test
+    void aPolicyOfZeroDaysIsTheUsualOne() {
+        Policies none = StraddleFactory.eINSTANCE.createPolicies();
+        none.setReviewValidityDays(0);
+        none.setSurveyAgeLimitDays(0);
+        assertEquals(day("08-19"), SignOff.lastDay(day("06-20"), none));
+        Site site = site("survey 06-01");
+        assertEquals(SafetyNotes.of(site, day("06-20"), policies()).remarks(), SafetyNotes.of(site, day("06-20"), none).remarks());
     }
 
     @Test

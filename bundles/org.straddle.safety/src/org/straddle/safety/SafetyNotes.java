@@ -14,6 +14,7 @@ import org.straddle.model.Review;
 import org.straddle.model.Site;
 import org.straddle.model.StraddleFactory;
 import org.straddle.model.Survey;
+import org.straddle.outlook.PolicyFigures;
 import org.straddle.words.Catalogue;
 
 /**
@@ -83,9 +84,9 @@ public record SafetyNotes(Site site, LocalDate day, Optional<Survey> survey, Lis
         List<String> remarks = new ArrayList<>();
         if (survey.getDate() == null) {
             remarks.add(TEXTS.text("safetyNotes.surveyHasDate"));
-        } else if (ChronoUnit.DAYS.between(survey.getDate(), day) > policies.getSurveyAgeLimitDays()) {
+        } else if (ChronoUnit.DAYS.between(survey.getDate(), day) > PolicyFigures.of(policies).surveyAgeLimitDays()) {
             remarks.add(TEXTS.text("safetyNotes.surveyOlderThan", "date", survey.getDate(),
-                    "surveyAgeLimitDays", policies.getSurveyAgeLimitDays()));
+                    "surveyAgeLimitDays", PolicyFigures.of(policies).surveyAgeLimitDays()));
         }
         if (survey.getAccessUntil() != null && survey.getAccessUntil().isBefore(day)) {
             remarks.add(TEXTS.text("safetyNotes.permissionThereHeld", "accessUntil", survey.getAccessUntil()));

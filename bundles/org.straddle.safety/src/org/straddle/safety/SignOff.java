@@ -10,6 +10,7 @@ import org.straddle.model.Policies;
 import org.straddle.model.Review;
 import org.straddle.model.Site;
 import org.straddle.model.Verdict;
+import org.straddle.outlook.PolicyFigures;
 import org.straddle.words.Catalogue;
 
 /**
@@ -31,7 +32,7 @@ public record SignOff(String reviewer, LocalDate date, Verdict verdict, String c
 
     /** Last day on which a review of the date holds by the event's policies. */
     public static LocalDate lastDay(LocalDate date, Policies policies) {
-        return date.plusDays(Math.max(0, policies.getReviewValidityDays()));
+        return date.plusDays(PolicyFigures.of(policies).reviewValidityDays());
     }
 
     /** What keeps it from being signed, one plain sentence each; empty when nothing does. */

@@ -76,7 +76,9 @@ final class EarthOrientationFile {
                     ? parser(true).parse(new ByteArrayInputStream(withValues(name, bytes)), name)
                     : parser(false).parse(new ByteArrayInputStream(bytes), name));
         } catch (OrekitException | NumberFormatException | IndexOutOfBoundsException | IOException e) {
-            throw new EarthOrientationException(name, e.getMessage(), e);
+            // Of Java's own failures the words ("For input string") tell nothing to anybody.
+            throw new EarthOrientationException(name, e instanceof OrekitException ? e.getMessage()
+                    : TEXTS.text("earthOrientationFile.rowDamaged"), e);
         }
         if (entries.size() < LEAST_ROWS) {
             throw new EarthOrientationException(name, TEXTS.text("earthOrientationFile.holdsDays",

@@ -370,11 +370,44 @@ class EventFolderTest {
         Process holder = new ProcessBuilder(java, source.toString(), path.resolve(EventLock.FILE).toString()).start();
         try {
             assertEquals("held", new String(holder.getInputStream().readNBytes(4)));
-            assertThrows(EventFolderException.class, () -> EventFolder.open(path));
+            EventFolderException e = assertThrows(EventFolderException.class, () -> EventFolder.open(path));
+            // The file names who held it last: here this very process, since the other one writes nothing.
+            assertTrue(e.getMessage().contains("process " + ProcessHandle.current().pid()), e.getMessage());
         } finally {
             holder.destroyForcibly().waitFor();
         }
         folder = EventFolder.open(path);
+    }
+
+    /** On POSIX systems a lock falls when its process closes any channel to the file. */
+    @Test
+    void aRefusedSecondOpeningKeepsTheLock() throws Exception {
+        assertThrows(EventFolderException.class, () -> EventFolder.open(path));
+        assertEquals("kept out", inAnotherProcess("""
+                System.out.print(FileChannel.open(file, StandardOpenOption.WRITE).tryLock(Long.MAX_VALUE - 1, 1, false) == null
+                        ? "kept out" : "let in");
+                """));
+    }
+
+    @Test
+    void whoHoldsTheEventIsTold() throws Exception {
+        String holder = Files.readString(path.resolve(EventLock.FILE));
+        assertTrue(holder.contains(System.getProperty("user.name")), holder);
+        assertTrue(holder.contains("process " + ProcessHandle.current().pid()), holder);
+        folder.close();
+        // The file stays behind, and a lock that is free refuses nobody.
+        folder = EventFolder.open(path);
+    }
+
+    private String inAnotherProcess(String statements) throws Exception {
+        Path source = temp.resolve("Other.java");
+        Files.writeString(source, "import java.nio.channels.*; import java.nio.file.*;\nclass Other { public static void main"
+                + "(String[] a) throws Exception { Path file = Path.of(a[0]);\n" + statements + "} }");
+        Process other = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), source.toString(),
+                path.resolve(EventLock.FILE).toString()).start();
+        String said = new String(other.getInputStream().readAllBytes());
+        other.waitFor();
+        return said;
     }
 
     @Test

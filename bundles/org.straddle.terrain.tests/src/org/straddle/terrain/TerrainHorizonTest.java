@@ -2,11 +2,13 @@ package org.straddle.terrain;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.DoubleBinaryOperator;
@@ -162,6 +164,52 @@ class TerrainHorizonTest {
         assertTrue(towards(pooled, 90) > 0.05);
         assertTrue(pooled.origin().contains("refraction k = 0.13"), pooled.origin());
         assertTrue(pooled.remarks().stream().anyMatch(remark -> remark.contains("3 × 3")), () -> pooled.remarks().toString());
+    }
+
+    /** 400 × 400 cells of half a metre and a look as far as 50 km: nothing is out there, and nobody waits for it. */
+    @ParameterizedTest
+    @CsvSource({"0.5", "0.01"})
+    void fineRastersAndTinyCellsEndWhereTheyEnd(double cell) throws IOException {
+        double northing = 7_097_014;
+        TinyTiff raster = new TinyTiff(400, 400, 500_000 - 200 * cell, northing + 200 * cell, cell).projected(32627)
+                .heights((x, y) -> x > 500_000 + 150 * cell ? 100 * cell : 0);
+        TerrainHorizon seen = assertTimeoutPreemptively(Duration.ofSeconds(30), () -> tiff(raster, at(64, -21, 0, 0, 50_000)));
+        assertEquals(Math.toDegrees(Math.atan(100 / 151.0)), towards(seen, 90), 0.3);
+        assertTrue(seen.unknownShare() > 0.99);
+    }
+
+    /**
+     * A wall one cell of a metre thick, so far away that the highest of 8 × 8 cells stands for all of them: never lower than
+     * on paper, and higher at most by the stated 1.5 √2 thousandths of the tangent (and what a step may meet early).
+     */
+    @ParameterizedTest
+    @CsvSource({"2500", "5000.5", "9000", "11400"})
+    void growingStepsMeetAThinWallAndLiftItNoMoreThanStated(double distance) throws IOException {
+        double northing = 7_097_014;
+        TerrainHorizon seen = tiff(new TinyTiff(12_000, 60, 499_900, northing + 30, 1).projected(32627)
+                .heights((x, y) -> Math.abs(x - 500_000 - distance) < 0.5001 ? 300 : 0), at(64, -21, 0, 0, 11_800));
+        // 0.9996: the scale of UTM on its central meridian (and 6394 km the radius of curvature across it at 64°N).
+        double onPaperDeg = onPaper(300, distance / 0.9996, 6_394_000);
+        double tangent = Math.tan(Math.toRadians(onPaperDeg));
+        assertTrue(towards(seen, 90) >= onPaperDeg - 0.002, towards(seen, 90) + " below " + onPaperDeg);
+        assertTrue(towards(seen, 90) <= onPaperDeg + Math.toDegrees(1.5 * Math.sqrt(2) / 1000 * tangent) + 0.002,
+                towards(seen, 90) + " above " + onPaperDeg);
+    }
+
+    /** Between two rasters there is nothing to look at; the ridge in the second is still met. */
+    @Test
+    void aRasterBehindAGapIsLookedAt() throws IOException {
+        Path here = grid("here", 40, 9.95, 49.95, 0.0025, (x, y) -> 0);
+        Path there = grid("there", 40, 10.25, 49.95, 0.0025, (x, y) -> x > 10.28 && x < 10.284 ? 1000 : 0);
+        TerrainHorizon seen = TerrainHorizon.compute(List.of(here, there), at(50, 10, 0, 0, 40_000), null);
+        double distance = Geodesic.distanceM(new GeoPosition(50, 10), new GeoPosition(50, 10.28125));
+        assertEquals(onPaper(1000, distance, 6_388_000), towards(seen, 90), 0.03);
+        Path utmHere = new TinyTiff(100, 100, 500_000 - 1000, 7_097_014 + 1000, 20).projected(32627).heights((x, y) -> 0)
+                .write(folder.resolve("utm-here.tif"));
+        Path utmThere = new TinyTiff(100, 100, 500_000 + 20_000, 7_097_014 + 1000, 20).projected(32627)
+                .heights((x, y) -> x > 521_000 && x < 521_040 ? 1000 : 0).write(folder.resolve("utm-there.tif"));
+        TerrainHorizon both = TerrainHorizon.compute(List.of(utmHere, utmThere), at(64, -21, 0, 0, 40_000), null);
+        assertEquals(onPaper(1000, 21_010 / 0.9996, 6_394_000), towards(both, 90), 0.03);
     }
 
     @Test

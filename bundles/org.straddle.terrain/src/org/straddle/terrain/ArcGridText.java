@@ -81,8 +81,8 @@ final class ArcGridText {
             }
             return CRS.parseWKT(new String(Files.readAllBytes(beside), StandardCharsets.UTF_8));
         } catch (FactoryException | RuntimeException e) {
-            throw new TerrainException(beside, TEXTS.text("arcGridText.coordinateReferenceSystem",
-                    "reason", e.getMessage()), RIGHT_PRJ, e);
+            throw new TerrainException(beside, TEXTS.text("arcGridText.coordinateReferenceSystem2",
+                    "findFirst", e instanceof FactoryException ? " (" + String.valueOf(e.getMessage()).lines().findFirst().orElse("") + ")." : "."), RIGHT_PRJ, e);
         } catch (TerrainException e) {
             throw e;
         } catch (IOException e) {

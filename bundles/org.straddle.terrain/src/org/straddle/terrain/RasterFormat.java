@@ -59,8 +59,10 @@ enum RasterFormat {
     }
 
     static TerrainException unreadable(Path file, Exception cause) {
-        return new TerrainException(file, TEXTS.text("rasterFormat.fileCannotRead",
-                "cause", cause.getMessage() == null ? cause.getClass().getSimpleName() : cause.getMessage()),
+        // What a library says when it stumbles, such as "For input string", helps nobody; a disk's words do.
+        boolean telling = cause instanceof IOException && cause.getMessage() != null && !cause.getMessage().isBlank();
+        return new TerrainException(file, TEXTS.text("rasterFormat.fileCannotRead2",
+                "findFirst", telling ? " (" + cause.getMessage().lines().findFirst().orElse("") + ")." : "."),
                 TEXTS.text("rasterFormat.fetchAgainFrom"), cause);
     }
 }

@@ -28,24 +28,80 @@ final class Terrain {
     private static final double TURN_DEG = 360;
 
     /**
+     * A cell is no wider than this part of its distance once it stands for several: 0.06°.
+     */
+    private static final double CELLS_IN_DISTANCE = 1000;
+
+    /** Close by, passing a crest by a few metres shows. */
+    private static final double STEPS_IN_DISTANCE = 300;
+
+    /** Some projections stretch lengths towards their edges: of a way across one only this part is trusted. */
+    private static final double TRUSTED = 0.25;
+
+    /** A thousandth less than the least radius of curvature of WGS 84. */
+    private static final double LEAST_RADIUS_M = 6_329_000;
+
+    /**
      * A part of a raster.
      *
      * @param raster gives the way from WGS 84 to the raster's own system
      * @param markX where the mark lies in that system: longitudes are taken on its side of the Earth
      * @param shiftX what to add for a part on the other side of the edge of the raster, 0 or ±360°
+     * @param cellM side of a cell at the mark, metres
      * @param near every cell around the mark
      * @param far cells farther away, the highest of several; empty when near holds all
+     * @param pooling how many cells in each direction were kept as one in far
      */
-    private record Part(ElevationRaster raster, double markX, double shiftX, HeightGrid near, Optional<HeightGrid> far) {
+    private record Part(ElevationRaster raster, double markX, double shiftX, double cellM, HeightGrid near, Optional<HeightGrid> far,
+            int pooling) {
+
+        private double x(double[] own) {
+            return raster.isGeographic() ? markX + Math.IEEEremainder(own[0] - markX, TURN_DEG) + shiftX : own[0];
+        }
 
         double heightM(double[] own) {
-            double x = own[0];
-            if (raster.isGeographic()) {
-                x = markX + Math.IEEEremainder(x - markX, TURN_DEG) + shiftX;
-            }
-            double height = near.heightM(x, own[1]);
-            return Double.isNaN(height) && far.isPresent() ? far.get().heightM(x, own[1]) : height;
+            double height = near.heightM(x(own), own[1]);
+            return Double.isNaN(height) && far.isPresent() ? far.get().heightM(x(own), own[1]) : height;
         }
+
+        /** As far away as this, with a step that meets every crest. */
+        Seen seen(double[] own, double distanceM) {
+            double x = x(own);
+            Seen seen = seen(near, cellM, x, own[1], distanceM);
+            return Double.isNaN(seen.heightM) && far.isPresent() ? seen(far.get(), cellM * pooling, x, own[1], distanceM) : seen;
+        }
+
+        private static Seen seen(HeightGrid grid, double cellM, double x, double y, double distanceM) {
+            int halvings = (int) Math.max(0, Math.floor(Math.log(distanceM / CELLS_IN_DISTANCE / cellM) / Math.log(2)));
+            return halvings == 0 ? new Seen(grid.heightM(x, y), cellM / 2)
+                    : new Seen(grid.highestNearM(x, y, halvings), cellM / 2 * (1L << halvings));
+        }
+
+        /** How far it is at least from a place without a height to one that may have one, metres. */
+        double awayM(double[] own, GeoPosition place) {
+            double x = x(own);
+            HeightGrid all = far.orElse(near);
+            if (all.covers(x, own[1])) {
+                return 0;
+            }
+            double[] outside = all.outside(x, own[1]);
+            if (!raster.isGeographic()) {
+                return TRUSTED * cellM * Math.max(outside[0] / raster.cellX(), outside[1] / raster.cellY());
+            }
+            // On the sphere: to the meridian that bounds the raster, and to the parallel.
+            double east = Math.toRadians(Math.min(90, outside[0]));
+            double toMeridian = Math.asin(Math.sin(east) * Math.cos(Math.toRadians(place.latitudeDeg())));
+            return LEAST_RADIUS_M * Math.max(toMeridian, Math.toRadians(outside[1]));
+        }
+    }
+
+    /**
+     * The ground at a place, as it counts for somebody far away.
+     *
+     * @param heightM metres; NaN where no raster has a height
+     * @param stepM   how far to go on from there, metres
+     */
+    record Seen(double heightM, double stepM) {
     }
 
     /** Where a part lies, before it is read. */
@@ -89,13 +145,13 @@ final class Terrain {
         List<Part> parts = new ArrayList<>();
         for (Piece piece : pieces) {
             if (pooling == 1) {
-                parts.add(new Part(piece.raster, piece.markX, piece.shiftX, piece.raster.read(piece.all, 1, progress.split(1000)),
-                        Optional.empty()));
+                parts.add(new Part(piece.raster, piece.markX, piece.shiftX, cellM(piece.raster, mark),
+                        piece.raster.read(piece.all, 1, progress.split(1000)), Optional.empty(), 1));
             } else {
                 HeightGrid near = piece.near.isEmpty() ? new HeightGrid(0, 0, new float[0], new AffineTransform())
                         : piece.raster.read(piece.near, 1, progress.split(100));
-                parts.add(new Part(piece.raster, piece.markX, piece.shiftX, near,
-                        Optional.of(piece.raster.read(piece.all, pooling, progress.split(900)))));
+                parts.add(new Part(piece.raster, piece.markX, piece.shiftX, cellM(piece.raster, mark), near,
+                        Optional.of(piece.raster.read(piece.all, pooling, progress.split(900))), pooling));
             }
         }
         return new Terrain(parts, finestM, pooling);
@@ -124,12 +180,33 @@ final class Terrain {
     }
 
     /**
-     * How far to go to the next height at a distance from the mark, metres: half a cell, so that a crest is met, and
-     * less close by, where passing it by a few metres shows.
+     * The ground at a place, and how far to go to the next: half a cell, so that a crest is met, and less close by; but
+     * where the rasters end, to where they may begin again.
+     *
+     * <p>From a distance of 2000 cells the highest of 2 × 2 cells is taken for all of them, from 4000 of 4 × 4, and so on:
+     * a crest may then count as if it stood up to {@code 1.5 √2 / 1000} of its distance from where it is, 0.12° to the side,
+     * and appears at most so much nearer: higher by 0.12° times the tangent of its elevation, never lower. A direction costs
+     * at most some {@code 300 ln 150} heights close by, then 4000, then 2000 each time the distance doubles: for cells of
+     * half a metre and 50 km some 17,000, whatever the size of the raster.
      */
-    double stepM(double distanceM) {
-        double cell = finestM * (distanceM < NEAR_CELLS * finestM ? 1 : pooling);
-        return Math.min(cell / 2, distanceM / 300);
+    Seen look(GeoPosition place, double distanceM) {
+        double[] own = null;
+        ElevationRaster of = null;
+        double stepM = Double.POSITIVE_INFINITY;
+        for (Part part : parts) {
+            if (part.raster != of) {
+                own = own(part.raster, place);
+                of = part.raster;
+            }
+            Seen seen = own == null ? new Seen(Double.NaN, part.cellM / 2) : part.seen(own, distanceM);
+            // Finer cells that begin a little farther on must not be stepped over.
+            double halfACellM = Math.min(seen.stepM, distanceM / STEPS_IN_DISTANCE);
+            stepM = Math.min(stepM, Double.isNaN(seen.heightM) && own != null ? Math.max(halfACellM, part.awayM(own, place)) : halfACellM);
+            if (!Double.isNaN(seen.heightM)) {
+                return new Seen(seen.heightM, stepM);
+            }
+        }
+        return new Seen(Double.NaN, stepM);
     }
 
     /** How many cells in each direction were kept as one away from the mark. */

@@ -19,9 +19,9 @@ import org.straddle.words.Catalogue;
 /**
  * What the ground around a mark hides, computed from elevation rasters.
  *
- * <p>In every direction a ray walks outwards along the geodesic, half the side of a cell at a step or less, and
- * keeps the highest elevation at which it meets the ground, by the curvature of the ellipsoid in that direction and
- * the bending of light in air ({@link BentRay}). It starts one cell away: nearer ground is not resolved. Trees and
+ * <p>In every direction a ray walks outwards along the geodesic, half the side of a cell at a step or less, in steps that
+ * grow with the distance and end with the rasters ({@link Terrain#look}), and keeps the highest elevation at which it meets
+ * the ground, by the curvature of the ellipsoid in that direction and the bending of light in air ({@link BentRay}). It starts one cell away: nearer ground is not resolved. Trees and
  * houses are there only if the raster has them. Where the rasters have no height the ground is not known, and the
  * mask can only be too low: the share of such places is told.
  *
@@ -43,6 +43,7 @@ public record TerrainHorizon(Horizon mask, List<Double> skylineDeg, double groun
     /** It logs traces of what it also throws, and what is thrown is told here. Held, or its level would be lost. */
     private static final List<Logger> LIBRARY = List.of(Logger.getLogger("org.geotools"), Logger.getLogger("javax.media.jai"));
 
+    private static final int CANCEL_CHECK_STEPS = 4096;
     private static final int DIRECTIONS = (int) (360 / STEP_DEG);
 
     /** Semi-major axis in metres and flattening of WGS 84 (NIMA TR8350.2). */
@@ -102,24 +103,24 @@ public record TerrainHorizon(Horizon mask, List<Double> skylineDeg, double groun
         double lookedM = 0;
         double unknownM = 0;
         for (int direction = 0; direction < DIRECTIONS; direction++) {
-            if (progress.isCanceled()) {
-                throw new OperationCanceledException();
-            }
             double azimuthDeg = direction * STEP_DEG;
             BentRay ray = new BentRay(curvatureM(request.mark().latitudeDeg(), azimuthDeg), request.refraction());
             GeodesicRay way = GeodesicRay.from(request.mark(), azimuthDeg);
             double highest = -90;
             double distanceM = terrain.finestM();
-            while (distanceM <= request.farthestM()) {
-                double heightM = terrain.heightM(way.pointAt(distanceM));
-                double stepM = terrain.stepM(distanceM);
-                lookedM += stepM;
-                if (Double.isNaN(heightM)) {
-                    unknownM += stepM;
-                } else {
-                    highest = Math.max(highest, ray.elevationDeg(eyeM, distanceM, heightM));
+            for (long steps = 0; distanceM <= request.farthestM(); steps++) {
+                if (steps % CANCEL_CHECK_STEPS == 0 && progress.isCanceled()) {
+                    throw new OperationCanceledException();
                 }
-                distanceM += stepM;
+                Terrain.Seen ground = terrain.look(way.pointAt(distanceM), distanceM);
+                double wayM = Math.min(ground.stepM(), request.farthestM() - distanceM);
+                lookedM += wayM;
+                if (Double.isNaN(ground.heightM())) {
+                    unknownM += wayM;
+                } else {
+                    highest = Math.max(highest, ray.elevationDeg(eyeM, distanceM, ground.heightM()));
+                }
+                distanceM += ground.stepM();
             }
             skyline.add(highest);
             progress.worked(1);

@@ -95,7 +95,7 @@ class FilesTest {
         Computed computed = WINDOW.ask(() -> WINDOW.session().computed().orElseThrow());
         Path folder = WINDOW.beside("published");
         List<Path> written = Publication.of(computed.outlook(), computed.findings(),
-                new PublicationSettings(1, Instant.parse("2027-06-01T00:00:00Z"))).write(folder);
+                new PublicationSettings(1, Instant.parse("2027-06-01T00:00:00Z"))).prepare(folder).putInPlace();
         int teams = WINDOW.ask(() -> WINDOW.session().event().getTeams().size());
         assertTrue(written.size() > teams, written.toString());
         for (Path file : written) {

@@ -47,6 +47,14 @@ class FixReaderTest {
         assertEquals(Integer.parseInt(sum, 16), NmeaLog.checksum(between));
     }
 
+    /** More blanks than are looked at ahead. */
+    @Test
+    void blanksWithoutEnd() {
+        assertTrue(refused(" ".repeat(10_000) + "<gpx/>").what().contains("blanks"));
+        assertTrue(refused("\n".repeat(4096)).what().contains("blanks"));
+        assertTrue(refused("\n".repeat(4095)).what().contains("empty"));
+    }
+
     /** The GST sample's σ of 20.7 m and 13.6 m: R95 = 2.4477 √((20.7² + 13.6²)/2) = 42.87 m. */
     @Test
     void sentencesOfOneTimeMakeOneFix() throws ReadException {

@@ -28,6 +28,7 @@ class FileKindTest {
         "OBJECT_NAME,EPOCH,MEAN_MOTION\\nX,2026-01-01,1                         | SKY",
         "CCSDS_OMM_VERS = 2.0                                                   | SKY",
         "Tern-1, (demo)\\n1 00005U 58002B   00179.78495062  .00000023  00000-0  | SKY",
+        "name\u001B[31m,lat,lon\\na,1,2                                          | SITES",
         "hello                                                                  | SKY",
         "# Earth orientation, daily; MJD                                        | SKY",
         "` `                                                                    | SKY"})

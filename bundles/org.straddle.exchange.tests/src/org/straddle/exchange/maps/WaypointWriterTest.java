@@ -29,7 +29,7 @@ class WaypointWriterTest {
                 <?xml version="1.0" encoding="UTF-8"?>
                 <gpx version="1.1" creator="Straddle" xmlns="http://www.topografix.com/GPX/1/1">
                   <wpt lat="64.1234568" lon="-20.0000000">
-                    <name>Gate &lt;A&gt; &amp; "B"   𝄞</name>
+                    <name>Gate &lt;A&gt; &amp; "B" \\u0000\\uffff𝄞</name>
                     <desc>HP94 ]]&gt; IP04</desc>
                     <type>site</type>
                   </wpt>

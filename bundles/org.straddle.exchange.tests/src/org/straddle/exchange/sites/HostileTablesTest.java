@@ -97,6 +97,14 @@ class HostileTablesTest {
     }
 
     @Test
+    void aNulIsToldWithItsLine() {
+        ReadException refused = assertThrows(ReadException.class, () -> SourceTable.read("sites.csv",
+                "name,lat,lon\na,1,2\nb,\0,4\n".getBytes(java.nio.charset.StandardCharsets.UTF_8)));
+        assertEquals(3, refused.line());
+        assertTrue(refused.what().contains("NUL"));
+    }
+
+    @Test
     void whatWouldSwellIsRefused() {
         refused("<gpx>" + "<a>".repeat(1_000_000));
         refused("{\"a\":".repeat(1_000_000));

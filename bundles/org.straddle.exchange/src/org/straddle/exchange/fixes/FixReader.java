@@ -50,12 +50,17 @@ public final class FixReader {
         try (InputStream in = new BufferedInputStream(source.open(monitor), LOOK_AHEAD)) {
             in.mark(LOOK_AHEAD);
             int first = in.read();
-            while (first >= 0 && first <= ' ' || first == 0xEF || first == 0xBB || first == 0xBF) {
+            int read = 1;
+            while (read < LOOK_AHEAD && (first >= 0 && first <= ' ' || first == 0xEF || first == 0xBB || first == 0xBF)) {
                 first = in.read();
+                read++;
             }
             in.reset();
             if (first < 0) {
                 throw source.refuse(0, TEXTS.text("fixReader.fileEmpty"), RIGHT_FILE);
+            }
+            if (first <= ' ') {
+                throw source.refuse(0, TEXTS.text("fixReader.fileBeginsMore", "lookAhead", LOOK_AHEAD), RIGHT_FILE);
             }
             return first == '<' ? GpxFixes.read(source, in) : NmeaLog.read(source, in);
         } catch (ReadException e) {

@@ -120,7 +120,7 @@ public enum FileFormat {
         static boolean isTable(String text) {
             String header = first(text);
             return !header.startsWith("#") && header.matches(".*[,;\\t].*")
-                    && header.chars().noneMatch(c -> c < ' ' && c != '\t') && !ELEMENT_WORDS.matcher(text).find();
+                    && header.chars().noneMatch(c -> c == 0) && !ELEMENT_WORDS.matcher(text).find();
         }
 
         private static String first(String text) {

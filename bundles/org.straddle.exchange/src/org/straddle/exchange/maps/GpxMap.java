@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
+import org.straddle.exchange.GpxText;
 import org.straddle.exchange.MapSource;
 import org.straddle.exchange.ReadException;
 import org.straddle.exchange.XmlReading;
@@ -152,7 +153,7 @@ final class GpxMap extends XmlReading {
         if (extensions == depth) {
             extensions = 0;
         } else if (text != null) {
-            String value = text.toString().replaceAll("\\s+", " ").strip();
+            String value = GpxText.read(text.toString().replaceAll("\\s+", " ").strip());
             if (localName.equals("name")) {
                 name = value;
             } else {

@@ -77,7 +77,8 @@ public final class MapReader {
         }
         if (first == 0xEF) {
             // The mark that some editors put before UTF-8.
-            in.skipNBytes(2);
+            in.read();
+            in.read();
             first = in.read();
         }
         int read = 4;

@@ -11,6 +11,7 @@ import java.util.Set;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.straddle.exchange.CsvCell;
 import org.straddle.exchange.MapSource;
 import org.straddle.exchange.ReadException;
 import org.straddle.words.Catalogue;
@@ -88,7 +89,7 @@ final class CsvTable {
     }
 
     private static SourceTable.Row row(MapSource source, CSVRecord row, List<String> columns, int line) throws ReadException {
-        List<String> values = new ArrayList<>(row.toList());
+        List<String> values = new ArrayList<>(row.stream().map(CsvCell::read).toList());
         while (values.size() > columns.size() && values.get(values.size() - 1).isEmpty()) {
             values.remove(values.size() - 1);
         }

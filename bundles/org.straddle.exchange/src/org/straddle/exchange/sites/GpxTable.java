@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
+import org.straddle.exchange.GpxText;
 import org.straddle.exchange.MapSource;
 import org.straddle.exchange.ReadException;
 import org.straddle.exchange.XmlReading;
@@ -99,7 +100,7 @@ final class GpxTable extends XmlReading {
     @Override
     public void endElement(String uri, String localName, String qName) throws SAXException {
         if (depth == 3 && text != null) {
-            said.put(localName.equals("ele") ? SourceTable.ALTITUDE : localName, text.toString().replaceAll("\\s+", " ").strip());
+            said.put(localName.equals("ele") ? SourceTable.ALTITUDE : localName, GpxText.read(text.toString().replaceAll("\\s+", " ").strip()));
             text = null;
         } else if (depth == 2 && said != null) {
             try {

@@ -29,6 +29,7 @@ import org.straddle.model.Fresh;
 import org.straddle.model.Site;
 import org.straddle.model.SiteKind;
 import org.straddle.model.StraddlePackage.Literals;
+import org.straddle.outlook.PolicyFigures;
 import org.straddle.words.Catalogue;
 
 /**
@@ -207,7 +208,7 @@ public final class SiteImport {
     }
 
     private List<Square> standing(GeoPosition position, double errorM) {
-        double spanM = event.getPolicies() == null ? 0 : event.getPolicies().getStationSpanM();
+        double spanM = PolicyFigures.of(event.getPolicies()).stationSpanM();
         try {
             return errorM > COARSE_M ? List.of(Square.of(position)) : Standing.of(position, errorM, spanM).squares();
         } catch (IllegalArgumentException impossibleLengths) {

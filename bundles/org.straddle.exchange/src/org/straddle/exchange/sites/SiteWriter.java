@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 
 import org.apache.commons.csv.CSVFormat;
+import org.straddle.exchange.CsvCell;
 import org.straddle.exchange.GpxText;
 import org.straddle.exchange.Waypoint;
 import org.straddle.exchange.maps.WaypointWriter;
@@ -49,14 +50,18 @@ public final class SiteWriter {
         try {
             CSVFormat.RFC4180.builder().setHeader(COLUMNS).get().print(text);
             for (Site site : sites) {
-                CSVFormat.RFC4180.printRecord(text, site.getId(), site.getName(), plain(site.getLatitudeDeg()), plain(site.getLongitudeDeg()),
+                CSVFormat.RFC4180.printRecord(text, text(site.getId()), text(site.getName()), plain(site.getLatitudeDeg()), plain(site.getLongitudeDeg()),
                         plain(site.getAltitudeM()), plain(site.getMarkErrorM()), site.getKind() == null ? "" : site.getKind().getLiteral(),
-                        String.join(" ", site.getSquares()));
+                        text(String.join(" ", site.getSquares())));
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
         return text.toString();
+    }
+
+    private static String text(String value) {
+        return value == null ? "" : CsvCell.of(value);
     }
 
     private static String plain(double value) {

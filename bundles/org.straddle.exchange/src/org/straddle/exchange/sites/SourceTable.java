@@ -107,9 +107,13 @@ public record SourceTable(String name, List<String> columns, List<Row> rows, Lis
         ByteBuffer left = ByteBuffer.wrap(bytes);
         try {
             String text = StandardCharsets.UTF_8.newDecoder().decode(left).toString();
-            if (text.isBlank() || text.indexOf('\0') >= 0) {
-                throw source.refuse(0, text.isBlank() ? TEXTS.text("sourceTable.fileEmpty")
-                        : TEXTS.text("sourceTable.notTextFile"), RIGHT_FILE);
+            if (text.isBlank()) {
+                throw source.refuse(0, TEXTS.text("sourceTable.fileEmpty"), RIGHT_FILE);
+            }
+            int nul = text.indexOf('\0');
+            if (nul >= 0) {
+                throw source.refuse(1 + (int) text.substring(0, nul).chars().filter(c -> c == '\n').count(),
+                        TEXTS.text("sourceTable.characterNulSo"), RIGHT_FILE);
             }
             return text.startsWith("\uFEFF") ? text.substring(1) : text;
         } catch (CharacterCodingException e) {

@@ -173,6 +173,12 @@ public final class EventSession {
         changed(new EventObject(this));
     }
 
+    /** Takes back what was noted just now and could not be saved. */
+    public void takeBack(Command happened) {
+        happened.undo();
+        changed(new EventObject(this));
+    }
+
     public boolean canUndo() {
         return isOpen() && stack().canUndo();
     }

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.eclipse.emf.common.command.Command;
 import org.eclipse.jface.dialogs.IInputValidator;
 import org.eclipse.jface.dialogs.InputDialog;
 import org.eclipse.jface.dialogs.MessageDialog;
@@ -13,7 +14,9 @@ import org.eclipse.swt.program.Program;
 import org.eclipse.swt.widgets.DirectoryDialog;
 import org.eclipse.swt.widgets.Shell;
 import org.straddle.check.Tally;
+import org.straddle.publish.Audience;
 import org.straddle.publish.NextRevision;
+import org.straddle.publish.PreparedSheets;
 import org.straddle.publish.Publication;
 import org.straddle.publish.PublicationSettings;
 import org.straddle.ui.session.Computed;
@@ -54,22 +57,48 @@ final class PublishEvent {
         }
     }
 
-    private static void write(Shell shell, Computed computed, int revision, Path folder) {
-        List<Path> files = new ArrayList<>();
-        boolean done = FileWork.run(shell, "Publishing", () -> files.addAll(Publication.of(computed.outlook(),
-                computed.findings(), new PublicationSettings(revision, Instant.now())).write(folder)));
-        if (done) {
-            EventSession session = EventSession.current();
-            NextRevision next = NextRevision.of(computed.outlook()).numbered(revision);
-            if (next.isNew()) {
-                session.note(next.record(session.editingDomain(), session.event(), Instant.now()));
-            }
-            boolean saved = !session.dirty() || !session.folder().isReadOnly() && SaveEvent.save(shell);
-            told(shell, files.size() + " files were written to " + folder + ".\n\n" + (saved
-                    ? "The event is saved as it was published, with a note of revision " + revision + ".\n\n"
-                    : "The event is not saved. Save it: else nobody will know what revision " + revision + " promised.\n\n")
-                    + "Briefs name people and go to their own team alone; only the announcement is for everybody.", folder);
+    private static void write(Shell shell, Computed computed, int number, Path folder) {
+        Instant now = Instant.now();
+        NextRevision revision = NextRevision.of(computed.outlook()).numbered(number);
+        if (revision.isNew() && EventSession.current().folder().isReadOnly()) {
+            MessageDialog.openInformation(shell, "Publish", "This event is open only to read it, so revision " + number
+                    + " cannot be written down.\n\nSave the event to another folder, and publish that one.");
+            return;
         }
+        Publication[] publication = new Publication[1];
+        PreparedSheets[] prepared = new PreparedSheets[1];
+        if (!FileWork.run(shell, "Preparing the sheets", () -> publication[0] = Publication.of(computed.outlook(),
+                computed.findings(), new PublicationSettings(number, now)))
+                || MessageDialog.open(MessageDialog.QUESTION, shell, "Publish", String.join("\n", publication[0].outline()),
+                        SWT.NONE, "&Publish revision " + number, "Cancel") != 0
+                || !FileWork.run(shell, "Preparing the sheets", () -> prepared[0] = publication[0].prepare(folder))) {
+            return;
+        }
+        try (PreparedSheets sheets = prepared[0]) {
+            List<Path> files = new ArrayList<>();
+            if (noted(shell, revision, now) && FileWork.run(shell, "Publishing", () -> files.addAll(sheets.putInPlace()))) {
+                told(shell, files.size() + " files were written to " + folder + ".\n\nThe event knows revision " + number
+                        + ".\n\nThe folder " + Audience.PUBLIC.folder() + " is for everybody. The folder " + Audience.PRIVATE.folder()
+                        + " names people and whom to call: give each team its own sheets, and never upload it.", folder);
+            }
+        }
+    }
+
+    /** Writes the revision down and saves, before any sheet is out: its number is then never given to another schedule. */
+    private static boolean noted(Shell shell, NextRevision revision, Instant now) {
+        EventSession session = EventSession.current();
+        if (!revision.isNew()) {
+            return true;
+        }
+        Command note = revision.record(session.editingDomain(), session.event(), now);
+        session.note(note);
+        if (SaveEvent.save(shell)) {
+            return true;
+        }
+        session.takeBack(note);
+        MessageDialog.openError(shell, "Publish", "Nothing was published, because revision " + revision.number()
+                + " could not be written down in the event.\n\nSave the event first, here or to another folder, then publish again.");
+        return false;
     }
 
     private static void told(Shell shell, String words, Path folder) {

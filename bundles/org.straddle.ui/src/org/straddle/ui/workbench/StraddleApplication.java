@@ -1,7 +1,13 @@
 package org.straddle.ui.workbench;
 
+import java.nio.file.Path;
+import java.util.Optional;
+
+import org.eclipse.core.runtime.Platform;
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
+import org.eclipse.osgi.service.datalocation.Location;
+import org.eclipse.swt.SWTError;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.PlatformUI;
@@ -9,15 +15,39 @@ import org.eclipse.ui.PlatformUI;
 /** The desktop program. An argument that is no option is the folder of the event to open. */
 public final class StraddleApplication implements IApplication {
 
+    private static final String NO_WINDOW = "straddle: The window cannot be opened (%s). On Linux it needs a display and GTK 3, for example:"
+            + " sudo apt install libgtk-3-0. The command line needs neither: straddle --help";
+
     @Override
     public Object start(IApplicationContext context) {
-        Display display = PlatformUI.createDisplay();
+        Optional<Path> event = StartArguments.namedEvent();
+        if (event.isPresent() && state().isPresent() && OneWindow.bringToFront(state().get(), event.get())) {
+            context.applicationRunning();
+            System.err.println("This event is open already; its window is in front now.");
+            return EXIT_OK;
+        }
+        Display display;
+        try {
+            display = PlatformUI.createDisplay();
+        } catch (SWTError | LinkageError impossible) {
+            System.err.println(NO_WINDOW.formatted(String.valueOf(impossible.getMessage()).lines().findFirst().orElse("")));
+            return 2;
+        }
+        // GTK's remarks on the sizes of its own widgets are no message to the user.
+        display.setWarnings(false);
         try {
             int end = PlatformUI.createAndRunWorkbench(display, new StraddleWorkbench());
             return end == PlatformUI.RETURN_RESTART ? EXIT_RESTART : EXIT_OK;
         } finally {
             display.dispose();
         }
+    }
+
+    /** The user's folder for what the program remembers; none when it runs without. */
+    static Optional<Path> state() {
+        Location location = Platform.getInstanceLocation();
+        return location == null || location.getURL() == null ? Optional.empty()
+                : Optional.of(Path.of(location.getURL().getPath().replaceFirst("^/([A-Za-z]:)", "$1")));
     }
 
     @Override

@@ -43,6 +43,8 @@ final class StraddleWindow extends WorkbenchWindowAdvisor implements SessionList
     public void postWindowOpen() {
         EventSession session = EventSession.current();
         session.addListener(this);
+        StraddleApplication.state().ifPresent(state -> session
+                .addListener(new OneWindow(state, getWindowConfigurer().getWindow().getShell())));
         session.onReveal(new Reveal(getWindowConfigurer().getWindow()));
         closeEditorsOfLastRun();
         new StatusText(getWindowConfigurer().getActionBarConfigurer().getStatusLineManager()).follow(session);

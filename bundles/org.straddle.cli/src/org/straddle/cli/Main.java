@@ -1,0 +1,19 @@
+package org.straddle.cli;
+
+import picocli.CommandLine;
+
+/** The command line without the framework: it starts in a third of the time. */
+public final class Main {
+
+    private Main() {
+    }
+
+    /** All commands, for whoever writes their manual. */
+    public static CommandLine commandLine() {
+        return new CommandLine(new StraddleCommand());
+    }
+
+    public static void main(String[] arguments) {
+        System.exit(StraddleCommand.run(arguments));
+    }
+}
