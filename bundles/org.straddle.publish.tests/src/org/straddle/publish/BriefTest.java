@@ -206,7 +206,7 @@ class BriefTest {
         String text = sketch.sheet("brief-team-1.txt");
         assertFalse(text.contains("No valid review"), text);
         assertInOrder(text, "Reviewed by Q1SKY on 2 Jun 2031", "- traffic, 12 m away: Blind bend. Vests on",
-                "ISO 20471", "local codes");
+                "ISO 20471", "Local codes");
     }
 
     @Test
