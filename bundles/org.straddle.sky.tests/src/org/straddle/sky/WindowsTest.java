@@ -1,4 +1,4 @@
-package org.straddle.outlook;
+package org.straddle.sky;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -9,16 +9,23 @@ import java.util.stream.Stream;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.straddle.sky.Window;
 
-class JoinedWindowsTest {
+class WindowsTest {
 
     /** Windows as pairs of seconds. */
     @ParameterizedTest
     @CsvSource({"'', ''", "1-2, 1-2", "1-2 3-4, 1-2 3-4", "3-4 1-2, 1-2 3-4", "1-2 2-3, 1-3", "1-5 2-3, 1-5",
         "1-4 2-6 8-9, 1-6 8-9", "1-5 2-3 4-7, 1-7"})
     void joinsWhatTouchesOrOverlaps(String windows, String expected) {
-        assertEquals(expected, written(JoinedWindows.of(read(windows))));
+        assertEquals(expected, written(Windows.joined(read(windows))));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"'', 2-3, ''", "1-2, 2-3, 1-2", "1-4, 2-3, 1-2 3-4", "1-4, 1-3, 3-4", "1-4, 2-9, 1-2", "2-3, 1-9, ''",
+        "1-3 5-8, 2-6, 1-2 6-8",
+        "1-9, 6-7 2-3, 1-2 3-6 7-9", "1-9, '', 1-9"})
+    void leavesWhatIsNotTaken(String windows, String taken, String expected) {
+        assertEquals(expected, written(Windows.without(read(windows), read(taken))));
     }
 
     private static List<Window> read(String text) {
