@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 class ImportOrderTest {
 
     private static final List<String> ORDER = List.of("words", "grid", "sky", "terrain", "model", "model.edit", "store",
-            "outlook", "exchange", "atlas", "survey", "kit", "safety", "check", "guide", "plan", "publish", "daysheet", "demo", "cli", "ui");
+            "outlook", "exchange", "atlas", "survey", "kit", "safety", "worth", "check", "guide", "plan", "publish", "daysheet", "demo", "cli", "ui");
 
     /** View suites know the shell and the core, never each other. */
     private static final List<String> SUITES = List.of("ui.daysheet", "ui.kit", "ui.map", "ui.safety", "ui.scout", "ui.sky");
