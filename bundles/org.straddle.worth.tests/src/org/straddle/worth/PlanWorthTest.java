@@ -78,21 +78,6 @@ class PlanWorthTest {
         }
     }
 
-    /** In the amounts −ln(1 − p), which add up, the share served is concave: half of two sums is never below their mean. */
-    @Test
-    void theShareServedIsConcaveInTheAmounts() {
-        Random random = new Random(3);
-        for (int trial = 0; trial < TRIALS; trial++) {
-            double x = amount(some(random));
-            double y = amount(some(random));
-            assertTrue(-Math.expm1(-(x + y) / 2) >= (-Math.expm1(-x) - Math.expm1(-y)) / 2 - CLOSE);
-        }
-    }
-
-    private static double amount(List<TurnChance> turns) {
-        return turns.stream().mapToDouble(turn -> -Math.log1p(-turn.probabilities()[0])).sum();
-    }
-
     @Test
     void aMinuteCountsByTheHeightOfTheBird() {
         QualityRamp ramp = new QualityRamp(0.3, 20);
