@@ -1,11 +1,11 @@
 package org.straddle.daysheet.paint;
 
+import org.straddle.atlas.scene.SiteSpot;
 import org.straddle.check.Severity;
 import org.straddle.daysheet.layout.Box;
 import org.straddle.daysheet.layout.Face;
 import org.straddle.daysheet.layout.MarkBox;
 import org.straddle.daysheet.sheet.TeamMark;
-import org.straddle.model.SiteKind;
 
 /** Small drawings, each with a shape of its own; severities and sites have the shapes of the workbench's icons. */
 final class Glyphs {
@@ -49,15 +49,15 @@ final class Glyphs {
         }
     }
 
-    /** A square field with nothing, a line or a crossing of lines behind the mark. */
-    void site(SiteKind kind, Box field) {
+    /** A square field with nothing, an upright or a level line, or both behind the mark, as the map draws it. */
+    void site(SiteSpot.Kind kind, Box field) {
         pen.fill(field, Palette.PAPER);
         pen.frame(field, Palette.INK);
         pen.line(Palette.INK, 1, Stroke.SOLID);
-        if (kind != SiteKind.INSIDE) {
+        if (kind == SiteSpot.Kind.WEST_EAST || kind == SiteSpot.Kind.CORNER) {
             surface.drawLine(field.middleX(), field.y(), field.middleX(), field.bottom() - 1);
         }
-        if (kind == SiteKind.CORNER) {
+        if (kind == SiteSpot.Kind.SOUTH_NORTH || kind == SiteSpot.Kind.CORNER) {
             surface.drawLine(field.x(), field.middleY(), field.right() - 1, field.middleY());
         }
         surface.setBackground(Palette.INK);

@@ -31,7 +31,7 @@ final class StopPainter {
         pen.fillRound(box, ARC, Palette.tint(team.rgb(), TINT));
         glyphs.band(team, stop.band());
         pen.frameRound(box, ARC, Palette.INK, 1);
-        stop.kind().ifPresent(square -> glyphs.site(site.getKind(), square));
+        stop.kind().ifPresent(square -> stop.stop().shape().ifPresent(shape -> glyphs.site(shape, square)));
         pen.text(stop.title(), Palette.INK);
         stop.pin().ifPresent(glyphs::pin);
         stop.mark().ifPresent(glyphs::mark);
