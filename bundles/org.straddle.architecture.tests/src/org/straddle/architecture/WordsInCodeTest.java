@@ -28,7 +28,7 @@ class WordsInCodeTest {
             "org.straddle.check.rules.plan", "org.straddle.check.rules.site", "org.straddle.check.run",
             "org.straddle.cli", "org.straddle.daysheet.edit", "org.straddle.daysheet.layout",
             "org.straddle.daysheet.fits", "org.straddle.daysheet.page", "org.straddle.daysheet.paint",
-            "org.straddle.daysheet.sheet", "org.straddle.demo", "org.straddle.exchange",
+            "org.straddle.daysheet.sheet", "org.straddle.demo", "org.straddle.drawing", "org.straddle.exchange",
             "org.straddle.exchange.elements", "org.straddle.exchange.fixes", "org.straddle.exchange.formats",
             "org.straddle.exchange.maps", "org.straddle.exchange.sites", "org.straddle.grid", "org.straddle.guide",
             "org.straddle.kit", "org.straddle.outlook", "org.straddle.outlook.things", "org.straddle.plan",

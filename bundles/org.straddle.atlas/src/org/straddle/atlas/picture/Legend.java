@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
 
-import org.straddle.atlas.ink.Frame;
-import org.straddle.atlas.ink.Mark;
-import org.straddle.atlas.ink.Stroke;
 import org.straddle.atlas.scene.Attention;
 import org.straddle.atlas.scene.LegLine;
 import org.straddle.atlas.scene.SiteSpot;
-import org.straddle.atlas.scene.TeamStyle;
+import org.straddle.drawing.Frame;
+import org.straddle.drawing.Mark;
+import org.straddle.drawing.Stroke;
+import org.straddle.drawing.TeamMark;
 
 /** What the drawings of a map mean: small samples with words. */
 public final class Legend {
@@ -48,7 +48,7 @@ public final class Legend {
             entries.add(new Entry(Glyphs.place(MID_X, MID_Y), "place found, with its rank"));
         }
         if (shown.shows(Part.LEGS)) {
-            TreeMap<Integer, TeamStyle> teams = new TreeMap<>();
+            TreeMap<Integer, TeamMark> teams = new TreeMap<>();
             contents.scene().legs().stream().map(LegLine::team).forEach(team -> teams.put(team.number(), team));
             teams.values().forEach(team -> entries.add(new Entry(leg(team), "drives of team " + team.number())));
         }
@@ -83,10 +83,10 @@ public final class Legend {
             case DEMAND -> demand();
             case REGIONS -> region();
             case REACH -> reach(false);
-            case LEGS -> leg(new TeamStyle(1, TeamStyle.Hatch.PLAIN, 0xE69F00));
+            case LEGS -> leg(TeamMark.of(1));
             case BASES -> Glyphs.base(MID_X, MID_Y);
             case SITES -> Glyphs.site(SiteSpot.Kind.CORNER, MID_X, MID_Y, 0.9);
-            case TEAMS -> Glyphs.team(new TeamStyle(2, TeamStyle.Hatch.RISING, 0x56B4E9), MID_X - 7, MID_Y - 6);
+            case TEAMS -> Glyphs.team(TeamMark.of(2), MID_X - 7, MID_Y - 6);
             case FINDINGS -> Glyphs.attention(Attention.WARNING, MID_X, MID_Y);
             case PLACES -> Glyphs.place(MID_X, MID_Y);
             case NAMES -> List.of(new Mark.Line(List.of(Glyphs.line(7, MID_Y, 27, MID_Y)), Stroke.solid(Palette.INK, 1)),
@@ -104,7 +104,7 @@ public final class Legend {
         return new Entry(Glyphs.site(kind, MID_X, MID_Y, 0.9), words);
     }
 
-    private static List<Mark> leg(TeamStyle team) {
+    private static List<Mark> leg(TeamMark team) {
         return List.of(new Mark.Line(List.of(Glyphs.line(2, MID_Y, 32, MID_Y)), LegPainter.stroke(team)),
                 new Mark.Fill(List.of(Glyphs.arrow(26, MID_Y, 1, 0)), team.rgb(), 1),
                 new Mark.Line(List.of(Glyphs.arrow(26, MID_Y, 1, 0)), Stroke.solid(Palette.INK, 0.8)));

@@ -10,6 +10,7 @@ import org.straddle.check.Severity;
 import org.straddle.daysheet.sheet.BirdMark;
 import org.straddle.daysheet.sheet.DaySheet;
 import org.straddle.daysheet.sheet.Light;
+import org.straddle.drawing.Face;
 import org.straddle.model.Bird;
 import org.straddle.outlook.things.ThingText;
 

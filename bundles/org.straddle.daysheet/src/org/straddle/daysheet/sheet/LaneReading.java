@@ -56,7 +56,7 @@ final class LaneReading {
         List<OpenSpan> spans = out.stream().flatMap(LaneReading::span)
                 .sorted(Comparator.comparing(OpenSpan::window, Window.IN_TIME_ORDER)).toList();
         List<PlacedLeg> legs = new LegReading(outlook, rows).read(spans, placed);
-        return new Lane(team, TeamMark.of(team.map(Team::getNumber).orElse(0)), name(team), spans,
+        return new Lane(team, LaneMark.of(team.map(Team::getNumber).orElse(0)), name(team), spans,
                 light(placed, spans), placed, legs, Math.max(1, rows.count()),
                 team.map(this::aboutTeamOnly).orElse(List.of()));
     }
