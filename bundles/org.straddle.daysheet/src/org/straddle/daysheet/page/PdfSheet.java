@@ -1,6 +1,7 @@
 package org.straddle.daysheet.page;
 
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -9,6 +10,7 @@ import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -57,16 +59,21 @@ public final class PdfSheet {
         }
     }
 
-    /** The pages as pictures, for a printer. */
+    /** The pages as pictures, for a printer. They show the file as it is saved: only then are the letters in it. */
     public static List<BufferedImage> pictures(DaySheet sheet, int dpi) throws IOException {
+        ByteArrayOutputStream file = new ByteArrayOutputStream();
         try (PDDocument document = document(sheet)) {
-            List<BufferedImage> pictures = new ArrayList<>();
-            for (int page = 0; page < document.getNumberOfPages(); page++) {
-                pictures.add(new PDFRenderer(document).renderImageWithDPI(page, dpi, ImageType.RGB));
-            }
-            return pictures;
+            document.save(file);
         } catch (UncheckedIOException failure) {
             throw failure.getCause();
+        }
+        try (PDDocument saved = Loader.loadPDF(file.toByteArray())) {
+            PDFRenderer renderer = new PDFRenderer(saved);
+            List<BufferedImage> pictures = new ArrayList<>();
+            for (int page = 0; page < saved.getNumberOfPages(); page++) {
+                pictures.add(renderer.renderImageWithDPI(page, dpi, ImageType.RGB));
+            }
+            return pictures;
         }
     }
 
