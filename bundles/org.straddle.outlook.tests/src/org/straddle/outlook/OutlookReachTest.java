@@ -28,6 +28,7 @@ import org.straddle.sky.CommonView;
 import org.straddle.sky.Ephemeris;
 import org.straddle.sky.Place;
 import org.straddle.sky.Window;
+import org.straddle.sky.Windows;
 
 /** Whom passes reach: regions by squares and outlines, shares, and the far end of a view. */
 class OutlookReachTest {
@@ -161,8 +162,8 @@ class OutlookReachTest {
             Ephemeris ephemeris = outlook.ephemeris(bird, view.best()).orElseThrow();
             assertEquals(ephemeris.lookAt(middle, view.best()).elevationDeg(), view.thereDeg(), 1e-6);
         }
-        List<Window> expected = Window.common(outlook.passes(site, bird).stream().map(p -> p.pass().window()).toList(),
-                Window.common(ephemerisAbove(outlook, middle), ephemerisAbove(outlook, outlook.place(site))));
+        List<Window> expected = Windows.common(outlook.passes(site, bird).stream().map(p -> p.pass().window()).toList(),
+                Windows.common(ephemerisAbove(outlook, middle), ephemerisAbove(outlook, outlook.place(site))));
         assertEquals(expected.size(), views.size());
     }
 

@@ -33,6 +33,7 @@ import org.straddle.model.StraddleFactory;
 import org.straddle.sky.Ephemeris;
 import org.straddle.sky.Pass;
 import org.straddle.sky.Window;
+import org.straddle.sky.Windows;
 
 class OutlookTest {
 
@@ -239,7 +240,7 @@ class OutlookTest {
         Outlook outlook = world.outlook();
         List<Window> lit = outlook.ephemeris(bird, World.MORNING).orElseThrow().sunlit(DAY);
         assertTrue(lit.size() > 3, "it goes through the shadow on every orbit");
-        assertEquals(Window.common(lit, outlook.switchedOn(bird, DAY)), outlook.workable(bird, DAY));
+        assertEquals(Windows.common(lit, outlook.switchedOn(bird, DAY)), outlook.workable(bird, DAY));
 
         bird.setState(BirdState.NOT_WORKING);
         assertEquals(List.of(), world.outlook().workable(bird, DAY));

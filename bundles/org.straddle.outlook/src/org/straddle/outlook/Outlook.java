@@ -54,6 +54,7 @@ import org.straddle.sky.Place;
 import org.straddle.sky.Sun;
 import org.straddle.sky.Viewpoint;
 import org.straddle.sky.Window;
+import org.straddle.sky.Windows;
 import org.straddle.words.Catalogue;
 
 /**
@@ -373,7 +374,7 @@ public final class Outlook {
 
     /** The times within a window at which both sites have the bird above 0°, masks or not. */
     public List<Window> sharedFootprint(Bird bird, Window within, Site a, Site b) {
-        return Window.common(List.of(within), Window.common(aboveZero(a, bird), aboveZero(b, bird)));
+        return Windows.common(List.of(within), Windows.common(aboveZero(a, bird), aboveZero(b, bird)));
     }
 
     /**
@@ -385,7 +386,7 @@ public final class Outlook {
             return List.of();
         }
         List<Window> on = switchedOn(bird, within);
-        return bird.isLitOnly() ? Window.common(on, lit(bird, within)) : on;
+        return bird.isLitOnly() ? Windows.common(on, lit(bird, within)) : on;
     }
 
     /** Whether a bird is reported dead: nobody can be worked through it. */
@@ -398,7 +399,7 @@ public final class Outlook {
         if (bird.getCalendar().isEmpty()) {
             return List.of(within);
         }
-        return JoinedWindows.of(bird.getCalendar().stream().flatMap(period -> {
+        return Windows.joined(bird.getCalendar().stream().flatMap(period -> {
             Instant from = period.getFrom() == null ? within.start() : period.getFrom();
             Instant until = period.getUntil() == null ? within.end() : period.getUntil();
             return from.isBefore(until) ? new Window(from, until).intersection(within).stream() : Stream.empty();
@@ -411,7 +412,7 @@ public final class Outlook {
         if (sets == null) {
             return List.of();
         }
-        return JoinedWindows.of(span.intersection(within).stream().flatMap(w -> sets.reigns(w).stream())
+        return Windows.joined(span.intersection(within).stream().flatMap(w -> sets.reigns(w).stream())
                 .flatMap(reign -> ephemeris(reign.set()).sunlit(reign.window()).stream()).toList());
     }
 
@@ -489,7 +490,7 @@ public final class Outlook {
             return List.of();
         }
         Place place = place(site);
-        return aboveZero.computeIfAbsent(new Footprint(place, elements.get(bird).reigns(span)), key -> JoinedWindows.of(
+        return aboveZero.computeIfAbsent(new Footprint(place, elements.get(bird).reigns(span)), key -> Windows.joined(
                 key.reigns.stream()
                         .flatMap(reign -> ephemeris(reign.set()).above(place, reign.window(), 0).stream())
                         .toList()));

@@ -76,6 +76,19 @@ public final class Reach {
         return List.copyOf(areas.keySet());
     }
 
+    /**
+     * Where the chasers of a region live.
+     *
+     * @throws IllegalArgumentException unless it is one of {@link #regions()}
+     */
+    public Area area(Region region) {
+        Area area = areas.get(region);
+        if (area == null) {
+            throw new IllegalArgumentException("the region is not one that can be used");
+        }
+        return area;
+    }
+
     /** Whom a pass reaches; empty when the event has no regions with a share. */
     public Optional<PassReach> of(SitePass pass) {
         return of(pass, pass.pass().window());
@@ -118,11 +131,7 @@ public final class Reach {
      * @throws IllegalArgumentException unless it is one of {@link #regions()}
      */
     public List<CommonView> views(Site site, Bird bird, Region region) {
-        Area area = areas.get(region);
-        if (area == null) {
-            throw new IllegalArgumentException(TEXTS.text("reach.regionNotOne"));
-        }
-        return views(site, bird, area);
+        return views(site, bird, area(region));
     }
 
     private List<CommonView> views(Site site, Bird bird, Area there) {
@@ -135,7 +144,7 @@ public final class Reach {
     }
 
     /** Share of all chasers, 0 to 1; what cannot be counts as none. */
-    static double share(Region region) {
+    public static double share(Region region) {
         double share = region.getSharePercent() / 100;
         return share > 0 ? Math.min(1, share) : 0;
     }

@@ -13,6 +13,7 @@ import org.straddle.check.Finding;
 import org.straddle.check.Promise;
 import org.straddle.check.Promises;
 import org.straddle.check.Severity;
+import org.straddle.drawing.TeamMark;
 import org.straddle.grid.Square;
 import org.straddle.model.Event;
 import org.straddle.model.Revision;

@@ -2,6 +2,7 @@ package org.straddle.publish;
 
 import java.util.List;
 
+import org.straddle.drawing.TeamMark;
 import org.straddle.model.Operator;
 import org.straddle.model.Team;
 import org.straddle.words.Catalogue;

@@ -45,9 +45,9 @@ class WindowTest {
     @CsvSource({"10-20 30-40, 15-35, 15-20 30-35", "10-20 20-30, 10-30, 10-20 20-30", "10-20, 20-30, ''",
         "10-50, 15-20 25-30 45-55, 15-20 25-30 45-50"})
     void timesInBothLists(String a, String b, String common) {
-        assertEquals(common, Window.common(all(a), all(b)).stream().map(WindowTest::minutes)
+        assertEquals(common, Windows.common(all(a), all(b)).stream().map(WindowTest::minutes)
                 .collect(Collectors.joining(" ")));
-        assertEquals(common, Window.common(all(b), all(a)).stream().map(WindowTest::minutes)
+        assertEquals(common, Windows.common(all(b), all(a)).stream().map(WindowTest::minutes)
                 .collect(Collectors.joining(" ")));
     }
 

@@ -85,6 +85,13 @@ public final class Area {
         return highest;
     }
 
+    /** Sine of the elevation of an Earth-fixed point at each place. */
+    void sinElevations(double[] point, double[] sines) {
+        for (int i = 0; i < sines.length; i++) {
+            sines[i] = sinElevation(point, i);
+        }
+    }
+
     private double sinElevation(double[] point, int place) {
         int at = STRIDE * place;
         double dx = point[0] - ground[at];

@@ -33,7 +33,7 @@ public record CommonView(Window window, Instant best, double hereDeg, double the
      */
     public static List<CommonView> of(Ephemeris ephemeris, Viewpoint here, Area there, double leastDeg, Window within) {
         List<CommonView> views = new ArrayList<>();
-        List<Window> up = Window.common(ephemeris.above(here.place(), within, here.horizon()),
+        List<Window> up = Windows.common(ephemeris.above(here.place(), within, here.horizon()),
                 ephemeris.above(here.place(), within, leastDeg));
         Sightline sight = new Sightline(here.place(), ephemeris.track());
         double[] state = new double[6];

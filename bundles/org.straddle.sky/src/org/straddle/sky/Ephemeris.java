@@ -105,7 +105,7 @@ public final class Ephemeris {
 
     /** The times at which both places have the bird above an elevation: when they can work each other. */
     public List<Window> commonVisibility(Place a, Place b, Window within, double minElevationDeg) {
-        return Window.common(above(a, within, minElevationDeg), above(b, within, minElevationDeg));
+        return Windows.common(above(a, within, minElevationDeg), above(b, within, minElevationDeg));
     }
 
     /** The passes over a place, by time; {@link #visibility} also tells why there are none. */

@@ -3,9 +3,7 @@ package org.straddle.sky;
 import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -91,27 +89,6 @@ public record Window(Instant start, Instant end) {
             return Duration.between(end, other.start);
         }
         return other.end.isAfter(start) ? Duration.ZERO : Duration.between(other.end, start);
-    }
-
-    /**
-     * The times that lie in a window of each list, in order.
-     *
-     * @param a windows in time order that do not overlap
-     * @param b windows in time order that do not overlap
-     */
-    public static List<Window> common(List<Window> a, List<Window> b) {
-        List<Window> common = new ArrayList<>();
-        int i = 0;
-        int j = 0;
-        while (i < a.size() && j < b.size()) {
-            a.get(i).intersection(b.get(j)).ifPresent(common::add);
-            if (a.get(i).end.isBefore(b.get(j).end)) {
-                i++;
-            } else {
-                j++;
-            }
-        }
-        return List.copyOf(common);
     }
 
     @Override

@@ -136,7 +136,12 @@ final class EventLock implements AutoCloseable {
 
     @Override
     public void close() {
-        // The file stays: removing it would let a third program lock a new one while a second waits on the old.
+        // The file stays, empty as it was: removing it would let a third program lock a new one while a second waits on the old.
+        try {
+            channel.truncate(0);
+        } catch (IOException e) {
+            // It names somebody who holds it no more, which nobody asks while it is free.
+        }
         closeQuietly(channel);
         HELD.remove(held);
     }

@@ -9,7 +9,6 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
-import org.straddle.atlas.ink.Face;
 import org.straddle.atlas.layer.BaseMap;
 import org.straddle.atlas.picture.MapContents;
 import org.straddle.atlas.picture.Shown;
@@ -35,12 +34,5 @@ class MapPageTest {
             }
         }
         assertTrue(pdf.length > 20_000, "a map, not only words: " + pdf.length);
-    }
-
-    @Test
-    void lettersThatTheFontLacksAreMarked() {
-        PageLetters letters = new PageLetters();
-        assertEquals("H?fn ??", letters.printable("H\u0151fn \u9ce5\u5cf6"));
-        assertTrue(letters.width("IP04", Face.LARGE) > letters.width("IP04", Face.SMALL));
     }
 }

@@ -14,6 +14,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.io.ParseException;
 import org.locationtech.jts.io.WKTReader;
+import org.straddle.drawing.PointList;
 import org.straddle.grid.GeoPosition;
 
 class ProjectorTest {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.junit.jupiter.api.Test;
+import org.straddle.drawing.TeamMark;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -36,7 +37,7 @@ class EventSceneTest {
         assertEquals(19, scene.demand().size());
         SiteSpot corner = scene.sites().stream().filter(site -> site.name().equals("Four Winds Corner")).findFirst().orElseThrow();
         assertEquals(SiteSpot.Kind.CORNER, corner.kind());
-        assertEquals(List.of(1), corner.teams().stream().map(TeamStyle::number).toList());
+        assertEquals(List.of(1), corner.teams().stream().map(TeamMark::number).toList());
         assertTrue(scene.legs().stream().anyMatch(leg -> leg.from().equals("Selfoss")));
     }
 

@@ -10,9 +10,6 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.eclipse.core.runtime.IProgressMonitor;
-import org.straddle.atlas.ink.Face;
-import org.straddle.atlas.ink.Mark;
-import org.straddle.atlas.ink.Words;
 import org.straddle.atlas.picture.Legend;
 import org.straddle.atlas.picture.MapContents;
 import org.straddle.atlas.picture.MapPicture;
@@ -20,6 +17,11 @@ import org.straddle.atlas.picture.Palette;
 import org.straddle.atlas.picture.ScaleBar;
 import org.straddle.atlas.picture.Shown;
 import org.straddle.atlas.picture.Sight;
+import org.straddle.drawing.Face;
+import org.straddle.drawing.Mark;
+import org.straddle.drawing.Words;
+import org.straddle.drawing.pdf.PdfLetters;
+import org.straddle.drawing.pdf.PdfPen;
 import org.straddle.words.Catalogue;
 
 /** A map on one sheet, A4 across, for the brief: title, map, scale, legend and where the data come from. */
@@ -49,11 +51,17 @@ public final class MapPage {
         }
     }
 
-    private final PageLetters letters = new PageLetters();
+    /** Size of plain letters, pixels of the picture. */
+    private static final double LETTERS_PX = 11;
+
+    private final PDDocument document;
+    private final PdfLetters letters;
     private final double width = SHEET.getWidth() - 2 * MARGIN_PT;
     private final double height = SHEET.getHeight() - 2 * MARGIN_PT - HEAD_PT - FOOT_PT;
 
-    private MapPage() {
+    private MapPage(PDDocument document) throws IOException {
+        this.document = document;
+        this.letters = new PdfLetters(document, LETTERS_PX);
     }
 
     /**
@@ -64,31 +72,31 @@ public final class MapPage {
      */
     public static byte[] pdf(MapContents contents, Sight seen, Shown shown, Text text, IProgressMonitor monitor)
             throws IOException {
-        return new MapPage().write(contents, seen, shown, text, monitor);
+        try (PDDocument document = new PDDocument()) {
+            return new MapPage(document).write(contents, seen, shown, text, monitor);
+        }
     }
 
     private byte[] write(MapContents contents, Sight seen, Shown shown, Text text, IProgressMonitor monitor)
             throws IOException {
         Sight sight = fitted(seen);
         MapPicture picture = MapPicture.of(contents, sight, shown, letters, monitor);
-        try (PDDocument document = new PDDocument()) {
-            PDPage page = new PDPage(SHEET);
-            document.addPage(page);
-            document.getDocumentInformation().setTitle(text.title());
-            document.getDocumentCatalog().setLanguage("en");
-            try (PDPageContentStream content = new PDPageContentStream(document, page)) {
-                double top = SHEET.getHeight() - MARGIN_PT;
-                PdfPen sheet = new PdfPen(content, letters, MARGIN_PT, top, POINTS_PER_PX);
-                words(text.title(), 0, 12, Face.LARGE, Palette.INK, sheet);
-                words(text.date(), 0, 34, Face.PLAIN, Palette.QUIET, sheet);
-                map(content, contents, picture, top - HEAD_PT);
-                PdfPen foot = new PdfPen(content, letters, MARGIN_PT, top - HEAD_PT - height - 6, POINTS_PER_PX);
-                foot(contents, shown, text, foot);
-            }
-            ByteArrayOutputStream out = new ByteArrayOutputStream();
-            document.save(out);
-            return out.toByteArray();
+        PDPage page = new PDPage(SHEET);
+        document.addPage(page);
+        document.getDocumentInformation().setTitle(text.title());
+        document.getDocumentCatalog().setLanguage("en");
+        try (PDPageContentStream content = new PDPageContentStream(document, page)) {
+            double top = SHEET.getHeight() - MARGIN_PT;
+            PdfPen sheet = new PdfPen(content, letters, MARGIN_PT, top, POINTS_PER_PX);
+            words(text.title(), 0, 12, Face.LARGE, Palette.INK, sheet);
+            words(text.date(), 0, 34, Face.PLAIN, Palette.QUIET, sheet);
+            map(content, contents, picture, top - HEAD_PT);
+            PdfPen foot = new PdfPen(content, letters, MARGIN_PT, top - HEAD_PT - height - 6, POINTS_PER_PX);
+            foot(contents, shown, text, foot);
         }
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        document.save(out);
+        return out.toByteArray();
     }
 
     private Sight fitted(Sight seen) {

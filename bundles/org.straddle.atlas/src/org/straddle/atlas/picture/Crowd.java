@@ -5,7 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-import org.straddle.atlas.ink.Frame;
+import org.straddle.drawing.Frame;
 
 /** Room on a picture: who comes first takes it. Boxes are kept by tiles, so that asking stays quick. */
 final class Crowd {

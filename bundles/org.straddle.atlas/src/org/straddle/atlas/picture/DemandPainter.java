@@ -4,14 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 
 import org.locationtech.jts.geom.Envelope;
-import org.straddle.atlas.ink.Face;
-import org.straddle.atlas.ink.Frame;
-import org.straddle.atlas.ink.Lettering;
-import org.straddle.atlas.ink.Mark;
-import org.straddle.atlas.ink.Stroke;
-import org.straddle.atlas.ink.Words;
 import org.straddle.atlas.plane.PlanePoint;
 import org.straddle.atlas.scene.DemandSpot;
+import org.straddle.drawing.Face;
+import org.straddle.drawing.Frame;
+import org.straddle.drawing.Lettering;
+import org.straddle.drawing.Mark;
+import org.straddle.drawing.Stroke;
+import org.straddle.drawing.Words;
 
 /** Demand as a number and a hatch: twice the demand, twice the lines. */
 final class DemandPainter {

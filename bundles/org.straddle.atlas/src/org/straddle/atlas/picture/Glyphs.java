@@ -3,14 +3,14 @@ package org.straddle.atlas.picture;
 import java.util.ArrayList;
 import java.util.List;
 
-import org.straddle.atlas.ink.Face;
-import org.straddle.atlas.ink.Frame;
-import org.straddle.atlas.ink.Mark;
-import org.straddle.atlas.ink.Stroke;
-import org.straddle.atlas.ink.Words;
 import org.straddle.atlas.scene.Attention;
 import org.straddle.atlas.scene.SiteSpot;
-import org.straddle.atlas.scene.TeamStyle;
+import org.straddle.drawing.Face;
+import org.straddle.drawing.Frame;
+import org.straddle.drawing.Mark;
+import org.straddle.drawing.Stroke;
+import org.straddle.drawing.TeamMark;
+import org.straddle.drawing.Words;
 
 /**
  * The small drawings of a map. A site is drawn as the squares that meet at it: one cell, two side by side or one above
@@ -98,7 +98,7 @@ public final class Glyphs {
     }
 
     /** Team marks in a row, colour and hatch with the number on white; from the fifth on only how many more. */
-    static List<Mark> teams(List<TeamStyle> teams, double left, double top) {
+    static List<Mark> teams(List<TeamMark> teams, double left, double top) {
         List<Mark> marks = new ArrayList<>();
         for (int i = 0; i < Math.min(teams.size(), 4); i++) {
             double x = left + i * TEAM_WIDTH;
@@ -113,19 +113,19 @@ public final class Glyphs {
     }
 
     /** One team mark: its number on white between two ends in its colour and hatch. */
-    public static List<Mark> team(TeamStyle team, double x, double y) {
+    public static List<Mark> team(TeamMark team, double x, double y) {
         Frame box = new Frame(x, y, x + TEAM_WIDTH - 1, y + TEAM_HEIGHT - 1);
         List<float[]> whole = List.of(box.ring());
         List<Mark> marks = new ArrayList<>();
         marks.add(new Mark.Fill(whole, team.rgb(), 1));
-        List<float[]> hatch = switch (team.hatch()) {
+        List<float[]> hatch = switch (team.pattern()) {
             case PLAIN -> List.of();
             case RISING -> Hatching.rising(whole, 4, x + y);
             case LEVEL -> Hatching.level(whole, 3, y + 0.5);
             case DOTS -> dots(box);
         };
         if (!hatch.isEmpty()) {
-            marks.add(new Mark.Line(hatch, Stroke.solid(Palette.INK, team.hatch() == TeamStyle.Hatch.DOTS ? 1.6 : 1)));
+            marks.add(new Mark.Line(hatch, Stroke.solid(Palette.INK, team.pattern() == TeamMark.Pattern.DOTS ? 1.6 : 1)));
         }
         marks.add(new Mark.Line(whole, THIN));
         String number = team.number() < 1 ? "–" : String.valueOf(team.number());

@@ -4,16 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 
 import org.locationtech.jts.geom.Envelope;
-import org.straddle.atlas.ink.Face;
-import org.straddle.atlas.ink.Frame;
-import org.straddle.atlas.ink.Lettering;
-import org.straddle.atlas.ink.Mark;
-import org.straddle.atlas.ink.Stroke;
-import org.straddle.atlas.ink.Words;
 import org.straddle.atlas.layer.GridLevel;
 import org.straddle.atlas.layer.LaidGrid;
 import org.straddle.atlas.plane.Plane;
 import org.straddle.atlas.plane.PlanePoint;
+import org.straddle.drawing.Face;
+import org.straddle.drawing.Frame;
+import org.straddle.drawing.Lettering;
+import org.straddle.drawing.Mark;
+import org.straddle.drawing.Stroke;
+import org.straddle.drawing.Words;
 import org.straddle.grid.Locator;
 
 /** Fields, squares and subsquares with their names, each as soon as there is room for it. */

@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.core.runtime.IProgressMonitor;
-import org.straddle.atlas.ink.Mark;
-import org.straddle.atlas.ink.Stroke;
 import org.straddle.atlas.layer.LaidBaseMap;
 import org.straddle.atlas.plane.Generalised;
 import org.straddle.atlas.plane.Outline;
 import org.straddle.atlas.plane.Projector;
+import org.straddle.drawing.Mark;
+import org.straddle.drawing.Stroke;
 
 /** Sea, land, coasts and borders. */
 final class GroundPainter {

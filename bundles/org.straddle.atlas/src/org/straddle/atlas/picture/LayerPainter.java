@@ -5,15 +5,15 @@ import java.util.List;
 import java.util.Map;
 
 import org.eclipse.core.runtime.IProgressMonitor;
-import org.straddle.atlas.ink.Face;
-import org.straddle.atlas.ink.Frame;
-import org.straddle.atlas.ink.Lettering;
-import org.straddle.atlas.ink.Mark;
-import org.straddle.atlas.ink.Stroke;
-import org.straddle.atlas.ink.Words;
 import org.straddle.atlas.layer.UserLayer;
 import org.straddle.atlas.plane.Generalised;
 import org.straddle.atlas.plane.Outline;
+import org.straddle.drawing.Face;
+import org.straddle.drawing.Frame;
+import org.straddle.drawing.Lettering;
+import org.straddle.drawing.Mark;
+import org.straddle.drawing.Stroke;
+import org.straddle.drawing.Words;
 
 /** The layers of the user, each thing by its role: roads, power lines, buildings and what else there is. */
 public final class LayerPainter {

@@ -3,11 +3,11 @@ package org.straddle.atlas.picture;
 import java.util.ArrayList;
 import java.util.List;
 
-import org.straddle.atlas.ink.Frame;
-import org.straddle.atlas.ink.Mark;
-import org.straddle.atlas.ink.Stroke;
 import org.straddle.atlas.scene.LegLine;
-import org.straddle.atlas.scene.TeamStyle;
+import org.straddle.drawing.Frame;
+import org.straddle.drawing.Mark;
+import org.straddle.drawing.Stroke;
+import org.straddle.drawing.TeamMark;
 
 /** Drives as geodesics in the colour of the team, told apart by dashes and a mark, with an arrow the way it goes. */
 final class LegPainter {
@@ -33,8 +33,8 @@ final class LegPainter {
         return marks;
     }
 
-    static Stroke stroke(TeamStyle team) {
-        return new Stroke(team.rgb(), 2.6, switch (team.hatch()) {
+    static Stroke stroke(TeamMark team) {
+        return new Stroke(team.rgb(), 2.6, switch (team.pattern()) {
             case PLAIN -> Stroke.Dash.SOLID;
             case RISING -> Stroke.Dash.DASHED;
             case LEVEL -> Stroke.Dash.LONG_SHORT;
@@ -43,7 +43,7 @@ final class LegPainter {
     }
 
     /** An arrow at two thirds of the way, and the team's mark in the middle when there is room. */
-    private static void sign(float[] line, TeamStyle team, List<Mark> into, Crowd crowd) {
+    private static void sign(float[] line, TeamMark team, List<Mark> into, Crowd crowd) {
         double length = 0;
         for (int i = 2; i < line.length; i += 2) {
             length += Math.hypot(line[i] - line[i - 2], line[i + 1] - line[i - 1]);

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
 
-import org.straddle.atlas.ink.Frame;
-import org.straddle.atlas.ink.Mark;
-import org.straddle.atlas.ink.Stroke;
 import org.straddle.atlas.scene.Attention;
 import org.straddle.atlas.scene.LegLine;
 import org.straddle.atlas.scene.SiteSpot;
-import org.straddle.atlas.scene.TeamStyle;
+import org.straddle.drawing.Frame;
+import org.straddle.drawing.Mark;
+import org.straddle.drawing.Stroke;
+import org.straddle.drawing.TeamMark;
 import org.straddle.words.Catalogue;
 
 /** What the drawings of a map mean: small samples with words. */
@@ -51,7 +51,7 @@ public final class Legend {
             entries.add(new Entry(Glyphs.place(MID_X, MID_Y), TEXTS.text("legend.placeFoundIts")));
         }
         if (shown.shows(Part.LEGS)) {
-            TreeMap<Integer, TeamStyle> teams = new TreeMap<>();
+            TreeMap<Integer, TeamMark> teams = new TreeMap<>();
             contents.scene().legs().stream().map(LegLine::team).forEach(team -> teams.put(team.number(), team));
             teams.values().forEach(team -> entries.add(new Entry(leg(team), TEXTS.text("legend.drivesTeam",
                     "team", team.number()))));
@@ -87,10 +87,10 @@ public final class Legend {
             case DEMAND -> demand();
             case REGIONS -> region();
             case REACH -> reach(false);
-            case LEGS -> leg(new TeamStyle(1, TeamStyle.Hatch.PLAIN, 0xE69F00));
+            case LEGS -> leg(TeamMark.of(1));
             case BASES -> Glyphs.base(MID_X, MID_Y);
             case SITES -> Glyphs.site(SiteSpot.Kind.CORNER, MID_X, MID_Y, 0.9);
-            case TEAMS -> Glyphs.team(new TeamStyle(2, TeamStyle.Hatch.RISING, 0x56B4E9), MID_X - 7, MID_Y - 6);
+            case TEAMS -> Glyphs.team(TeamMark.of(2), MID_X - 7, MID_Y - 6);
             case FINDINGS -> Glyphs.attention(Attention.WARNING, MID_X, MID_Y);
             case PLACES -> Glyphs.place(MID_X, MID_Y);
             case NAMES -> List.of(new Mark.Line(List.of(Glyphs.line(7, MID_Y, 27, MID_Y)), Stroke.solid(Palette.INK, 1)),
@@ -108,7 +108,7 @@ public final class Legend {
         return new Entry(Glyphs.site(kind, MID_X, MID_Y, 0.9), words);
     }
 
-    private static List<Mark> leg(TeamStyle team) {
+    private static List<Mark> leg(TeamMark team) {
         return List.of(new Mark.Line(List.of(Glyphs.line(2, MID_Y, 32, MID_Y)), LegPainter.stroke(team)),
                 new Mark.Fill(List.of(Glyphs.arrow(26, MID_Y, 1, 0)), team.rgb(), 1),
                 new Mark.Line(List.of(Glyphs.arrow(26, MID_Y, 1, 0)), Stroke.solid(Palette.INK, 0.8)));

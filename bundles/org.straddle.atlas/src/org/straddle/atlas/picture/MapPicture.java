@@ -5,9 +5,9 @@ import java.util.List;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.OperationCanceledException;
-import org.straddle.atlas.ink.Lettering;
-import org.straddle.atlas.ink.Mark;
-import org.straddle.atlas.ink.Pen;
+import org.straddle.drawing.Lettering;
+import org.straddle.drawing.Mark;
+import org.straddle.drawing.Pen;
 
 /**
  * A map as a list of instructions for one sight. It is made on any thread, which takes the most of the work: choosing

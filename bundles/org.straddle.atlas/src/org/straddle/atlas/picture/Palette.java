@@ -2,17 +2,17 @@ package org.straddle.atlas.picture;
 
 import org.straddle.atlas.scene.Attention;
 import org.straddle.atlas.scene.SiteSpot;
+import org.straddle.drawing.Paper;
 
 /**
  * The colours of a map, 0xRRGGBB. The ground is pale, so that teams and findings stand out, and none of them is the
- * only mark of anything. Saturated ones are from the colour-blind-safe set of Okabe and Ito (Color Universal Design,
- * 2002).
+ * only mark of anything.
  */
 public final class Palette {
 
-    public static final int PAPER = 0xFFFFFF;
-    public static final int INK = 0x1E2A35;
-    public static final int QUIET = 0x56646F;
+    public static final int PAPER = Paper.WHITE;
+    public static final int INK = Paper.INK;
+    public static final int QUIET = Paper.QUIET;
     static final int OFF_MAP = 0xE3E6E8;
     static final int SEA = 0xE9F0F4;
     static final int LAND = 0xF8F6EF;
@@ -25,8 +25,8 @@ public final class Palette {
     static final int DEMAND = 0x8C7FB0;
     static final int DEMAND_WORDS = 0x4B3D74;
     static final int REGION = 0x00694E;
-    static final int REACH = 0x0072B2;
-    public static final int CHOSEN = 0xF0E442;
+    static final int REACH = Paper.BLUE;
+    public static final int CHOSEN = Paper.YELLOW;
     static final int ROAD = 0xA98C5B;
     static final int POWER_LINE = 0xB04A9A;
     static final int BUILDING = 0x7C7C7C;
@@ -39,17 +39,17 @@ public final class Palette {
 
     static int of(SiteSpot.Kind kind) {
         return switch (kind) {
-            case INSIDE -> 0x009E73;
-            case WEST_EAST, SOUTH_NORTH -> 0x56B4E9;
-            case CORNER -> 0xD55E00;
+            case INSIDE -> Paper.BLUISH_GREEN;
+            case WEST_EAST, SOUTH_NORTH -> Paper.SKY_BLUE;
+            case CORNER -> Paper.VERMILLION;
         };
     }
 
     static int of(Attention attention) {
         return switch (attention) {
-            case BLOCKER -> 0xD55E00;
-            case WARNING -> 0xE69F00;
-            case ADVICE -> 0x0072B2;
+            case BLOCKER -> Paper.VERMILLION;
+            case WARNING -> Paper.ORANGE;
+            case ADVICE -> Paper.BLUE;
             case NONE -> PAPER;
         };
     }

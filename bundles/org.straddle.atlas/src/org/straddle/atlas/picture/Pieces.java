@@ -3,8 +3,8 @@ package org.straddle.atlas.picture;
 import java.util.ArrayList;
 import java.util.List;
 
-import org.straddle.atlas.ink.Mark;
-import org.straddle.atlas.ink.Stroke;
+import org.straddle.drawing.Mark;
+import org.straddle.drawing.Stroke;
 
 /** Cuts a mass of lines into instructions that are each drawn in a moment, so that drawing can pause between them. */
 final class Pieces {

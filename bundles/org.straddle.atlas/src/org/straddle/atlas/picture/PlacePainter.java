@@ -3,12 +3,12 @@ package org.straddle.atlas.picture;
 import java.util.ArrayList;
 import java.util.List;
 
-import org.straddle.atlas.ink.Face;
-import org.straddle.atlas.ink.Frame;
-import org.straddle.atlas.ink.Lettering;
-import org.straddle.atlas.ink.Mark;
-import org.straddle.atlas.ink.Words;
 import org.straddle.atlas.scene.PlaceSpot;
+import org.straddle.drawing.Face;
+import org.straddle.drawing.Frame;
+import org.straddle.drawing.Lettering;
+import org.straddle.drawing.Mark;
+import org.straddle.drawing.Words;
 
 /** Places along roads, with their ranks where there is room: the better one has it first. */
 final class PlacePainter {

@@ -3,9 +3,9 @@ package org.straddle.atlas.picture;
 import java.util.ArrayList;
 import java.util.List;
 
-import org.straddle.atlas.ink.Mark;
-import org.straddle.atlas.ink.Stroke;
 import org.straddle.atlas.scene.ReachShape;
+import org.straddle.drawing.Mark;
+import org.straddle.drawing.Stroke;
 
 /** The reach of a pass: a full line around who has the bird at some time, a dashed one around who has it all the time. */
 final class ReachPainter {

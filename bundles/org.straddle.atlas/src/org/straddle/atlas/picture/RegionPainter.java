@@ -7,14 +7,14 @@ import org.locationtech.jts.algorithm.PointLocation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.impl.PackedCoordinateSequence;
-import org.straddle.atlas.ink.Face;
-import org.straddle.atlas.ink.Frame;
-import org.straddle.atlas.ink.Lettering;
-import org.straddle.atlas.ink.Mark;
-import org.straddle.atlas.ink.Stroke;
-import org.straddle.atlas.ink.Words;
 import org.straddle.atlas.plane.Outline;
 import org.straddle.atlas.scene.RegionShape;
+import org.straddle.drawing.Face;
+import org.straddle.drawing.Frame;
+import org.straddle.drawing.Lettering;
+import org.straddle.drawing.Mark;
+import org.straddle.drawing.Stroke;
+import org.straddle.drawing.Words;
 import org.straddle.words.Catalogue;
 
 /** Regions where chasers live: a dotted line around each, and its name with its share of them where there is room. */

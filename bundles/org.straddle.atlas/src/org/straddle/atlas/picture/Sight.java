@@ -1,8 +1,8 @@
 package org.straddle.atlas.picture;
 
 import org.locationtech.jts.geom.Envelope;
-import org.straddle.atlas.ink.Frame;
 import org.straddle.atlas.plane.PlanePoint;
+import org.straddle.drawing.Frame;
 
 /**
  * Which part of the plane is in sight, and how large.

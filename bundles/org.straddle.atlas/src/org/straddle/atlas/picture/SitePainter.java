@@ -3,14 +3,14 @@ package org.straddle.atlas.picture;
 import java.util.ArrayList;
 import java.util.List;
 
-import org.straddle.atlas.ink.Face;
-import org.straddle.atlas.ink.Frame;
-import org.straddle.atlas.ink.Lettering;
-import org.straddle.atlas.ink.Mark;
-import org.straddle.atlas.ink.Words;
 import org.straddle.atlas.scene.BaseSpot;
 import org.straddle.atlas.scene.EventScene;
 import org.straddle.atlas.scene.SiteSpot;
+import org.straddle.drawing.Face;
+import org.straddle.drawing.Frame;
+import org.straddle.drawing.Lettering;
+import org.straddle.drawing.Mark;
+import org.straddle.drawing.Words;
 
 /** Sites and bases, with team marks, findings and names. */
 final class SitePainter {

@@ -3,8 +3,8 @@ package org.straddle.atlas.picture;
 import java.util.ArrayList;
 import java.util.List;
 
-import org.straddle.atlas.ink.Frame;
 import org.straddle.atlas.plane.Outline;
+import org.straddle.drawing.Frame;
 
 /** Turns what lies on the plane into what is drawn on a sight: pixels, cut a little outside the window. */
 final class Tracing {

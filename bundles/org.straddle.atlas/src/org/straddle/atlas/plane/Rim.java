@@ -3,6 +3,8 @@ package org.straddle.atlas.plane;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.straddle.drawing.PointList;
+
 /**
  * Cuts lines and rings at the rim of a plane, before which they would run off to the infinite.
  *

@@ -13,6 +13,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.straddle.atlas.layer.LaidGrid;
 import org.straddle.atlas.plane.PlanePoint;
 import org.straddle.atlas.plane.Projector;
+import org.straddle.drawing.TeamMark;
 import org.straddle.grid.Boundary;
 import org.straddle.grid.GeoPosition;
 import org.straddle.grid.GridCorner;
@@ -69,7 +70,7 @@ public record EventScene(List<SiteSpot> sites, List<BaseSpot> bases, List<LegLin
         List<LegLine> legs = new ArrayList<>();
         for (Team team : event.getTeams()) {
             progress.split(1);
-            legs.addAll(TeamLegs.of(team, outlook, projector, look.team().apply(team)));
+            legs.addAll(TeamLegs.of(team, outlook, projector, TeamMark.of(team.getNumber())));
         }
         List<DemandSpot> demand = new ArrayList<>();
         for (Demand share : event.getDemands()) {
@@ -98,10 +99,10 @@ public record EventScene(List<SiteSpot> sites, List<BaseSpot> bases, List<LegLin
     }
 
     private static SiteSpot site(Site site, Outlook outlook, Projector projector, Look look) {
-        List<TeamStyle> teams = outlook.event().getPlan() == null ? List.of()
+        List<TeamMark> teams = outlook.event().getPlan() == null ? List.of()
                 : outlook.event().getPlan().getStops().stream().filter(stop -> stop.getSite() == site)
                         .map(Stop::getTeam).filter(team -> team != null).distinct()
-                        .sorted(Comparator.comparingInt(Team::getNumber)).map(look.team()).toList();
+                        .sorted(Comparator.comparingInt(Team::getNumber)).map(team -> TeamMark.of(team.getNumber())).toList();
         List<Square> squares = List.copyOf(outlook.squares(site));
         PlanePoint at = projector.plane().put(outlook.position(site));
         return new SiteSpot(site.getId(), name(site.getName(), "site"), kind(site.getKind(), squares), squares,

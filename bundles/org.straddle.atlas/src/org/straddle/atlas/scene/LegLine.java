@@ -3,6 +3,8 @@ package org.straddle.atlas.scene;
 import java.time.LocalDate;
 import java.util.List;
 
+import org.straddle.drawing.TeamMark;
+
 /**
  * A drive, as the shortest way over the ground: roads are not known here.
  *
@@ -12,5 +14,5 @@ import java.util.List;
  * @param from and to: names
  * @param parts lines on the plane, metres; more than one where the way leaves the map
  */
-public record LegLine(TeamStyle team, String teamId, LocalDate day, String from, String to, List<double[]> parts) {
+public record LegLine(TeamMark team, String teamId, LocalDate day, String from, String to, List<double[]> parts) {
 }

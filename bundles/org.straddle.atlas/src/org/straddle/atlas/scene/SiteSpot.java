@@ -3,6 +3,7 @@ package org.straddle.atlas.scene;
 import java.util.List;
 
 import org.straddle.atlas.plane.PlanePoint;
+import org.straddle.drawing.TeamMark;
 import org.straddle.grid.GeoPosition;
 import org.straddle.grid.Square;
 
@@ -17,7 +18,7 @@ import org.straddle.grid.Square;
  * @param attention what the checks found about it
  */
 public record SiteSpot(String id, String name, Kind kind, List<Square> squares, GeoPosition position, PlanePoint at,
-        List<TeamStyle> teams, Attention attention) {
+        List<TeamMark> teams, Attention attention) {
 
     /** How many squares meet at the site, and how they lie to each other. */
     public enum Kind {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.straddle.atlas.plane.Projector;
+import org.straddle.drawing.TeamMark;
 import org.straddle.grid.GeoPosition;
 import org.straddle.model.Base;
 import org.straddle.model.Site;
@@ -23,16 +24,16 @@ final class TeamLegs {
 
     private final Outlook outlook;
     private final Projector projector;
-    private final TeamStyle style;
+    private final TeamMark style;
     private final List<LegLine> legs = new ArrayList<>();
 
-    private TeamLegs(Outlook outlook, Projector projector, TeamStyle style) {
+    private TeamLegs(Outlook outlook, Projector projector, TeamMark style) {
         this.outlook = outlook;
         this.projector = projector;
         this.style = style;
     }
 
-    static List<LegLine> of(Team team, Outlook outlook, Projector projector, TeamStyle style) {
+    static List<LegLine> of(Team team, Outlook outlook, Projector projector, TeamMark style) {
         TeamLegs legs = new TeamLegs(outlook, projector, style);
         team.getDays().forEach(day -> legs.read(team, day));
         return legs.legs;

@@ -18,6 +18,7 @@ import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.daysheet.Rove;
 import org.straddle.daysheet.sheet.DaySheet;
+import org.straddle.drawing.Face;
 import org.straddle.model.Stop;
 import org.straddle.model.Turn;
 import org.straddle.sky.Window;

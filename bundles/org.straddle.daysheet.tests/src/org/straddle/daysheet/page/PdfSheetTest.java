@@ -91,10 +91,10 @@ class PdfSheetTest {
     }
 
     @Test
-    void lettersThatTheFontsLackAreQuestionMarks() throws IOException {
-        rove.stop(1, "Камень", 64, -21, "10-18");
+    void lettersOfOtherScriptsArePrintedAndThoseThatTheFontLacksAreMarked() throws IOException {
+        rove.stop(1, "Камень 鳥", 64, -21, "10-18");
         try (PDDocument document = written(rove.sheet())) {
-            assertTrue(words(document, 1).contains("??????"), words(document, 1));
+            assertTrue(words(document, 1).contains("Камень ?"), words(document, 1));
         }
     }
 

@@ -171,10 +171,10 @@ class DaySheetTest {
 
     @Test
     void teamsOfTheSameColourDifferInHatch() {
-        assertEquals(TeamMark.of(1).rgb(), TeamMark.of(8).rgb());
-        assertNotEquals(TeamMark.of(1).hatch(), TeamMark.of(8).hatch());
+        assertEquals(LaneMark.of(1).rgb(), LaneMark.of(8).rgb());
+        assertNotEquals(LaneMark.of(1).hatch(), LaneMark.of(8).hatch());
         Set<Object> looks = new HashSet<>();
-        IntStream.rangeClosed(1, 28).mapToObj(TeamMark::of)
+        IntStream.rangeClosed(1, 28).mapToObj(LaneMark::of)
                 .forEach(mark -> looks.add(List.of(mark.rgb(), mark.hatch())));
         assertEquals(28, looks.size());
     }

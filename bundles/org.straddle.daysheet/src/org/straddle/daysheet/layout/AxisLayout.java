@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 
 import org.straddle.daysheet.sheet.DaySheet;
 import org.straddle.daysheet.sheet.SheetDay;
+import org.straddle.drawing.Face;
 import org.straddle.outlook.things.Times;
 import org.straddle.sky.Window;
 
@@ -47,7 +48,7 @@ final class AxisLayout {
     }
 
     Axis axis() {
-        int dayHeight = measure.height(Face.BOLD) + 8;
+        int dayHeight = measure.height(Face.STRONG) + 8;
         int rowHeight = measure.height(Face.SMALL) + 4;
         Box dayRow = Box.between(gutter, width, 0, dayHeight);
         Box utcRow = Box.between(gutter, width, dayHeight, rowHeight);
@@ -82,7 +83,7 @@ final class AxisLayout {
                 : Optional.of(new Box(inside.x(), box.y() + (box.height() - side) / 2, side, side));
         Box room = Box.between(number.map(n -> n.right() + 5).orElse(inside.x()), inside.right(), box.y(),
                 box.height());
-        return new DayTab(day, box, number, Label.clipped(Times.day(day.date()), room, Face.BOLD, measure));
+        return new DayTab(day, box, number, Label.clipped(Times.day(day.date()), room, Face.STRONG, measure));
     }
 
     /** Counted anew from each midnight, so that a change of the clocks shifts one day only. */

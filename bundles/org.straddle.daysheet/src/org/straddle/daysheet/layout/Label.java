@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
+import org.straddle.drawing.Face;
+
 /** A line of text that fits its box. */
 public record Label(String text, Box box, Face face) {
 

@@ -15,6 +15,7 @@ import org.straddle.daysheet.sheet.OpenSpan;
 import org.straddle.daysheet.sheet.PlacedLeg;
 import org.straddle.daysheet.sheet.PlacedStop;
 import org.straddle.daysheet.sheet.SheetDay;
+import org.straddle.drawing.Face;
 import org.straddle.model.Base;
 import org.straddle.outlook.things.ThingText;
 import org.straddle.sky.Window;
@@ -53,7 +54,7 @@ final class LaneLayout {
                     : StopLayout.height(Math.max(1, turnRows), measure) + ROW_GAP;
             rowTops[row + 1] = rowTops[row] + height;
         }
-        int head = measure.height(Face.BOLD) + measure.height(Face.SMALL) + 2 * PAD;
+        int head = measure.height(Face.STRONG) + measure.height(Face.SMALL) + 2 * PAD;
         this.strip = new Box(body.x(), y, body.width(), Math.max(head, rowTops[lane.rows()] - ROW_GAP + PAD - y));
     }
 
@@ -71,15 +72,15 @@ final class LaneLayout {
         List<SpanBox> spans = lane.spans().stream().filter(span -> isShown(span.window()))
                 .map(span -> span(span, obstacles(stops, legs))).toList();
         Box head = Box.between(0, gutter, strip.y(), strip.height());
-        int side = measure.height(Face.BOLD) + 10;
+        int side = measure.height(Face.STRONG) + 10;
         Box number = new Box(PAD, head.y() + PAD, side, side);
-        Box names = Box.between(number.right() + PAD, head.right() - PAD, number.y(), measure.height(Face.BOLD));
+        Box names = Box.between(number.right() + PAD, head.right() - PAD, number.y(), measure.height(Face.STRONG));
         Box under = new Box(names.x(), names.bottom(), names.width(),
                 Math.max(MarkBox.SIZE, measure.height(Face.SMALL)) + 2);
         Optional<MarkBox> mark = Marking.of(lane.open()).flatMap(marking -> MarkBox.rightIn(under, marking, measure));
         Box summary = Box.between(under.x(), mark.map(m -> m.left() - 4).orElse(under.right()), under.y(),
                 under.height());
-        return new LaneBox(lane, head, strip, number, Label.clipped(lane.name(), names, Face.BOLD, measure),
+        return new LaneBox(lane, head, strip, number, Label.clipped(lane.name(), names, Face.STRONG, measure),
                 summary(summary), mark, light, spans, legs, stops);
     }
 

@@ -5,12 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
+import org.straddle.atlas.scene.SiteSpot;
 import org.straddle.check.Severity;
 import org.straddle.daysheet.sheet.BirdMark;
 import org.straddle.daysheet.sheet.DaySheet;
 import org.straddle.daysheet.sheet.Light;
+import org.straddle.drawing.Face;
 import org.straddle.model.Bird;
-import org.straddle.model.SiteKind;
 import org.straddle.outlook.things.ThingText;
 
 /** Sets the legend in lines from left to right, down to the bottom of the canvas. */
@@ -106,9 +107,10 @@ final class LegendLayout {
         words.put("team is out", new Swatch.OfSpan());
         words.put("drive", new Swatch.OfLeg(true));
         words.put("too little time to drive", new Swatch.OfLeg(false));
-        words.put("inside site", new Swatch.OfSite(SiteKind.INSIDE));
-        words.put("line site", new Swatch.OfSite(SiteKind.LINE));
-        words.put("corner site", new Swatch.OfSite(SiteKind.CORNER));
+        words.put("inside site", new Swatch.OfSite(SiteSpot.Kind.INSIDE));
+        words.put("line site, west–east", new Swatch.OfSite(SiteSpot.Kind.WEST_EAST));
+        words.put("line site, south–north", new Swatch.OfSite(SiteSpot.Kind.SOUTH_NORTH));
+        words.put("corner site", new Swatch.OfSite(SiteSpot.Kind.CORNER));
         words.put("pinned", new Swatch.OfPin());
         words.put("place that fits, while dragging", new Swatch.OfFitting());
         for (Severity severity : Severity.values()) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.straddle.daysheet.sheet.Marking;
+import org.straddle.drawing.Face;
 
 /** The mark of findings: a square for the shape, and the number behind it when there are several. */
 public record MarkBox(Marking marking, Box shape, Optional<Label> count) {

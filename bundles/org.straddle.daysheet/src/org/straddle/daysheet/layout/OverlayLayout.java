@@ -6,6 +6,7 @@ import java.util.Optional;
 
 import org.straddle.daysheet.fits.FittingPlace;
 import org.straddle.daysheet.fits.Landing;
+import org.straddle.drawing.Face;
 import org.straddle.sky.Window;
 
 /** Lays out what lies over the lanes: places that fit, what is carried, and a message. */

@@ -10,6 +10,7 @@ import org.straddle.check.Finding;
 import org.straddle.daysheet.sheet.Marking;
 import org.straddle.daysheet.sheet.PlacedStop;
 import org.straddle.daysheet.sheet.PlacedTurn;
+import org.straddle.drawing.Face;
 import org.straddle.model.Site;
 import org.straddle.outlook.things.ThingText;
 import org.straddle.outlook.things.Times;

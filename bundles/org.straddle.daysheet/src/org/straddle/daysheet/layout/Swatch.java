@@ -1,9 +1,9 @@
 package org.straddle.daysheet.layout;
 
+import org.straddle.atlas.scene.SiteSpot;
 import org.straddle.check.Severity;
 import org.straddle.daysheet.sheet.BirdMark;
 import org.straddle.daysheet.sheet.Light;
-import org.straddle.model.SiteKind;
 
 /** A sample of a drawing in the legend. */
 public sealed interface Swatch {
@@ -11,7 +11,7 @@ public sealed interface Swatch {
     record OfLight(Light.State state) implements Swatch {
     }
 
-    record OfSite(SiteKind kind) implements Swatch {
+    record OfSite(SiteSpot.Kind kind) implements Swatch {
     }
 
     record OfBird(BirdMark bird) implements Swatch {

@@ -1,6 +1,7 @@
 package org.straddle.daysheet.page;
 
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -9,6 +10,7 @@ import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -16,11 +18,13 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.straddle.daysheet.layout.Overlay;
+import org.straddle.daysheet.layout.TextMeasure;
 import org.straddle.daysheet.paint.Highlight;
-import org.straddle.daysheet.paint.PdfFaces;
-import org.straddle.daysheet.paint.PdfSurface;
 import org.straddle.daysheet.paint.SheetPainter;
+import org.straddle.daysheet.paint.Surface;
 import org.straddle.daysheet.sheet.DaySheet;
+import org.straddle.drawing.pdf.PdfLetters;
+import org.straddle.drawing.pdf.PdfPen;
 
 /** The sheet as a PDF file, A4 across. Needs no display and no printer. */
 public final class PdfSheet {
@@ -30,6 +34,9 @@ public final class PdfSheet {
     private static final float MARGIN_PT = 28;
     /** So that ten teams have room with words that can be read on paper. */
     private static final float POINTS_PER_PIXEL = 0.75f;
+
+    /** Size of plain letters, pixels. */
+    private static final double LETTERS_PX = 11;
 
     private PdfSheet() {
     }
@@ -52,16 +59,21 @@ public final class PdfSheet {
         }
     }
 
-    /** The pages as pictures, for a printer. */
+    /** The pages as pictures, for a printer. They show the file as it is saved: only then are the letters in it. */
     public static List<BufferedImage> pictures(DaySheet sheet, int dpi) throws IOException {
+        ByteArrayOutputStream file = new ByteArrayOutputStream();
         try (PDDocument document = document(sheet)) {
-            List<BufferedImage> pictures = new ArrayList<>();
-            for (int page = 0; page < document.getNumberOfPages(); page++) {
-                pictures.add(new PDFRenderer(document).renderImageWithDPI(page, dpi, ImageType.RGB));
-            }
-            return pictures;
+            document.save(file);
         } catch (UncheckedIOException failure) {
             throw failure.getCause();
+        }
+        try (PDDocument saved = Loader.loadPDF(file.toByteArray())) {
+            PDFRenderer renderer = new PDFRenderer(saved);
+            List<BufferedImage> pictures = new ArrayList<>();
+            for (int page = 0; page < saved.getNumberOfPages(); page++) {
+                pictures.add(renderer.renderImageWithDPI(page, dpi, ImageType.RGB));
+            }
+            return pictures;
         }
     }
 
@@ -69,9 +81,10 @@ public final class PdfSheet {
         PDDocument document = new PDDocument();
         try {
             document.getDocumentInformation().setTitle("Day sheet");
-            PdfFaces faces = new PdfFaces();
-            for (SheetPage page : SheetPages.of(sheet, pixels(A4_ACROSS.getWidth()), pixels(A4_ACROSS.getHeight()), faces)) {
-                add(document, page, faces);
+            PdfLetters letters = new PdfLetters(document, LETTERS_PX);
+            TextMeasure measure = TextMeasure.of(letters);
+            for (SheetPage page : SheetPages.of(sheet, pixels(A4_ACROSS.getWidth()), pixels(A4_ACROSS.getHeight()), measure)) {
+                add(document, page, letters, new SheetPainter(measure));
             }
             return document;
         } catch (IOException | RuntimeException failure) {
@@ -84,18 +97,19 @@ public final class PdfSheet {
         return Math.round((points - 2 * MARGIN_PT) / POINTS_PER_PIXEL);
     }
 
-    private static void add(PDDocument document, SheetPage page, PdfFaces faces) throws IOException {
+    private static void add(PDDocument document, SheetPage page, PdfLetters letters, SheetPainter painter)
+            throws IOException {
         PDPage paper = new PDPage(A4_ACROSS);
         document.addPage(paper);
         try (PDPageContentStream content = new PDPageContentStream(document, paper)) {
-            PdfSurface head = new PdfSurface(content, faces, A4_ACROSS, MARGIN_PT, MARGIN_PT, POINTS_PER_PIXEL);
-            SheetPainter painter = new SheetPainter(faces);
-            painter.words(head, List.of(page.title(), page.number()));
-            head.end();
-            PdfSurface body = new PdfSurface(content, faces, A4_ACROSS, MARGIN_PT,
-                    MARGIN_PT + page.sheet().y() * POINTS_PER_PIXEL, POINTS_PER_PIXEL);
-            painter.paint(body, page.layout(), Highlight.NONE, Overlay.NONE, "");
-            body.end();
+            painter.words(surface(content, letters, 0), List.of(page.title(), page.number()));
+            painter.paint(surface(content, letters, page.sheet().y()), page.layout(), Highlight.NONE, Overlay.NONE, "");
         }
+    }
+
+    /** @param top pixels below the margin */
+    private static Surface surface(PDPageContentStream content, PdfLetters letters, int top) {
+        return new Surface(new PdfPen(content, letters, MARGIN_PT,
+                A4_ACROSS.getHeight() - MARGIN_PT - top * POINTS_PER_PIXEL, POINTS_PER_PIXEL), letters);
     }
 }

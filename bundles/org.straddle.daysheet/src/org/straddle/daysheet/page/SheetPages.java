@@ -8,7 +8,6 @@ import java.util.Locale;
 
 import org.straddle.daysheet.layout.Box;
 import org.straddle.daysheet.layout.DaySheetLayout;
-import org.straddle.daysheet.layout.Face;
 import org.straddle.daysheet.layout.Label;
 import org.straddle.daysheet.layout.LaneBox;
 import org.straddle.daysheet.layout.LegendSize;
@@ -18,6 +17,7 @@ import org.straddle.daysheet.layout.Viewport;
 import org.straddle.daysheet.sheet.DaySheet;
 import org.straddle.daysheet.sheet.Lane;
 import org.straddle.daysheet.sheet.SheetDay;
+import org.straddle.drawing.Face;
 import org.straddle.outlook.things.ThingText;
 import org.straddle.sky.Window;
 
@@ -38,7 +38,7 @@ public final class SheetPages {
         this.width = width;
         this.height = height;
         this.measure = measure;
-        this.head = measure.height(Face.BOLD) + GAP;
+        this.head = measure.height(Face.STRONG) + GAP;
     }
 
     /**
@@ -106,7 +106,7 @@ public final class SheetPages {
         String title = ThingText.of(sheet.event()) + " · " + DAY.format(part.day().date()) + " · UTC, and local time in "
                 + sheet.zone().getId();
         Box line = new Box(0, 0, width - countWidth - 2 * GAP, head - GAP);
-        return new SheetPage(Label.clipped(title, line, Face.BOLD, measure).orElseThrow(),
+        return new SheetPage(Label.clipped(title, line, Face.STRONG, measure).orElseThrow(),
                 Label.clipped(count, new Box(width - countWidth, 0, countWidth, head - GAP), Face.SMALL, measure)
                         .orElseThrow(),
                 Box.between(0, width, head, height - head), layout(part.day(), part.lanes()));

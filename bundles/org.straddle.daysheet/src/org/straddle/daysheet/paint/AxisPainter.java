@@ -6,17 +6,18 @@ import org.straddle.daysheet.layout.Axis;
 import org.straddle.daysheet.layout.Box;
 import org.straddle.daysheet.layout.DaySheetLayout;
 import org.straddle.daysheet.layout.DayTab;
-import org.straddle.daysheet.layout.Face;
 import org.straddle.daysheet.layout.Label;
+import org.straddle.drawing.Face;
+import org.straddle.drawing.Stroke.Dash;
 
 /** Draws days and hours at the head of the sheet. */
 final class AxisPainter {
 
     private static final int TICK = 3;
 
-    private final Pen pen;
+    private final Brush pen;
 
-    AxisPainter(Pen pen) {
+    AxisPainter(Brush pen) {
         this.pen = pen;
     }
 
@@ -28,7 +29,7 @@ final class AxisPainter {
         row(axis.localRow(), axis.localName(), Palette.QUIET, axis.box());
         axis.utc().forEach(label -> tick(label, axis.utcRow(), true));
         axis.local().forEach(label -> tick(label, axis.localRow(), false));
-        pen.line(Palette.LINE, 1, Stroke.SOLID);
+        pen.line(Palette.LINE, 1, Dash.SOLID);
         pen.surface().drawLine(0, axis.box().bottom() - 1, axis.box().right(), axis.box().bottom() - 1);
         pen.surface().drawLine(layout.body().x() - 1, 0, layout.body().x() - 1, axis.box().bottom());
     }
@@ -37,16 +38,16 @@ final class AxisPainter {
     void grid(DaySheetLayout layout) {
         Box body = layout.body().common(new Box(layout.body().x(), layout.body().y(), layout.body().width(),
                 layout.lanesHeight() - layout.view().scrollY()));
-        pen.line(Palette.GRID, 1, Stroke.SOLID);
+        pen.line(Palette.GRID, 1, Dash.SOLID);
         layout.axis().hours().forEach(x -> pen.surface().drawLine(x, body.y(), x, body.bottom()));
-        pen.line(Palette.QUIET, 1, Stroke.DOTTED);
+        pen.line(Palette.QUIET, 1, Dash.DOTTED);
         layout.axis().days().stream().map(DayTab::box).filter(day -> day.x() > body.x())
                 .forEach(day -> pen.surface().drawLine(day.x(), body.y(), day.x(), body.bottom()));
     }
 
     private void day(DayTab tab) {
         Box box = tab.box();
-        pen.line(Palette.QUIET, 1, Stroke.SOLID);
+        pen.line(Palette.QUIET, 1, Dash.SOLID);
         pen.surface().drawLine(box.x(), box.y() + 2, box.x(), box.bottom() - 1);
         tab.number().ifPresent(key -> {
             pen.fillRound(key, 5, Palette.PAPER);
@@ -56,15 +57,15 @@ final class AxisPainter {
         pen.text(tab.name(), Palette.INK);
     }
 
-    private void row(Box row, Optional<Label> name, Ink color, Box whole) {
-        pen.line(Palette.GRID, 1, Stroke.SOLID);
+    private void row(Box row, Optional<Label> name, int color, Box whole) {
+        pen.line(Palette.GRID, 1, Dash.SOLID);
         pen.surface().drawLine(0, row.y(), whole.right(), row.y());
         pen.text(name, color);
     }
 
     private void tick(Label label, Box row, boolean utc) {
         pen.text(label, utc ? Palette.INK : Palette.QUIET);
-        pen.line(Palette.QUIET, 1, Stroke.SOLID);
+        pen.line(Palette.QUIET, 1, Dash.SOLID);
         int y = utc ? row.y() : row.bottom() - TICK;
         pen.surface().drawLine(label.box().middleX(), y, label.box().middleX(), y + TICK);
     }

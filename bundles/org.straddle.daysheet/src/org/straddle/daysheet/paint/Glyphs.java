@@ -1,19 +1,21 @@
 package org.straddle.daysheet.paint;
 
+import org.straddle.atlas.scene.SiteSpot;
 import org.straddle.check.Severity;
 import org.straddle.daysheet.layout.Box;
-import org.straddle.daysheet.layout.Face;
 import org.straddle.daysheet.layout.MarkBox;
-import org.straddle.daysheet.sheet.TeamMark;
-import org.straddle.model.SiteKind;
+import org.straddle.daysheet.sheet.LaneMark;
+import org.straddle.drawing.Face;
+import org.straddle.drawing.Paper;
+import org.straddle.drawing.Stroke.Dash;
 
 /** Small drawings, each with a shape of its own; severities and sites have the shapes of the workbench's icons. */
 final class Glyphs {
 
-    private final Pen pen;
+    private final Brush pen;
     private final Surface surface;
 
-    Glyphs(Pen pen) {
+    Glyphs(Brush pen) {
         this.pen = pen;
         this.surface = pen.surface();
     }
@@ -49,15 +51,15 @@ final class Glyphs {
         }
     }
 
-    /** A square field with nothing, a line or a crossing of lines behind the mark. */
-    void site(SiteKind kind, Box field) {
+    /** A square field with nothing, an upright or a level line, or both behind the mark, as the map draws it. */
+    void site(SiteSpot.Kind kind, Box field) {
         pen.fill(field, Palette.PAPER);
         pen.frame(field, Palette.INK);
-        pen.line(Palette.INK, 1, Stroke.SOLID);
-        if (kind != SiteKind.INSIDE) {
+        pen.line(Palette.INK, 1, Dash.SOLID);
+        if (kind == SiteSpot.Kind.WEST_EAST || kind == SiteSpot.Kind.CORNER) {
             surface.drawLine(field.middleX(), field.y(), field.middleX(), field.bottom() - 1);
         }
-        if (kind == SiteKind.CORNER) {
+        if (kind == SiteSpot.Kind.SOUTH_NORTH || kind == SiteSpot.Kind.CORNER) {
             surface.drawLine(field.x(), field.middleY(), field.right() - 1, field.middleY());
         }
         surface.setBackground(Palette.INK);
@@ -73,37 +75,37 @@ final class Glyphs {
                 y + s / 2, x, y + s / 2};
         surface.setBackground(Palette.PAPER);
         surface.fillPolygon(house);
-        pen.line(Palette.INK, 1, Stroke.SOLID);
+        pen.line(Palette.INK, 1, Dash.SOLID);
         surface.drawPolygon(house);
     }
 
     /** A pin: a head and a needle. */
     void pin(Box box) {
         int head = box.width() / 2;
-        pen.line(Palette.INK, 1, Stroke.SOLID);
+        pen.line(Palette.INK, 1, Dash.SOLID);
         surface.drawLine(box.middleX(), box.y() + head, box.middleX(), box.bottom() - 1);
         surface.setBackground(Palette.INK);
         surface.fillOval(box.middleX() - head / 2, box.y(), head + 1, head + 1);
     }
 
     /** The team's number on paper within its hatch and colour. */
-    void team(TeamMark team, Box box) {
+    void team(LaneMark team, Box box) {
         band(team, box);
         int side = box.height() - 8;
         Box paper = new Box(box.x() + 4, box.y() + 4, box.width() - 8, side);
         pen.fillRound(paper, 6, Palette.PAPER);
-        pen.textIn(paper, team.label(), Face.BOLD, Palette.INK);
+        pen.textIn(paper, team.label(), Face.STRONG, Palette.INK);
         pen.frame(box, Palette.INK);
     }
 
     /** The team's hatch on its colour. */
-    void band(TeamMark team, Box box) {
-        pen.fill(box, Palette.tint(team.rgb(), 0.75));
+    void band(LaneMark team, Box box) {
+        pen.fill(box, Paper.tint(team.rgb(), 0.75));
         pen.hatch(box, team.hatch(), Palette.INK, 4);
     }
 
     private void bar(int x1, int y1, int x2, int y2, boolean white) {
-        pen.line(white ? Palette.PAPER : Palette.INK, 2, Stroke.SOLID);
+        pen.line(white ? Palette.PAPER : Palette.INK, 2, Dash.SOLID);
         surface.drawLine(x1, y1, x2, y2);
     }
 

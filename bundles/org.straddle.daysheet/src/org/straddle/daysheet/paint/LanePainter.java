@@ -5,19 +5,20 @@ import org.straddle.daysheet.layout.Box;
 import org.straddle.daysheet.layout.LaneBox;
 import org.straddle.daysheet.layout.LightBox;
 import org.straddle.daysheet.sheet.Hatch;
+import org.straddle.daysheet.sheet.LaneMark;
 import org.straddle.daysheet.sheet.Light;
-import org.straddle.daysheet.sheet.TeamMark;
+import org.straddle.drawing.Stroke.Dash;
 
 /** Draws what lies under the stops of a lane, and its head. */
 final class LanePainter {
 
     private static final int VEIL = 110;
 
-    private final Pen pen;
+    private final Brush pen;
     private final Glyphs glyphs;
     private final Highlight highlight;
 
-    LanePainter(Pen pen, Glyphs glyphs, Highlight highlight) {
+    LanePainter(Brush pen, Glyphs glyphs, Highlight highlight) {
         this.pen = pen;
         this.glyphs = glyphs;
         this.highlight = highlight;
@@ -39,7 +40,7 @@ final class LanePainter {
     }
 
     void edge(LaneBox lane) {
-        pen.line(Palette.LINE, 1, Stroke.SOLID);
+        pen.line(Palette.LINE, 1, Dash.SOLID);
         pen.surface().drawLine(0, lane.strip().bottom() - 1, lane.strip().right(), lane.strip().bottom() - 1);
     }
 
@@ -53,7 +54,7 @@ final class LanePainter {
         pen.text(lane.name(), Palette.INK);
         pen.text(lane.summary(), Palette.QUIET);
         lane.mark().ifPresent(glyphs::mark);
-        pen.line(Palette.LINE, 1, Stroke.SOLID);
+        pen.line(Palette.LINE, 1, Dash.SOLID);
         pen.surface().drawLine(lane.box().right() - 1, lane.box().y(), lane.box().right() - 1, lane.box().bottom());
     }
 
@@ -81,11 +82,11 @@ final class LanePainter {
     }
 
     /** A lighter field between two posts in the team's colour. */
-    void span(Box box, TeamMark team) {
+    void span(Box box, LaneMark team) {
         pen.surface().setAlpha(VEIL);
         pen.fill(box, Palette.PAPER);
         pen.surface().setAlpha(255);
-        Ink color = Palette.rgb(team.rgb());
+        int color = (team.rgb());
         pen.frameRound(box, 6, Palette.LINE, 1);
         pen.fillRound(new Box(box.x() - 1, box.y(), 3, box.height()), 3, color);
         pen.fillRound(new Box(box.right() - 2, box.y(), 3, box.height()), 3, color);

@@ -3,6 +3,7 @@ package org.straddle.daysheet.paint;
 import org.straddle.daysheet.layout.Box;
 import org.straddle.daysheet.layout.LegBox;
 import org.straddle.daysheet.sheet.Hatch;
+import org.straddle.drawing.Stroke.Dash;
 
 /** Draws a drive: a hatched road with an arrow; one that does not fit is crossed and ends in a barrier. */
 final class LegPainter {
@@ -10,9 +11,9 @@ final class LegPainter {
     private static final int ROAD = 8;
     private static final int ARROW = 6;
 
-    private final Pen pen;
+    private final Brush pen;
 
-    LegPainter(Pen pen) {
+    LegPainter(Brush pen) {
         this.pen = pen;
     }
 
@@ -29,12 +30,12 @@ final class LegPainter {
     }
 
     void road(Box box, boolean fits) {
-        Ink color = fits ? Palette.QUIET : Palette.TROUBLE;
+        int color = fits ? Palette.QUIET : Palette.TROUBLE;
         int tip = Math.min(ARROW, box.width());
         Box road = new Box(box.x(), box.middleY() - ROAD / 2, box.width() - tip, ROAD);
         pen.fill(road, Palette.PAPER);
         pen.hatch(road, fits ? Hatch.RISING : Hatch.CROSSED, color, 5);
-        pen.line(color, 1, Stroke.SOLID);
+        pen.line(color, 1, Dash.SOLID);
         pen.surface().drawLine(road.x(), road.y(), road.right(), road.y());
         pen.surface().drawLine(road.x(), road.bottom(), road.right(), road.bottom());
         pen.surface().setBackground(color);

@@ -3,19 +3,20 @@ package org.straddle.daysheet.paint;
 import org.straddle.daysheet.layout.Box;
 import org.straddle.daysheet.layout.Legend;
 import org.straddle.daysheet.layout.Swatch;
-import org.straddle.daysheet.sheet.TeamMark;
+import org.straddle.daysheet.sheet.LaneMark;
+import org.straddle.drawing.Stroke.Dash;
 
 /** Draws the legend with the same strokes as the sheet. */
 final class LegendPainter {
 
-    private final Pen pen;
+    private final Brush pen;
     private final Glyphs glyphs;
     private final LanePainter lanes;
     private final StopPainter stops;
     private final LegPainter legs;
     private final OverlayPainter over;
 
-    LegendPainter(Pen pen, Glyphs glyphs, LanePainter lanes, StopPainter stops, LegPainter legs,
+    LegendPainter(Brush pen, Glyphs glyphs, LanePainter lanes, StopPainter stops, LegPainter legs,
             OverlayPainter over) {
         this.pen = pen;
         this.glyphs = glyphs;
@@ -27,7 +28,7 @@ final class LegendPainter {
 
     void paint(Legend legend) {
         pen.fill(legend.box(), Palette.HEAD);
-        pen.line(Palette.LINE, 1, Stroke.SOLID);
+        pen.line(Palette.LINE, 1, Dash.SOLID);
         pen.surface().drawLine(0, legend.box().y(), legend.box().right(), legend.box().y());
         pen.within(legend.box(), () -> legend.entries().forEach(entry -> {
             sample(entry.swatch(), entry.sample());
@@ -48,7 +49,7 @@ final class LegendPainter {
         } else if (swatch instanceof Swatch.OfLeg leg) {
             legs.road(box, leg.fits());
         } else if (swatch instanceof Swatch.OfSpan) {
-            lanes.span(box, TeamMark.of(0));
+            lanes.span(box, LaneMark.of(0));
         } else if (swatch instanceof Swatch.OfPin) {
             glyphs.pin(box);
         } else if (swatch instanceof Swatch.OfFitting) {

@@ -4,6 +4,7 @@ import org.straddle.check.Severity;
 import org.straddle.daysheet.layout.Box;
 import org.straddle.daysheet.layout.Overlay;
 import org.straddle.daysheet.sheet.Hatch;
+import org.straddle.drawing.Stroke.Dash;
 
 /**
  * Draws what lies over the lanes. A place that fits is framed and hatched, besides being green; what is carried has a tick
@@ -13,10 +14,10 @@ final class OverlayPainter {
 
     private static final int VEIL = 70;
 
-    private final Pen pen;
+    private final Brush pen;
     private final Glyphs glyphs;
 
-    OverlayPainter(Pen pen, Glyphs glyphs) {
+    OverlayPainter(Brush pen, Glyphs glyphs) {
         this.pen = pen;
         this.glyphs = glyphs;
     }
@@ -36,16 +37,16 @@ final class OverlayPainter {
 
     void ghost(Overlay.Ghost ghost) {
         Box box = ghost.box();
-        Ink color = ghost.fits() ? Palette.FITS : Palette.TROUBLE;
+        int color = ghost.fits() ? Palette.FITS : Palette.TROUBLE;
         pen.surface().setAlpha(160);
         pen.fillRound(box, 6, Palette.PAPER);
         pen.surface().setAlpha(255);
         if (!ghost.fits()) {
             pen.hatch(box, Hatch.CROSSED, color, 6);
         }
-        pen.line(Palette.INK, 2, Stroke.DASHED);
+        pen.line(Palette.INK, 2, Dash.DASHED);
         pen.surface().drawRoundRectangle(box.x(), box.y(), Math.max(0, box.width() - 1), box.height() - 1, 6);
-        pen.line(Palette.INK, 1, Stroke.SOLID);
+        pen.line(Palette.INK, 1, Dash.SOLID);
         balloon(ghost, color);
     }
 
@@ -56,7 +57,7 @@ final class OverlayPainter {
         message.lines().forEach(line -> pen.text(line, Palette.INK));
     }
 
-    private void balloon(Overlay.Ghost ghost, Ink color) {
+    private void balloon(Overlay.Ghost ghost, int color) {
         pen.fillRound(ghost.balloon(), 8, Palette.PAPER);
         pen.frameRound(ghost.balloon(), 8, color, 2);
         mark(ghost.mark(), ghost.fits(), color);
@@ -64,9 +65,9 @@ final class OverlayPainter {
     }
 
     /** A tick or a cross. */
-    private void mark(Box box, boolean fits, Ink color) {
+    private void mark(Box box, boolean fits, int color) {
         Surface surface = pen.surface();
-        pen.line(color, 3, Stroke.SOLID);
+        pen.line(color, 3, Dash.SOLID);
         if (fits) {
             surface.drawPolyline(new int[] {box.x(), box.middleY(), box.x() + box.width() / 3, box.bottom() - 1, box.right(),
                     box.y()});

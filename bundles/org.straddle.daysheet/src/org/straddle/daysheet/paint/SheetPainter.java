@@ -4,11 +4,11 @@ import java.util.List;
 
 import org.straddle.daysheet.layout.Box;
 import org.straddle.daysheet.layout.DaySheetLayout;
-import org.straddle.daysheet.layout.Face;
 import org.straddle.daysheet.layout.Label;
 import org.straddle.daysheet.layout.LaneBox;
 import org.straddle.daysheet.layout.Overlay;
 import org.straddle.daysheet.layout.TextMeasure;
+import org.straddle.drawing.Face;
 
 /** Draws a laid-out sheet. */
 public final class SheetPainter {
@@ -26,7 +26,7 @@ public final class SheetPainter {
      * @param note    a word in the corner, such as that the sheet is being computed; may be empty
      */
     public void paint(Surface surface, DaySheetLayout layout, Highlight highlight, Overlay overlay, String note) {
-        Pen pen = new Pen(surface, measure);
+        Brush pen = new Brush(surface, measure);
         Glyphs glyphs = new Glyphs(pen);
         LanePainter lanes = new LanePainter(pen, glyphs, highlight);
         StopPainter stops = new StopPainter(pen, glyphs, highlight);
@@ -67,21 +67,21 @@ public final class SheetPainter {
 
     /** Draws words that stand outside the sheet. */
     public void words(Surface surface, List<Label> labels) {
-        Pen pen = new Pen(surface, measure);
+        Brush pen = new Brush(surface, measure);
         labels.forEach(label -> pen.text(label, Palette.INK));
     }
 
-    private void note(Pen pen, DaySheetLayout layout, String note) {
+    private void note(Brush pen, DaySheetLayout layout, String note) {
         Box corner = Box.between(PAD, layout.body().x() - PAD, 0, layout.axis().utcRow().y());
-        pen.text(Label.clipped(note, corner, Face.BOLD, measure), Palette.INK);
+        pen.text(Label.clipped(note, corner, Face.STRONG, measure), Palette.INK);
     }
 
-    private void banner(Pen pen, Box body, String sentence) {
-        int width = measure.width(sentence, Face.BOLD) + 6 * PAD;
-        int height = measure.height(Face.BOLD) + 4 * PAD;
+    private void banner(Brush pen, Box body, String sentence) {
+        int width = measure.width(sentence, Face.STRONG) + 6 * PAD;
+        int height = measure.height(Face.STRONG) + 4 * PAD;
         Box box = new Box(body.middleX() - width / 2, body.middleY() - height / 2, width, height);
         pen.fillRound(box, 10, Palette.PAPER);
         pen.frameRound(box, 10, Palette.QUIET, 1);
-        pen.textIn(box, sentence, Face.BOLD, Palette.INK);
+        pen.textIn(box, sentence, Face.STRONG, Palette.INK);
     }
 }

@@ -4,8 +4,10 @@ import org.straddle.daysheet.layout.Box;
 import org.straddle.daysheet.layout.StopBox;
 import org.straddle.daysheet.layout.TurnBox;
 import org.straddle.daysheet.sheet.BirdMark;
+import org.straddle.daysheet.sheet.LaneMark;
 import org.straddle.daysheet.sheet.SheetItem;
-import org.straddle.daysheet.sheet.TeamMark;
+import org.straddle.drawing.Paper;
+import org.straddle.drawing.Stroke.Dash;
 import org.straddle.model.Bird;
 import org.straddle.model.Site;
 
@@ -15,23 +17,23 @@ final class StopPainter {
     private static final int ARC = 6;
     private static final double TINT = 0.16;
 
-    private final Pen pen;
+    private final Brush pen;
     private final Glyphs glyphs;
     private final Highlight highlight;
 
-    StopPainter(Pen pen, Glyphs glyphs, Highlight highlight) {
+    StopPainter(Brush pen, Glyphs glyphs, Highlight highlight) {
         this.pen = pen;
         this.glyphs = glyphs;
         this.highlight = highlight;
     }
 
-    void paint(StopBox stop, TeamMark team) {
+    void paint(StopBox stop, LaneMark team) {
         Box box = stop.box();
         Site site = stop.stop().stop().getSite();
-        pen.fillRound(box, ARC, Palette.tint(team.rgb(), TINT));
+        pen.fillRound(box, ARC, Paper.tint(team.rgb(), TINT));
         glyphs.band(team, stop.band());
         pen.frameRound(box, ARC, Palette.INK, 1);
-        stop.kind().ifPresent(square -> glyphs.site(site.getKind(), square));
+        stop.kind().ifPresent(square -> stop.stop().shape().ifPresent(shape -> glyphs.site(shape, square)));
         pen.text(stop.title(), Palette.INK);
         stop.pin().ifPresent(glyphs::pin);
         stop.mark().ifPresent(glyphs::mark);
@@ -82,7 +84,7 @@ final class StopPainter {
         pen.frameRound(box.inset(-3, -3), ARC + 4, Palette.GLOW, 3);
         pen.frameRound(box.inset(-1, -1), ARC, Palette.CHOSEN, 2);
         if (highlight.focused()) {
-            pen.line(Palette.CHOSEN, 1, Stroke.DOTTED);
+            pen.line(Palette.CHOSEN, 1, Dash.DOTTED);
             pen.surface().drawRectangle(box.x() + 2, box.y() + 2, Math.max(0, box.width() - 5),
                     Math.max(0, box.height() - 5));
         }

@@ -14,7 +14,7 @@ import org.straddle.model.Team;
  * @param rows     rows for stops and legs, at least 1
  * @param findings those that name the team, but no stop or turn
  */
-public record Lane(Optional<Team> team, TeamMark mark, String name, List<OpenSpan> spans, List<Light> light,
+public record Lane(Optional<Team> team, LaneMark mark, String name, List<OpenSpan> spans, List<Light> light,
         List<PlacedStop> stops, List<PlacedLeg> legs, int rows, List<Finding> findings) {
 
     /** Stops, each followed by its turns. */

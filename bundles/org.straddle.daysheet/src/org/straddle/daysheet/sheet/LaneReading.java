@@ -9,6 +9,8 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 
+import org.straddle.atlas.scene.EventScene;
+import org.straddle.atlas.scene.SiteSpot;
 import org.straddle.check.Finding;
 import org.straddle.check.FindingsByThing;
 import org.straddle.grid.GeoPosition;
@@ -54,7 +56,7 @@ final class LaneReading {
         List<OpenSpan> spans = out.stream().flatMap(LaneReading::span)
                 .sorted(Comparator.comparing(OpenSpan::window, Window.IN_TIME_ORDER)).toList();
         List<PlacedLeg> legs = new LegReading(outlook, rows).read(spans, placed);
-        return new Lane(team, TeamMark.of(team.map(Team::getNumber).orElse(0)), name(team), spans,
+        return new Lane(team, LaneMark.of(team.map(Team::getNumber).orElse(0)), name(team), spans,
                 light(placed, spans), placed, legs, Math.max(1, rows.count()),
                 team.map(this::aboutTeamOnly).orElse(List.of()));
     }
@@ -81,7 +83,7 @@ final class LaneReading {
         Window window = new Window(stop.getArrival(), stop.getDeparture());
         // A turn may stick out of its stop by mistake; nothing else may be drawn where it does.
         Window extent = turns.stream().map(PlacedTurn::window).reduce(window, SheetReading::hull);
-        return new PlacedStop(stop, window, extent, rows.place(extent), turns, Math.max(1, turnRows.count()),
+        return new PlacedStop(stop, shape(stop.getSite()), window, extent, rows.place(extent), turns, Math.max(1, turnRows.count()),
                 about(stop));
     }
 
@@ -139,5 +141,10 @@ final class LaneReading {
     private Stream<GeoPosition> bases(Stream<OpenSpan> spans) {
         return spans.flatMap(span -> Stream.concat(span.start().stream(), span.end().stream()))
                 .filter((Base base) -> outlook.isPlaced(base)).map(outlook::position);
+    }
+
+    private Optional<SiteSpot.Kind> shape(Site site) {
+        return Optional.ofNullable(site)
+                .map(known -> EventScene.kind(known.getKind(), List.copyOf(outlook.squares(known))));
     }
 }

@@ -8,6 +8,7 @@ import org.straddle.outlook.Outlook;
 import org.straddle.sky.Place;
 import org.straddle.sky.Sun;
 import org.straddle.sky.Window;
+import org.straddle.sky.Windows;
 
 /** A stretch of day, twilight or darkness. */
 public record Light(State state, Window window) {
@@ -24,24 +25,13 @@ public record Light(State state, Window window) {
                 Sun.CIVIL_TWILIGHT_DEG);
         List<Light> light = new ArrayList<>();
         day.forEach(w -> light.add(new Light(State.DAY, w)));
-        Window.common(bright, rest(day, window)).forEach(w -> light.add(new Light(State.TWILIGHT, w)));
+        Windows.common(bright, rest(day, window)).forEach(w -> light.add(new Light(State.TWILIGHT, w)));
         rest(bright, window).forEach(w -> light.add(new Light(State.DARK, w)));
         return light;
     }
 
     /** What the windows, which are in order and apart, leave of the whole. */
     private static List<Window> rest(List<Window> windows, Window whole) {
-        List<Window> rest = new ArrayList<>();
-        var from = whole.start();
-        for (Window window : windows) {
-            if (from.isBefore(window.start())) {
-                rest.add(new Window(from, window.start()));
-            }
-            from = window.end();
-        }
-        if (from.isBefore(whole.end())) {
-            rest.add(new Window(from, whole.end()));
-        }
-        return rest;
+        return Windows.without(List.of(whole), windows);
     }
 }

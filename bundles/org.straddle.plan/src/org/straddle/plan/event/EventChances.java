@@ -4,7 +4,6 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
-import java.util.Optional;
 
 import org.straddle.model.Ban;
 import org.straddle.model.Bird;
@@ -17,6 +16,7 @@ import org.straddle.plan.problem.Chance;
 import org.straddle.plan.problem.PlanDay;
 import org.straddle.plan.problem.StationTimes;
 import org.straddle.sky.Window;
+import org.straddle.sky.Windows;
 
 /**
  * The chances of an event: every stretch of a pass that can be worked from a site while some team is out. A
@@ -70,24 +70,10 @@ final class EventChances {
         List<Window> parts = outlook.workable(pass.bird(), pass.pass().window());
         for (Ban ban : bans.all()) {
             if (ban.getTeam() == null && Bans.forbidsTurn(ban, null, pass.site(), pass.bird())) {
-                parts = parts.stream().flatMap(part -> without(part, Bans.period(ban, part)).stream()).toList();
+                parts = Windows.without(parts, Bans.period(ban, pass.pass().window()).stream().toList());
             }
         }
         return parts;
-    }
-
-    private static List<Window> without(Window whole, Optional<Window> taken) {
-        if (taken.isEmpty()) {
-            return List.of(whole);
-        }
-        List<Window> left = new ArrayList<>();
-        if (whole.start().isBefore(taken.get().start())) {
-            left.add(new Window(whole.start(), taken.get().start()));
-        }
-        if (taken.get().end().isBefore(whole.end())) {
-            left.add(new Window(taken.get().end(), whole.end()));
-        }
-        return left;
     }
 
     private void addTurns(int site, int bird, int from, int until) {

@@ -22,9 +22,11 @@ import org.straddle.daysheet.layout.Overlay;
 import org.straddle.daysheet.layout.OverlayLayout;
 import org.straddle.daysheet.layout.SheetPart;
 import org.straddle.daysheet.layout.Sight;
+import org.straddle.daysheet.layout.TextMeasure;
 import org.straddle.daysheet.layout.Viewport;
 import org.straddle.daysheet.paint.Highlight;
 import org.straddle.daysheet.paint.SheetPainter;
+import org.straddle.daysheet.paint.Surface;
 import org.straddle.daysheet.sheet.DaySheet;
 import org.straddle.daysheet.sheet.SheetDay;
 import org.straddle.daysheet.sheet.SheetItem;
@@ -34,8 +36,8 @@ import org.straddle.model.Turn;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.things.ThingText;
 import org.straddle.sky.Window;
-import org.straddle.ui.daysheet.paint.GcSurface;
-import org.straddle.ui.daysheet.paint.SheetFonts;
+import org.straddle.ui.drawing.GcPen;
+import org.straddle.ui.drawing.ScreenLetters;
 import org.straddle.ui.parts.PictureAccess;
 import org.straddle.ui.session.Computed;
 
@@ -46,7 +48,8 @@ final class SheetCanvas {
     private static final int MOST_WAITING = 20;
 
     private final Canvas canvas;
-    private final SheetFonts fonts;
+    private final ScreenLetters letters;
+    private final TextMeasure measure;
     private final SheetPainter painter;
     private final Sight sight = new Sight();
     private final SheetScroll scroll;
@@ -75,8 +78,9 @@ final class SheetCanvas {
         this.chosen = chosen;
         this.opened = opened;
         canvas = new Canvas(parent, SWT.DOUBLE_BUFFERED | SWT.NO_BACKGROUND | SWT.H_SCROLL | SWT.V_SCROLL);
-        fonts = new SheetFonts(canvas);
-        painter = new SheetPainter(fonts);
+        letters = new ScreenLetters(canvas, 1);
+        measure = TextMeasure.of(letters);
+        painter = new SheetPainter(measure);
         scroll = new SheetScroll(canvas, sight, this::changed);
         access = new PictureAccess(canvas, new SheetEntries(this));
         canvas.addPaintListener(event -> paint(event.gc));
@@ -347,12 +351,12 @@ final class SheetCanvas {
     }
 
     void paint(GC gc, DaySheetLayout laid) {
-        painter.paint(new GcSurface(gc, fonts), laid, Highlight.NONE, Overlay.NONE, "");
+        painter.paint(new Surface(new GcPen(gc, letters), letters), laid, Highlight.NONE, Overlay.NONE, "");
     }
 
     private DaySheetLayout layout(int width, int height, int top) {
         return DaySheetLayout.of(sheet().orElseThrow(), new Viewport(width, height, sight.scale(), top, legend),
-                fonts);
+                measure);
     }
 
     private void bring(SheetItem item) {
@@ -376,7 +380,7 @@ final class SheetCanvas {
 
     private void paint(GC gc) {
         Highlight highlight = new Highlight(highlighted, canvas.isFocusControl());
-        layout().ifPresentOrElse(laid -> painter.paint(new GcSurface(gc, fonts), laid, highlight, overlay(laid), note), () -> {
+        layout().ifPresentOrElse(laid -> painter.paint(new Surface(new GcPen(gc, letters), letters), laid, highlight, overlay(laid), note), () -> {
             Rectangle all = canvas.getClientArea();
             gc.setBackground(canvas.getBackground());
             gc.fillRectangle(all);
@@ -384,7 +388,7 @@ final class SheetCanvas {
     }
 
     Overlay overlay(DaySheetLayout laid) {
-        return OverlayLayout.of(laid, dragged().map(SheetDrag::carry), drag == null ? message : "", trouble, fonts);
+        return OverlayLayout.of(laid, dragged().map(SheetDrag::carry), drag == null ? message : "", trouble, measure);
     }
 
     private Point size() {

@@ -8,9 +8,11 @@ import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Display;
-import org.straddle.atlas.ink.Mark;
 import org.straddle.atlas.picture.MapPicture;
 import org.straddle.atlas.picture.Sight;
+import org.straddle.drawing.Mark;
+import org.straddle.ui.drawing.GcPen;
+import org.straddle.ui.drawing.ScreenLetters;
 
 /**
  * The map as an image that is a little larger than the window. A frame only copies it, moved or stretched to where the
@@ -20,7 +22,7 @@ import org.straddle.atlas.picture.Sight;
 final class Backdrop {
 
     private final Display display;
-    private final MapLetters letters;
+    private final ScreenLetters letters;
     private Image shown;
     private Sight shownSight;
     private Drawing next;
@@ -34,7 +36,7 @@ final class Backdrop {
         private final List<Mark> marks;
         private int done;
 
-        Drawing(Display display, MapPicture picture, MapLetters letters) {
+        Drawing(Display display, MapPicture picture, ScreenLetters letters) {
             sight = picture.sight();
             marks = picture.marks();
             image = new Image(display, sight.width(), sight.height());
@@ -48,7 +50,7 @@ final class Backdrop {
         }
     }
 
-    Backdrop(Display display, MapLetters letters) {
+    Backdrop(Display display, ScreenLetters letters) {
         this.display = display;
         this.letters = letters;
     }

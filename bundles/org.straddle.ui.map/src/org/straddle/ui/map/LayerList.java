@@ -23,7 +23,6 @@ import org.eclipse.swt.accessibility.AccessibleListener;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Composite;
-import org.straddle.atlas.ink.Mark;
 import org.straddle.atlas.layer.UserLayer;
 import org.straddle.atlas.picture.Legend;
 import org.straddle.atlas.picture.MapContents;
@@ -31,6 +30,9 @@ import org.straddle.atlas.picture.Part;
 import org.straddle.atlas.picture.Shown;
 import org.straddle.atlas.scene.LegLine;
 import org.straddle.check.Severity;
+import org.straddle.drawing.Mark;
+import org.straddle.ui.drawing.GcPen;
+import org.straddle.ui.drawing.ScreenLetters;
 import org.straddle.ui.parts.Chooser;
 import org.straddle.ui.things.Icons;
 
@@ -65,7 +67,7 @@ final class LayerList {
         }
     }
 
-    private final MapLetters letters;
+    private final ScreenLetters letters;
     private final Composite body;
     private final CheckboxTableViewer table;
     private final Chooser<Optional<LocalDate>> day;
@@ -77,7 +79,7 @@ final class LayerList {
     private List<String> known = List.of();
     private Shown shown = Shown.EVERYTHING;
 
-    LayerList(Composite parent, MapLetters letters, Consumer<Shown> changed) {
+    LayerList(Composite parent, ScreenLetters letters, Consumer<Shown> changed) {
         this.letters = letters;
         this.changed = changed;
         body = new Composite(parent, SWT.NONE);

@@ -5,14 +5,11 @@ import java.util.stream.Stream;
 
 import org.straddle.atlas.scene.Attention;
 import org.straddle.atlas.scene.Look;
-import org.straddle.atlas.scene.TeamStyle;
 import org.straddle.check.FindingsByThing;
 import org.straddle.check.Severity;
 import org.straddle.model.Identified;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
-import org.straddle.model.Team;
-import org.straddle.publish.TeamMark;
 import org.straddle.ui.session.Computed;
 
 /** What the map shows of things beyond where they are: marks of teams as on every sheet, and findings at each place. */
@@ -23,7 +20,7 @@ final class Looks {
 
     static Look of(Computed computed) {
         FindingsByThing findings = FindingsByThing.of(computed.findings());
-        return new Look(Looks::style, site -> attention(findings, concerned(computed, site)));
+        return new Look(site -> attention(findings, concerned(computed, site)));
     }
 
     /** The site with its surveys and reviews, and the stops there with their turns. */
@@ -45,15 +42,5 @@ final class Looks {
             case WARNING -> Attention.WARNING;
             case ADVICE -> Attention.ADVICE;
         };
-    }
-
-    private static TeamStyle style(Team team) {
-        TeamMark mark = TeamMark.of(team.getNumber());
-        return new TeamStyle(mark.number(), switch (mark.pattern()) {
-            case PLAIN -> TeamStyle.Hatch.PLAIN;
-            case RISING -> TeamStyle.Hatch.RISING;
-            case LEVEL -> TeamStyle.Hatch.LEVEL;
-            case DOTS -> TeamStyle.Hatch.DOTS;
-        }, Integer.decode(mark.colour().hex()));
     }
 }

@@ -13,7 +13,6 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.locationtech.jts.geom.Envelope;
-import org.straddle.atlas.ink.Frame;
 import org.straddle.atlas.picture.Glyphs;
 import org.straddle.atlas.picture.MapContents;
 import org.straddle.atlas.picture.MapPicture;
@@ -22,7 +21,9 @@ import org.straddle.atlas.picture.Sight;
 import org.straddle.atlas.plane.Plane;
 import org.straddle.atlas.plane.PlanePoint;
 import org.straddle.atlas.scene.SiteSpot;
+import org.straddle.drawing.Frame;
 import org.straddle.grid.GeoPosition;
+import org.straddle.ui.drawing.ScreenLetters;
 import org.straddle.ui.workbench.Problem;
 
 /**
@@ -39,7 +40,7 @@ final class MapCanvas {
     private static final double HIT_PX = 5;
 
     private final Canvas canvas;
-    private final MapLetters letters;
+    private final ScreenLetters letters;
     private final Backdrop backdrop;
     private final Overlay overlay;
     private final FoundPlaces found;
@@ -59,7 +60,7 @@ final class MapCanvas {
 
     MapCanvas(Composite parent) {
         canvas = new Canvas(parent, SWT.DOUBLE_BUFFERED | SWT.NO_BACKGROUND);
-        letters = new MapLetters(canvas);
+        letters = new ScreenLetters(canvas, 0.92);
         backdrop = new Backdrop(canvas.getDisplay(), letters);
         overlay = new Overlay(this);
         found = new FoundPlaces(this);
@@ -82,7 +83,7 @@ final class MapCanvas {
         return found;
     }
 
-    MapLetters letters() {
+    ScreenLetters letters() {
         return letters;
     }
 

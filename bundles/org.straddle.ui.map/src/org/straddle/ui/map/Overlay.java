@@ -5,11 +5,6 @@ import java.util.List;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
-import org.straddle.atlas.ink.Face;
-import org.straddle.atlas.ink.Frame;
-import org.straddle.atlas.ink.Mark;
-import org.straddle.atlas.ink.Stroke;
-import org.straddle.atlas.ink.Words;
 import org.straddle.atlas.mark.PlaceWords;
 import org.straddle.atlas.picture.Glyphs;
 import org.straddle.atlas.picture.Palette;
@@ -18,7 +13,13 @@ import org.straddle.atlas.picture.Sight;
 import org.straddle.atlas.plane.Plane;
 import org.straddle.atlas.plane.PlanePoint;
 import org.straddle.atlas.scene.SiteSpot;
+import org.straddle.drawing.Face;
+import org.straddle.drawing.Frame;
+import org.straddle.drawing.Mark;
+import org.straddle.drawing.Stroke;
+import org.straddle.drawing.Words;
 import org.straddle.grid.Square;
+import org.straddle.ui.drawing.GcPen;
 
 /** What is drawn anew in each frame over the map: what is selected, what is being placed, scale, words in the corner. */
 final class Overlay {

@@ -20,6 +20,7 @@ import org.osgi.framework.Version;
 final class AboutDialog extends Dialog {
 
     private static final String NAME = "Straddle";
+    private static final String NOTICES = "&Libraries and their licences…";
 
     private AboutDialog(Shell parent) {
         super(parent);
@@ -53,7 +54,19 @@ final class AboutDialog extends Dialog {
 
     @Override
     protected void createButtonsForButtonBar(Composite parent) {
+        if (ThirdParty.file().isPresent()) {
+            createButton(parent, IDialogConstants.DETAILS_ID, NOTICES, false);
+        }
         createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CLOSE_LABEL, true).setFocus();
+    }
+
+    @Override
+    protected void buttonPressed(int id) {
+        if (id == IDialogConstants.DETAILS_ID) {
+            ThirdParty.file().ifPresent(file -> new ThirdParty(getShell(), file).open());
+        } else {
+            super.buttonPressed(id);
+        }
     }
 
     private static void text(Composite area, String words) {

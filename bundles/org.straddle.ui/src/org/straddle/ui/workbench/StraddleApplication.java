@@ -1,5 +1,6 @@
 package org.straddle.ui.workbench;
 
+import java.io.File;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -47,7 +48,7 @@ public final class StraddleApplication implements IApplication {
     static Optional<Path> state() {
         Location location = Platform.getInstanceLocation();
         return location == null || location.getURL() == null ? Optional.empty()
-                : Optional.of(Path.of(location.getURL().getPath().replaceFirst("^/([A-Za-z]:)", "$1")));
+                : Optional.of(new File(location.getURL().getPath()).toPath());
     }
 
     @Override

@@ -1,9 +1,0 @@
-package org.straddle.atlas.ink;
-
-/** How large words come out, pixels. May be asked on any thread. */
-public interface Lettering {
-
-    double width(String text, Face face);
-
-    double height(Face face);
-}

@@ -1,2 +1,0 @@
-/** Drawing instructions that a screen, a picture and a page carry out alike. */
-package org.straddle.atlas.ink;

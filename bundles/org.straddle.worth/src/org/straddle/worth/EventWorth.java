@@ -1,0 +1,160 @@
+package org.straddle.worth;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+
+import org.straddle.grid.Square;
+import org.straddle.model.Bird;
+import org.straddle.model.Event;
+import org.straddle.model.Region;
+import org.straddle.model.Site;
+import org.straddle.model.Turn;
+import org.straddle.outlook.Demands;
+import org.straddle.outlook.Outlook;
+import org.straddle.outlook.Reach;
+import org.straddle.outlook.SitePass;
+import org.straddle.outlook.itinerary.Itinerary;
+import org.straddle.outlook.itinerary.Work;
+import org.straddle.sky.Viewpoint;
+import org.straddle.sky.Window;
+
+/**
+ * What turns of an event are worth. The groups of chasers are its regions, each with its share of all chasers and with the
+ * event's demand; an event without regions has one group that is taken to live where the stations are.
+ *
+ * <p>Safe for use by many threads.
+ */
+public final class EventWorth {
+
+    private final Outlook outlook;
+    private final WorthFigures figures;
+    private final List<ChaserGroup> groups;
+    private final SortedSet<Square> wanted;
+    private final MinutesTable minutes;
+    private final Map<Site, Map<LocalDate, SiteReadiness>> readiness = new ConcurrentHashMap<>();
+
+    private EventWorth(Outlook outlook, List<ChaserGroup> groups) {
+        this.outlook = outlook;
+        this.groups = groups;
+        figures = WorthFigures.of(outlook.event().getPolicies());
+        wanted = wanted(outlook);
+        minutes = new MinutesTable(Homes.of(groups), outlook.policies().reachElevationDeg(), figures.quality());
+    }
+
+    public static EventWorth of(Outlook outlook) {
+        return of(outlook, groups(outlook));
+    }
+
+    /** With other chasers than the event's regions and demand tell of, such as those of a list. */
+    public static EventWorth of(Outlook outlook, List<ChaserGroup> groups) {
+        return new EventWorth(outlook, List.copyOf(groups));
+    }
+
+    private static List<ChaserGroup> groups(Outlook outlook) {
+        WorthFigures figures = WorthFigures.of(outlook.event().getPolicies());
+        Demands demands = Demands.of(outlook.event());
+        List<Region> regions = outlook.reach().regions().stream().filter(region -> Reach.share(region) > 0).toList();
+        if (regions.isEmpty()) {
+            return List.of(new ChaserGroup(Optional.empty(), "", Optional.empty(),
+                    new Needs.ByDemand(figures.chasers(), demands)));
+        }
+        double shares = Math.max(1, regions.stream().mapToDouble(Reach::share).sum());
+        return regions.stream().map(region -> new ChaserGroup(Optional.of(region),
+                region.getName() == null ? "" : region.getName(), Optional.of(outlook.reach().area(region)),
+                new Needs.ByDemand(figures.chasers() * Reach.share(region) / shares, demands))).toList();
+    }
+
+    /** Squares that sites claim or that the event lists as needed. */
+    private static SortedSet<Square> wanted(Outlook outlook) {
+        Event event = outlook.event();
+        SortedSet<Square> all = new TreeSet<>();
+        event.getSites().forEach(site -> all.addAll(outlook.squares(site)));
+        event.getDemands().forEach(demand -> parsed(demand.getSquare()).ifPresent(all::add));
+        return all;
+    }
+
+    private static Optional<Square> parsed(String name) {
+        try {
+            return Optional.of(Square.parse(name));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
+    }
+
+    public Outlook outlook() {
+        return outlook;
+    }
+
+    public WorthFigures figures() {
+        return figures;
+    }
+
+    /** The chasers, in the order of all values by group. */
+    public List<ChaserGroup> groups() {
+        return groups;
+    }
+
+    /** Whether anybody needs anything. */
+    public boolean isAnythingWanted() {
+        return wanted.stream().anyMatch(square -> groups.stream().anyMatch(group -> group.needs().of(square) > 0));
+    }
+
+    /** What the site lacks on the local day of an instant. */
+    public SiteReadiness readiness(Site site, Instant at) {
+        return readiness.computeIfAbsent(site, any -> new ConcurrentHashMap<>()).computeIfAbsent(
+                at.atZone(outlook.zone()).toLocalDate(), day -> SiteReadiness.of(site, day, outlook.event().getPolicies()));
+    }
+
+    /** A turn as chasers may profit from it; worth nothing where there is no pass. It happens with the usual chance. */
+    public TurnChance chance(Site site, Bird bird, Window turn) {
+        return outlook.passes(site, bird).stream().filter(pass -> pass.pass().window().overlaps(turn))
+                .max(Comparator.comparing(pass -> pass.pass().window().intersection(turn).orElseThrow().duration()))
+                .map(pass -> chance(pass, turn)).orElseGet(() -> chance(site, bird, turn, nothing()));
+    }
+
+    /** The same for a known pass; what lies outside of it does not count. */
+    public TurnChance chance(SitePass pass, Window turn) {
+        List<GroupMinutes> served = pass.pass().window().intersection(turn).map(part -> minutes.of(
+                outlook.ephemeris(pass.pass()),
+                new Viewpoint(outlook.place(pass.site()), outlook.horizon(pass.site())), part)).orElseGet(this::nothing);
+        return chance(pass.site(), pass.bird(), turn, served);
+    }
+
+    private TurnChance chance(Site site, Bird bird, Window turn, List<GroupMinutes> served) {
+        return TurnChance.of(outlook.squares(site), groups, served, turn.duration().toMillis() / 60_000.0,
+                figures.contactsPerMinute(bird.getMode()), BirdBelief.of(bird, turn.start(), figures).chance(figures),
+                figures.happens(), readiness(site, turn.start()).chance(figures), figures);
+    }
+
+    private List<GroupMinutes> nothing() {
+        return groups.stream().map(group -> new GroupMinutes(0, 0, 0)).toList();
+    }
+
+    /** What turns are worth together. */
+    public PlanWorth of(Collection<TurnChance> turns) {
+        return new PlanWorth(groups, wanted, turns);
+    }
+
+    /** The turns of the event's plan that can be used, each happening with the usual chance. */
+    public Map<Turn, TurnChance> turns() {
+        Map<Turn, TurnChance> turns = new HashMap<>();
+        List<Work> works = new ArrayList<>(Itinerary.of(outlook.event()).turns());
+        works.forEach(work -> turns.put(work.turn(), chance(work.site(), work.bird(), work.window())));
+        return turns;
+    }
+
+    /** What the event's plan is worth. */
+    public PlanWorth plan() {
+        return of(turns().values());
+    }
+}
