@@ -172,13 +172,17 @@ class EventSessionTest {
         assertTrue(session.execute(Edit.set(session.editingDomain(), session.event(), Literals.EVENT__NAME, name)));
     }
 
+    /** Sleeps until something is told on this thread; a timer wakes it when nothing is. */
     private void until(BooleanSupplier done) {
         Instant end = Instant.now().plusSeconds(PATIENCE_S);
+        Runnable alarm = () -> { };
+        display.timerExec((int) (1000 * PATIENCE_S), alarm);
         while (!done.getAsBoolean()) {
             assertTrue(Instant.now().isBefore(end), "waited too long; heard " + heard);
             if (!display.readAndDispatch()) {
-                Thread.onSpinWait();
+                display.sleep();
             }
         }
+        display.timerExec(-1, alarm);
     }
 }
