@@ -162,6 +162,7 @@ public final class EventFolder implements AutoCloseable {
     private static EventFolder read(EventTree tree, EventLock lock, FileSteps steps, Map<String, byte[]> files)
             throws EventFolderException {
         EventResourceSet resources = EventResourceSet.of(files);
+        Limits.require(resources.event());
         return new EventFolder(tree, lock, steps, resources, resources.event(), files);
     }
 
@@ -413,6 +414,7 @@ public final class EventFolder implements AutoCloseable {
 
     private Map<String, byte[]> written() throws EventFolderException {
         FitToWrite.require(event);
+        Limits.require(event);
         Map<String, byte[]> files = new LinkedHashMap<>();
         for (Map.Entry<String, EventResource> file : Filing.file(resources, event, this::isOnDisk).entrySet()) {
             byte[] bytes = file.getValue().write();

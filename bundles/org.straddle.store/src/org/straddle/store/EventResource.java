@@ -10,6 +10,7 @@ import javax.xml.parsers.SAXParser;
 
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.resource.Resource;
+import org.eclipse.emf.ecore.xmi.IllegalValueException;
 import org.eclipse.emf.ecore.xmi.XMIException;
 import org.eclipse.emf.ecore.xmi.XMLHelper;
 import org.eclipse.emf.ecore.xmi.XMLLoad;
@@ -31,6 +32,8 @@ final class EventResource extends XMIResourceImpl {
     private static final Map<String, Object> WRITING = Map.of(XMLResource.OPTION_ENCODING, "UTF-8",
             Resource.OPTION_LINE_DELIMITER, "\n", XMLResource.OPTION_LINE_WIDTH, 100);
 
+    private static final int LONGEST_QUOTE = 60;
+
     EventResource(URI uri) {
         super(uri);
     }
@@ -48,7 +51,7 @@ final class EventResource extends XMIResourceImpl {
             throw new EventFolderException("this entry cannot be read: " + plain(why), name(), Math.max(0, why.getLine()),
                     Math.max(0, why.getColumn()), "Correct the place named, or restore the file from a copy.", why);
         } catch (IOException | RuntimeException e) {
-            throw EventFolderException.causedBy(e, "the file cannot be read: " + e.getMessage(), name(),
+            throw EventFolderException.causedBy(e, "the file is damaged: it holds what fits no event.", name(),
                     "Restore the file from a copy.");
         } finally {
             setIntrinsicIDToEObjectMap(null);
@@ -68,6 +71,11 @@ final class EventResource extends XMIResourceImpl {
 
     /** The framework's words without its class names and its copy of the place. */
     private static String plain(XMIException why) {
+        if (why instanceof IllegalValueException wrong && wrong.getFeature() != null) {
+            String value = String.valueOf(wrong.getValue());
+            return "\"" + (value.length() > LONGEST_QUOTE ? value.substring(0, LONGEST_QUOTE) + "…" : value)
+                    + "\" is no value for " + wrong.getFeature().getName() + ".";
+        }
         String message = why.getMessage() == null ? why.toString() : why.getMessage();
         return message.replaceAll("\\s*\\(event:[^)]*\\)\\s*$", "").replaceAll("\\b(?:[a-z]+\\.)+(?=[A-Z])", "");
     }

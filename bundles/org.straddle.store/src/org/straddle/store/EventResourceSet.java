@@ -29,8 +29,8 @@ final class EventResourceSet extends ResourceSetImpl {
         try {
             EcoreUtil.resolveAll(set);
         } catch (RuntimeException e) {
-            throw EventFolderException.causedBy(e, "the files of the event do not fit together: " + e.getMessage(),
-                    Layout.EVENT, "Restore the event folder from a copy.");
+            throw EventFolderException.causedBy(e, "the files of the event do not fit together: one refers to a thing of"
+                    + " another kind than belongs there.", Layout.EVENT, "Restore the event folder from a copy.");
         }
         return set;
     }

@@ -60,8 +60,8 @@ final class EventScan {
             throw new EventFolderException("this is not well-formed XML, or forbidden here: " + e.getMessage(), name,
                     e.getLineNumber(), e.getColumnNumber(), "Restore the file from a copy, or correct the place named.",
                     e);
-        } catch (SAXException | IOException e) {
-            throw EventFolderException.causedBy(e, "the file cannot be read as XML: " + e.getMessage(), name,
+        } catch (SAXException | IOException | RuntimeException e) {
+            throw EventFolderException.causedBy(e, "the file is damaged: it is no text in UTF-8, or breaks off.", name,
                     "Restore the file from a copy.");
         }
         scans.put(name, scan);
