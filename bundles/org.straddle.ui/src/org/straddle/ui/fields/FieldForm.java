@@ -35,6 +35,7 @@ import org.straddle.model.Identified;
 import org.straddle.outlook.things.ThingText;
 import org.straddle.ui.parts.TabLeaves;
 import org.straddle.ui.session.EventSession;
+import org.straddle.ui.session.UiThread;
 
 /**
  * A form of titled sections with fields in three columns: name, control, unit. Editors say what the fields are; how
@@ -118,7 +119,7 @@ public final class FieldForm {
         Text box = form.getToolkit().createText(section, "", SWT.SINGLE);
         place(box, unit, SWT.DEFAULT);
         TextField<T> field = new TextField<>(session, form.getMessageManager(), box, told(notation), notation, slot).named(name);
-        box.addModifyListener(change -> box.getDisplay().asyncExec(() -> {
+        box.addModifyListener(change -> UiThread.later(box, () -> {
             if (!box.isDisposed()) {
                 typed.run();
             }

@@ -342,9 +342,9 @@ public final class EventSession {
         stopComputing();
         Computation[] own = new Computation[1];
         own[0] = new Computation(Snapshot.of(event()), folder().elements(), checked,
-                result -> display.asyncExec(() -> publish(own[0], result)));
+                result -> UiThread.later(display, () -> publish(own[0], result)));
         computation = own[0];
-        computation.addJobChangeListener(new WhenEnded(() -> display.asyncExec(() -> ended(own[0]))));
+        computation.addJobChangeListener(new WhenEnded(() -> UiThread.later(display, () -> ended(own[0]))));
         listeners.forEach(listener -> listener.computing(this));
         computation.schedule();
     }
