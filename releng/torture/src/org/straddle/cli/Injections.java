@@ -41,7 +41,7 @@ final class Injections extends Campaign {
             if (sheet.toString().matches(".*\\.(txt|html|csv|ics|json)")) {
                 String text = Files.readString(sheet).replace("\r\n", "").replaceAll("[\n\t]", "");
                 Bench.require(InertText.isPlain(text), sheet.toString(), "holds what acts");
-                Bench.require(!text.contains("<script>alert"), sheet.toString(), "holds a script");
+                Bench.require(!sheet.toString().endsWith(".html") || !text.contains("<script>alert"), sheet.toString(), "holds a script");
             }
         }
     }
