@@ -67,6 +67,20 @@ class ConductTest {
         assertEquals(List.of("EventTree.java", "OpenFolder.java", "SaveSeal.java"), files.stream().sorted().toList());
     }
 
+    /** A job may end after the window was closed: one class knows that. */
+    @Test
+    void newsReachesTheUiThreadInOneWay() {
+        List<String> others = new ArrayList<>();
+        for (String bundle : SourceTree.shipped()) {
+            for (Path file : SourceTree.sources(bundle)) {
+                if (SourceTree.text(file).contains(".asyncExec(")) {
+                    others.add(file.getFileName().toString());
+                }
+            }
+        }
+        assertEquals(List.of("UiThread.java"), others);
+    }
+
     @Test
     void everyClassIsNamedForWhatItIs() {
         List<String> broken = new ArrayList<>();

@@ -49,7 +49,8 @@ class DryRunTest {
     private static Map<String, String> content(Path folder) throws IOException {
         Map<String, String> content = new TreeMap<>();
         try (Stream<Path> all = Files.walk(folder)) {
-            for (Path file : (Iterable<Path>) all.filter(Files::isRegularFile)::iterator) {
+            for (Path file : (Iterable<Path>) all.filter(file -> Files.isRegularFile(file)
+                    && !file.getFileName().toString().startsWith("."))::iterator) {
                 content.put(folder.relativize(file).toString(), Files.readString(file));
             }
         }

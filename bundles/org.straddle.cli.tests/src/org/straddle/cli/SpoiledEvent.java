@@ -32,6 +32,7 @@ final class SpoiledEvent {
 
     private final Event event;
     private final Random random;
+    private Runnable undo = () -> { };
 
     SpoiledEvent(Event event, long seed) {
         this.event = event;
@@ -51,6 +52,11 @@ final class SpoiledEvent {
             fill(thing, (EAttribute) feature);
         }
         return thing.eClass().getName() + "." + feature.getName();
+    }
+
+    /** Takes the last value back. */
+    void undo() {
+        undo.run();
     }
 
     private static List<EStructuralFeature> features(EClass kind) {
@@ -78,6 +84,8 @@ final class SpoiledEvent {
 
     @SuppressWarnings("unchecked")
     private void fill(EObject thing, EAttribute attribute) {
+        Object before = attribute.isMany() ? List.copyOf((List<Object>) thing.eGet(attribute)) : thing.eGet(attribute);
+        undo = () -> thing.eSet(attribute, before);
         if (attribute.isMany()) {
             List<Object> values = (List<Object>) thing.eGet(attribute);
             values.addAll(values(attribute).stream().filter(Objects::nonNull).limit(1).toList());

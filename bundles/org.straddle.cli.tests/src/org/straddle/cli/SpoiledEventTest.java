@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.straddle.store.EventFolder;
+import org.straddle.store.EventFolderException;
 
 /** Whatever a file of an event holds, a command does its work or says what is wrong with the event. */
 class SpoiledEventTest {
@@ -50,7 +51,15 @@ class SpoiledEventTest {
             SpoiledEvent spoiled = new SpoiledEvent(open.event(), seed);
             List<String> things = new ArrayList<>();
             while (things.size() < SPOILED_THINGS) {
-                things.add(spoiled.spoil());
+                String thing = spoiled.spoil();
+                try {
+                    open.saving();
+                    things.add(thing);
+                } catch (EventFolderException refused) {
+                    // No event holds such a value: it would not be opened, and so it is not saved either.
+                    assertTrue(refused.what().contains("; allowed are "), refused.getMessage());
+                    spoiled.undo();
+                }
             }
             open.save();
             return things + ", seed " + seed;

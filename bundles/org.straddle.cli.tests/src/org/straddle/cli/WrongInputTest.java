@@ -138,7 +138,8 @@ class WrongInputTest {
     private static TreeMap<String, String> contents() throws IOException {
         TreeMap<String, String> contents = new TreeMap<>();
         try (Stream<Path> files = Files.walk(event)) {
-            List<Path> regular = files.filter(Files::isRegularFile).toList();
+            List<Path> regular = files.filter(file -> Files.isRegularFile(file)
+                    && !file.getFileName().toString().equals(".straddle-lock")).toList();
             for (Path file : regular) {
                 contents.put(event.relativize(file).toString(), Files.readString(file));
             }

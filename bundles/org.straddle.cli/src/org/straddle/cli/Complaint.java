@@ -9,6 +9,7 @@ import java.nio.file.NoSuchFileException;
 
 import org.eclipse.core.runtime.OperationCanceledException;
 import org.straddle.exchange.ReadException;
+import org.straddle.model.InertText;
 import org.straddle.publish.PublishException;
 import org.straddle.store.EventFolderException;
 import org.straddle.terrain.TerrainException;
@@ -23,8 +24,13 @@ final class Complaint {
     }
 
     static String of(Throwable failure) {
-        if (failure instanceof EventFolderException || failure instanceof ReadException
-                || failure instanceof PublishException || failure instanceof WrongInput || failure instanceof TerrainException) {
+        if (failure instanceof EventFolderException event) {
+            return twoLines(event.getMessage(), event.whatToDo());
+        }
+        if (failure instanceof ReadException read) {
+            return twoLines(read.getMessage(), read.whatToDo());
+        }
+        if (failure instanceof PublishException || failure instanceof WrongInput || failure instanceof TerrainException) {
             return failure.getMessage();
         }
         if (failure instanceof OperationCanceledException) {
@@ -45,6 +51,12 @@ final class Complaint {
         }
         return TEXTS.text("complaint.somethingFailedShould", "simpleName", failure.getClass().getSimpleName(),
                 "reason", failure.getMessage());
+    }
+
+    /** A value that is quoted may have lines of its own. */
+    private static String twoLines(String message, String whatToDo) {
+        return message.endsWith("\n" + whatToDo)
+                ? InertText.line(message.substring(0, message.length() - whatToDo.length() - 1)) + "\n" + InertText.line(whatToDo) : message;
     }
 
     private static String reason(FileSystemException failure) {

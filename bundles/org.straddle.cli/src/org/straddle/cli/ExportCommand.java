@@ -8,8 +8,12 @@ import java.util.List;
 import java.util.Locale;
 
 import org.straddle.exchange.Waypoint;
+import org.straddle.exchange.CoordinateOrder;
+import org.straddle.exchange.ReadException;
+import org.straddle.exchange.SourceFile;
 import org.straddle.exchange.maps.LayerSource;
 import org.straddle.exchange.maps.MapFile;
+import org.straddle.exchange.maps.MapReader;
 import org.straddle.exchange.maps.MapWriter;
 import org.straddle.exchange.maps.TeamRoute;
 import org.straddle.exchange.maps.WaypointWriter;
@@ -51,13 +55,24 @@ final class ExportCommand extends EventCommand {
     @Override
     int work() throws Exception {
         Event event = opened.event();
-        String text = what.team != null ? route(event) : what.layer != null ? layer(opened.folder()) : sites(event);
+        String text = what.team != null ? readable(route(event)) : what.layer != null ? readable(layer(opened.folder())) : sites(event);
         if (out == null) {
             out().print(text);
         } else {
             Files.writeString(out, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
         }
         return StraddleCommand.DONE;
+    }
+
+    /** The text of a layer, if import reads it. */
+    private static String readable(String text) {
+        try {
+            MapReader.read(new SourceFile("export", text.getBytes(StandardCharsets.UTF_8)), CoordinateOrder.OF_THE_FORMAT, null);
+            return text;
+        } catch (ReadException e) {
+            throw new WrongInput(TEXTS.text("exportCommand.nothingWrittenBecause", "what", e.what(),
+                    "whatToDo", e.whatToDo()));
+        }
     }
 
     private SiteWriter.Format format(SiteWriter.Format otherwise) {

@@ -211,6 +211,9 @@ class ForeignFolderTest {
         pipe(EventLock.FILE);
         assertTrue(refused(() -> EventFolder.open(event)).getMessage().contains("not a plain file"));
         Files.delete(event.resolve(EventLock.FILE));
+        Files.createLink(event.resolve(EventLock.FILE), outside.resolve("keepme"));
+        assertTrue(refused(() -> EventFolder.open(event)).getMessage().contains("second name"));
+        Files.delete(event.resolve(EventLock.FILE));
         Files.createDirectory(event.resolve(EventLock.FILE));
         assertTrue(refused(() -> EventFolder.open(event)).getMessage().contains("not a plain file"));
     }

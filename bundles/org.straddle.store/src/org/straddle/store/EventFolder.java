@@ -20,8 +20,8 @@ import org.straddle.words.Catalogue;
  * An event on disk: a folder with one file for each thing that one person edits.
  *
  * <p>A save changes all files of the folder or none, whenever power fails (see {@link SaveJournal}); it writes only
- * files whose content changed, and refuses to overwrite what another program wrote meanwhile. Not for use by several
- * threads: everything here belongs to the thread that edits the event.
+ * files whose content changed, and refuses to overwrite what another program wrote meanwhile. Everything here belongs to
+ * the thread that edits the event; only a {@link Saving} may be written on another one.
  */
 public final class EventFolder implements AutoCloseable {
 
@@ -31,17 +31,19 @@ public final class EventFolder implements AutoCloseable {
     private static final int PATIENCE = 10;
     private static final int PAUSE_MS = 50;
 
-    private EventTree tree;
-    private EventLock lock;
-    private SaveJournal journal;
+    /** Held by whoever changes the folder: a save may run while the event is edited. */
+    private final Object disk = new Object();
+    private volatile EventTree tree;
+    private volatile EventLock lock;
+    private volatile SaveJournal journal;
     private final FileSteps steps;
     private final EventResourceSet resources;
     private final Event event;
     private final StagedFiles staged = new StagedFiles();
     /** Digests of the event's own files as last read or written, by name. */
-    private Map<String, String> known;
+    private volatile Map<String, String> known;
     /** Files of the layers that the event had when it was last read or written, by name. */
-    private Set<String> knownLayers;
+    private volatile Set<String> knownLayers;
 
     private EventFolder(EventTree tree, EventLock lock, FileSteps steps, EventResourceSet resources, Event event,
             Map<String, byte[]> files) {
@@ -72,6 +74,27 @@ public final class EventFolder implements AutoCloseable {
             return read(tree, lock, steps, EventScan.scan(new DiskFiles(tree, journal)));
         } catch (EventFolderException | RuntimeException | Error e) {
             lock.close();
+            throw e;
+        }
+    }
+
+    /**
+     * Opens an event for editing as somebody left it without saving; on the disk it stays as it is until the next save.
+     *
+     * @param unsaved of this folder
+     */
+    public static EventFolder openUnsaved(Path folder, UnsavedEdits.Found unsaved) throws EventFolderException {
+        EventFolder saved = open(folder);
+        try {
+            EventResourceSet resources = EventResourceSet.of(EventScan.scan(unsaved.files()::get));
+            Limits.require(resources.event());
+            EventFolder edited = new EventFolder(saved.tree, saved.lock, saved.steps, resources, resources.event(), Map.of());
+            edited.known = saved.known;
+            edited.knownLayers = saved.knownLayers;
+            unsaved.brought().forEach(edited.staged::put);
+            return edited;
+        } catch (EventFolderException | RuntimeException | Error e) {
+            saved.close();
             throw e;
         }
     }
@@ -168,6 +191,7 @@ public final class EventFolder implements AutoCloseable {
     private static EventFolder read(EventTree tree, EventLock lock, FileSteps steps, Map<String, byte[]> files)
             throws EventFolderException {
         EventResourceSet resources = EventResourceSet.of(files);
+        Limits.require(resources.event());
         return new EventFolder(tree, lock, steps, resources, resources.event(), files);
     }
 
@@ -227,8 +251,10 @@ public final class EventFolder implements AutoCloseable {
         refuseReadOnly();
         refuseTooLarge(suggestedName, bytes);
         String name = KeptName.candidates(suggestedName).iterator().next();
-        recover(journal, tree);
-        commit(List.of(new Change.Put(Layout.ELEMENTS + "/" + name, bytes.clone())), known, tree, journal);
+        synchronized (disk) {
+            recover(journal, tree);
+            commit(List.of(new Change.Put(Layout.ELEMENTS + "/" + name, bytes.clone())), known, tree, journal);
+        }
         return name;
     }
 
@@ -299,25 +325,57 @@ public final class EventFolder implements AutoCloseable {
                 TEXTS.text("eventFolder.giveFileName"));
     }
 
-    /**
-     * Writes what changed since the event was opened or saved. When this fails, the folder is as it was, unless the
-     * message says that the save counts and will be finished.
-     */
+    /** {@link #saving} and writes it, at once. */
     public void save() throws EventFolderException {
+        saving().write();
+    }
+
+    /**
+     * Takes from the event what a save will write, on the thread that edits the event. What it returns may be written on
+     * another one while editing goes on.
+     */
+    public Saving saving() throws EventFolderException {
         refuseReadOnly();
-        recover(journal, tree);
         Map<String, byte[]> files = written();
         Map<String, byte[]> brought = staged.namedBy(event);
-        List<Change> changes = changes(files);
-        refuseForeignChanges(changes);
-        changes.addAll(missing(brought));
-        changes.addAll(droppedLayers());
-        if (!changes.isEmpty()) {
-            commit(changes, digests(files), tree, journal);
+        Set<String> layers = layerNames(event);
+        return new Saving(files, brought, () -> write(files, brought, layers));
+    }
+
+    private void write(Map<String, byte[]> files, Map<String, byte[]> brought, Set<String> layers) throws EventFolderException {
+        synchronized (disk) {
+            recover(journal, tree);
+            List<Change> changes = changes(files);
+            refuseForeignChanges(changes);
+            changes.addAll(missing(brought));
+            changes.addAll(droppedLayers(layers));
+            if (!changes.isEmpty()) {
+                commit(changes, digests(files), tree, journal);
+            }
+            known = digests(files);
+            knownLayers = layers;
+            staged.remove(brought);
         }
-        known = digests(files);
-        knownLayers = layerNames(event);
-        staged.remove(brought.keySet());
+    }
+
+    /**
+     * Keeps what is not saved yet where a crash of the program leaves it, for {@link #openUnsaved}. Call it on the thread
+     * that edits the event; what it returns does the writing, on any thread.
+     */
+    public Saving keepingUnsaved() throws EventFolderException {
+        Map<String, byte[]> files = written();
+        Saving state = new Saving(files, staged.namedBy(event), () -> { });
+        UnsavedEdits place = UnsavedEdits.of(path());
+        Map<String, String> base = known;
+        return new Saving(files, state.brought(), () -> {
+            try {
+                place.keep(state, base);
+            } catch (IOException e) {
+                throw EventFolderException.causedBy(e, TEXTS.text("eventFolder.unsavedEditsCannot",
+                        "reason", EventLock.reason(e)),
+                        UserFolder.path(), TEXTS.text("eventFolder.saveEventOften"));
+            }
+        });
     }
 
     private void refuseReadOnly() throws EventFolderException {
@@ -336,10 +394,12 @@ public final class EventFolder implements AutoCloseable {
     }
 
     /** Files of layers that the event no longer has, taken into memory first: the removal may yet be undone. */
-    private List<Change> droppedLayers() throws EventFolderException {
+    private List<Change> droppedLayers(Set<String> layers) throws EventFolderException {
         List<Change> deletions = new ArrayList<>();
         DiskFiles disk = new DiskFiles(tree, journal);
-        for (String name : droppedLayerNames()) {
+        Set<String> dropped = new LinkedHashSet<>(knownLayers);
+        dropped.removeAll(layers);
+        for (String name : dropped) {
             KeptFile file = KeptFile.onDisk(name, tree.at(name));
             // What does not fit into memory stays where it is.
             if (file.exists() && file.size() <= DiskFiles.LARGEST) {
@@ -351,12 +411,6 @@ public final class EventFolder implements AutoCloseable {
             }
         }
         return deletions;
-    }
-
-    private Set<String> droppedLayerNames() {
-        Set<String> dropped = new LinkedHashSet<>(knownLayers);
-        dropped.removeAll(layerNames(event));
-        return dropped;
     }
 
     private static Set<String> layerNames(Event event) {
@@ -372,42 +426,54 @@ public final class EventFolder implements AutoCloseable {
      * @param folder does not exist yet, or is empty; the folder itself means a plain {@link #save}
      */
     public void saveAs(Path folder) throws EventFolderException {
+        savingAs(folder).write();
+    }
+
+    /** As {@link #saving}, for {@link #saveAs}. */
+    public Saving savingAs(Path folder) throws EventFolderException {
         EventTree target = new EventTree(folder.toAbsolutePath().normalize());
         if (target.equals(tree) && !isReadOnly()) {
-            save();
-            return;
+            return saving();
         }
         if (target.root().startsWith(tree.root())) {
             throw EventFolderException.of(
                     TEXTS.text("eventFolder.eventCannotLie"), target.root(), TEXTS.text("eventFolder.chooseFolderElsewhere"));
         }
         Map<String, byte[]> files = written();
-        Map<String, Change> changes = new LinkedHashMap<>();
-        files.forEach((name, bytes) -> changes.put(name, new Change.Put(name, bytes)));
-        Set<String> dropped = droppedLayers().stream().map(Change::name).collect(Collectors.toSet());
-        for (Change.Copy copy : keptFiles()) {
-            if (!dropped.contains(copy.name())) {
-                changes.put(copy.name(), copy);
-            }
-        }
         Map<String, byte[]> brought = staged.namedBy(event);
-        brought.forEach((name, bytes) -> changes.put(name, new Change.Put(name, bytes)));
-        EventLock targetLock = lockEmpty(target, steps);
-        SaveJournal targetJournal = new SaveJournal(target, steps);
-        try {
-            recover(targetJournal, target);
-            commit(List.copyOf(changes.values()), digests(files), target, targetJournal);
-        } catch (EventFolderException | RuntimeException | Error e) {
-            targetLock.close();
-            throw e;
+        Set<String> layers = layerNames(event);
+        return new Saving(files, brought, () -> writeTo(target, files, brought, layers));
+    }
+
+    private void writeTo(EventTree target, Map<String, byte[]> files, Map<String, byte[]> brought, Set<String> layers)
+            throws EventFolderException {
+        synchronized (disk) {
+            Map<String, Change> changes = new LinkedHashMap<>();
+            files.forEach((name, bytes) -> changes.put(name, new Change.Put(name, bytes)));
+            Set<String> dropped = droppedLayers(layers).stream().map(Change::name).collect(Collectors.toSet());
+            for (Change.Copy copy : keptFiles()) {
+                if (!dropped.contains(copy.name())) {
+                    changes.put(copy.name(), copy);
+                }
+            }
+            brought.forEach((name, bytes) -> changes.put(name, new Change.Put(name, bytes)));
+            EventLock targetLock = lockEmpty(target, steps);
+            SaveJournal targetJournal = new SaveJournal(target, steps);
+            try {
+                recover(targetJournal, target);
+                commit(List.copyOf(changes.values()), digests(files), target, targetJournal);
+            } catch (EventFolderException | RuntimeException | Error e) {
+                targetLock.close();
+                throw e;
+            }
+            close();
+            tree = target;
+            lock = targetLock;
+            journal = targetJournal;
+            known = digests(files);
+            knownLayers = layers;
+            staged.remove(brought);
         }
-        close();
-        tree = target;
-        lock = targetLock;
-        journal = targetJournal;
-        known = digests(files);
-        knownLayers = layerNames(event);
-        staged.remove(brought.keySet());
     }
 
     /** Lets other programs edit the event. */
@@ -421,6 +487,7 @@ public final class EventFolder implements AutoCloseable {
 
     private Map<String, byte[]> written() throws EventFolderException {
         FitToWrite.require(event);
+        Limits.require(event);
         Map<String, byte[]> files = new LinkedHashMap<>();
         for (Map.Entry<String, EventResource> file : Filing.file(resources, event, this::isOnDisk).entrySet()) {
             byte[] bytes = file.getValue().write();

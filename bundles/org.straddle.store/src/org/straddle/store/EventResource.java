@@ -10,6 +10,7 @@ import javax.xml.parsers.SAXParser;
 
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.resource.Resource;
+import org.eclipse.emf.ecore.xmi.IllegalValueException;
 import org.eclipse.emf.ecore.xmi.XMIException;
 import org.eclipse.emf.ecore.xmi.XMLHelper;
 import org.eclipse.emf.ecore.xmi.XMLLoad;
@@ -34,6 +35,8 @@ final class EventResource extends XMIResourceImpl {
     private static final Map<String, Object> WRITING = Map.of(XMLResource.OPTION_ENCODING, "UTF-8",
             Resource.OPTION_LINE_DELIMITER, "\n", XMLResource.OPTION_LINE_WIDTH, 100);
 
+    private static final int LONGEST_QUOTE = 60;
+
     EventResource(URI uri) {
         super(uri);
     }
@@ -52,8 +55,7 @@ final class EventResource extends XMIResourceImpl {
                     "plain", plain(why)), name(), Math.max(0, why.getLine()),
                     Math.max(0, why.getColumn()), TEXTS.text("eventResource.correctPlaceNamed"), why);
         } catch (IOException | RuntimeException e) {
-            throw EventFolderException.causedBy(e, TEXTS.text("eventResource.fileCannotRead",
-                    "reason", e.getMessage()), name(),
+            throw EventFolderException.causedBy(e, TEXTS.text("eventResource.fileDamagedHolds"), name(),
                     TEXTS.text("diskFiles.restoreFileFrom"));
         } finally {
             setIntrinsicIDToEObjectMap(null);
@@ -74,6 +76,12 @@ final class EventResource extends XMIResourceImpl {
 
     /** The framework's words without its class names and its copy of the place. */
     private static String plain(XMIException why) {
+        if (why instanceof IllegalValueException wrong && wrong.getFeature() != null) {
+            String value = String.valueOf(wrong.getValue());
+            return TEXTS.text("eventResource.value",
+                    "value", value.length() > LONGEST_QUOTE ? value.substring(0, LONGEST_QUOTE) + "…" : value,
+                    "feature", wrong.getFeature().getName());
+        }
         String message = why.getMessage() == null ? why.toString() : why.getMessage();
         return message.replaceAll("\\s*\\(event:[^)]*\\)\\s*$", "").replaceAll("\\b(?:[a-z]+\\.)+(?=[A-Z])", "");
     }

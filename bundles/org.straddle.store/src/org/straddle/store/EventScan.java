@@ -64,8 +64,8 @@ final class EventScan {
             throw new EventFolderException(TEXTS.text("eventScan.notWellFormed", "reason", e.getMessage()), name,
                     e.getLineNumber(), e.getColumnNumber(), TEXTS.text("eventScan.restoreFileFrom"),
                     e);
-        } catch (SAXException | IOException e) {
-            throw EventFolderException.causedBy(e, TEXTS.text("eventScan.fileCannotRead", "reason", e.getMessage()), name,
+        } catch (SAXException | IOException | RuntimeException e) {
+            throw EventFolderException.causedBy(e, TEXTS.text("eventScan.fileDamagedText"), name,
                     TEXTS.text("diskFiles.restoreFileFrom"));
         }
         scans.put(name, scan);

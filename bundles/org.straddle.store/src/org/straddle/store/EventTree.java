@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.OpenOption;
 import java.nio.file.Path;
@@ -168,10 +169,23 @@ final class EventTree {
 
     /** Opens a plain file for writing, and makes it when it is not there. */
     FileChannel openOrCreate(Place place) throws IOException {
+        if (file(place).isPresent() && hasOtherNames(place)) {
+            // What is written here would be written to a file elsewhere.
+            throw EventFolderException.of(
+                    TEXTS.text("eventTree.fileHasSecond"), place.name(), TEXTS.text("eventTree.remove"));
+        }
         if (file(place).isEmpty()) {
             return in(place, (folder, last) -> folder.open(last, Set.of(StandardOpenOption.CREATE, StandardOpenOption.WRITE)));
         }
         return open(place, Set.of(StandardOpenOption.WRITE));
+    }
+
+    private static boolean hasOtherNames(Place place) {
+        try {
+            return (Integer) Files.getAttribute(place.path(), "unix:nlink", LinkOption.NOFOLLOW_LINKS) > 1;
+        } catch (IOException | UnsupportedOperationException | IllegalArgumentException e) {
+            return false;
+        }
     }
 
     private FileChannel open(Place place, Set<OpenOption> how) throws IOException {

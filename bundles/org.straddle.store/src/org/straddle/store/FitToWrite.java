@@ -100,7 +100,7 @@ final class FitToWrite {
     }
 
     /** Kind and name of the object, or of the nearest thing around it that has a name. */
-    private static String label(EObject object) {
+    static String label(EObject object) {
         EStructuralFeature name = object.eClass().getEStructuralFeature("name");
         Object text = name == null ? null : object.eGet(name);
         if (text != null) {

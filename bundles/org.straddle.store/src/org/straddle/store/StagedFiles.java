@@ -17,31 +17,32 @@ import org.straddle.model.Survey;
 /**
  * Files that were brought in since the last save, such as an imported file of element sets. They wait in memory: the
  * save writes those that the event names by then, so an import that was undone, refused or cancelled leaves nothing
- * on the disk, and one that was done again still has its file.
+ * on the disk, and one that was done again still has its file. Any thread may use it.
  */
 final class StagedFiles {
 
     private final Map<String, byte[]> waiting = new LinkedHashMap<>();
 
     /** The waiting bytes, or null. */
-    byte[] get(String name) {
+    synchronized byte[] get(String name) {
         return waiting.get(name);
     }
 
-    void put(String name, byte[] bytes) {
+    synchronized void put(String name, byte[] bytes) {
         waiting.put(name, bytes);
     }
 
-    void remove(Set<String> written) {
-        waiting.keySet().removeAll(written);
+    /** What was written, unless it was brought in anew since. */
+    synchronized void remove(Map<String, byte[]> written) {
+        written.forEach(waiting::remove);
     }
 
-    boolean holds(String name, byte[] bytes) {
+    synchronized boolean holds(String name, byte[] bytes) {
         return Arrays.equals(waiting.get(name), bytes);
     }
 
     /** The waiting files that the event names. */
-    Map<String, byte[]> namedBy(Event event) {
+    synchronized Map<String, byte[]> namedBy(Event event) {
         Set<String> named = new HashSet<>();
         for (Bird bird : event.getBirds()) {
             for (BirdElements elements : bird.getElementSets()) {

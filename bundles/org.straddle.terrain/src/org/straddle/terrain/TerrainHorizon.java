@@ -41,7 +41,8 @@ public record TerrainHorizon(Horizon mask, List<Double> skylineDeg, double groun
     public static final double STEP_DEG = 0.5;
 
     /** It logs traces of what it also throws, and what is thrown is told here. Held, or its level would be lost. */
-    private static final List<Logger> LIBRARY = List.of(Logger.getLogger("org.geotools"), Logger.getLogger("javax.media.jai"));
+    private static final List<Logger> LIBRARY = List.of(Logger.getLogger("org.geotools"), Logger.getLogger("javax.media.jai"),
+            Logger.getLogger("com.sun.media"), Logger.getLogger("it.geosolutions"));
 
     private static final int CANCEL_CHECK_STEPS = 4096;
     private static final int DIRECTIONS = (int) (360 / STEP_DEG);

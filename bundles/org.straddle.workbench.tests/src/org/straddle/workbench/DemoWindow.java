@@ -38,6 +38,7 @@ import org.straddle.check.Finding;
 import org.straddle.demo.DemoEvent;
 import org.straddle.store.EventFolder;
 import org.straddle.ui.session.EventSession;
+import org.straddle.ui.session.SaveRun;
 
 /**
  * The window with the demo event open, written anew for each test class. All classes share one workbench, because
@@ -206,8 +207,9 @@ final class DemoWindow implements BeforeAllCallback, AfterAllCallback {
         ui(() -> {
             try {
                 session().commitPendingEdits();
-                session().write();
-                session().saved();
+                SaveRun save = session().beginSave();
+                save.write();
+                session().saved(save);
             } catch (IOException e) {
                 throw new AssertionError(e);
             }

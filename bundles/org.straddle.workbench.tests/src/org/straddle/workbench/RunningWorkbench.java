@@ -47,8 +47,6 @@ final class RunningWorkbench implements AutoCloseable {
     private void run() {
         try {
             display = PlatformUI.createDisplay();
-            // As the program does: GTK's remarks on its own widgets are for nobody here.
-            display.setWarnings(false);
             PlatformUI.createAndRunWorkbench(display, new WithoutArguments());
             display.dispose();
         } catch (Throwable e) {

@@ -53,6 +53,8 @@ final class Manual {
         page.append(".TH ").append(name.toUpperCase(Locale.ROOT).replace("-", "\\-")).append(" 1 ")
                 .append(DAY.format(Instant.ofEpochMilli(time))).append(" \"").append(tool.getCommandSpec().version()[0])
                 .append("\" \"Straddle\"\n");
+        // Long words of a synopsis leave holes in lines that are justified.
+        page.append(".nh\n.ad l\n");
         String[] description = spec.usageMessage().description();
         page.append(".SH NAME\n").append(text(name)).append(" \\- ").append(text(firstSentence(description))).append('\n');
         page.append(".SH SYNOPSIS\n");

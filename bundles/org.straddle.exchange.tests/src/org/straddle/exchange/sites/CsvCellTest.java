@@ -1,6 +1,7 @@
 package org.straddle.exchange.sites;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -93,5 +94,23 @@ class CsvCellTest {
         String column = SiteMapping.guess(table).column(SiteField.NAME).orElseThrow();
         List<String> read = table.rows().stream().map(row -> table.value(row, column)).toList();
         IntStream.range(0, names.size()).forEach(i -> assertEquals(names.get(i), read.get(i)));
+    }
+
+    /** What import refuses is not written; the word names the site. */
+    @ParameterizedTest
+    @EnumSource(SiteWriter.Format.class)
+    void whatImportRefusesIsNotWritten(SiteWriter.Format format) {
+        for (String name : List.of("n".repeat(2001), "m".repeat(201), "Nowhere", "Too high")) {
+            Site site = Fresh.site();
+            site.setName(name);
+            site.setLatitudeDeg(name.equals("Nowhere") ? 95 : 64);
+            site.setLongitudeDeg(-20);
+            site.setAltitudeM(name.equals("Too high") ? 200_000 : 10);
+            site.getSquares().add("HP94");
+            IllegalArgumentException refused = assertThrows(IllegalArgumentException.class,
+                    () -> SiteWriter.write(List.of(site), format), name);
+            assertTrue(refused.getMessage().contains(name.substring(0, 7)), refused.getMessage());
+            assertTrue(refused.getMessage().lines().count() <= 2, refused.getMessage());
+        }
     }
 }

@@ -22,6 +22,7 @@ import org.straddle.ui.parts.ThingSelection;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.SessionListener;
+import org.straddle.ui.session.UiThread;
 
 /**
  * All teams over the same time: who is where, who drives, and who works which bird. Shows the last computation, and
@@ -44,7 +45,7 @@ public final class DaySheetView extends ViewPart implements SessionListener {
     @Override
     public void createPartControl(Composite parent) {
         Display display = parent.getDisplay();
-        reader = new SheetReader(reading -> display.asyncExec(() -> show(reading)));
+        reader = new SheetReader(reading -> UiThread.later(display, () -> show(reading)));
         pages = new EmptyOr<>(parent, "", "", body -> new SheetCanvas(body, this::chosen, session::reveal));
         sheet = pages.content();
         getSite().setSelectionProvider(selection);

@@ -10,6 +10,7 @@ import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
 import org.straddle.daysheet.page.PdfSheet;
 import org.straddle.daysheet.sheet.DaySheet;
+import org.straddle.ui.session.UiThread;
 import org.straddle.ui.workbench.Problem;
 
 /** Writes all days of the sheet to a PDF file, a page or more for each. */
@@ -50,7 +51,7 @@ final class PaperFile {
 
     static void tell(Shell shell, Runnable words) {
         if (!shell.isDisposed()) {
-            shell.getDisplay().asyncExec(() -> {
+            UiThread.later(shell, () -> {
                 if (!shell.isDisposed()) {
                     words.run();
                 }

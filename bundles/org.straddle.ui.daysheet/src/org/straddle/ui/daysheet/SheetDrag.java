@@ -18,6 +18,7 @@ import org.straddle.daysheet.layout.LaneBox;
 import org.straddle.daysheet.sheet.SheetItem;
 import org.straddle.model.Team;
 import org.straddle.model.Turn;
+import org.straddle.ui.session.UiThread;
 
 /**
  * One stop or turn, or an end of it, from being lifted to being put down. The places that fit light up as soon as they
@@ -48,7 +49,7 @@ final class SheetDrag {
         this.carried = carried;
         this.offset = Duration.between(carried.grip() == Grip.END ? item.window().end() : item.window().start(), grabbed);
         Display display = sheet.control().getDisplay();
-        this.search = new PlaceSearch(carried, found -> display.asyncExec(() -> light(found)));
+        this.search = new PlaceSearch(carried, found -> UiThread.later(display, () -> light(found)));
         search.schedule();
     }
 

@@ -29,6 +29,7 @@ import org.straddle.kit.PackingRow;
 import org.straddle.kit.SinglePoint;
 import org.straddle.model.KitItem;
 import org.straddle.outlook.things.Times;
+import org.straddle.ui.session.UiThread;
 import org.straddle.ui.things.Icons;
 
 /** The rows of a packing list, each with a tick box that the Space key works. */
@@ -104,7 +105,7 @@ final class PackingTable {
     private void pressed(PackingRow row, boolean packed, BiConsumer<List<PackingRow>, Boolean> tick) {
         pressed.add(row);
         if (pressed.size() == 1) {
-            frame.getDisplay().asyncExec(() -> {
+            UiThread.later(frame, () -> {
                 List<PackingRow> together = List.copyOf(pressed);
                 pressed.clear();
                 if (!frame.isDisposed()) {

@@ -12,6 +12,8 @@ import org.eclipse.swt.program.Program;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
 
+import org.straddle.ui.session.UiThread;
+
 /** Writes a packing sheet to a file in the background: a slow disk must not hold up the window. */
 final class SheetFile {
 
@@ -66,7 +68,7 @@ final class SheetFile {
 
     private static void onScreen(Shell shell, Runnable show) {
         if (!shell.isDisposed()) {
-            shell.getDisplay().asyncExec(() -> {
+            UiThread.later(shell, () -> {
                 if (!shell.isDisposed()) {
                     show.run();
                 }

@@ -10,6 +10,8 @@ import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.widgets.Display;
 
+import org.straddle.ui.session.UiThread;
+
 /**
  * One kind of work off the UI thread, of which only the newest matters: asking again cancels what is under way. Called
  * and answering on the UI thread.
@@ -70,7 +72,7 @@ final class Newest<T> {
 
     private void tell(Job from, Runnable news) {
         if (!display.isDisposed()) {
-            display.asyncExec(() -> {
+            UiThread.later(display, () -> {
                 if (job == from) {
                     job = null;
                     news.run();

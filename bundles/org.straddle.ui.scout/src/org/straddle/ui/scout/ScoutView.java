@@ -37,6 +37,7 @@ import org.straddle.ui.places.PlaceListener;
 import org.straddle.ui.places.ShownPlace;
 import org.straddle.ui.session.Edit;
 import org.straddle.ui.session.EventSession;
+import org.straddle.ui.session.UiThread;
 import org.straddle.ui.workbench.AddLayer;
 import org.straddle.ui.workbench.PlanPerspective;
 
@@ -212,7 +213,7 @@ public final class ScoutView extends SessionView<ScoutPanel> implements PlaceLis
         Display display = getSite().getShell().getDisplay();
         ScoutJob[] own = new ScoutJob[1];
         own[0] = new ScoutJob(layers, new Scouting.Question(panel.reach(), region, Map.of()), Demands.of(session().event()),
-                ending -> display.asyncExec(() -> ended(own[0], ending)));
+                ending -> UiThread.later(display, () -> ended(own[0], ending)));
         job = own[0];
         panel.find().setText("&Stop");
         panel.find().requestLayout();

@@ -10,6 +10,8 @@ import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.widgets.Display;
 
+import org.straddle.ui.session.UiThread;
+
 /** Works out answers off the UI thread; only the answer to the newest question is of interest. */
 final class Latest<Q, A> extends Job {
 
@@ -61,7 +63,7 @@ final class Latest<Q, A> extends Job {
 
     private void tell(Q question, Runnable news) {
         if (!display.isDisposed()) {
-            display.asyncExec(() -> {
+            UiThread.later(display, () -> {
                 if (wanted == question) {
                     news.run();
                 }

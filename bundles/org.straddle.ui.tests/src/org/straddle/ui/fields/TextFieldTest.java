@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Display;
@@ -82,6 +83,20 @@ class TextFieldTest {
         text.setText("x");
         text.dispose();
         assertEquals(List.of(), session.refused());
+    }
+
+    /** A form that is closed would take it along, so whoever closes it can ask. */
+    @Test
+    void whatCannotBeReadIsTheFormsAloneUntilItIsReadOrTakenBack() {
+        field.named("Mark error");
+        assertEquals(Optional.empty(), field.unread());
+        text.setText("12abc");
+        assertEquals(Optional.of("Mark error “12abc”"), field.unread());
+        text.setText("12");
+        assertEquals(Optional.empty(), field.unread());
+        text.setText("twelve");
+        key(SWT.ESC);
+        assertEquals(Optional.empty(), field.unread());
     }
 
     @Test

@@ -1,9 +1,12 @@
 package org.straddle.ui.session;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -17,11 +20,13 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.straddle.model.Fresh;
+import org.straddle.model.Photo;
 import org.straddle.model.Site;
 import org.straddle.model.Revision;
 import org.straddle.model.StraddleFactory;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.store.EventFolder;
+import org.straddle.store.UnsavedEdits;
 
 /** Needs a display, as the workbench does. */
 class EventSessionTest {
@@ -113,21 +118,129 @@ class EventSessionTest {
         assertEquals(List.of(revision), session.event().getRevisions());
         assertTrue(session.dirty(), "though the edit is undone");
         assertFalse(session.canUndo());
-        session.write();
-        session.saved();
+        save();
         assertFalse(session.dirty());
     }
 
     @Test
     void whatIsSavedComesBack() throws Exception {
         rename("Other");
-        session.write();
-        session.saved();
+        save();
         assertFalse(session.dirty());
         session.close();
         try (EventFolder again = EventFolder.open(folder.resolve("event"))) {
             assertEquals("Other", again.event().getName());
         }
+    }
+
+    private void save() throws Exception {
+        SaveRun save = session.beginSave();
+        save.write();
+        session.saved(save);
+    }
+
+    /** A disk so slow that the user edits on, undoes and edits again before the save is written. */
+    @Test
+    void anEditWhileASaveRunsIsNeverMarkedClean() throws Exception {
+        rename("Saved");
+        SaveRun slow = session.beginSave();
+        rename("Typed meanwhile");
+        Thread disk = new Thread(() -> assertDoesNotThrow(slow::write));
+        disk.start();
+        disk.join();
+        session.saved(slow);
+        assertTrue(session.dirty(), "the later edit is not on the disk");
+        try (EventFolder seen = EventFolder.openReadOnly(folder.resolve("event"))) {
+            assertEquals("Saved", seen.event().getName());
+        }
+        session.undo();
+        assertFalse(session.dirty(), "back at what was saved");
+        session.redo();
+        save();
+        assertFalse(session.dirty());
+        SaveRun again = session.beginSave();
+        session.undo();
+        rename("Another way");
+        again.write();
+        session.saved(again);
+        assertTrue(session.dirty(), "what was saved is not on the stack any more");
+        session.undo();
+        assertTrue(session.dirty());
+        Revision revision = StraddleFactory.eINSTANCE.createRevision();
+        SaveRun before = session.beginSave();
+        session.note(AddCommand.create(session.editingDomain(), session.event(), Literals.EVENT__REVISIONS, revision));
+        before.write();
+        session.saved(before);
+        assertTrue(session.dirty(), "the note came later");
+        save();
+        assertFalse(session.dirty());
+        try (EventFolder seen = EventFolder.openReadOnly(folder.resolve("event"))) {
+            assertEquals(1, seen.event().getRevisions().size());
+        }
+    }
+
+    @Test
+    void unsavedEditsComeBackAfterACrash() throws Exception {
+        rename("Edited, not saved");
+        byte[] elements = { '1' };
+        String file = session.folder().addPhoto("a.jpg", elements);
+        Site site = Fresh.site();
+        site.getSurveys().add(Fresh.survey());
+        Photo photo = StraddleFactory.eINSTANCE.createPhoto();
+        photo.setFile(file);
+        site.getSurveys().get(0).getPhotos().add(photo);
+        session.execute(AddCommand.create(session.editingDomain(), session.event(), Literals.EVENT__SITES, site));
+        session.keepUnsaved();
+        // The program ends without closing the session: the system drops the lock.
+        session.folder().close();
+        Path event = folder.resolve("event");
+        try (EventFolder seen = EventFolder.openReadOnly(event)) {
+            assertEquals("Ridge rove", seen.event().getName(), "the event itself is as it was saved");
+        }
+        UnsavedEdits.Found found = UnsavedEdits.of(event).find().orElseThrow();
+        assertFalse(found.changedSince());
+        EventSession after = new EventSession(display);
+        after.open(EventFolder.openUnsaved(event, found));
+        after.broughtBack();
+        assertEquals("Edited, not saved", after.event().getName());
+        assertArrayEquals(elements, after.folder().photo(file).open().readAllBytes());
+        assertTrue(after.dirty());
+        SaveRun save = after.beginSave();
+        save.write();
+        after.saved(save);
+        assertFalse(after.dirty());
+        assertTrue(UnsavedEdits.of(event).find().isEmpty(), "saved: nothing to bring back");
+        assertArrayEquals(elements, Files.readAllBytes(event.resolve("photos").resolve(file)));
+        after.close();
+    }
+
+    @Test
+    void editsThatWereUndoneOrLetGoDoNotComeBack() throws Exception {
+        Path event = folder.resolve("event");
+        rename("Edited");
+        session.keepUnsaved();
+        assertTrue(UnsavedEdits.of(event).find().isPresent());
+        session.undo();
+        session.keepUnsaved();
+        assertTrue(UnsavedEdits.of(event).find().isEmpty(), "undone");
+        rename("Edited again");
+        session.keepUnsaved();
+        session.close();
+        assertTrue(UnsavedEdits.of(event).find().isEmpty(), "let go");
+    }
+
+    @Test
+    void editsOfAnEventThatChangedSinceSaySo() throws Exception {
+        Path event = folder.resolve("event");
+        rename("Edited");
+        session.keepUnsaved();
+        session.folder().close();
+        try (EventFolder other = EventFolder.open(event)) {
+            other.event().setName("By somebody else");
+            other.save();
+        }
+        assertTrue(UnsavedEdits.of(event).find().orElseThrow().changedSince());
+        UnsavedEdits.of(event).discard();
     }
 
     @Test
@@ -172,13 +285,17 @@ class EventSessionTest {
         assertTrue(session.execute(Edit.set(session.editingDomain(), session.event(), Literals.EVENT__NAME, name)));
     }
 
+    /** Sleeps until something is told on this thread; a timer wakes it when nothing is. */
     private void until(BooleanSupplier done) {
         Instant end = Instant.now().plusSeconds(PATIENCE_S);
+        Runnable alarm = () -> { };
+        display.timerExec((int) (1000 * PATIENCE_S), alarm);
         while (!done.getAsBoolean()) {
             assertTrue(Instant.now().isBefore(end), "waited too long; heard " + heard);
             if (!display.readAndDispatch()) {
-                Thread.onSpinWait();
+                display.sleep();
             }
         }
+        display.timerExec(-1, alarm);
     }
 }

@@ -5,10 +5,13 @@ import java.util.List;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.jface.dialogs.IMessageProvider;
+import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.viewers.StructuredSelection;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
+import org.eclipse.ui.ISaveablePart2;
 import org.eclipse.ui.forms.IMessage;
 import org.eclipse.ui.forms.ManagedForm;
 import org.eclipse.ui.forms.events.HyperlinkAdapter;
@@ -31,7 +34,8 @@ import org.straddle.ui.things.Kind;
  * A form over one thing of the event. Edits go straight into the event as commands, so an editor is never dirty and
  * can be closed at any time; the event as a whole is saved. It closes itself when its thing is gone.
  */
-public abstract class ThingEditor<T extends Identified> extends EditorPart implements SessionListener {
+public abstract class ThingEditor<T extends Identified> extends EditorPart
+        implements SessionListener, ISaveablePart2 {
 
     private final EventSession session = EventSession.current();
     private final Class<T> type;
@@ -73,6 +77,7 @@ public abstract class ThingEditor<T extends Identified> extends EditorPart imple
         form = new FieldForm(session, managed);
         fields(form, thing());
         form.refresh();
+        form.onTyping(() -> firePropertyChange(ISaveablePart2.PROP_DIRTY));
         scrolled.getForm().addMessageHyperlinkListener(new HyperlinkAdapter() {
             @Override
             public void linkActivated(HyperlinkEvent click) {
@@ -127,9 +132,20 @@ public abstract class ThingEditor<T extends Identified> extends EditorPart imple
         // The event as a whole is saved.
     }
 
+    /** Only text that cannot be read is in the form alone; all else is in the event, which is saved as a whole. */
     @Override
     public final boolean isDirty() {
-        return false;
+        return form != null && !form.unread().isEmpty();
+    }
+
+    /** Text that cannot be read goes with the form, so the user decides. */
+    @Override
+    public final int promptToSaveOnClose() {
+        int answer = MessageDialog.open(MessageDialog.WARNING, getSite().getShell(), "Close " + getPartName(),
+                "This cannot be read and is not in the event: " + String.join(", ", form.unread())
+                        + ". Go back and correct it, or close the form and lose this text.",
+                SWT.NONE, "Go back", "Lose this text");
+        return answer == 1 ? ISaveablePart2.NO : ISaveablePart2.CANCEL;
     }
 
     @Override

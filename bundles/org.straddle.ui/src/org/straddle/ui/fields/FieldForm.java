@@ -35,6 +35,7 @@ import org.straddle.model.Identified;
 import org.straddle.outlook.things.ThingText;
 import org.straddle.ui.parts.TabLeaves;
 import org.straddle.ui.session.EventSession;
+import org.straddle.ui.session.UiThread;
 
 /**
  * A form of titled sections with fields in three columns: name, control, unit. Editors say what the fields are; how
@@ -53,6 +54,7 @@ public final class FieldForm {
     private final List<Field> fields = new ArrayList<>();
     private Composite section;
     private boolean locked;
+    private Runnable typed = () -> { };
 
     public FieldForm(EventSession session, IManagedForm form) {
         this.session = session;
@@ -116,7 +118,13 @@ public final class FieldForm {
         label(name, SWT.CENTER);
         Text box = form.getToolkit().createText(section, "", SWT.SINGLE);
         place(box, unit, SWT.DEFAULT);
-        return track(new TextField<>(session, form.getMessageManager(), box, told(notation), notation, slot).named(name));
+        TextField<T> field = new TextField<>(session, form.getMessageManager(), box, told(notation), notation, slot).named(name);
+        box.addModifyListener(change -> UiThread.later(box, () -> {
+            if (!box.isDisposed()) {
+                typed.run();
+            }
+        }));
+        return track(field);
     }
 
     public <T> TextField<T> text(String name, String unit, Notation<T> notation, EObject owner,
@@ -305,6 +313,16 @@ public final class FieldForm {
 
     public void refresh() {
         fields.forEach(Field::refresh);
+    }
+
+    /** What stands in the fields and cannot be read, one entry a field. */
+    public List<String> unread() {
+        return fields.stream().flatMap(field -> field.unread().stream()).toList();
+    }
+
+    /** @param told on the UI thread, soon after something was typed */
+    public void onTyping(Runnable told) {
+        typed = told;
     }
 
     /** Puts the cursor into the first field. */

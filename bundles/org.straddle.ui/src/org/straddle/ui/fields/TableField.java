@@ -32,6 +32,7 @@ import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.straddle.model.Identified;
 import org.straddle.ui.session.Edit;
 import org.straddle.ui.session.EventSession;
+import org.straddle.ui.session.UiThread;
 import org.straddle.ui.things.Icons;
 
 /**
@@ -186,7 +187,7 @@ public final class TableField<E extends EObject> implements Field {
         if (session.execute(Edit.add(session.editingDomain(), owner.get(), list, row, what))) {
             viewer.setSelection(new StructuredSelection(row), true);
             // The table scrolls only once it has been laid out with the new row.
-            viewer.getTable().getDisplay().asyncExec(() -> edit(row));
+            UiThread.later(viewer.getTable(), () -> edit(row));
         }
     }
 

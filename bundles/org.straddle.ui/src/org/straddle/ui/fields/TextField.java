@@ -2,6 +2,7 @@ package org.straddle.ui.fields;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.jface.dialogs.IMessageProvider;
@@ -36,6 +37,7 @@ public final class TextField<T> implements Field {
     private final Runnable commit = this::commit;
     private T shown;
     private String name = "";
+    private boolean refused;
     private boolean pending;
     private boolean refreshing;
     private Command typed;
@@ -90,6 +92,11 @@ public final class TextField<T> implements Field {
         }
     }
 
+    @Override
+    public Optional<String> unread() {
+        return refused ? Optional.of((name.isEmpty() ? "" : name + " ") + "“" + text.getText() + "”") : Optional.empty();
+    }
+
     private void show(T value) {
         refreshing = true;
         shown = copy(value);
@@ -100,6 +107,7 @@ public final class TextField<T> implements Field {
     }
 
     private void complain(String message) {
+        refused = true;
         String head = head(message);
         messages.addMessage(this, (name.isEmpty() ? "" : name + ": ") + head, null, IMessageProvider.ERROR);
         mark.setDescriptionText(message);
@@ -109,6 +117,7 @@ public final class TextField<T> implements Field {
     }
 
     private void content() {
+        refused = false;
         messages.removeMessage(this);
         mark.hide();
         session.settle(this);

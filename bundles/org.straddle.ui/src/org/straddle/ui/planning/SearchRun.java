@@ -20,6 +20,7 @@ import org.straddle.plan.PlanSettings;
 import org.straddle.plan.Proposal;
 import org.straddle.plan.event.EventPlanner;
 import org.straddle.store.KeptFolder;
+import org.straddle.ui.session.UiThread;
 
 /** One search for a plan, behind the window. What it tells arrives on the UI thread. */
 final class SearchRun extends Job {
@@ -86,7 +87,7 @@ final class SearchRun extends Job {
 
     private void later(Consumer<Told> event) {
         if (!display.isDisposed()) {
-            display.asyncExec(() -> event.accept(told));
+            UiThread.later(display, () -> event.accept(told));
         }
     }
 

@@ -13,7 +13,6 @@ import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 
-import org.eclipse.emf.common.command.BasicCommandStack;
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.common.notify.AdapterFactory;
 import org.eclipse.emf.ecore.EObject;
@@ -34,9 +33,8 @@ import org.straddle.store.EventFolderException;
  *
  * <p>Every change runs as a command on one stack, which gives undo, redo and the dirty mark. After each change the
  * passes and findings are worked out on a snapshot in the background; the newest change wins, older computations are
- * cancelled. All methods must be called on the UI thread, except {@link #write} and {@link #writeAs}, which may run
- * on another thread while the UI thread is blocked by a modal progress dialog, because the live objects must not change
- * while they are written.
+ * cancelled. All methods must be called on the UI thread; a {@link SaveRun} is written on any other. What is not
+ * saved is kept for the case that the program ends without asking (see {@link UnsavedKeeper}).
  */
 public final class EventSession {
 
@@ -50,7 +48,10 @@ public final class EventSession {
     private final List<SessionListener> listeners = new CopyOnWriteArrayList<>();
     private final Set<Runnable> pendingEdits = new LinkedHashSet<>();
     private final Map<Object, String> refused = new LinkedHashMap<>();
+    /** Whether something was noted that no save holds yet; and how often in all. */
     private boolean noted;
+    private int notes;
+    private final UnsavedKeeper keeper;
     private Map<String, Identified> index;
     private EventFolder folder;
     private AdapterFactoryEditingDomain domain;
@@ -62,6 +63,7 @@ public final class EventSession {
 
     EventSession(Display display) {
         this.display = display;
+        this.keeper = new UnsavedKeeper(display, this);
     }
 
     /** The session of this application; make the first call on the UI thread. */
@@ -88,7 +90,7 @@ public final class EventSession {
     public void open(EventFolder opened) {
         close();
         folder = Objects.requireNonNull(opened);
-        BasicCommandStack stack = new BasicCommandStack();
+        SessionStack stack = new SessionStack();
         domain = new AdapterFactoryEditingDomain(labels, stack);
         stack.addCommandStackListener(this::changed);
         listeners.forEach(listener -> listener.opened(this));
@@ -101,6 +103,7 @@ public final class EventSession {
             return;
         }
         stopComputing();
+        keeper.forget(folder.path());
         pendingEdits.clear();
         refused.clear();
         noted = false;
@@ -170,6 +173,7 @@ public final class EventSession {
         }
         happened.execute();
         noted = true;
+        notes++;
         changed(new EventObject(this));
     }
 
@@ -215,21 +219,42 @@ public final class EventSession {
         return isOpen() && (noted || stack().isSaveNeeded() || !pendingEdits.isEmpty());
     }
 
-    /** Writes the event to its folder; the caller blocks edits meanwhile and calls {@link #saved()} afterwards. */
-    public void write() throws EventFolderException {
-        folder().save();
+    /**
+     * Takes what a save writes. The event may be edited on while it is written; those edits stay unsaved. Call
+     * {@link #saved} when it was written.
+     */
+    public SaveRun beginSave() throws EventFolderException {
+        return new SaveRun(folder().saving(), stack().mark(), notes, folder().path());
     }
 
-    /** Writes the event to another folder and stays with that one; see {@link #write()}. */
-    public void writeAs(Path path) throws EventFolderException {
-        folder().saveAs(path);
+    /** As {@link #beginSave}, to another folder, with which the session goes on. */
+    public SaveRun beginSaveAs(Path path) throws EventFolderException {
+        return new SaveRun(folder().savingAs(path), stack().mark(), notes, folder().path());
     }
 
-    /** Marks the present state as the one on disk. */
-    public void saved() {
-        noted = false;
-        stack().saveIsDone();
+    /** Marks what was written as the state on disk; edits since it was begun stay unsaved. */
+    public void saved(SaveRun written) {
+        noted &= notes != written.notes();
+        stack().savedAt(written.mark());
+        keeper.forget(written.folder());
+        if (dirty()) {
+            keeper.edited();
+        }
         listeners.forEach(listener -> listener.edited(this));
+    }
+
+    /** The event was opened with edits that nobody saved before: it differs from the disk until it is saved. */
+    public void broughtBack() {
+        noted = true;
+        notes++;
+        keeper.edited();
+        listeners.forEach(listener -> listener.edited(this));
+    }
+
+    /** Keeps unsaved edits now instead of within half a minute, and waits until they are kept. */
+    void keepUnsaved() {
+        keeper.keep();
+        keeper.join();
     }
 
     /**
@@ -304,6 +329,7 @@ public final class EventSession {
 
     private void changed(EventObject change) {
         index = null;
+        keeper.edited();
         listeners.forEach(listener -> listener.edited(this));
         display.timerExec(QUIET_MS, compute);
     }
@@ -316,9 +342,9 @@ public final class EventSession {
         stopComputing();
         Computation[] own = new Computation[1];
         own[0] = new Computation(Snapshot.of(event()), folder().elements(), checked,
-                result -> display.asyncExec(() -> publish(own[0], result)));
+                result -> UiThread.later(display, () -> publish(own[0], result)));
         computation = own[0];
-        computation.addJobChangeListener(new WhenEnded(() -> display.asyncExec(() -> ended(own[0]))));
+        computation.addJobChangeListener(new WhenEnded(() -> UiThread.later(display, () -> ended(own[0]))));
         listeners.forEach(listener -> listener.computing(this));
         computation.schedule();
     }
@@ -349,8 +375,8 @@ public final class EventSession {
         }
     }
 
-    private BasicCommandStack stack() {
-        return (BasicCommandStack) domain.getCommandStack();
+    private SessionStack stack() {
+        return (SessionStack) domain.getCommandStack();
     }
 
     private static Map<String, Identified> indexed(Event event) {

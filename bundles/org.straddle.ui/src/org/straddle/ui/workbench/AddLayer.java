@@ -19,6 +19,7 @@ import org.straddle.exchange.formats.Purpose;
 import org.straddle.exchange.maps.LayerImport;
 import org.straddle.store.EventFolderException;
 import org.straddle.ui.session.EventSession;
+import org.straddle.ui.session.UiThread;
 
 /**
  * Reads files of roads, power lines and other things in the background, asks what they are to the event, and adds each
@@ -70,7 +71,7 @@ public final class AddLayer extends Job {
     }
 
     private void later(Runnable then) {
-        shell.getDisplay().asyncExec(() -> {
+        UiThread.later(shell, () -> {
             EventSession session = EventSession.current();
             if (!shell.isDisposed() && session.isOpen() && session.event().getId().equals(event)) {
                 then.run();

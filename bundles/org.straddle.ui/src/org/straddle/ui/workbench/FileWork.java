@@ -11,8 +11,8 @@ import org.straddle.exchange.ReadException;
 import org.straddle.store.EventFolderException;
 
 /**
- * Reads or writes files on another thread while the window waits. The window is blocked on purpose: the event must
- * not change while it is being written.
+ * Reads or writes files on another thread while the window waits. The work must not touch the live event: the window
+ * answers the user again after a moment.
  */
 public final class FileWork {
 

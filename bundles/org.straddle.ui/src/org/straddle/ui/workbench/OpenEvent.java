@@ -1,6 +1,7 @@
 package org.straddle.ui.workbench;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 
 import org.eclipse.jface.dialogs.MessageDialog;
@@ -8,6 +9,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Shell;
 import org.straddle.store.EventFolder;
 import org.straddle.store.EventFolderException;
+import org.straddle.store.UnsavedEdits;
 import org.straddle.ui.session.EventSession;
 
 /** Reads an event folder in the background and makes it the event of the window. */
@@ -30,14 +32,28 @@ public final class OpenEvent {
             session.close();
         }
         Attempt attempt = new Attempt(path);
-        return FileWork.run(shell, "Opening " + path.getFileName(), attempt::read)
-                && (attempt.refusal == null || readingIsEnough(shell, attempt)) && show(attempt.folder);
+        if (!FileWork.run(shell, "Opening " + path.getFileName(), attempt::read)) {
+            return false;
+        }
+        if (attempt.refusal != null) {
+            return readingIsEnough(shell, attempt) && show(attempt.folder);
+        }
+        if (attempt.unsaved.isPresent() && UnsavedQuestion.ask(shell, attempt.unsaved.get())) {
+            attempt.folder.close();
+            return FileWork.run(shell, "Bringing back edits", attempt::readUnsaved) && show(attempt.folder) && broughtBack();
+        }
+        return show(attempt.folder);
     }
 
     /** Opens what the given work makes or reads off the UI thread. */
     static boolean open(Shell shell, String task, Callable<EventFolder> work) {
         EventFolder[] opened = new EventFolder[1];
         return LeaveEvent.ask() && FileWork.run(shell, task, () -> opened[0] = work.call()) && show(opened[0]);
+    }
+
+    private static boolean broughtBack() {
+        EventSession.current().broughtBack();
+        return true;
     }
 
     private static boolean show(EventFolder opened) {
@@ -58,6 +74,7 @@ public final class OpenEvent {
         private final Path path;
         private EventFolder folder;
         private EventFolderException refusal;
+        private Optional<UnsavedEdits.Found> unsaved = Optional.empty();
 
         Attempt(Path path) {
             this.path = path;
@@ -66,10 +83,15 @@ public final class OpenEvent {
         void read() throws EventFolderException {
             try {
                 folder = EventFolder.open(path);
+                unsaved = UnsavedEdits.of(path).find();
             } catch (EventFolderException refused) {
                 folder = readOnly(refused);
                 refusal = refused;
             }
+        }
+
+        void readUnsaved() throws EventFolderException {
+            folder = EventFolder.openUnsaved(path, unsaved.orElseThrow());
         }
 
         private EventFolder readOnly(EventFolderException refused) throws EventFolderException {

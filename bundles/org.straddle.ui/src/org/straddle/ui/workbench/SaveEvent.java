@@ -3,7 +3,9 @@ package org.straddle.ui.workbench;
 import java.nio.file.Path;
 
 import org.eclipse.swt.widgets.Shell;
+import org.straddle.store.EventFolderException;
 import org.straddle.ui.session.EventSession;
+import org.straddle.ui.session.SaveRun;
 
 /** Writes the event of the window to disk. */
 public final class SaveEvent {
@@ -21,11 +23,7 @@ public final class SaveEvent {
         if (!RefusedText.ask(shell)) {
             return false;
         }
-        boolean done = FileWork.run(shell, "Saving " + session.folder().path().getFileName(), session::write);
-        if (done) {
-            session.saved();
-        }
-        return done;
+        return written(shell, session.folder().path(), session::beginSave);
     }
 
     /** Writes to another folder and goes on working there. */
@@ -35,10 +33,29 @@ public final class SaveEvent {
         if (!RefusedText.ask(shell)) {
             return false;
         }
-        boolean done = FileWork.run(shell, "Saving " + path.getFileName(), () -> session.writeAs(path));
+        boolean done = written(shell, path, () -> session.beginSaveAs(path));
         if (done) {
-            session.saved();
             RecentEvents.add(path);
+        }
+        return done;
+    }
+
+    private interface Beginning {
+        SaveRun begin() throws EventFolderException;
+    }
+
+    /** True if all was written; edits that were made meanwhile stay unsaved. */
+    private static boolean written(Shell shell, Path path, Beginning beginning) {
+        SaveRun run;
+        try {
+            run = beginning.begin();
+        } catch (EventFolderException refused) {
+            Problem.show(shell, refused.getMessage(), refused);
+            return false;
+        }
+        boolean done = FileWork.run(shell, "Saving " + path.getFileName(), run::write);
+        if (done) {
+            EventSession.current().saved(run);
         }
         return done;
     }

@@ -34,8 +34,6 @@ public final class StraddleApplication implements IApplication {
             System.err.println(NO_WINDOW.formatted(String.valueOf(impossible.getMessage()).lines().findFirst().orElse("")));
             return 2;
         }
-        // GTK's remarks on the sizes of its own widgets are no message to the user.
-        display.setWarnings(false);
         try {
             int end = PlatformUI.createAndRunWorkbench(display, new StraddleWorkbench());
             return end == PlatformUI.RETURN_RESTART ? EXIT_RESTART : EXIT_OK;

@@ -35,8 +35,8 @@ import org.straddle.sky.Window;
 /** Times the check of a large event: a whole one, and what follows a single edit. */
 final class CheckBench {
 
-    private static final int WARM_UP = 60;
-    private static final int MEASURED = 101;
+    private static final int MEASURED = Integer.getInteger("bench.rounds", 101);
+    private static final int WARM_UP = MEASURED * 3 / 5;
 
     private final PassSearch search = new PassSearch();
     private final Event event = SyntheticEvent.of(SyntheticEvent.Size.LARGE, 1);

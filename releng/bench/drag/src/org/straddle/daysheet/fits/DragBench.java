@@ -26,8 +26,8 @@ import org.straddle.sky.PassSearch;
 /** Carries every stop and turn of a large planned event over all lanes, and tells how long one move of the hand takes. */
 final class DragBench {
 
-    private static final int WARM_UP = 500;
-    private static final int MOVES = 2000;
+    private static final int MOVES = Integer.getInteger("bench.rounds", 2000);
+    private static final int WARM_UP = Math.min(500, MOVES);
 
     private final Event event = SyntheticEvent.of(SyntheticEvent.Size.LARGE, 1);
     private final Random random = new Random(1);

@@ -46,7 +46,7 @@ import org.straddle.outlook.Outlook;
  */
 public final class MapBench {
 
-    private static final int FRAMES = 400;
+    private static final int FRAMES = Integer.getInteger("bench.rounds", 400);
     private static final long FRAME_NS = 16_000_000;
     private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
 
@@ -202,7 +202,7 @@ public final class MapBench {
             System.out.printf(Locale.ROOT, "layer of %.1f MB%n", Files.size(file) / 1e6);
             return new MapContents(projector, grid, Optional.of(LaidBaseMap.of(BaseMap.load(null), projector)),
                     List.of(layer.lay(projector, null)), EventScene.of(outlook, projector, grid, Look.PLAIN, null),
-                    Optional.empty());
+                    Optional.empty(), List.of());
         } finally {
             Files.delete(file);
         }
