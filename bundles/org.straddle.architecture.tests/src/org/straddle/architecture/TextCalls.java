@@ -22,6 +22,9 @@ import com.github.javaparser.ast.expr.StringLiteralExpr;
 /** Finds where a source file asks its catalogues for texts, and what is wrong with how it asks. */
 final class TextCalls {
 
+    /** What findings say is written down as facts and said later, from the catalogue of the rules. */
+    private static final String STATEMENTS = "org.straddle.check/messages";
+
     private final Path file;
     private final CompilationUnit unit;
     private final Map<String, String> catalogues = new HashMap<>();
@@ -38,6 +41,9 @@ final class TextCalls {
         unit.findAll(MethodCallExpr.class).stream()
                 .filter(call -> call.getNameAsString().equals("text") || call.getNameAsString().equals("has"))
                 .forEach(this::read);
+        unit.findAll(MethodCallExpr.class).stream().filter(call -> call.getNameAsString().equals("of")
+                && call.getScope().filter(scope -> scope.toString().equals("Statement")).isPresent())
+                .forEach(call -> read(call, STATEMENTS));
     }
 
     List<TextCall> calls() {
@@ -66,9 +72,12 @@ final class TextCalls {
     private void read(MethodCallExpr call) {
         Optional<String> catalogue = call.getScope().flatMap(scope -> catalogue(scope)
                 .or(() -> Optional.ofNullable(catalogues.get(last(scope)))));
-        if (catalogue.isEmpty() || call.getArguments().isEmpty()) {
-            return;
+        if (catalogue.isPresent() && !call.getArguments().isEmpty()) {
+            read(call, catalogue.get());
         }
+    }
+
+    private void read(MethodCallExpr call, String catalogue) {
         Expression key = call.getArgument(0);
         List<String> keys = new ArrayList<>();
         List<String> prefixes = new ArrayList<>();
@@ -80,7 +89,7 @@ final class TextCalls {
         if (constants && isTextOfTheCaller(key)) {
             faults.add(where(call) + ": a key stands where its text is asked for, not in a caller: " + call);
         }
-        calls.add(new TextCall(where(call), catalogue.get(), keys, prefixes, constants,
+        calls.add(new TextCall(where(call), catalogue, keys, prefixes, constants,
                 call.getNameAsString().equals("has") ? null : arguments(call)));
     }
 

@@ -43,7 +43,7 @@ class TextsTest {
         List<String> broken = new ArrayList<>();
         Map<String, Set<String>> used = new HashMap<>();
         for (Path source : SourceTree.sources(bundle)) {
-            if (!SourceTree.text(source).contains("Catalogue.of(")) {
+            if (!SourceTree.text(source).matches("(?s).*(Catalogue|Statement)\\.of\\(.*")) {
                 continue;
             }
             TextCalls read = new TextCalls(source);

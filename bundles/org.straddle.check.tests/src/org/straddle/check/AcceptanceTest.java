@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 import org.eclipse.emf.common.util.Enumerator;
 import org.eclipse.emf.ecore.EAttribute;
@@ -25,6 +26,7 @@ import org.straddle.model.Event;
 import org.straddle.model.Fresh;
 import org.straddle.model.KitItem;
 import org.straddle.model.Operator;
+import org.straddle.model.StraddlePackage;
 import org.straddle.model.Turn;
 import org.straddle.outlook.Outlook;
 import org.straddle.sky.PassSearch;
@@ -104,6 +106,13 @@ class AcceptanceTest {
         return RuleCase.all().stream().filter(example -> example.rule().equals(rule.id())).toList();
     }
 
+    /** What things are called and in which zone times are said is in the sentence, but no fact. */
+    private static final Set<EAttribute> NO_FACTS = Set.of(StraddlePackage.Literals.EVENT__ZONE, StraddlePackage.Literals.TEAM__NAME,
+            StraddlePackage.Literals.TEAM__NUMBER, StraddlePackage.Literals.SITE__NAME, StraddlePackage.Literals.BIRD__NAME,
+            StraddlePackage.Literals.BASE__NAME, StraddlePackage.Literals.OPERATOR__NAME,
+            StraddlePackage.Literals.OPERATOR__CALL_SIGN, StraddlePackage.Literals.KIT_ITEM__NAME,
+            StraddlePackage.Literals.JURISDICTION__NAME);
+
     /** The event of a case whose first finding is accepted. */
     private static final class Accepted {
 
@@ -167,7 +176,7 @@ class AcceptanceTest {
                     Object before = thing.eGet(attribute);
                     for (Object next : steps(before, attribute)) {
                         thing.eSet(attribute, next);
-                        changed += edited(thing.eClass().getName() + "." + attribute.getName() + " = " + next);
+                        changed += edited(thing.eClass().getName() + "." + attribute.getName() + " = " + next, !NO_FACTS.contains(attribute));
                     }
                     thing.eSet(attribute, before);
                 }
@@ -180,12 +189,12 @@ class AcceptanceTest {
             return thing instanceof BirdElements && attribute.getEAttributeType().getInstanceClass() == double.class;
         }
 
-        private int edited(String edit) {
+        private int edited(String edit, boolean facts) {
             List<Finding> now = same();
             for (Finding found : now) {
                 boolean differs = !found.sentence().equals(finding.sentence())
                         || found.severity() != finding.severity();
-                assertTrue(!differs || found.accepted().isEmpty(), () -> edit + " leaves accepted: " + found.sentence());
+                assertTrue(!facts || !differs || found.accepted().isEmpty(), () -> edit + " leaves accepted: " + found.sentence());
             }
             return !now.isEmpty() && now.stream().noneMatch(found -> found.sentence().equals(finding.sentence())
                     && found.severity() == finding.severity()) ? 1 : 0;

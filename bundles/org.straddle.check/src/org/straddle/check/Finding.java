@@ -1,66 +1,83 @@
 package org.straddle.check;
 
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 
 import org.straddle.model.Acceptance;
 import org.straddle.model.Fresh;
 import org.straddle.model.Identified;
+import org.straddle.words.Language;
 
 /**
  * What a rule has to say about an event.
  *
  * @param rule     id of the rule
  * @param severity how much it weighs
- * @param sentence what is wrong, naming the objects, with local and UTC times
+ * @param says     what is wrong, as facts; the sentence is made of them when it is read
  * @param objects  what it is about, the most telling first
  * @param mend     a change that would settle it
  * @param when     when in the event it bites; empty for things that hold all along
- * @param facts    digest of the facts under it: an acceptance falls when they change
+ * @param facts    digest of the facts under it: when they change, somebody must accept it again
  * @param accepted the coordinator's acceptance of exactly these facts
  */
-public record Finding(String rule, Severity severity, String sentence, List<Identified> objects, Optional<Mend> mend,
+public record Finding(String rule, Severity severity, Statement says, List<Identified> objects, Optional<Mend> mend,
         Optional<Instant> when, String facts, Optional<Acceptance> accepted) {
 
     public Finding {
         objects = List.copyOf(objects);
     }
 
-    /** A finding with nothing but words and objects; its facts are its sentence. */
-    public static Finding of(Rule rule, String sentence, Identified... objects) {
-        return new Finding(rule.id(), rule.severity(), sentence, List.of(objects), Optional.empty(), Optional.empty(),
-                Digest.of(sentence), Optional.empty());
+    /** A finding that rests on what it says. */
+    public static Finding of(Rule rule, Statement says, Identified... objects) {
+        return new Finding(rule.id(), rule.severity(), says, List.of(objects), Optional.empty(), Optional.empty(),
+                Digest.of(says.plain()), Optional.empty());
+    }
+
+    /** What is wrong, naming the objects, with local and UTC times, in the language chosen at the start. */
+    public String sentence() {
+        return says.sentence();
+    }
+
+    /** The same in another language. */
+    public String sentenceIn(Language language) {
+        return says.sentenceIn(language);
+    }
+
+    /** The same with times said in a zone. */
+    public Finding in(ZoneId zone) {
+        return new Finding(rule, severity, says.in(zone), objects, mend, when, facts, accepted);
     }
 
     /** The same at a time of the event. */
     public Finding at(Instant instant) {
-        return new Finding(rule, severity, sentence, objects, mend, Optional.of(instant), facts, accepted);
+        return new Finding(rule, severity, says, objects, mend, Optional.of(instant), facts, accepted);
     }
 
     /** The same with a change that settles it. */
     public Finding mendedBy(Mend offered) {
-        return new Finding(rule, severity, sentence, objects, Optional.of(offered), when, facts, accepted);
+        return new Finding(rule, severity, says, objects, Optional.of(offered), when, facts, accepted);
     }
 
     /** The same with another weight, which is a fact of its own: accepting a warning does not accept a blocker. */
     public Finding weighing(Severity other) {
-        return new Finding(rule, other, sentence, objects, mend, when, Digest.of(facts, other), accepted);
+        return new Finding(rule, other, says, objects, mend, when, Digest.of(facts, other), accepted);
     }
 
     /** The same resting on facts that the sentence does not show. */
     public Finding restingOn(Object... more) {
-        return new Finding(rule, severity, sentence, objects, mend, when, Digest.of(facts, more), accepted);
+        return new Finding(rule, severity, says, objects, mend, when, Digest.of(facts, more), accepted);
     }
 
     /** The same about the same things in another copy of the event. */
     public Finding about(List<Identified> others) {
-        return new Finding(rule, severity, sentence, others, mend, when, facts, accepted);
+        return new Finding(rule, severity, says, others, mend, when, facts, accepted);
     }
 
     /** The same, accepted by the coordinator. */
     public Finding acceptedBy(Acceptance acceptance) {
-        return new Finding(rule, severity, sentence, objects, mend, when, facts, Optional.of(acceptance));
+        return new Finding(rule, severity, says, objects, mend, when, facts, Optional.of(acceptance));
     }
 
     /** The rule and the ids of the objects in a fixed order: the same for the same trouble after every edit. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.daysheet.sheet.DaySheet;
 import org.straddle.daysheet.sheet.LightMemory;
 import org.straddle.model.Base;
@@ -97,7 +98,7 @@ public final class Rove {
 
     /** A finding about things, made by hand. */
     public static Finding finding(Severity severity, Identified... things) {
-        return new Finding("rule", severity, "Something about it.", List.of(things), Optional.empty(),
+        return new Finding("rule", severity, Statement.words("Something about it."), List.of(things), Optional.empty(),
                 Optional.empty(), "", Optional.empty());
     }
 

@@ -62,7 +62,7 @@ class GuideExamplesTest {
     void whatMendsAFindingOfTheDemoIsQuoted() {
         List<String> missing = new ArrayList<>();
         for (GuidePage page : Guide.index()) {
-            List<String> quoted = Sources.quoted(text(page, "How to mend it"));
+            List<String> quoted = Sources.quoted(text(page, "How to fix it"));
             found.getOrDefault(page.rule(), List.of()).stream().flatMap(finding -> finding.mend().stream()).map(Mend::label)
                     .filter(label -> quoted.stream().noneMatch(words -> label.matches(pattern(words))))
                     .forEach(label -> missing.add(page.rule() + ": " + label));

@@ -54,7 +54,7 @@ class GuideLabelsTest {
     }
 
     private static String toMend(GuidePage page) {
-        return page.sections().get(Guide.HEADINGS.indexOf("How to mend it")).text();
+        return page.sections().get(Guide.HEADINGS.indexOf("How to fix it")).text();
     }
 
     /** All that is declared to the workbench, and every text in the classes of its views and forms. */

@@ -1,5 +1,11 @@
 package org.straddle.guide;
 
+import java.util.stream.Stream;
+import java.util.Properties;
+import java.util.Locale;
+import java.io.UncheckedIOException;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -11,18 +17,27 @@ import java.util.TreeMap;
 import java.util.regex.Pattern;
 
 /**
- * The words out of which a rule makes the labels of its mends: the literals of its own class and of the classes through
- * which it makes them.
+ * The words out of which a rule makes the labels of its mends: the texts whose keys stand in its own class and in the
+ * classes through which it makes them.
  */
 final class MendLabels {
 
+    private static final Pattern KEY = Pattern.compile("Statement\\s*\\.of\\(\\s*\"([^\"]+)\"");
     private static final String GAP = "…";
     /** Shorter ones, such as a blank, would let anything through. */
     private static final int LEAST = 3;
 
     private final Map<String, String> sources = new TreeMap<>();
 
+    /** What the rules say, by its key. */
+    private final Properties texts = new Properties();
+
     MendLabels() {
+        try {
+            texts.load(Files.newBufferedReader(Sources.BUNDLES.resolve("org.straddle.check/src/org/straddle/check/messages.properties")));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
         for (Path file : Sources.java(Sources.BUNDLES.resolve("org.straddle.check"))) {
             sources.put(file.getFileName().toString().replace(".java", ""), Sources.read(file));
         }
@@ -35,9 +50,11 @@ final class MendLabels {
 
     /** Whether the rule can make such a label; an ellipsis stands for what is filled in. */
     boolean canMake(String rule, String label) {
-        List<String> words = makers(rule).stream().flatMap(name -> Sources.literals(sources.get(name)).stream())
+        List<String> words = makers(rule).stream()
+                .flatMap(name -> KEY.matcher(sources.get(name)).results()).map(found -> found.group(1))
+                .filter(texts::containsKey).flatMap(key -> Stream.of(texts.getProperty(key).split("\\{[^}]*\\}")))
                 .filter(word -> word.length() >= LEAST).toList();
-        return isMadeOf(label, words);
+        return isMadeOf(label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1), words);
     }
 
     private static boolean isMadeOf(String label, List<String> words) {
@@ -76,7 +93,8 @@ final class MendLabels {
     /** Rules that share a class are made where all rules are named; these make no mends. */
     private String classOf(String rule) {
         return sources.entrySet().stream()
-                .filter(source -> !source.getKey().equals("StandardRules") && source.getValue().contains("\"" + rule + "\""))
+                .filter(source -> !source.getKey().equals("StandardRules") && (source.getValue().contains("\"" + rule + "\"")
+                        || source.getValue().contains("PlanRule." + rule.replace('-', '_').toUpperCase(Locale.ROOT) + ".id()")))
                 .map(Map.Entry::getKey).findFirst().orElse("CannotBeComputed");
     }
 }

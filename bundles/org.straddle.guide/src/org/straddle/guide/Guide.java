@@ -17,8 +17,8 @@ import org.straddle.guide.GuidePage.Section;
 public final class Guide {
 
     /** Every page has these, in this order. */
-    public static final List<String> HEADINGS = List.of("What it means", "Why it matters", "Example", "How to mend it",
-            "Policy figure", "When an acceptance falls");
+    public static final List<String> HEADINGS = List.of("What it means", "Why it matters", "Example", "How to fix it",
+            "Policy figure", "When you must accept it again");
 
     /** May stand last on a page: ids of rules, parted by commas. */
     public static final String SEE_ALSO = "See also";

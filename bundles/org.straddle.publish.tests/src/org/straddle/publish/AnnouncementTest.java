@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.model.Stop;
 import org.straddle.model.StraddleFactory;
 
@@ -83,9 +84,9 @@ class AnnouncementTest {
 
     @Test
     void anOpenBlockerMakesItADraft() {
-        Finding open = new Finding("odd", Severity.BLOCKER, "Ida is odd.", List.of(), Optional.empty(), Optional.empty(),
+        Finding open = new Finding("odd", Severity.BLOCKER, Statement.words("Ida is odd."), List.of(), Optional.empty(), Optional.empty(),
                 "", Optional.empty());
-        Finding accepted = new Finding("odd", Severity.BLOCKER, "Odd.", List.of(), Optional.empty(), Optional.empty(),
+        Finding accepted = new Finding("odd", Severity.BLOCKER, Statement.words("Odd."), List.of(), Optional.empty(), Optional.empty(),
                 "", Optional.of(StraddleFactory.eINSTANCE.createAcceptance()));
         assertTrue(sketch.sheet("announcement.txt", open).contains("! Draft."));
         assertFalse(sketch.sheet("announcement.txt", open).contains("Ida is odd."));

@@ -18,6 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.model.Identified;
 import org.straddle.model.LegTime;
 import org.straddle.model.Stop;
@@ -246,7 +247,7 @@ class BriefTest {
         Finding others = finding("The other team is odd.", sketch.second);
         Finding othersThere = finding("The other stop is odd.",
                 sketch.stop(sketch.second, sketch.corner, "20T12:00", "20T13:00"), sketch.corner);
-        Finding settled = new Finding("odd", Severity.BLOCKER, "This was accepted.", List.of(sketch.first),
+        Finding settled = new Finding("odd", Severity.BLOCKER, Statement.words("This was accepted."), List.of(sketch.first),
                 Optional.empty(), Optional.empty(), "", Optional.of(StraddleFactory.eINSTANCE.createAcceptance()));
         String text = sketch.sheet("brief-team-1.txt", own, ofSite, others, othersThere, settled);
         assertInOrder(text, "OPEN FINDINGS", "- warning: The stop is odd.", "- warning: The site is odd.");
@@ -254,7 +255,7 @@ class BriefTest {
     }
 
     private static Finding finding(String sentence, Identified... objects) {
-        return new Finding("odd", Severity.WARNING, sentence, List.of(objects), Optional.empty(), Optional.empty(), "",
+        return new Finding("odd", Severity.WARNING, Statement.words(sentence), List.of(objects), Optional.empty(), Optional.empty(), "",
                 Optional.empty());
     }
 

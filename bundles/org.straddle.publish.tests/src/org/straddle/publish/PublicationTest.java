@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.model.Operator;
 import org.straddle.model.Review;
 import org.straddle.model.Stop;
@@ -80,7 +81,7 @@ class PublicationTest {
         review.getSurvey().getHazards().get(0).setMeasure(HOSTILE);
         Stop stop = sketch.stop(sketch.first, sketch.corner, "20T09:00", "20T11:00");
         sketch.turn(stop, "20T10:00", "20T10:10").setNote(HOSTILE);
-        Finding finding = new Finding("odd", Severity.BLOCKER, HOSTILE, List.of(stop), Optional.empty(),
+        Finding finding = new Finding("odd", Severity.BLOCKER, Statement.words(HOSTILE), List.of(stop), Optional.empty(),
                 Optional.empty(), "", Optional.empty());
         Publication publication = sketch.publication(finding);
         for (String name : List.of("announcement", "brief-team-1")) {

@@ -25,7 +25,7 @@ public final class DateText {
         return CURRENT;
     }
 
-    static DateText in(Language language) {
+    public static DateText in(Language language) {
         return language.equals(Language.current()) ? CURRENT : new DateText(language);
     }
 

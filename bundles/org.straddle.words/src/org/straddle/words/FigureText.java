@@ -22,7 +22,7 @@ public final class FigureText {
         return CURRENT;
     }
 
-    static FigureText in(Language language) {
+    public static FigureText in(Language language) {
         return new FigureText(language);
     }
 

@@ -17,7 +17,7 @@ public final class LengthText {
         return new LengthText(Language.current());
     }
 
-    static LengthText in(Language language) {
+    public static LengthText in(Language language) {
         return new LengthText(language);
     }
 

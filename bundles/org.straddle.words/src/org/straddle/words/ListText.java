@@ -12,7 +12,7 @@ public final class ListText {
         this.language = language;
     }
 
-    static ListText in(Language language) {
+    public static ListText in(Language language) {
         return new ListText(language);
     }
 
@@ -27,12 +27,12 @@ public final class ListText {
     }
 
     /** {@code A, B and C}. */
-    String and(Collection<?> things) {
+    public String and(Collection<?> things) {
         return joined(things, "and");
     }
 
     /** {@code A, B or C}. */
-    String or(Collection<?> things) {
+    public String or(Collection<?> things) {
         return joined(things, "or");
     }
 

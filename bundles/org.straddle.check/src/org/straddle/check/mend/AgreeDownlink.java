@@ -7,15 +7,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.StringJoiner;
 
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.common.command.CompoundCommand;
 import org.eclipse.emf.common.command.UnexecutableCommand;
 import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.emf.edit.domain.EditingDomain;
+import org.straddle.check.Fact;
 import org.straddle.check.Mend;
-import org.straddle.check.rules.Words;
+import org.straddle.check.Statement;
 import org.straddle.model.Event;
 import org.straddle.model.StraddlePackage;
 import org.straddle.model.Turn;
@@ -27,7 +27,7 @@ import org.straddle.outlook.itinerary.Work;
  *
  * @param downlinkMhz by the id of the turn
  */
-public record AgreeDownlink(String label, Map<String, Double> downlinkMhz) implements Mend {
+public record AgreeDownlink(Statement says, Map<String, Double> downlinkMhz) implements Mend {
 
     public AgreeDownlink {
         downlinkMhz = Map.copyOf(downlinkMhz);
@@ -41,7 +41,7 @@ public record AgreeDownlink(String label, Map<String, Double> downlinkMhz) imple
     public static Optional<Mend> clearOf(Collection<Double> taken, List<Work> works) {
         List<Double> used = new ArrayList<>(taken);
         Map<String, Double> agreed = new LinkedHashMap<>();
-        StringJoiner label = new StringJoiner(" and ", "Agree on ", "");
+        List<Statement> parts = new ArrayList<>();
         for (Work work : works) {
             OptionalDouble free = FreeDownlink.of(used, work.bird(), work.turn().getDownlinkMhz());
             if (free.isEmpty()) {
@@ -49,14 +49,19 @@ public record AgreeDownlink(String label, Map<String, Double> downlinkMhz) imple
             }
             used.add(free.getAsDouble());
             agreed.put(work.turn().getId(), free.getAsDouble());
-            label.add(Words.mhz(free.getAsDouble()) + " MHz for " + Words.name(work.team()));
+            parts.add(Statement.of("fix.downlink.for", "mhz", Fact.mhz(free.getAsDouble()), "team", work.team()));
         }
-        return Optional.of(new AgreeDownlink(label.toString(), agreed));
+        return Optional.of(new AgreeDownlink(Statement.of("fix.downlink", "parts", parts), agreed));
+    }
+
+    @Override
+    public String label() {
+        return says.sentence();
     }
 
     @Override
     public Command command(EditingDomain domain, Event live) {
-        CompoundCommand all = new CompoundCommand(label);
+        CompoundCommand all = new CompoundCommand(label());
         LivePlan plan = new LivePlan(live);
         for (Map.Entry<String, Double> agreed : downlinkMhz.entrySet()) {
             Optional<Turn> turn = plan.turn(agreed.getKey());

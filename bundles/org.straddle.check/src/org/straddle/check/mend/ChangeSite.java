@@ -9,16 +9,22 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.emf.edit.domain.EditingDomain;
 import org.straddle.check.Mend;
+import org.straddle.check.Statement;
 import org.straddle.model.Event;
 import org.straddle.model.Site;
 import org.straddle.model.StraddlePackage;
 
 /** Corrects what is written down of a site. */
-public record ChangeSite(String label, String siteId, EStructuralFeature feature, Object value) implements Mend {
+public record ChangeSite(Statement says, String siteId, EStructuralFeature feature, Object value) implements Mend {
 
     /** @param squares in the order to be written down */
-    public static ChangeSite claiming(Collection<String> squares, String label, Site site) {
-        return new ChangeSite(label, site.getId(), StraddlePackage.Literals.SITE__SQUARES, List.copyOf(squares));
+    public static ChangeSite claiming(Collection<String> squares, Statement says, Site site) {
+        return new ChangeSite(says, site.getId(), StraddlePackage.Literals.SITE__SQUARES, List.copyOf(squares));
+    }
+
+    @Override
+    public String label() {
+        return says.sentence();
     }
 
     @Override

@@ -5,10 +5,16 @@ import org.eclipse.emf.common.command.UnexecutableCommand;
 import org.eclipse.emf.edit.command.DeleteCommand;
 import org.eclipse.emf.edit.domain.EditingDomain;
 import org.straddle.check.Mend;
+import org.straddle.check.Statement;
 import org.straddle.model.Event;
 
 /** Takes a stop with its turns out of the plan. */
-public record RemoveStop(String label, String stopId) implements Mend {
+public record RemoveStop(Statement says, String stopId) implements Mend {
+
+    @Override
+    public String label() {
+        return says.sentence();
+    }
 
     @Override
     public Command command(EditingDomain domain, Event live) {

@@ -9,21 +9,26 @@ import org.eclipse.emf.common.command.UnexecutableCommand;
 import org.eclipse.emf.edit.command.DeleteCommand;
 import org.eclipse.emf.edit.domain.EditingDomain;
 import org.straddle.check.Mend;
-import org.straddle.check.rules.Words;
+import org.straddle.check.Statement;
 import org.straddle.model.Event;
 import org.straddle.model.Turn;
 import org.straddle.outlook.itinerary.Work;
 
 /** Takes turns out of the plan. */
-public record RemoveTurns(String label, List<String> turnIds) implements Mend {
+public record RemoveTurns(Statement says, List<String> turnIds) implements Mend {
 
     public static RemoveTurns of(Work work) {
-        return new RemoveTurns("Remove the turn of " + Words.name(work.team()) + " on " + Words.name(work.bird()),
+        return new RemoveTurns(Statement.of("fix.removeTurn", "team", work.team(), "bird", work.bird()),
                 List.of(work.turn().getId()));
     }
 
-    public static RemoveTurns all(String label, Collection<Work> turns) {
-        return new RemoveTurns(label, turns.stream().map(work -> work.turn().getId()).toList());
+    public static RemoveTurns all(Statement says, Collection<Work> turns) {
+        return new RemoveTurns(says, turns.stream().map(work -> work.turn().getId()).toList());
+    }
+
+    @Override
+    public String label() {
+        return says.sentence();
     }
 
     @Override

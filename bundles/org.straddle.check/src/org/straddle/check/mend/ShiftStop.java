@@ -10,15 +10,15 @@ import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.emf.edit.domain.EditingDomain;
 import org.straddle.check.Mend;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
-import org.straddle.check.rules.Words;
 import org.straddle.model.Event;
 import org.straddle.model.Stop;
 import org.straddle.model.StraddlePackage;
 import org.straddle.outlook.itinerary.Stay;
 
 /** Moves the arrival or the departure of a stop that is not pinned. */
-public record ShiftStop(String label, String stopId, EAttribute end, Instant to) implements Mend {
+public record ShiftStop(Statement says, String stopId, EAttribute end, Instant to) implements Mend {
 
     /** The later arrives when the earlier leaves, or the earlier leaves when the later arrives. */
     public static Optional<Mend> apart(Stay earlier, Stay later, Inspection in) {
@@ -32,7 +32,7 @@ public record ShiftStop(String label, String stopId, EAttribute end, Instant to)
         Instant least = stay.turns().stream().map(work -> work.window().end().plus(in.policies().takeDown()))
                 .max(Instant::compareTo).orElse(stay.window().start().plusSeconds(1));
         return stay.stop().isPinned() || to.isBefore(least) ? Optional.empty() : Optional.of(new ShiftStop(
-                "Leave " + Words.name(stay.site()) + " earlier, " + in.words().at(to), stay.stop().getId(),
+                Statement.of("fix.leaveEarlier", "site", stay.site(), "at", to).in(in.outlook().zone()), stay.stop().getId(),
                 StraddlePackage.Literals.STOP__DEPARTURE, to));
     }
 
@@ -42,8 +42,13 @@ public record ShiftStop(String label, String stopId, EAttribute end, Instant to)
         Instant most = stay.turns().stream().map(work -> work.window().start().minus(in.policies().setUp()))
                 .min(Instant::compareTo).orElse(stay.window().end().minusSeconds(1));
         return stay.stop().isPinned() || to.isAfter(most) ? Optional.empty() : Optional.of(new ShiftStop(
-                "Arrive at " + Words.name(stay.site()) + " later, " + in.words().at(to), stay.stop().getId(),
+                Statement.of("fix.arriveLater", "site", stay.site(), "at", to).in(in.outlook().zone()), stay.stop().getId(),
                 StraddlePackage.Literals.STOP__ARRIVAL, to));
+    }
+
+    @Override
+    public String label() {
+        return says.sentence();
     }
 
     @Override

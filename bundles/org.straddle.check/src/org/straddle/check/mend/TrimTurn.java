@@ -6,6 +6,7 @@ import org.eclipse.emf.common.command.UnexecutableCommand;
 import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.emf.edit.domain.EditingDomain;
 import org.straddle.check.Mend;
+import org.straddle.check.Statement;
 import org.straddle.model.Event;
 import org.straddle.model.StraddlePackage;
 import org.straddle.model.Turn;
@@ -14,14 +15,19 @@ import org.straddle.outlook.itinerary.Work;
 import org.straddle.sky.Window;
 
 /** Cuts a turn down to a part of itself. */
-public record TrimTurn(String label, String turnId, Window window) implements Mend {
+public record TrimTurn(Statement says, String turnId, Window window) implements Mend {
 
     /** To the part of the turn that lies in a window, or out of the plan when too little would be left. */
-    public static Mend to(Window part, Work work, String what, PolicyFigures policies) {
+    public static Mend to(Window part, Work work, Statement says, PolicyFigures policies) {
         return part.intersection(work.window())
                 .filter(left -> left.duration().compareTo(policies.minimumTurn()) >= 0)
-                .<Mend>map(left -> new TrimTurn("Trim the turn to " + what, work.turn().getId(), left))
+                .<Mend>map(left -> new TrimTurn(says, work.turn().getId(), left))
                 .orElseGet(() -> RemoveTurns.of(work));
+    }
+
+    @Override
+    public String label() {
+        return says.sentence();
     }
 
     @Override
@@ -30,7 +36,7 @@ public record TrimTurn(String label, String turnId, Window window) implements Me
         if (turn == null) {
             return UnexecutableCommand.INSTANCE;
         }
-        CompoundCommand both = new CompoundCommand(label);
+        CompoundCommand both = new CompoundCommand(label());
         both.append(SetCommand.create(domain, turn, StraddlePackage.Literals.TURN__START, window.start()));
         both.append(SetCommand.create(domain, turn, StraddlePackage.Literals.TURN__END, window.end()));
         return both;

@@ -2,18 +2,19 @@ package org.straddle.check.rules;
 
 import org.straddle.check.Rule;
 import org.straddle.check.Severity;
+import org.straddle.words.Catalogue;
 
-/** A rule with its id, severity and title. */
+/** A rule with its id and severity; its title stands in the catalogue. */
 public abstract class NamedRule implements Rule {
+
+    private static final Catalogue TEXTS = Catalogue.of(Rule.class);
 
     private final String id;
     private final Severity severity;
-    private final String title;
 
-    protected NamedRule(String id, Severity severity, String title) {
+    protected NamedRule(String id, Severity severity) {
         this.id = id;
         this.severity = severity;
-        this.title = title;
     }
 
     @Override
@@ -28,6 +29,6 @@ public abstract class NamedRule implements Rule {
 
     @Override
     public final String title() {
-        return title;
+        return TEXTS.text("title." + id);
     }
 }

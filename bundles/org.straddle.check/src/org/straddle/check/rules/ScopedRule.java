@@ -16,8 +16,8 @@ public abstract class ScopedRule<T> extends NamedRule {
 
     private final Scope<T> scope;
 
-    protected ScopedRule(Scope<T> scope, String id, Severity severity, String title) {
-        super(id, severity, title);
+    protected ScopedRule(Scope<T> scope, String id, Severity severity) {
+        super(id, severity);
         this.scope = scope;
     }
 

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 
 import org.straddle.check.Finding;
+import org.straddle.check.Statement;
 import org.straddle.model.Review;
 import org.straddle.model.Site;
 import org.straddle.model.Survey;
@@ -45,8 +46,8 @@ public record Visit(Site site, Stay stay, LocalDate day, SafetyNotes notes) {
                         line.getVoltageKv(), line.isVoltageFromOwner(), line.getNote())).toList());
     }
 
-    public Finding finding(NamedRule rule, String sentence) {
-        return Finding.of(rule, sentence, site)
+    public Finding finding(NamedRule rule, Statement says) {
+        return Finding.of(rule, says, site)
                 .restingOn(notes.survey().map(Visit::dangers), notes.review().map(Review::getId),
                         notes.review().map(Visit::judgement))
                 .at(stay.window().start());

@@ -18,6 +18,7 @@ import org.straddle.check.rules.ScopedRule;
 import org.straddle.model.Acceptance;
 import org.straddle.model.Identified;
 import org.straddle.outlook.Outlook;
+import org.straddle.words.Catalogue;
 
 /**
  * An event that was checked, with what was found of each subject and what the rules read for it: after an edit only
@@ -26,10 +27,12 @@ import org.straddle.outlook.Outlook;
  */
 public final class Checked {
 
+    private static final Catalogue TEXTS = Catalogue.of(Rule.class);
+
     /** Heaviest first, then what holds all along, then by time; the key settles ties, so the order never varies. */
     private static final Comparator<Finding> ORDER = Checked::order;
     private static final Comparator<Finding> OF_ONE_TIME = Comparator.comparing(Finding::rule)
-            .thenComparing(Finding::sentence).thenComparing(Finding::key);
+            .thenComparing(Finding::key).thenComparing(Finding::facts);
 
     /** @param reading versions of the things that the rules read for this subject */
     private record Looked(List<Object> reading, List<Finding> findings) {
@@ -46,7 +49,7 @@ public final class Checked {
     private Checked(List<Rule> rules, Outlook outlook, Checked before, IProgressMonitor monitor) {
         this.rules = rules;
         this.outlook = outlook;
-        SubMonitor progress = SubMonitor.convert(monitor, "Checking the event", rules.size());
+        SubMonitor progress = SubMonitor.convert(monitor, TEXTS.text("check.progress"), rules.size());
         List<Finding> found = new ArrayList<>();
         Map<Scope<?>, List<ScopedRule<?>>> scopes = new LinkedHashMap<>();
         for (Rule rule : rules) {
@@ -66,6 +69,7 @@ public final class Checked {
             look(scope, ofScope, in, usable, found);
             progress.split(ofScope.size());
         });
+        found.replaceAll(finding -> finding.in(outlook.zone()));
         findings = List.copyOf(accepted(found));
     }
 

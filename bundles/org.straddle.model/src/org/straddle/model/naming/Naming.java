@@ -5,15 +5,9 @@ import java.time.LocalDate;
 import org.eclipse.emf.common.util.Enumerator;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
-import org.straddle.model.Base;
-import org.straddle.model.Bird;
-import org.straddle.model.Event;
-import org.straddle.model.Jurisdiction;
-import org.straddle.model.Kit;
-import org.straddle.model.KitItem;
+import org.eclipse.emf.ecore.EStructuralFeature;
 import org.straddle.model.Operator;
 import org.straddle.model.Review;
-import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.model.Survey;
 import org.straddle.model.Team;
@@ -25,6 +19,25 @@ import org.straddle.words.Language;
 public final class Naming {
 
     private static final Naming CURRENT = new Naming(Language.current());
+
+    /**
+     * What it takes to name a thing, in any language, without the thing.
+     *
+     * @param type   name of its class in the model
+     * @param name   null when it has none
+     * @param number of a team; else 0
+     */
+    public record Called(String type, String name, int number) {
+
+        public static Called of(EObject thing) {
+            EStructuralFeature name = thing.eClass().getEStructuralFeature("name");
+            Object written = name == null ? null : thing.eGet(name);
+            if (thing instanceof Operator operator && blank(operator.getName())) {
+                written = operator.getCallSign();
+            }
+            return new Called(thing.eClass().getName(), (String) written, thing instanceof Team team ? team.getNumber() : 0);
+        }
+    }
 
     private final Catalogue texts;
 
@@ -48,25 +61,7 @@ public final class Naming {
 
     /** The same of a thing; {@code no site} and the like are the caller's to say where there is none. */
     public String of(EObject thing) {
-        if (thing instanceof Event event) {
-            return named(event.getName(), event);
-        } else if (thing instanceof Base base) {
-            return named(base.getName(), base);
-        } else if (thing instanceof Operator operator) {
-            return named(blank(operator.getName()) ? operator.getCallSign() : operator.getName(), operator);
-        } else if (thing instanceof Team team) {
-            return team(team);
-        } else if (thing instanceof Kit kit) {
-            return named(kit.getName(), kit);
-        } else if (thing instanceof KitItem item) {
-            return named(item.getName(), item);
-        } else if (thing instanceof Site site) {
-            return named(site.getName(), site);
-        } else if (thing instanceof Bird bird) {
-            return named(bird.getName(), bird);
-        } else if (thing instanceof Jurisdiction place) {
-            return named(place.getName(), place);
-        } else if (thing instanceof Stop stop) {
+        if (thing instanceof Stop stop) {
             return stop(stop);
         } else if (thing instanceof Turn turn) {
             return turn.getBird() == null ? texts.text("turn.nobird") : texts.text("turn.of", "bird", of(turn.getBird()));
@@ -74,8 +69,23 @@ public final class Naming {
             return dated("visit", visit.getDate());
         } else if (thing instanceof Review review) {
             return dated("review", review.getDate());
+        } else if (thing.eClass().getEStructuralFeature("name") == null) {
+            return type(thing.eClass());
         }
-        return type(thing.eClass());
+        return of(Called.of(thing));
+    }
+
+    /** The same of a thing that is not at hand. */
+    public String of(Called thing) {
+        boolean blank = blank(thing.name());
+        if (thing.number() > 0) {
+            return blank ? texts.text("team.number", "number", thing.number())
+                    : texts.text("team.both", "number", thing.number(), "name", thing.name().strip());
+        } else if (!blank) {
+            return thing.type().equals("Team") ? texts.text("team.name", "name", thing.name().strip()) : thing.name().strip();
+        }
+        return texts.has("unnamed." + thing.type()) ? texts.text("unnamed." + thing.type())
+                : texts.text("unnamed", "type", texts.text("type." + thing.type()));
     }
 
     /** {@code team 2}: where the name of the team is beside it or takes too much room. */
@@ -84,7 +94,7 @@ public final class Naming {
     }
 
     public String numberOf(Team team) {
-        return team.getNumber() > 0 ? texts.text("team.number", "number", team.getNumber()) : team(team);
+        return team.getNumber() > 0 ? texts.text("team.number", "number", team.getNumber()) : of(Called.of(team));
     }
 
     /** What a kind of thing is called: {@code site}, {@code kit item}. */
@@ -102,12 +112,6 @@ public final class Naming {
         return texts.text((Enum<?>) constant);
     }
 
-    private String team(Team team) {
-        return team.getNumber() > 0 ? blank(team.getName()) ? texts.text("team.number", "number", team.getNumber())
-                : texts.text("team.both", "number", team.getNumber(), "name", team.getName())
-                : blank(team.getName()) ? texts.text("unnamed.Team") : texts.text("team.name", "name", team.getName());
-    }
-
     private String stop(Stop stop) {
         String team = stop.getTeam() == null ? texts.text("stop.noteam") : numberOf(stop.getTeam());
         return stop.getSite() == null ? texts.text("stop.nosite", "team", team)
@@ -116,10 +120,6 @@ public final class Naming {
 
     private String dated(String kind, LocalDate date) {
         return date == null ? texts.text("undated." + kind) : texts.text("dated." + kind, "date", date);
-    }
-
-    private String named(String name, EObject thing) {
-        return blank(name) ? texts.text("unnamed." + thing.eClass().getName()) : name.strip();
     }
 
     private static boolean blank(String text) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.model.Acceptance;
 import org.straddle.model.Fresh;
 import org.straddle.model.Identified;
@@ -48,7 +49,7 @@ class FindingFilterTest {
     private static Finding finding(Severity severity, Optional<Acceptance> accepted) {
         Site site = Fresh.site();
         site.setName("Eider Point");
-        return new Finding("site-far-from-line", severity, "A sentence about the mark.",
+        return new Finding("site-far-from-line", severity, Statement.words("A sentence about the mark."),
                 List.<Identified>of(site), Optional.empty(), Optional.empty(), "facts", accepted);
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 import org.straddle.check.Finding;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.NamedRule;
 import org.straddle.check.rules.Words;
 import org.straddle.model.Bird;
@@ -16,15 +17,14 @@ public final class BirdFinding {
     private BirdFinding() {
     }
 
-    static Finding of(NamedRule rule, Bird bird, List<Work> turns, String sentence) {
+    static Finding of(NamedRule rule, Bird bird, List<Work> turns, Statement says) {
         Stream<Identified> objects = Stream.concat(Stream.of(bird), turns.stream().map(Work::turn));
-        return Finding.of(rule, sentence, objects.toArray(Identified[]::new))
+        return Finding.of(rule, says, objects.toArray(Identified[]::new))
                 .restingOn(turns.stream().map(Work::window).toList()).at(turns.get(0).window().start());
     }
 
     /** {@code 3 turns are planned on it, the first 21 Jun 12:02 (10:02 UTC)}. */
-    static String planned(List<Work> turns, Words words) {
-        return Words.count(turns.size(), "turn") + (turns.size() == 1 ? " is" : " are") + " planned on it, the first "
-                + words.at(turns.get(0).window().start());
+    static Statement planned(List<Work> turns) {
+        return Statement.of("birdFinding.turnsTurnsPlanned", "turns", turns.size(), "start", turns.get(0).window().start());
     }
 }

@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -17,15 +18,15 @@ import org.straddle.outlook.itinerary.Work;
 public final class BirdIntermittent extends ScopedRule<Bird> {
 
     public BirdIntermittent() {
-        super(Scope.BIRD, "bird-intermittent", Severity.ADVICE, "Planned birds are there every time");
+        super(Scope.BIRD, "bird-intermittent", Severity.ADVICE);
     }
 
     @Override
     public void check(Bird bird, Inspection in, Consumer<Finding> findings) {
         List<Work> turns = in.itinerary().on(bird);
         if (bird.getState() == BirdState.INTERMITTENT && !turns.isEmpty()) {
-            findings.accept(BirdFinding.of(this, bird, turns, Words.sentence(Words.name(bird))
-                    + " works only now and then; " + BirdFinding.planned(turns, in.words()) + "."));
+            findings.accept(BirdFinding.of(this, bird, turns, Statement.of("birdIntermittent.worksOnlyNow",
+                    "bird", bird, "planned", BirdFinding.planned(turns))));
         }
     }
 }

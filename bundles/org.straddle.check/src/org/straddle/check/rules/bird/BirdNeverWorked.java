@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -20,7 +21,7 @@ import org.straddle.outlook.itinerary.Work;
 public final class BirdNeverWorked extends ScopedRule<Bird> {
 
     public BirdNeverWorked() {
-        super(Scope.BIRD, "bird-never-worked", Severity.WARNING, "Somebody has worked through a planned bird");
+        super(Scope.BIRD, "bird-never-worked", Severity.WARNING);
     }
 
     @Override
@@ -28,9 +29,8 @@ public final class BirdNeverWorked extends ScopedRule<Bird> {
         List<Work> turns = in.itinerary().on(bird);
         Set<ReportKind> kinds = bird.getReports().stream().map(BirdReport::getKind).collect(Collectors.toSet());
         if (!turns.isEmpty() && kinds.contains(ReportKind.HEARD) && !kinds.contains(ReportKind.TWO_WAY_CONTACT)) {
-            findings.accept(BirdFinding.of(this, bird, turns, Words.sentence(Words.name(bird))
-                    + " was heard, but nobody has reported a two-way contact through it; "
-                    + BirdFinding.planned(turns, in.words()) + "."));
+            findings.accept(BirdFinding.of(this, bird, turns, Statement.of("birdNeverWorked.heardButNobody",
+                    "bird", bird, "planned", BirdFinding.planned(turns))));
         }
     }
 }

@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -19,7 +20,7 @@ import org.straddle.outlook.itinerary.Work;
 public final class BirdNotHeard extends ScopedRule<Bird> {
 
     public BirdNotHeard() {
-        super(Scope.BIRD, "bird-not-heard", Severity.WARNING, "A planned bird was heard at the last attempt");
+        super(Scope.BIRD, "bird-not-heard", Severity.WARNING);
     }
 
     @Override
@@ -30,8 +31,6 @@ public final class BirdNotHeard extends ScopedRule<Bird> {
         }
         bird.getReports().stream().filter(report -> report.getAt() != null).max(Comparator.comparing(BirdReport::getAt))
                 .filter(newest -> newest.getKind() == ReportKind.NOT_HEARD)
-                .ifPresent(newest -> findings.accept(BirdFinding.of(this, bird, turns, Words.sentence(Words.name(bird))
-                        + " was not heard at the last attempt, " + in.words().at(newest.getAt()) + "; "
-                        + BirdFinding.planned(turns, in.words()) + ".")));
+                .ifPresent(newest -> findings.accept(BirdFinding.of(this, bird, turns, Statement.of("birdNotHeard.notHeardLast", "bird", bird, "at", newest.getAt(), "planned", BirdFinding.planned(turns)))));
     }
 }

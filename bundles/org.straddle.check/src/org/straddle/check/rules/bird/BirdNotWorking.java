@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.mend.RemoveTurns;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
@@ -19,16 +20,16 @@ import org.straddle.outlook.itinerary.Work;
 public final class BirdNotWorking extends ScopedRule<Bird> {
 
     public BirdNotWorking() {
-        super(Scope.BIRD, PlanRule.BIRD_NOT_WORKING.id(), Severity.BLOCKER, "Planned birds are working");
+        super(Scope.BIRD, PlanRule.BIRD_NOT_WORKING.id(), Severity.BLOCKER);
     }
 
     @Override
     public void check(Bird bird, Inspection in, Consumer<Finding> findings) {
         List<Work> turns = in.itinerary().on(bird);
         if (BirdHours.isNotWorking(bird) && !turns.isEmpty()) {
-            findings.accept(BirdFinding.of(this, bird, turns, Words.sentence(Words.name(bird))
-                    + " is not working, but " + BirdFinding.planned(turns, in.words()) + ".")
-                    .mendedBy(RemoveTurns.all("Remove all turns on " + Words.name(bird), turns)));
+            findings.accept(BirdFinding.of(this, bird, turns, Statement.of("birdNotWorking.notWorkingBut",
+                    "bird", bird, "planned", BirdFinding.planned(turns)))
+                    .mendedBy(RemoveTurns.all(Statement.of("birdNotWorking.removeAllTurns", "bird", bird), turns)));
         }
     }
 }

@@ -4,6 +4,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -16,7 +17,7 @@ import org.straddle.outlook.itinerary.Work;
 public final class BirdOff extends ScopedRule<Stay> {
 
     public BirdOff() {
-        super(Scope.STAY, PlanRule.BIRD_OFF.id(), Severity.BLOCKER, "Planned birds are switched on");
+        super(Scope.STAY, PlanRule.BIRD_OFF.id(), Severity.BLOCKER);
     }
 
     @Override
@@ -24,7 +25,7 @@ public final class BirdOff extends ScopedRule<Stay> {
         for (Work work : stay.turns()) {
             if (BirdHours.isOff(in.outlook(), work)) {
                 findings.accept(PartOfTurn.finding(this, work, in.outlook().switchedOn(work.bird(), work.window()),
-                        "switched on by its calendar", in));
+                        Statement.of("birdOff.switchedItsCalendar"), in));
             }
         }
     }

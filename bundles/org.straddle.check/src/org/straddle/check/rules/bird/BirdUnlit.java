@@ -4,6 +4,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -16,7 +17,7 @@ import org.straddle.outlook.itinerary.Work;
 public final class BirdUnlit extends ScopedRule<Stay> {
 
     public BirdUnlit() {
-        super(Scope.STAY, PlanRule.BIRD_UNLIT.id(), Severity.BLOCKER, "Birds that need the sun have it");
+        super(Scope.STAY, PlanRule.BIRD_UNLIT.id(), Severity.BLOCKER);
     }
 
     @Override
@@ -24,7 +25,7 @@ public final class BirdUnlit extends ScopedRule<Stay> {
         for (Work work : stay.turns()) {
             if (BirdHours.isUnlit(in.outlook(), work)) {
                 findings.accept(PartOfTurn.finding(this, work, in.outlook().lit(work.bird(), work.window()),
-                        "in sunlight, which it needs to work,", in));
+                        Statement.of("birdUnlit.sunlightWhichNeeds"), in));
             }
         }
     }

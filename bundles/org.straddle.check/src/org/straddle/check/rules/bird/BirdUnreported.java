@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -17,15 +18,15 @@ import org.straddle.outlook.itinerary.Work;
 public final class BirdUnreported extends ScopedRule<Bird> {
 
     public BirdUnreported() {
-        super(Scope.BIRD, "bird-unreported", Severity.ADVICE, "There is a report of every planned bird");
+        super(Scope.BIRD, "bird-unreported", Severity.ADVICE);
     }
 
     @Override
     public void check(Bird bird, Inspection in, Consumer<Finding> findings) {
         List<Work> turns = in.itinerary().on(bird);
         if (bird.getState() == BirdState.UNKNOWN && bird.getReports().isEmpty() && !turns.isEmpty()) {
-            findings.accept(BirdFinding.of(this, bird, turns, "Nobody has reported whether " + Words.name(bird)
-                    + " works; " + BirdFinding.planned(turns, in.words()) + "."));
+            findings.accept(BirdFinding.of(this, bird, turns, Statement.of("birdUnreported.nobodyHasReported",
+                    "bird", bird, "planned", BirdFinding.planned(turns))));
         }
     }
 }

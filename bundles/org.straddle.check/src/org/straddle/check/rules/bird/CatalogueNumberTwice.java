@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -18,7 +19,7 @@ import org.straddle.model.Identified;
 public final class CatalogueNumberTwice extends ScopedRule<Event> {
 
     public CatalogueNumberTwice() {
-        super(Scope.BIRDS, "catalogue-number-twice", Severity.WARNING, "Every bird has a catalogue number of its own");
+        super(Scope.BIRDS, "catalogue-number-twice", Severity.WARNING);
     }
 
     @Override
@@ -28,8 +29,7 @@ public final class CatalogueNumberTwice extends ScopedRule<Event> {
                 .forEach((number, birds) -> {
                     if (birds.size() > 1) {
                         findings.accept(Finding.of(this,
-                                Words.sentence(Words.list(birds.stream().map(Words::name).toList()))
-                                        + " have the same catalogue number " + number + ".",
+                                Statement.of("catalogueNumberTwice.haveSameCatalogue", "birds", birds, "number", number),
                                 birds.toArray(Identified[]::new)));
                     }
                 });

@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -17,7 +18,7 @@ import org.straddle.model.BirdElements;
 public final class ElementsOfAnotherBird extends ScopedRule<Bird> {
 
     public ElementsOfAnotherBird() {
-        super(Scope.BIRD, "elements-of-another-bird", Severity.WARNING, "Element sets belong to their bird");
+        super(Scope.BIRD, "elements-of-another-bird", Severity.WARNING);
     }
 
     @Override
@@ -29,9 +30,8 @@ public final class ElementsOfAnotherBird extends ScopedRule<Bird> {
             }
         }
         if (!others.isEmpty()) {
-            findings.accept(Finding.of(this, Words.sentence(Words.name(bird)) + " has catalogue number "
-                    + bird.getCatalogueNumber() + ", but element sets of object " + Words.list(others)
-                    + ". Remove them, or correct the number.", bird));
+            findings.accept(Finding.of(this, Statement.of("elementsOfAnotherBird.hasCatalogueNumber", "bird", bird,
+                    "catalogueNumber", bird.getCatalogueNumber(), "others", others), bird));
         }
     }
 }

@@ -6,8 +6,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Consumer;
 
+import org.straddle.check.Fact;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -20,7 +22,7 @@ import org.straddle.outlook.itinerary.Work;
 public final class ElementsTooOld extends ScopedRule<Bird> {
 
     public ElementsTooOld() {
-        super(Scope.BIRD, "elements-too-old", Severity.WARNING, "Element sets are fresh");
+        super(Scope.BIRD, "elements-too-old", Severity.WARNING);
     }
 
     @Override
@@ -36,12 +38,10 @@ public final class ElementsTooOld extends ScopedRule<Bird> {
         wanted.stream().max(Comparator.comparing(instant -> age(outlook, bird, instant)))
                 .filter(instant -> age(outlook, bird, instant).compareTo(limit) > 0)
                 .ifPresent(instant -> {
-                    Finding finding = Finding.of(this, "The element set of " + Words.name(bird) + " of "
-                            + in.words().at(outlook.elementSet(bird, instant).orElseThrow().epoch()) + " is "
-                            + Words.days(age(outlook, bird, instant)) + " away from "
-                            + (turns.isEmpty() ? "the event, " : "the turn ") + in.words().at(instant)
-                            + "; the limit of this event is " + Words.days(limit)
-                            + ". Import a newer one.", bird);
+                    Finding finding = Finding.of(this, Statement.of("elementsTooOld.elementSetAway", "bird", bird,
+                            "epoch", outlook.elementSet(bird, instant).orElseThrow().epoch(),
+                            "days", Fact.days(age(outlook, bird, instant)), "isEmpty", turns.isEmpty(),
+                            "instant", instant, "days2", Fact.days(limit)), bird);
                     findings.accept(turns.isEmpty() ? finding.weighing(Severity.ADVICE) : finding.at(instant));
                 });
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.straddle.check.Finding;
+import org.straddle.check.Statement;
 import org.straddle.check.mend.RemoveTurns;
 import org.straddle.check.mend.TrimTurn;
 import org.straddle.check.rules.Inspection;
@@ -23,15 +24,15 @@ public final class PartOfTurn {
      * @param parts the times within the turn that can be used, in order
      * @param state what the bird is during them
      */
-    static Finding finding(NamedRule rule, Work work, List<Window> parts, String state, Inspection in) {
-        String when = parts.isEmpty() ? " is not " + state + " during the turn of "
-                : " is " + state + " only " + Words.list(parts.stream().map(in.words()::during).toList())
-                        + " of the turn of ";
-        Finding finding = Finding.of(rule, Words.sentence(Words.name(work.bird())) + when + Words.name(work.team())
-                + " at " + Words.name(work.site()) + ", " + in.words().during(work.window()) + ".", work.turn(),
-                work.bird()).at(work.window().start());
+    static Finding finding(NamedRule rule, Work work, List<Window> parts, Statement state, Inspection in) {
+        Statement says = parts.isEmpty()
+                ? Statement.of("partOfTurn.none", "bird", work.bird(), "state", state, "team", work.team(), "site", work.site(),
+                        "during", work.window())
+                : Statement.of("partOfTurn.some", "bird", work.bird(), "state", state, "parts", parts, "team", work.team(),
+                        "site", work.site(), "during", work.window());
+        Finding finding = Finding.of(rule, says, work.turn(), work.bird()).at(work.window().start());
         Optional<Window> longest = parts.stream().max(Comparator.comparing(Window::duration));
-        return finding.mendedBy(longest.map(part -> TrimTurn.to(part, work, "the part that can be worked", in.policies()))
+        return finding.mendedBy(longest.map(part -> TrimTurn.to(part, work, Statement.of("partOfTurn.partCanWorked"), in.policies()))
                 .orElseGet(() -> RemoveTurns.of(work)));
     }
 }

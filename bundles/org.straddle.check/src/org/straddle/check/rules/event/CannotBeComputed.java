@@ -4,6 +4,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.NamedRule;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.Trouble;
@@ -13,14 +14,14 @@ public final class CannotBeComputed extends NamedRule {
 
     private final Trouble.Kind kind;
 
-    public CannotBeComputed(String id, Severity severity, String title, Trouble.Kind kind) {
-        super(id, severity, title);
+    public CannotBeComputed(String id, Severity severity, Trouble.Kind kind) {
+        super(id, severity);
         this.kind = kind;
     }
 
     @Override
     public void check(Outlook outlook, Consumer<Finding> findings) {
         outlook.troubles().stream().filter(trouble -> trouble.kind() == kind)
-                .forEach(trouble -> findings.accept(Finding.of(this, trouble.sentence(), trouble.object())));
+                .forEach(trouble -> findings.accept(Finding.of(this, Statement.words(trouble.sentence()), trouble.object())));
     }
 }

@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.NamedRule;
 import org.straddle.check.rules.Words;
 import org.straddle.outlook.Outlook;
@@ -29,7 +30,7 @@ public final class EarthOrientationMissing extends NamedRule {
     private static final Duration NEVER_FRESH = Duration.ofHours(12);
 
     public EarthOrientationMissing() {
-        super("earth-orientation-missing", Severity.ADVICE, "Times rest on how the Earth really turns");
+        super("earth-orientation-missing", Severity.ADVICE);
     }
 
     @Override
@@ -38,10 +39,7 @@ public final class EarthOrientationMissing extends NamedRule {
             return;
         }
         Itinerary.of(outlook.event()).turns().stream().filter(work -> counts(outlook, work)).findFirst()
-                .ifPresent(work -> findings.accept(Finding.of(this, outlook.orientationNotice().orElseThrow()
-                        + " That is a quarter or more of what the time of " + new Words(outlook.zone()).turn(work)
-                        + " may be off, because its element set is fresh. Import finals2000A or eopc04 as the IERS"
-                        + " publishes them.", outlook.event())));
+                .ifPresent(work -> findings.accept(Finding.of(this, Statement.of("earthOrientationMissing.quarterMoreWhat", "orientationNotice", outlook.orientationNotice().orElseThrow(), "turn", work), outlook.event())));
     }
 
     private static boolean counts(Outlook outlook, Work work) {

@@ -4,6 +4,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.NamedRule;
 import org.straddle.outlook.Outlook;
 
@@ -11,13 +12,13 @@ import org.straddle.outlook.Outlook;
 public final class EarthOrientationStale extends NamedRule {
 
     public EarthOrientationStale() {
-        super("earth-orientation-stale", Severity.ADVICE, "Earth orientation data cover the event");
+        super("earth-orientation-stale", Severity.ADVICE);
     }
 
     @Override
     public void check(Outlook outlook, Consumer<Finding> findings) {
         if (outlook.hasSpan() && outlook.orientation().isLoaded()) {
-            outlook.orientationNotice().ifPresent(notice -> findings.accept(Finding.of(this, notice, outlook.event())));
+            outlook.orientationNotice().ifPresent(notice -> findings.accept(Finding.of(this, Statement.words(notice), outlook.event())));
         }
     }
 }

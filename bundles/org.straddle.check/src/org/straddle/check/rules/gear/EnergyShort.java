@@ -9,8 +9,10 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
+import org.straddle.check.Fact;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -26,7 +28,7 @@ import org.straddle.outlook.itinerary.Stay;
 public final class EnergyShort extends ScopedRule<Team> {
 
     public EnergyShort() {
-        super(Scope.TEAM, "energy-short", Severity.WARNING, "The batteries last through the day");
+        super(Scope.TEAM, "energy-short", Severity.WARNING);
     }
 
     @Override
@@ -43,26 +45,27 @@ public final class EnergyShort extends ScopedRule<Team> {
                     .map(work -> work.window().duration()));
             Duration standing = sum(stays.stream().map(stay -> in.policies().standing(stay.window())));
             if (budget.isShortFor(working)) {
-                findings.accept(finding(team, day, stays, "works turns of " + drawn(working, budget) + " in all", working, budget));
+                findings.accept(finding(team, day, stays, Statement.of("energyShort.worksTurnsAll",
+                        "drawn", drawn(working, budget)), working, budget));
             } else if (budget.isShortFor(standing)) {
-                findings.accept(finding(team, day, stays, "has energy for its turns, but not for a station that stays on"
-                        + " between set-up and take-down, " + drawn(standing, budget) + " in all", standing, budget)
+                findings.accept(finding(team, day, stays, Statement.of("energyShort.hasEnergyIts",
+                        "drawn", drawn(standing, budget)), standing, budget)
                         .weighing(Severity.ADVICE));
             }
         });
     }
 
-    private Finding finding(Team team, LocalDate day, List<Stay> stays, String does, Duration working,
+    private Finding finding(Team team, LocalDate day, List<Stay> stays, Statement does, Duration working,
             EnergyBudget budget) {
         Identified[] objects = Stream.concat(Stream.of(team), stays.stream().map(Stay::stop)).toArray(Identified[]::new);
-        return Finding.of(this, Words.sentence(Words.name(team)) + " " + does + " on the day " + day
-                + ", and its kit gives " + budget.sentence() + ".", objects)
+        return Finding.of(this, Statement.of("energyShort.dayItsKit", "team", team, "does", does, "day", day,
+                "budget", Fact.told(budget.sentence())), objects)
                 .restingOn(budget, working).at(stays.get(0).window().start());
     }
 
     /** {@code 3 h 20 min, which draws 41 Wh}. */
-    private static String drawn(Duration time, EnergyBudget budget) {
-        return Words.length(time) + ", which draws " + Math.round(budget.drawsWh(time)) + " Wh,";
+    private static Statement drawn(Duration time, EnergyBudget budget) {
+        return Statement.of("energyShort.whichDrawsWh", "time", time, "drawsWh", Math.round(budget.drawsWh(time)));
     }
 
     /** A stop after midnight belongs to the day on which its team set out. */

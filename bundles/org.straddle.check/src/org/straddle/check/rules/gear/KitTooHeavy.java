@@ -2,8 +2,10 @@ package org.straddle.check.rules.gear;
 
 import java.util.function.Consumer;
 
+import org.straddle.check.Fact;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -15,14 +17,15 @@ import org.straddle.model.Team;
 public final class KitTooHeavy extends ScopedRule<Team> {
 
     public KitTooHeavy() {
-        super(Scope.TEAM, "kit-too-heavy", Severity.WARNING, "The kit is not too heavy for the vehicle");
+        super(Scope.TEAM, "kit-too-heavy", Severity.WARNING);
     }
 
     @Override
     public void check(Team team, Inspection in, Consumer<Finding> findings) {
         Load load = in.packing(team).load();
         if (load.exceeded()) {
-            findings.accept(Finding.of(this, "The kit of " + Words.name(team) + " weighs " + load.sentence(), team));
+            findings.accept(Finding.of(this, Statement.of("kitTooHeavy.kitWeighs", "team", team,
+                    "load", Fact.told(load.sentence())), team).restingOn(load));
         }
     }
 }

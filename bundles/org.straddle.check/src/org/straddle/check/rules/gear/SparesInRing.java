@@ -4,8 +4,10 @@ import java.util.LinkedHashSet;
 import java.util.Set;
 import java.util.function.Consumer;
 
+import org.straddle.check.Fact;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -17,7 +19,7 @@ import org.straddle.model.Identified;
 public final class SparesInRing extends ScopedRule<Event> {
 
     public SparesInRing() {
-        super(Scope.TEAMS, "spare-loop", Severity.WARNING, "A spare does not stand in for itself");
+        super(Scope.TEAMS, "spare-loop", Severity.WARNING);
     }
 
     @Override
@@ -25,6 +27,7 @@ public final class SparesInRing extends ScopedRule<Event> {
         Set<SpareLoop> loops = new LinkedHashSet<>();
         event.getTeams().forEach(team -> loops.addAll(in.packing(team).spareLoops()));
         loops.forEach(loop -> findings.accept(
-                Finding.of(this, loop.sentence(), loop.items().toArray(Identified[]::new))));
+                Finding.of(this, Statement.of("sparesInRing.is", "loop", Fact.told(loop.sentence())), loop.items().toArray(Identified[]::new))
+                        .restingOn(loop.items().stream().map(Identified::getId).toList())));
     }
 }

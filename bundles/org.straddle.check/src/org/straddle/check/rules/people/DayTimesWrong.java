@@ -4,6 +4,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -16,19 +17,18 @@ import org.straddle.outlook.itinerary.Itinerary;
 public final class DayTimesWrong extends ScopedRule<Team> {
 
     public DayTimesWrong() {
-        super(Scope.TEAM, "day-times-wrong", Severity.BLOCKER, "Every day of a team ends after it begins");
+        super(Scope.TEAM, "day-times-wrong", Severity.BLOCKER);
     }
 
     @Override
     public void check(Team team, Inspection in, Consumer<Finding> findings) {
         for (TeamDay day : team.getDays()) {
             if (Itinerary.window(day.getFrom(), day.getUntil()).isEmpty()) {
-                findings.accept(Finding.of(this, "A day of " + Words.name(team)
-                        + (day.getFrom() == null ? " does not say from when"
-                                : day.getUntil() == null ? " does not say until when"
-                                        : " ends " + in.words().at(day.getUntil()) + ", not after its start "
-                                                + in.words().at(day.getFrom()))
-                        + ".", team).restingOn(day.getFrom(), day.getUntil()));
+                findings.accept(Finding.of(this, Statement.of("dayTimesWrong.day", "team", team,
+                        "until", day.getFrom() == null
+                        ? Statement.of("dayTimesWrong.doesNotSay") : day.getUntil() == null
+                        ? Statement.of("dayTimesWrong.doesNotSay2") : Statement.of("dayTimesWrong.endsNotAfter",
+                        "until", day.getUntil(), "from", day.getFrom())), team).restingOn(day.getFrom(), day.getUntil()));
             }
         }
     }

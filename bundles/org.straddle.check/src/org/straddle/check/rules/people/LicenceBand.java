@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -19,7 +20,7 @@ import org.straddle.outlook.itinerary.Work;
 public final class LicenceBand extends ScopedRule<Team> {
 
     public LicenceBand() {
-        super(Scope.TEAM, "licence-band", Severity.BLOCKER, "Somebody may transmit on the uplink");
+        super(Scope.TEAM, "licence-band", Severity.BLOCKER);
     }
 
     @Override
@@ -29,9 +30,8 @@ public final class LicenceBand extends ScopedRule<Team> {
                 .collect(Collectors.groupingBy(Work::bird, LinkedHashMap::new, Collectors.toList()))
                 .forEach((bird, turns) -> Band.ofUplink(bird).ifPresent(band -> {
                     if (!crew.isEmpty() && crew.stream().noneMatch(band::isIn)) {
-                        Finding finding = Finding.of(this, "Nobody in " + Words.name(team)
-                                + " has a licence noted for the " + band.label() + " band, on which the uplink of "
-                                + Words.name(bird) + " lies.", team, bird)
+                        Finding finding = Finding.of(this, Statement.of("licenceBand.nobodyHasLicence", "team", team,
+                                "band", band.label(), "bird", bird), team, bird)
                                 .restingOn(crew.stream().map(operator -> List.of(String.valueOf(operator.getId()),
                                         List.copyOf(operator.getBands()))).toList())
                                 .at(turns.get(0).window().start());

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -23,7 +24,7 @@ import org.straddle.outlook.itinerary.Work;
 public final class LicencePlace extends ScopedRule<Stay> {
 
     public LicencePlace() {
-        super(Scope.STAY, "licence-place", Severity.BLOCKER, "A licence of the team covers the band at the place");
+        super(Scope.STAY, "licence-place", Severity.BLOCKER);
     }
 
     @Override
@@ -54,10 +55,11 @@ public final class LicencePlace extends ScopedRule<Stay> {
                 .toList();
         Identified[] objects = Stream.concat(Stream.of(stay.stop(), place), turns.stream().map(Work::turn))
                 .toArray(Identified[]::new);
-        Finding finding = Finding.of(this, "Nobody in " + Words.name(stay.team()) + " may use the " + band.label()
-                + " band at " + Words.name(stay.site()) + ", which lies in " + Words.name(place) + ": that is for "
-                + (allowing.isEmpty() ? "no licence class noted there" : "licence class " + Words.list(allowing))
-                + ", and the team has " + (classes.isEmpty() ? "none noted" : Words.list(classes)) + ".", objects)
+        Finding finding = Finding.of(this, Statement.of("licencePlace.nobodyMayUse", "team", stay.team(),
+                "band", band.label(), "site", stay.site(), "place", place, "allowing", allowing.isEmpty()
+                ? Statement.of("licencePlace.licenceClassNoted") : Statement.of("licencePlace.licenceClass",
+                "allowing", allowing), "classes", classes.isEmpty()
+                ? Statement.of("licencePlace.noneNoted") : classes), objects)
                 .restingOn(turns.stream().map(Work::window).toList())
                 .at(turns.get(0).window().start());
         // Where a class is not noted the licence may well be there.

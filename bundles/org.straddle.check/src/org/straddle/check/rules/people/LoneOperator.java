@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -16,15 +17,15 @@ import org.straddle.model.Team;
 public final class LoneOperator extends ScopedRule<Team> {
 
     public LoneOperator() {
-        super(Scope.TEAM, "lone-operator", Severity.BLOCKER, "Nobody works alone at a roadside");
+        super(Scope.TEAM, "lone-operator", Severity.BLOCKER);
     }
 
     @Override
     public void check(Team team, Inspection in, Consumer<Finding> findings) {
         List<Operator> crew = Crew.of(team);
         if (!in.policies().loneOperatorAllowed() && crew.size() == 1 && !in.itinerary().of(team).isEmpty()) {
-            findings.accept(Finding.of(this, Words.sentence(Words.name(crew.get(0))) + " would be alone in "
-                    + Words.name(team) + "; the policy of this event does not allow it.", team, crew.get(0))
+            findings.accept(Finding.of(this, Statement.of("loneOperator.wouldAlonePolicy", "crew", crew.get(0),
+                    "team", team), team, crew.get(0))
                     .restingOn(in.itinerary().of(team).stream().map(stay -> stay.site().getId()).distinct().sorted()
                             .toList()));
         }

@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -20,7 +21,7 @@ import org.straddle.sky.Window;
 public final class OperatorInTwoTeams extends ScopedRule<Event> {
 
     public OperatorInTwoTeams() {
-        super(Scope.TEAMS, "operator-in-two-teams", Severity.WARNING, "An operator is in one team at a time");
+        super(Scope.TEAMS, "operator-in-two-teams", Severity.WARNING);
     }
 
     @Override
@@ -34,9 +35,8 @@ public final class OperatorInTwoTeams extends ScopedRule<Event> {
                 if (!both.isEmpty()) {
                     List<Window> times = sharedTimes(a, b);
                     times.stream().findFirst().ifPresent(time -> findings.accept(Finding.of(this,
-                            Words.sentence(Words.list(both.stream().map(Words::name).toList())) + " would be in "
-                                    + Words.name(a) + " and in " + Words.name(b) + " at the same time, "
-                                    + in.words().during(time) + ".", a, b).restingOn(times).at(time.start())));
+                            Statement.of("operatorInTwoTeams.wouldSameTime", "both", both, "a", a, "b", b,
+                                    "during", time), a, b).restingOn(times).at(time.start())));
                 }
             }
         }

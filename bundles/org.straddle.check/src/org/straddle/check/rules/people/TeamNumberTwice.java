@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -18,7 +19,7 @@ import org.straddle.model.Team;
 public final class TeamNumberTwice extends ScopedRule<Event> {
 
     public TeamNumberTwice() {
-        super(Scope.TEAMS, "team-number-twice", Severity.WARNING, "Every team has a number of its own");
+        super(Scope.TEAMS, "team-number-twice", Severity.WARNING);
     }
 
     @Override
@@ -28,8 +29,8 @@ public final class TeamNumberTwice extends ScopedRule<Event> {
                 .forEach((number, teams) -> {
                     if (teams.size() > 1) {
                         findings.accept(Finding.of(this,
-                                Words.count(teams.size(), "team") + " have the number " + number
-                                + ": " + Words.list(teams.stream().map(Words::name).toList()) + ".",
+                                Statement.of("teamNumberTwice.teamsHaveNumber", "teams", teams.size(),
+                                        "number", number, "teams2", teams),
                                 teams.toArray(Identified[]::new)));
                     }
                 });

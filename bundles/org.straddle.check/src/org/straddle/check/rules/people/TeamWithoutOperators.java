@@ -4,6 +4,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -14,13 +15,13 @@ import org.straddle.model.Team;
 public final class TeamWithoutOperators extends ScopedRule<Team> {
 
     public TeamWithoutOperators() {
-        super(Scope.TEAM, "team-without-operators", Severity.WARNING, "Every team has operators");
+        super(Scope.TEAM, "team-without-operators", Severity.WARNING);
     }
 
     @Override
     public void check(Team team, Inspection in, Consumer<Finding> findings) {
         if (Crew.of(team).isEmpty()) {
-            findings.accept(Finding.of(this, Words.sentence(Words.name(team)) + " has no operators.", team));
+            findings.accept(Finding.of(this, Statement.of("teamWithoutOperators.hasOperators", "team", team), team));
         }
     }
 }

@@ -10,6 +10,7 @@ import org.straddle.check.Finding;
 import org.straddle.check.Promise;
 import org.straddle.check.Promises;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.NamedRule;
 import org.straddle.check.rules.Words;
 import org.straddle.model.Event;
@@ -22,7 +23,7 @@ public final class AnnouncementOutdated extends NamedRule {
     private static final int NAMED = 3;
 
     public AnnouncementOutdated() {
-        super("announcement-outdated", Severity.WARNING, "The announcement tells what is planned");
+        super("announcement-outdated", Severity.WARNING);
     }
 
     @Override
@@ -34,27 +35,23 @@ public final class AnnouncementOutdated extends NamedRule {
         }
         Promises now = Promises.of(outlook);
         published.filter(last -> !now.facts().equals(last.getFacts()))
-                .ifPresent(last -> findings.accept(Finding.of(this, "Revision " + last.getNumber()
-                        + " of the announcement" + (last.getAt() == null ? ""
-                                : ", " + new Words(outlook.zone()).at(last.getAt()) + ",")
-                        + " is out of date: " + changes(now, last) + ". Publish the next revision.", event)
+                .ifPresent(last -> findings.accept(Finding.of(this, Statement.of("announcementOutdated.revisionAnnouncementOut", "number", last.getNumber(), "dated", last.getAt() != null, "at", last.getAt() == null ? "" : last.getAt(), "changes", changes(now, last)), event)
                         .restingOn(now.facts(), last.getFacts())));
     }
 
-    private static String changes(Promises now, Revision last) {
+    private static Object changes(Promises now, Revision last) {
         Promises.Change change = now.since(Promises.of(last));
-        List<String> parts = new ArrayList<>();
-        tell(parts, change.dropped(), "no longer");
-        tell(parts, change.added(), "new");
-        return parts.isEmpty() ? "its heading or its words to chasers changed" : String.join("; ", parts);
+        List<Statement> parts = new ArrayList<>();
+        tell(parts, change.dropped(), false);
+        tell(parts, change.added(), true);
+        return parts.isEmpty() ? Statement.of("announcementOutdated.itsHeadingIts") : parts;
     }
 
-    private static void tell(List<String> parts, List<Promise> promises, String how) {
+    private static void tell(List<Statement> parts, List<Promise> promises, boolean isNew) {
         if (!promises.isEmpty()) {
             int more = promises.size() - NAMED;
-            parts.add(how + ": "
-                    + promises.stream().limit(NAMED).map(Promise::line).collect(Collectors.joining(" / "))
-                    + (more > 0 ? " and " + more + " more" : ""));
+            parts.add(Statement.of("announcementOutdated.part", "isNew", isNew, "more", Math.max(0, more),
+                    "lines", promises.stream().limit(NAMED).map(Promise::line).collect(Collectors.joining(" / "))));
         }
     }
 }

@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
+import org.straddle.check.Fact;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.mend.RemoveStop;
 import org.straddle.check.mend.RemoveTurns;
 import org.straddle.check.rules.Inspection;
@@ -24,7 +26,7 @@ import org.straddle.outlook.itinerary.Work;
 public final class BanBroken extends ScopedRule<Stop> {
 
     public BanBroken() {
-        super(Scope.STOP, PlanRule.BAN_BROKEN.id(), Severity.BLOCKER, "The plan keeps to the bans");
+        super(Scope.STOP, PlanRule.BAN_BROKEN.id(), Severity.BLOCKER);
     }
 
     @Override
@@ -36,14 +38,13 @@ public final class BanBroken extends ScopedRule<Stop> {
         }
         Stay broken = stay.get();
         List<Ban> onStop = bans.onStop(broken.team(), broken.site(), broken.window());
-        onStop.forEach(ban -> findings.accept(Finding.of(this, Words.sentence(in.words().stop(broken)) + ", "
-                + forbidden(ban), stop, ban).restingOn(terms(ban)).at(broken.window().start())
-                .mendedBy(new RemoveStop("Remove the stop of " + Words.name(broken.team()) + " at "
-                        + Words.name(broken.site()), stop.getId()))));
+        onStop.forEach(ban -> findings.accept(Finding.of(this, forbidden(Fact.of(broken), ban), stop, ban).restingOn(terms(ban)).at(broken.window().start())
+                .mendedBy(new RemoveStop(Statement.of("banBroken.removeStop", "team", broken.team(),
+                        "site", broken.site()), stop.getId()))));
         for (Work work : broken.turns()) {
             bans.onTurn(work.team(), work.site(), work.bird(), work.window()).stream()
                     .filter(ban -> !onStop.contains(ban)).forEach(ban -> findings.accept(Finding.of(this,
-                            Words.sentence(in.words().turn(work)) + ", " + forbidden(ban), work.turn(), ban)
+                            forbidden(Fact.of(work), ban), work.turn(), ban)
                             .restingOn(terms(ban))
                             .at(work.window().start()).mendedBy(RemoveTurns.of(work))));
         }
@@ -53,8 +54,8 @@ public final class BanBroken extends ScopedRule<Stop> {
         return Arrays.asList(ban.getSquare(), ban.getFrom(), ban.getUntil());
     }
 
-    private static String forbidden(Ban ban) {
-        return "is banned" + (Words.blank(ban.getReason()) ? "." : ": " + ban.getReason().strip()
-                .replaceFirst("[.]$", "") + ".");
+    private static Statement forbidden(Fact what, Ban ban) {
+        return Words.blank(ban.getReason()) ? Statement.of("banBroken.banned", "what", what)
+                : Statement.of("banBroken.because", "what", what, "reason", ban.getReason().strip().replaceFirst("[.]$", ""));
     }
 }

@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -24,7 +25,7 @@ import org.straddle.outlook.itinerary.Stay;
 public final class BreakMissing extends ScopedRule<Team> {
 
     public BreakMissing() {
-        super(Scope.TEAM, "break-missing", Severity.WARNING, "Drivers have their breaks");
+        super(Scope.TEAM, "break-missing", Severity.WARNING);
     }
 
     @Override
@@ -50,12 +51,10 @@ public final class BreakMissing extends ScopedRule<Team> {
         Stay between = drive.before().orElseThrow();
         Identified[] objects = Stream.concat(Stream.of(team, between.stop()), drive.after().stream().map(Stay::stop))
                 .toArray(Identified[]::new);
-        return Finding.of(this, Words.sentence(Words.name(team)) + " comes to " + Words.length(through)
-                + " at the wheel from " + Words.name(before.from()) + " over "
-                + Words.name(drive.from()) + " to " + Words.name(drive.to()) + ", with "
-                + Words.length(pause(before, drive)) + " to pause between; a break of "
-                + Words.length(in.policies().breakLength()) + " is due after " + Words.length(in.policies().breakAfter())
-                + ".", objects).restingOn(through, pause(before, drive)).at(between.window().start());
+        return Finding.of(this, Statement.of("breakMissing.comesWheelFrom", "team", team, "through", through,
+                "from", before.from(), "from2", drive.from(), "drive", drive.to(), "pause", pause(before, drive),
+                "breakLength", in.policies().breakLength(),
+                "breakAfter", in.policies().breakAfter()), objects).restingOn(through, pause(before, drive)).at(between.window().start());
     }
 
     /** The stop between two drives, and what both leave over. */

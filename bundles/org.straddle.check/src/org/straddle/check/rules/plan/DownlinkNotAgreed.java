@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.straddle.check.Finding;
 import org.straddle.check.Mend;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.mend.AgreeDownlink;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
@@ -23,7 +24,7 @@ import org.straddle.outlook.itinerary.Work;
 public final class DownlinkNotAgreed extends ScopedRule<Bird> {
 
     public DownlinkNotAgreed() {
-        super(Scope.BIRD, "downlink-not-agreed", Severity.WARNING, "Teams agree on their parts of a passband");
+        super(Scope.BIRD, "downlink-not-agreed", Severity.WARNING);
     }
 
     @Override
@@ -34,11 +35,11 @@ public final class DownlinkNotAgreed extends ScopedRule<Bird> {
                 List<Work> open = Stream.of(a, b).filter(work -> !isAgreed(work)).toList();
                 if (!open.isEmpty()) {
                     SharedTurns.of(in.outlook(), a, b).ifPresent(shared -> {
-                        Finding finding = Finding.of(this, Words.sentence(Words.name(a.team())) + " and "
-                                + Words.name(b.team()) + " are on " + Words.name(bird) + " at the same time, "
-                                + in.words().during(shared) + ", and " + (open.size() > 1 ? "neither has a downlink"
-                                        : Words.name(open.get(0).team()) + " has no downlink")
-                                + " of its own in the passband.", a.turn(), b.turn())
+                        Finding finding = Finding.of(this, Statement.of("downlinkNotAgreed.sameTimeIts",
+                                "team", a.team(), "team2", b.team(), "bird", bird, "during", shared,
+                                "team3", open.size() > 1 ? Statement.of("downlinkNotAgreed.neitherHasDownlink")
+                                : Statement.of("downlinkNotAgreed.hasDownlink",
+                                "team", open.get(0).team())), a.turn(), b.turn())
                                 .restingOn(a.turn().getDownlinkMhz(), b.turn().getDownlinkMhz()).at(shared.start());
                         findings.accept(mend(open, works, in).map(finding::mendedBy).orElse(finding));
                     });

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -28,7 +29,7 @@ import org.straddle.outlook.itinerary.Wheel;
 public final class DrivingLimit extends ScopedRule<Team> {
 
     public DrivingLimit() {
-        super(Scope.TEAM, PlanRule.DRIVING_LIMIT.id(), Severity.BLOCKER, "A team does not drive too long in a day");
+        super(Scope.TEAM, PlanRule.DRIVING_LIMIT.id(), Severity.BLOCKER);
     }
 
     @Override
@@ -43,9 +44,8 @@ public final class DrivingLimit extends ScopedRule<Team> {
                 Set<Identified> objects = new LinkedHashSet<>(List.of(team));
                 drives.forEach(drive -> Stream.concat(drive.before().stream(), drive.after().stream())
                         .forEach(stay -> objects.add(stay.stop())));
-                findings.accept(Finding.of(this, Words.sentence(Words.name(team)) + " drives "
-                        + Words.length(driving) + " on the day that begins " + in.words().at(day.getFrom())
-                        + "; the limit of this event is " + Words.length(limit) + ".",
+                findings.accept(Finding.of(this, Statement.of("drivingLimit.drivesDayBegins", "team", team,
+                        "driving", driving, "from", day.getFrom(), "limit", limit),
                         objects.toArray(Identified[]::new)).restingOn(driving, limit)
                         .at(day.getFrom()));
             }

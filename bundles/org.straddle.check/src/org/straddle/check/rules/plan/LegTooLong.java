@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.straddle.check.Finding;
 import org.straddle.check.Mend;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.mend.ShiftStop;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
@@ -26,7 +27,7 @@ import org.straddle.outlook.itinerary.Wheel;
 public final class LegTooLong extends ScopedRule<Team> {
 
     public LegTooLong() {
-        super(Scope.TEAM, PlanRule.LEG_TOO_LONG.id(), Severity.BLOCKER, "There is time for every drive");
+        super(Scope.TEAM, PlanRule.LEG_TOO_LONG.id(), Severity.BLOCKER);
     }
 
     @Override
@@ -43,13 +44,13 @@ public final class LegTooLong extends ScopedRule<Team> {
                 .toArray(Identified[]::new);
         Instant leaves = drive.before().map(stay -> stay.window().end())
                 .orElseGet(() -> drive.after().orElseThrow().window().start().minus(drive.time()));
-        return Finding.of(this, Words.sentence(Words.name(drive.team())) + " needs "
-                + Words.length(Wheel.wholeMinutes(drive.leg().total())) + " from "
-                + Words.name(drive.from()) + " to " + Words.name(drive.to()) + " ("
-                + Math.round(drive.leg().roadKm()) + " km"
-                + (drive.leg().isEntered() ? ", time " + drive.leg().origin() : "")
-                + (drive.leg().breaks().isZero() ? "" : ", " + Words.length(drive.leg().breaks()) + " of it breaks")
-                + ") and has " + Words.length(drive.time()) + ", " + words.during(leaves, drive.time()) + ".", objects)
+        return Finding.of(this, Statement.of("legTooLong.needsFromKm", "team", drive.team(),
+                "wholeMinutes", Wheel.wholeMinutes(drive.leg().total()), "from", drive.from(), "drive", drive.to(),
+                "roadKm", Math.round(drive.leg().roadKm()), "origin", drive.leg().isEntered()
+                ? Statement.of("legTooLong.time", "origin", drive.leg().origin()) : "",
+                "breaks", drive.leg().breaks().isZero() ? "" : Statement.of("legTooLong.breaks",
+                "breaks", drive.leg().breaks()), "time", drive.time(),
+                "during", words.during(leaves, drive.time())), objects)
                 .restingOn(drive.leg())
                 .at(leaves);
     }

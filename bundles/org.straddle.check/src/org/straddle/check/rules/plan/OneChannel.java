@@ -4,6 +4,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.mend.Pins;
 import org.straddle.check.mend.RemoveTurns;
 import org.straddle.check.rules.Inspection;
@@ -21,7 +22,7 @@ import org.straddle.outlook.itinerary.Work;
 public final class OneChannel extends ScopedRule<Bird> {
 
     public OneChannel() {
-        super(Scope.BIRD, PlanRule.ONE_CHANNEL.id(), Severity.BLOCKER, "One team on a single channel at a time");
+        super(Scope.BIRD, PlanRule.ONE_CHANNEL.id(), Severity.BLOCKER);
     }
 
     @Override
@@ -29,10 +30,9 @@ public final class OneChannel extends ScopedRule<Bird> {
         if (bird.getAccess() == Access.SINGLE_CHANNEL) {
             Overlaps.pairs(in.itinerary().on(bird), Work::window, (a, b) -> SharedTurns.onOneChannel(in.outlook(), a, b).ifPresent(
                     shared -> {
-                        Finding finding = Finding.of(this, Words.sentence(Words.name(a.team())) + " at "
-                                + Words.name(a.site()) + " and " + Words.name(b.team()) + " at " + Words.name(b.site())
-                                + " would use the one channel of " + Words.name(bird) + " at the same time, "
-                                + in.words().during(shared) + ".", a.turn(), b.turn()).at(shared.start());
+                        Finding finding = Finding.of(this, Statement.of("oneChannel.wouldUseOne", "team", a.team(),
+                                "site", a.site(), "team2", b.team(), "site2", b.site(), "bird", bird,
+                                "during", shared), a.turn(), b.turn()).at(shared.start());
                         findings.accept(Pins.toChange(a, b).map(RemoveTurns::of).map(finding::mendedBy).orElse(finding));
                     }));
         }

@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.mend.RemoveTurns;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
@@ -18,7 +19,7 @@ import org.straddle.outlook.itinerary.Work;
 public final class PeakLow extends ScopedRule<Stay> {
 
     public PeakLow() {
-        super(Scope.STAY, "peak-low", Severity.ADVICE, "Passes rise high enough to be worth it");
+        super(Scope.STAY, "peak-low", Severity.ADVICE);
     }
 
     @Override
@@ -26,10 +27,9 @@ public final class PeakLow extends ScopedRule<Stay> {
         double leastDeg = in.policies().minimumPeakElevationDeg();
         for (Work work : stay.turns()) {
             TurnPass.best(in.outlook(), work).filter(pass -> pass.peakElevationDeg() < leastDeg).ifPresent(pass ->
-                    findings.accept(Finding.of(this, Words.sentence(Words.name(work.bird())) + " rises to "
-                            + degrees(Math.floor(pass.peakElevationDeg() * 10) / 10) + " over "
-                            + Words.name(work.site()) + ", " + in.words().during(work.window())
-                            + "; this event plans passes of " + degrees(leastDeg) + " or more.",
+                    findings.accept(Finding.of(this, Statement.of("peakLow.risesOverEvent", "bird", work.bird(),
+                            "degrees", degrees(Math.floor(pass.peakElevationDeg() * 10) / 10), "site", work.site(),
+                            "during", work.window(), "degrees2", degrees(leastDeg)),
                             work.turn()).restingOn(work.window()).at(work.window().start()).mendedBy(RemoveTurns.of(work))));
         }
     }

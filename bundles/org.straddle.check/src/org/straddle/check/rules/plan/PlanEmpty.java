@@ -4,6 +4,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -14,14 +15,14 @@ import org.straddle.outlook.itinerary.Itinerary;
 public final class PlanEmpty extends ScopedRule<Event> {
 
     public PlanEmpty() {
-        super(Scope.STOPS, "plan-empty", Severity.WARNING, "The plan has stops");
+        super(Scope.STOPS, "plan-empty", Severity.WARNING);
     }
 
     @Override
     public void check(Event event, Inspection in, Consumer<Finding> findings) {
         if (Itinerary.stops(event).findAny().isEmpty()) {
             findings.accept(Finding.of(this,
-                    "The plan has no stops yet: place some by hand or let the planner propose them.", event));
+                    Statement.of("planEmpty.planHasStops"), event));
         }
     }
 }

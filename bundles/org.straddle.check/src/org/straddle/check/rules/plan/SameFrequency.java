@@ -4,9 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
+import org.straddle.check.Fact;
 import org.straddle.check.Finding;
 import org.straddle.check.Mend;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.mend.AgreeDownlink;
 import org.straddle.check.mend.Pins;
 import org.straddle.check.rules.Inspection;
@@ -24,7 +26,7 @@ import org.straddle.outlook.itinerary.Work;
 public final class SameFrequency extends ScopedRule<Bird> {
 
     public SameFrequency() {
-        super(Scope.BIRD, PlanRule.SAME_FREQUENCY.id(), Severity.BLOCKER, "Teams keep apart within a passband");
+        super(Scope.BIRD, PlanRule.SAME_FREQUENCY.id(), Severity.BLOCKER);
     }
 
     @Override
@@ -33,10 +35,9 @@ public final class SameFrequency extends ScopedRule<Bird> {
             List<Work> agreed = in.itinerary().on(bird).stream().filter(work -> work.turn().getDownlinkMhz() > 0).toList();
             Overlaps.pairs(agreed, Work::window, (a, b) -> {
                 SharedTurns.onSameFrequency(in.outlook(), a, b).ifPresent(shared -> {
-                    Finding finding = Finding.of(this, Words.sentence(Words.name(a.team())) + " and "
-                            + Words.name(b.team()) + " agreed on " + Words.mhz(a.turn().getDownlinkMhz()) + " and "
-                            + Words.mhz(b.turn().getDownlinkMhz()) + " MHz on " + Words.name(bird)
-                            + ", which are not more than 5 kHz apart, " + in.words().during(shared) + ".",
+                    Finding finding = Finding.of(this, Statement.of("sameFrequency.agreedMhzWhich", "team", a.team(),
+                            "team2", b.team(), "mhz", Fact.mhz(a.turn().getDownlinkMhz()),
+                            "mhz2", Fact.mhz(b.turn().getDownlinkMhz()), "bird", bird, "during", shared),
                             a.turn(), b.turn())
                             .restingOn(a.turn().getDownlinkMhz(), b.turn().getDownlinkMhz()).at(shared.start());
                     findings.accept(Pins.toChange(a, b).flatMap(work -> mend(work, agreed, in)).map(finding::mendedBy)

@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.mend.ShiftStop;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
@@ -21,7 +22,7 @@ import org.straddle.sky.Window;
 public final class SameSite extends ScopedRule<Site> {
 
     public SameSite() {
-        super(Scope.SITE, PlanRule.SAME_SITE.id(), Severity.BLOCKER, "One team at a site at a time");
+        super(Scope.SITE, PlanRule.SAME_SITE.id(), Severity.BLOCKER);
     }
 
     @Override
@@ -29,8 +30,8 @@ public final class SameSite extends ScopedRule<Site> {
         Overlaps.pairs(in.itinerary().at(site), Stay::window, (a, b) -> {
             if (Company.broken(in.outlook(), a, b).equals(Optional.of(PlanRule.SAME_SITE))) {
                 Window both = a.window().intersection(b.window()).orElseThrow();
-                Finding finding = Finding.of(this, Words.sentence(Words.name(a.team())) + " and " + Words.name(b.team())
-                        + " are both at " + Words.name(site) + ", " + in.words().during(both) + ".", a.stop(), b.stop(),
+                Finding finding = Finding.of(this, Statement.of("sameSite.both", "team", a.team(), "team2", b.team(),
+                        "site", site, "during", both), a.stop(), b.stop(),
                         site)
                         .at(both.start());
                 findings.accept(ShiftStop.apart(a, b, in).map(finding::mendedBy).orElse(finding));

@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.mend.ShiftStop;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
@@ -24,7 +25,7 @@ import org.straddle.sky.Window;
 public final class SameSquare extends ScopedRule<Square> {
 
     public SameSquare() {
-        super(Scope.SQUARE, PlanRule.SAME_SQUARE.id(), Severity.BLOCKER, "One team in a square at a time");
+        super(Scope.SQUARE, PlanRule.SAME_SQUARE.id(), Severity.BLOCKER);
     }
 
     @Override
@@ -37,9 +38,8 @@ public final class SameSquare extends ScopedRule<Square> {
             if (common.first().equals(square)
                     && Company.broken(in.outlook(), a, b).equals(Optional.of(PlanRule.SAME_SQUARE))) {
                 Window both = a.window().intersection(b.window()).orElseThrow();
-                Finding finding = Finding.of(this, Words.sentence(Words.name(a.team())) + " at "
-                        + Words.name(a.site()) + " and " + Words.name(b.team()) + " at " + Words.name(b.site())
-                        + " both claim " + Words.list(common) + ", " + in.words().during(both) + ".",
+                Finding finding = Finding.of(this, Statement.of("sameSquare.bothClaim", "team", a.team(),
+                        "site", a.site(), "team2", b.team(), "site2", b.site(), "common", common, "during", both),
                         a.stop(), b.stop()).at(both.start());
                 findings.accept(ShiftStop.apart(a, b, in).map(finding::mendedBy).orElse(finding));
             }

@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.mend.RemoveTurns;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
@@ -22,7 +23,7 @@ import org.straddle.outlook.itinerary.Work;
 public final class SquareTooOften extends ScopedRule<Square> {
 
     public SquareTooOften() {
-        super(Scope.SQUARE, "square-too-often", Severity.ADVICE, "A square is worked as often as it is wanted");
+        super(Scope.SQUARE, "square-too-often", Severity.ADVICE);
     }
 
     @Override
@@ -37,17 +38,15 @@ public final class SquareTooOften extends ScopedRule<Square> {
         long wanted = in.policies().repeatWorths().stream().filter(worth -> worth > 0).count();
         double demand = in.outlook().demand(square);
         Work last = own.get(own.size() - 1);
-        findings.accept(Finding.of(this, square.name() + " is worked " + Words.count(turns.size(), "time") + ". "
-                + (demand > 0 ? percent(demand) + " of chasers need it, and this event gives worth to the first "
-                        + Words.count(wanted, "pass").replaceFirst("passs", "passes") + " from a square only"
-                        : "Nobody needs it")
-                + ": " + in.words().turn(last) + ", is worth 0 %"
-                + (in.outlook().squares(last.site()).size() > 1 ? " in all squares of its site." : "."),
+        findings.accept(Finding.of(this, Statement.of("squareTooOften.workedTurnsWorth", "square", square.name(),
+                "turns", turns.size(), "why", demand > 0 ? Statement.of("squareTooOften.chasersNeedEvent",
+                "percent", percent(demand), "passes", wanted) : Statement.of("squareTooOften.nobodyNeeds"),
+                "turn", last, "several", in.outlook().squares(last.site()).size() > 1),
                 own.stream().map(Work::turn).toArray(Identified[]::new))
                 .restingOn(own.stream().map(Work::window).toList(), demand, in.policies().repeatWorths())
                 .at(own.get(0).window().start())
-                .mendedBy(RemoveTurns.all(own.size() == 1 ? "Remove the turn" : "Remove these "
-                        + own.size() + " turns", own)));
+                .mendedBy(RemoveTurns.all(own.size() == 1 ? Statement.of("squareTooOften.removeTurn")
+                        : Statement.of("squareTooOften.removeTheseTurns", "own", own.size()), own)));
     }
 
     /** Whether every square of the turn's site had all that it wants before the turn, or is wanted by nobody. */
@@ -67,7 +66,7 @@ public final class SquareTooOften extends ScopedRule<Square> {
         return in.turnsFrom(square);
     }
 
-    private static String percent(double share) {
-        return String.format(Locale.ENGLISH, "%.0f %%", share * 100);
+    private static long percent(double share) {
+        return Math.round(share * 100);
     }
 }

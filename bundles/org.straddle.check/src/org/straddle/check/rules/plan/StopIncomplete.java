@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -17,7 +18,7 @@ import org.straddle.outlook.itinerary.Itinerary;
 public final class StopIncomplete extends ScopedRule<Stop> {
 
     public StopIncomplete() {
-        super(Scope.STOP, "stop-incomplete", Severity.WARNING, "Every stop has a team and a site");
+        super(Scope.STOP, "stop-incomplete", Severity.WARNING);
     }
 
     @Override
@@ -30,10 +31,12 @@ public final class StopIncomplete extends ScopedRule<Stop> {
             missing.add("site");
         }
         if (!missing.isEmpty()) {
-            Finding finding = Finding.of(this, "A stop " + (Itinerary.isMissing(stop.getSite()) ? ""
-                    : "at " + Words.name(stop.getSite()) + " ") + (Itinerary.isMissing(stop.getTeam()) ? ""
-                    : "of " + Words.name(stop.getTeam()) + " ") + (stop.getArrival() == null ? ""
-                    : "from " + in.words().at(stop.getArrival()) + " ") + "has no " + Words.list(missing) + ".", stop);
+            Finding finding = Finding.of(this, Statement.of("stopIncomplete.stopHas",
+                    "site", Itinerary.isMissing(stop.getSite()) ? "" : Statement.of("stopIncomplete.at",
+                    "site", stop.getSite()), "team", Itinerary.isMissing(stop.getTeam()) ? ""
+                    : Statement.of("stopIncomplete.of", "team", stop.getTeam()),
+                    "arrival", stop.getArrival() == null ? "" : Statement.of("stopIncomplete.from",
+                    "arrival", stop.getArrival()), "missing", missing), stop);
             findings.accept(stop.getArrival() == null ? finding : finding.at(stop.getArrival()));
         }
     }

@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import org.straddle.check.Finding;
 import org.straddle.check.Mend;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.mend.ShiftStop;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
@@ -22,13 +23,13 @@ import org.straddle.sky.Window;
 public final class StopOutsideDay extends ScopedRule<Stay> {
 
     public StopOutsideDay() {
-        super(Scope.STAY, PlanRule.STOP_OUTSIDE_DAY.id(), Severity.BLOCKER, "Stops lie within the days of their team");
+        super(Scope.STAY, PlanRule.STOP_OUTSIDE_DAY.id(), Severity.BLOCKER);
     }
 
     @Override
     public void check(Stay stay, Inspection in, Consumer<Finding> findings) {
         if (!TeamDays.hold(stay.team(), stay.window())) {
-            Finding finding = Finding.of(this, Words.sentence(in.words().stop(stay)) + ", " + day(stay, in.words()) + ".",
+            Finding finding = Finding.of(this, day(stay),
                     stay.stop()).at(stay.window().start());
             findings.accept(within(stay, in).map(finding::mendedBy).orElse(finding));
         }
@@ -46,11 +47,11 @@ public final class StopOutsideDay extends ScopedRule<Stay> {
                 : late.isNegative() || late.isZero() ? ShiftStop.arriveLater(stay, early, in) : Optional.empty();
     }
 
-    private static String day(Stay stay, Words words) {
+    private static Statement day(Stay stay) {
         if (stay.team().getDays().isEmpty()) {
-            return "lies on no day of the team, because the team has no days";
+            return Statement.of("stopOutsideDay.noDays", "stop", stay);
         }
-        return Drives.dayOf(stay).map(day -> "reaches out of the team's day, "
-                + words.during(new Window(day.getFrom(), day.getUntil()))).orElse("lies on no day of the team");
+        return Drives.dayOf(stay).map(day -> Statement.of("stopOutsideDay.past", "stop", stay,
+                "during", new Window(day.getFrom(), day.getUntil()))).orElse(Statement.of("stopOutsideDay.noDay", "stop", stay));
     }
 }

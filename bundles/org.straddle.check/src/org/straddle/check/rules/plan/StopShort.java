@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -15,7 +16,7 @@ import org.straddle.outlook.itinerary.Stay;
 public final class StopShort extends ScopedRule<Stay> {
 
     public StopShort() {
-        super(Scope.STAY, "stop-short", Severity.WARNING, "Stops leave time to set up and take down");
+        super(Scope.STAY, "stop-short", Severity.WARNING);
     }
 
     @Override
@@ -23,8 +24,8 @@ public final class StopShort extends ScopedRule<Stay> {
         Duration needed = in.policies().setUp().plus(in.policies().takeDown());
         Duration lasts = stay.window().duration();
         if (stay.turns().isEmpty() && lasts.compareTo(needed) < 0) {
-            findings.accept(Finding.of(this, Words.sentence(in.words().stop(stay)) + ", lasts " + Words.length(lasts)
-                    + "; setting up and taking down need " + Words.length(needed) + ".", stay.stop())
+            findings.accept(Finding.of(this, Statement.of("stopShort.lastsSettingUp", "stop", stay, "lasts", lasts,
+                    "needed", needed), stay.stop())
                     .at(stay.window().start()));
         }
     }

@@ -4,6 +4,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -15,20 +16,20 @@ import org.straddle.outlook.itinerary.Itinerary;
 public final class StopTimesWrong extends ScopedRule<Stop> {
 
     public StopTimesWrong() {
-        super(Scope.STOP, "stop-times-wrong", Severity.BLOCKER, "Every stop ends after it begins");
+        super(Scope.STOP, "stop-times-wrong", Severity.BLOCKER);
     }
 
     @Override
     public void check(Stop stop, Inspection in, Consumer<Finding> findings) {
         if (Itinerary.window(stop.getArrival(), stop.getDeparture()).isEmpty()) {
-            findings.accept(Finding.of(this, "The stop"
-                    + (Itinerary.isMissing(stop.getTeam()) ? "" : " of " + Words.name(stop.getTeam()))
-                    + (Itinerary.isMissing(stop.getSite()) ? "" : " at " + Words.name(stop.getSite()))
-                    + (stop.getArrival() == null ? " has no arrival"
-                            : stop.getDeparture() == null ? " has no departure"
-                                    : " ends " + in.words().at(stop.getDeparture()) + ", not after its arrival "
-                                            + in.words().at(stop.getArrival()))
-                    + ".", stop));
+            findings.accept(Finding.of(this, Statement.of("stopTimesWrong.stop",
+                    "team", Itinerary.isMissing(stop.getTeam()) ? "" : Statement.of("stopTimesWrong.of",
+                    "team", stop.getTeam()), "site", Itinerary.isMissing(stop.getSite()) ? ""
+                    : Statement.of("stopTimesWrong.at", "site", stop.getSite()),
+                    "departure", stop.getArrival() == null
+                    ? Statement.of("stopTimesWrong.hasArrival") : stop.getDeparture() == null
+                    ? Statement.of("stopTimesWrong.hasDeparture") : Statement.of("stopTimesWrong.endsNotAfter",
+                    "departure", stop.getDeparture(), "arrival", stop.getArrival())), stop));
         }
     }
 }

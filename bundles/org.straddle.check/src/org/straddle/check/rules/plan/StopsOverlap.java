@@ -4,6 +4,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.mend.ShiftStop;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
@@ -19,15 +20,15 @@ import org.straddle.sky.Window;
 public final class StopsOverlap extends ScopedRule<Team> {
 
     public StopsOverlap() {
-        super(Scope.TEAM, PlanRule.STOPS_OVERLAP.id(), Severity.BLOCKER, "A team is in one place at a time");
+        super(Scope.TEAM, PlanRule.STOPS_OVERLAP.id(), Severity.BLOCKER);
     }
 
     @Override
     public void check(Team team, Inspection in, Consumer<Finding> findings) {
         Overlaps.pairs(in.itinerary().of(team), Stay::window, (a, b) -> {
             Window both = a.window().intersection(b.window()).orElseThrow();
-            Finding finding = Finding.of(this, Words.sentence(Words.name(team)) + " is at " + Words.name(a.site())
-                    + " and at " + Words.name(b.site()) + " at the same time, " + in.words().during(both) + ".", a.stop(),
+            Finding finding = Finding.of(this, Statement.of("stopsOverlap.sameTime", "team", team, "site", a.site(),
+                    "site2", b.site(), "during", both), a.stop(),
                     b.stop())
                     .at(both.start());
             findings.accept(ShiftStop.apart(a, b, in).map(finding::mendedBy).orElse(finding));

@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.mend.TrimTurn;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
@@ -23,7 +24,7 @@ public final class TurnAfterTakeDown extends ScopedRule<Stay> {
     private static final Duration DAY = Duration.ofDays(1);
 
     public TurnAfterTakeDown() {
-        super(Scope.STAY, PlanRule.TURN_AFTER_TAKE_DOWN.id(), Severity.BLOCKER, "There is time to take the station down");
+        super(Scope.STAY, PlanRule.TURN_AFTER_TAKE_DOWN.id(), Severity.BLOCKER);
     }
 
     @Override
@@ -34,12 +35,11 @@ public final class TurnAfterTakeDown extends ScopedRule<Stay> {
         for (Work work : stay.turns()) {
             if (station.broken(stay.window(), work.window()).contains(PlanRule.TURN_AFTER_TAKE_DOWN)) {
                 Window rest = new Window(packing.minus(DAY), packing);
-                findings.accept(Finding.of(this, Words.sentence(Words.name(stay.team())) + " leaves "
-                        + Words.name(stay.site()) + " " + words.at(stay.window().end()) + " and needs "
-                        + Words.length(station.takeDown()) + " to take down, but the turn on " + Words.name(work.bird())
-                        + " ends " + words.at(work.window().end()) + ".", work.turn(), stay.stop())
+                findings.accept(Finding.of(this, Statement.of("turnAfterTakeDown.leavesNeedsTake", "team", stay.team(),
+                        "site", stay.site(), "end", stay.window().end(), "takeDown", station.takeDown(),
+                        "bird", work.bird(), "end2", work.window().end()), work.turn(), stay.stop())
                         .at(work.window().end())
-                        .mendedBy(TrimTurn.to(rest, work, "end before the take-down", in.policies())));
+                        .mendedBy(TrimTurn.to(rest, work, Statement.of("turnAfterTakeDown.endBeforeTake"), in.policies())));
             }
         }
     }

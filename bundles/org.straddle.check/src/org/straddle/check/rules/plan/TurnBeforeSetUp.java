@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.mend.TrimTurn;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
@@ -23,7 +24,7 @@ public final class TurnBeforeSetUp extends ScopedRule<Stay> {
     private static final Duration DAY = Duration.ofDays(1);
 
     public TurnBeforeSetUp() {
-        super(Scope.STAY, PlanRule.TURN_BEFORE_SET_UP.id(), Severity.BLOCKER, "The station is up before the first turn");
+        super(Scope.STAY, PlanRule.TURN_BEFORE_SET_UP.id(), Severity.BLOCKER);
     }
 
     @Override
@@ -34,12 +35,11 @@ public final class TurnBeforeSetUp extends ScopedRule<Stay> {
         for (Work work : stay.turns()) {
             if (station.broken(stay.window(), work.window()).contains(PlanRule.TURN_BEFORE_SET_UP)) {
                 Window rest = Window.of(ready, DAY);
-                findings.accept(Finding.of(this, Words.sentence(Words.name(stay.team())) + " arrives at "
-                        + Words.name(stay.site()) + " " + words.at(stay.window().start()) + " and is ready "
-                        + words.at(ready) + ", after the turn on " + Words.name(work.bird()) + " begins, "
-                        + words.at(work.window().start()) + ".", work.turn(), stay.stop())
+                findings.accept(Finding.of(this, Statement.of("turnBeforeSetUp.arrivesReadyAfter", "team", stay.team(),
+                        "site", stay.site(), "start", stay.window().start(), "ready", ready, "bird", work.bird(),
+                        "start2", work.window().start()), work.turn(), stay.stop())
                         .at(work.window().start())
-                        .mendedBy(TrimTurn.to(rest, work, "begin when the station is ready", in.policies())));
+                        .mendedBy(TrimTurn.to(rest, work, Statement.of("turnBeforeSetUp.beginWhenStation"), in.policies())));
             }
         }
     }

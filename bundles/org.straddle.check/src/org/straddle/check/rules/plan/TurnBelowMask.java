@@ -4,6 +4,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.mend.TrimTurn;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
@@ -18,16 +19,16 @@ import org.straddle.outlook.itinerary.Work;
 public final class TurnBelowMask extends ScopedRule<Stay> {
 
     public TurnBelowMask() {
-        super(Scope.STAY, PlanRule.TURN_BELOW_MASK.id(), Severity.BLOCKER, "Turns lie within their pass");
+        super(Scope.STAY, PlanRule.TURN_BELOW_MASK.id(), Severity.BLOCKER);
     }
 
     @Override
     public void check(Stay stay, Inspection in, Consumer<Finding> findings) {
         for (Work work : stay.turns()) {
             TurnPass.left(in.outlook(), work).ifPresent(pass -> findings.accept(Finding.of(this,
-                    Words.sentence(in.words().turn(work)) + ", reaches out of the pass over the horizon of " + Words.name(work.site()) + ", "
-                            + in.words().during(pass) + ".", work.turn()).at(work.window().start())
-                            .mendedBy(TrimTurn.to(pass, work, "the pass", in.policies()))));
+                    Statement.of("turnBelowMask.reachesOutPass", "turn", work, "site", work.site(),
+                            "during", pass), work.turn()).at(work.window().start())
+                            .mendedBy(TrimTurn.to(pass, work, Statement.of("turnBelowMask.pass"), in.policies()))));
         }
     }
 }

@@ -4,6 +4,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -14,14 +15,13 @@ import org.straddle.outlook.itinerary.Itinerary;
 public final class TurnIncomplete extends ScopedRule<Stop> {
 
     public TurnIncomplete() {
-        super(Scope.STOP, "turn-incomplete", Severity.WARNING, "Every turn names a bird");
+        super(Scope.STOP, "turn-incomplete", Severity.WARNING);
     }
 
     @Override
     public void check(Stop stop, Inspection in, Consumer<Finding> findings) {
         stop.getTurns().stream().filter(turn -> Itinerary.isMissing(turn.getBird()))
-                .forEach(turn -> findings.accept(Finding.of(this, "A turn"
-                        + (turn.getStart() == null ? "" : ", " + in.words().at(turn.getStart()) + ",")
-                        + " names no bird.", turn)));
+                .forEach(turn -> findings.accept(Finding.of(this, Statement.of("turnIncomplete.turnNamesBird",
+                        "start", turn.getStart() == null ? "" : ", " + in.words().at(turn.getStart()) + ","), turn)));
     }
 }

@@ -4,6 +4,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.mend.TrimTurn;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
@@ -18,7 +19,7 @@ import org.straddle.outlook.itinerary.Work;
 public final class TurnOutsideStop extends ScopedRule<Stay> {
 
     public TurnOutsideStop() {
-        super(Scope.STAY, PlanRule.TURN_OUTSIDE_STOP.id(), Severity.BLOCKER, "Turns lie within their stop");
+        super(Scope.STAY, PlanRule.TURN_OUTSIDE_STOP.id(), Severity.BLOCKER);
     }
 
     @Override
@@ -26,10 +27,10 @@ public final class TurnOutsideStop extends ScopedRule<Stay> {
         StationUp station = StationUp.of(in.policies());
         for (Work work : stay.turns()) {
             if (station.broken(stay.window(), work.window()).contains(PlanRule.TURN_OUTSIDE_STOP)) {
-                findings.accept(Finding.of(this, Words.sentence(in.words().turn(work)) + ", reaches out of "
-                        + in.words().stop(stay) + ".", work.turn(), stay.stop())
+                findings.accept(Finding.of(this, Statement.of("turnOutsideStop.reachesOut", "turn", work,
+                        "stop", stay), work.turn(), stay.stop())
                         .at(work.window().start())
-                        .mendedBy(TrimTurn.to(stay.window(), work, "the stop", in.policies())));
+                        .mendedBy(TrimTurn.to(stay.window(), work, Statement.of("turnOutsideStop.stop"), in.policies())));
             }
         }
     }

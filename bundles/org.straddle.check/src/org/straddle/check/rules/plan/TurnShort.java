@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.mend.RemoveTurns;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
@@ -17,7 +18,7 @@ import org.straddle.outlook.itinerary.Work;
 public final class TurnShort extends ScopedRule<Stay> {
 
     public TurnShort() {
-        super(Scope.STAY, "turn-short", Severity.ADVICE, "Turns are long enough to be worth it");
+        super(Scope.STAY, "turn-short", Severity.ADVICE);
     }
 
     @Override
@@ -25,9 +26,8 @@ public final class TurnShort extends ScopedRule<Stay> {
         Duration least = in.policies().minimumTurn();
         for (Work work : stay.turns()) {
             if (work.window().duration().compareTo(least) < 0) {
-                findings.accept(Finding.of(this, Words.sentence(in.words().turn(work)) + ", takes "
-                        + Words.length(work.window().duration()) + "; this event plans turns of " + Words.length(least)
-                        + " or more.", work.turn())
+                findings.accept(Finding.of(this, Statement.of("turnShort.takesEventPlans", "turn", work,
+                        "duration", work.window().duration(), "least", least), work.turn())
                         .at(work.window().start()).mendedBy(RemoveTurns.of(work)));
             }
         }

@@ -4,6 +4,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -15,18 +16,17 @@ import org.straddle.outlook.itinerary.Itinerary;
 public final class TurnTimesWrong extends ScopedRule<Stop> {
 
     public TurnTimesWrong() {
-        super(Scope.STOP, "turn-times-wrong", Severity.BLOCKER, "Every turn ends after it begins");
+        super(Scope.STOP, "turn-times-wrong", Severity.BLOCKER);
     }
 
     @Override
     public void check(Stop stop, Inspection in, Consumer<Finding> findings) {
         stop.getTurns().stream().filter(turn -> Itinerary.window(turn.getStart(), turn.getEnd()).isEmpty())
-                .forEach(turn -> findings.accept(Finding.of(this, "The turn"
-                        + (Itinerary.isMissing(turn.getBird()) ? "" : " on " + Words.name(turn.getBird()))
-                        + (turn.getStart() == null ? " has no start"
-                                : turn.getEnd() == null ? " has no end"
-                                        : " ends " + in.words().at(turn.getEnd()) + ", not after its start "
-                                                + in.words().at(turn.getStart()))
-                        + ".", turn)));
+                .forEach(turn -> findings.accept(Finding.of(this, Statement.of("turnTimesWrong.turn",
+                        "bird", Itinerary.isMissing(turn.getBird()) ? "" : Statement.of("turnTimesWrong.on",
+                        "bird", turn.getBird()), "end", turn.getStart() == null
+                        ? Statement.of("turnTimesWrong.hasStart") : turn.getEnd() == null
+                        ? Statement.of("turnTimesWrong.hasEnd") : Statement.of("turnTimesWrong.endsNotAfter",
+                        "end", turn.getEnd(), "start", turn.getStart())), turn)));
     }
 }

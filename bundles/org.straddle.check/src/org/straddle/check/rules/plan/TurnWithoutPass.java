@@ -4,6 +4,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.mend.RemoveTurns;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
@@ -18,16 +19,15 @@ import org.straddle.outlook.itinerary.Work;
 public final class TurnWithoutPass extends ScopedRule<Stay> {
 
     public TurnWithoutPass() {
-        super(Scope.STAY, PlanRule.TURN_WITHOUT_PASS.id(), Severity.BLOCKER, "There is a pass for every turn");
+        super(Scope.STAY, PlanRule.TURN_WITHOUT_PASS.id(), Severity.BLOCKER);
     }
 
     @Override
     public void check(Stay stay, Inspection in, Consumer<Finding> findings) {
         for (Work work : stay.turns()) {
             if (TurnPass.isMissing(in.outlook(), work)) {
-                findings.accept(Finding.of(this, Words.sentence(Words.name(work.bird()))
-                        + " is not above the horizon of " + Words.name(work.site()) + " during " + in.words().turn(work)
-                        + ".", work.turn()).at(work.window().start())
+                findings.accept(Finding.of(this, Statement.of("turnWithoutPass.notAboveHorizon", "bird", work.bird(),
+                        "site", work.site(), "turn", work), work.turn()).at(work.window().start())
                         .mendedBy(RemoveTurns.of(work)));
             }
         }

@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.mend.TrimTurn;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
@@ -24,7 +25,7 @@ public final class TurnsTooClose extends ScopedRule<Team> {
     private static final Duration LONG = Duration.ofDays(1);
 
     public TurnsTooClose() {
-        super(Scope.TEAM, PlanRule.TURNS_TOO_CLOSE.id(), Severity.BLOCKER, "A team has time between turns");
+        super(Scope.TEAM, PlanRule.TURNS_TOO_CLOSE.id(), Severity.BLOCKER);
     }
 
     @Override
@@ -37,13 +38,13 @@ public final class TurnsTooClose extends ScopedRule<Team> {
             Duration between = a.window().gapTo(b.window());
             boolean overlap = a.window().overlaps(b.window());
             Window rest = new Window(a.window().end().plus(gap), a.window().end().plus(gap).plus(LONG));
-            findings.accept(Finding.of(this, Words.sentence(Words.name(team)) + (overlap ? " would work "
-                    + Words.name(a.bird()) + " and " + Words.name(b.bird()) + " at the same time, "
-                    + words.during(a.window().intersection(b.window()).orElseThrow())
-                    : " has " + Words.length(between) + " between " + Words.name(a.bird()) + " and "
-                            + Words.name(b.bird()) + ", " + words.at(b.window().start()) + ", and needs "
-                            + Words.length(gap)) + ".", a.turn(), b.turn()).at(b.window().start())
-                    .mendedBy(TrimTurn.to(rest, b, "begin after the gap", in.policies())));
+            findings.accept(Finding.of(this, overlap
+                    ? Statement.of("turnsTooClose.wouldWorkSame", "team", team, "bird", a.bird(), "bird2", b.bird(),
+                    "during", a.window().intersection(b.window()).orElseThrow())
+                    : Statement.of("turnsTooClose.hasBetweenNeeds", "team", team, "between", between, "bird", a.bird(),
+                            "bird2", b.bird(), "start", b.window().start(),
+                            "gap", gap), a.turn(), b.turn()).at(b.window().start())
+                    .mendedBy(TrimTurn.to(rest, b, Statement.of("turnsTooClose.beginAfterGap"), in.policies())));
         });
     }
 }

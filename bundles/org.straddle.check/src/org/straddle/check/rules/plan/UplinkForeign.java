@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -20,7 +21,7 @@ import org.straddle.outlook.itinerary.Work;
 public final class UplinkForeign extends ScopedRule<Stay> {
 
     public UplinkForeign() {
-        super(Scope.STAY, "uplink-foreign", Severity.ADVICE, "Signals stay where they are licensed");
+        super(Scope.STAY, "uplink-foreign", Severity.ADVICE);
     }
 
     @Override
@@ -33,9 +34,7 @@ public final class UplinkForeign extends ScopedRule<Stay> {
                     && in.outlook().isUpIn(place, work.bird(), work.window())).toList();
             if (!under.isEmpty()) {
                 Identified[] objects = Stream.concat(Stream.of(work.turn()), under.stream()).toArray(Identified[]::new);
-                findings.accept(Finding.of(this, "During " + in.words().turn(work) + ", the bird is also up over "
-                        + Words.list(under.stream().map(Words::name).toList())
-                        + ", where this event notes that sending through a bird is not licensed to its operators.",
+                findings.accept(Finding.of(this, Statement.of("uplinkForeign.duringBirdAlso", "turn", work, "under", under),
                         objects).at(work.window().start()));
             }
         }

@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -16,7 +17,7 @@ import org.straddle.outlook.BoundaryRule;
 public final class BoundaryError extends ScopedRule<Site> {
 
     public BoundaryError() {
-        super(Scope.SITE, "boundary-error", Severity.WARNING, "Marks on lines and corners are as good as the boundary rule asks");
+        super(Scope.SITE, "boundary-error", Severity.WARNING);
     }
 
     @Override
@@ -25,9 +26,8 @@ public final class BoundaryError extends ScopedRule<Site> {
             return;
         }
         BoundaryRule.of(in.outlook(), site).filter(rule -> !rule.markSuffices()).ifPresent(rule -> findings.accept(
-                Finding.of(this, Words.sentence(Words.name(site)) + " lies on " + rule.boundary() + ", and its mark is good to "
-                        + String.format(Locale.ENGLISH, "%.1f m", rule.markErrorM()) + " only. The boundary rule asks for an error of"
-                        + " at most 20 ft (6.0 m) on the receiver's display.", site)
+                Finding.of(this, Statement.of("boundaryError.liesItsMark", "site", site, "boundary", rule.boundary(),
+                        "markErrorM", Statement.of("boundaryError.m", "markErrorM", rule.markErrorM())), site)
                         .restingOn(in.outlook().position(site), site.getMarkErrorM())));
     }
 }

@@ -5,6 +5,7 @@ import java.util.function.Predicate;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -18,16 +19,16 @@ public final class HazardReview extends ScopedRule<Site> {
 
     private final Predicate<ReviewState> telling;
 
-    public HazardReview(String id, Severity severity, String title, Predicate<ReviewState> telling) {
-        super(Scope.SITE, id, severity, title);
+    public HazardReview(String id, Severity severity, Predicate<ReviewState> telling) {
+        super(Scope.SITE, id, severity);
         this.telling = telling;
     }
 
     @Override
     public void check(Site site, Inspection in, Consumer<Finding> findings) {
         Visit.first(site, in, visit -> telling.test(visit.notes().state())).ifPresent(visit -> findings.accept(
-                visit.finding(this, Words.sentence(Words.name(site)) + ", to be used on " + visit.day() + ": "
-                        + ended(visit.notes().state().sentence()))));
+                visit.finding(this, Statement.of("hazardReview.used", "site", site, "day", visit.day(),
+                        "ended", ended(visit.notes().state().sentence())))));
     }
 
     /** Conditions are free text, which may stop without a full stop. */

@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 import org.straddle.check.Finding;
 import org.straddle.check.Mend;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.mend.ChangeSite;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
@@ -24,7 +25,7 @@ public final class KindMismatch extends ScopedRule<Site> {
     private static final double FARTHEST_M = 10_000;
 
     public KindMismatch() {
-        super(Scope.SITE, "kind-mismatch", Severity.WARNING, "A site is of the kind it claims");
+        super(Scope.SITE, "kind-mismatch", Severity.WARNING);
     }
 
     @Override
@@ -36,12 +37,11 @@ public final class KindMismatch extends ScopedRule<Site> {
             case CORNER -> 4;
         };
         if (claimed > 0 && claimed != wanted) {
-            Finding finding = Finding.of(this, Words.sentence(Words.name(site))
-                    + " is written down as a site of kind \"" + site.getKind().getLiteral()
-                    + "\", which claims " + Words.count(wanted, "square")
-                    + ", but it claims " + claimed + "." + possible(in.outlook(), site), site);
-            findings.accept(kindOf(claimed).map(kind -> (Mend) new ChangeSite("Write it down as of kind \"" + kind.getLiteral()
-                    + "\"", site.getId(), StraddlePackage.Literals.SITE__KIND, kind)).map(finding::mendedBy)
+            Finding finding = Finding.of(this, Statement.of("kindMismatch.writtenDownAs", "site", site,
+                    "kind", site.getKind(), "wanted", wanted, "claimed", claimed,
+                    "possible", possible(in.outlook(), site)), site);
+            findings.accept(kindOf(claimed).map(kind -> (Mend) new ChangeSite(Statement.of("kindMismatch.writeDownAs",
+                    "kind", kind), site.getId(), StraddlePackage.Literals.SITE__KIND, kind)).map(finding::mendedBy)
                     .orElse(finding));
         }
     }
@@ -55,12 +55,12 @@ public final class KindMismatch extends ScopedRule<Site> {
         };
     }
 
-    private static String possible(Outlook outlook, Site site) {
+    private static Object possible(Outlook outlook, Site site) {
         if (!outlook.isPlaced(site) || !(site.getMarkErrorM() >= 0) || site.getMarkErrorM() > FARTHEST_M) {
             return "";
         }
         double spanM = Math.min(outlook.policies().stationSpanM(), FARTHEST_M);
         Standing standing = Standing.of(outlook.position(site), site.getMarkErrorM(), spanM);
-        return " From its mark a station could occupy " + Words.list(standing.squares()) + ".";
+        return Statement.of("kindMismatch.fromItsMark", "squares", standing.squares());
     }
 }

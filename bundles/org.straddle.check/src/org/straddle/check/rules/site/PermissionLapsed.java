@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -18,15 +19,13 @@ import org.straddle.model.Survey;
 public final class PermissionLapsed extends ScopedRule<Site> {
 
     public PermissionLapsed() {
-        super(Scope.SITE, "permission-lapsed", Severity.WARNING, "The permission for a used site holds");
+        super(Scope.SITE, "permission-lapsed", Severity.WARNING);
     }
 
     @Override
     public void check(Site site, Inspection in, Consumer<Finding> findings) {
         Visit.first(site, in, visit -> until(visit).filter(last -> last.isBefore(visit.day())).isPresent())
-                .ifPresent(visit -> findings.accept(visit.finding(this, "The permission for " + Words.name(site)
-                        + " ends on " + until(visit).orElseThrow() + ", before the site is used on " + visit.day()
-                        + ".")));
+                .ifPresent(visit -> findings.accept(visit.finding(this, Statement.of("permissionLapsed.permissionEndsBefore", "site", site, "until", until(visit).orElseThrow(), "day", visit.day()))));
     }
 
     private static Optional<LocalDate> until(Visit visit) {

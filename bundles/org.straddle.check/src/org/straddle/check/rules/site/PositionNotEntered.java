@@ -4,6 +4,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -14,14 +15,13 @@ import org.straddle.model.Site;
 public final class PositionNotEntered extends ScopedRule<Site> {
 
     public PositionNotEntered() {
-        super(Scope.SITE, "position-not-entered", Severity.WARNING, "Every site has its position");
+        super(Scope.SITE, "position-not-entered", Severity.WARNING);
     }
 
     @Override
     public void check(Site site, Inspection in, Consumer<Finding> findings) {
         if (site.getLatitudeDeg() == 0 && site.getLongitudeDeg() == 0) {
-            findings.accept(Finding.of(this, Words.sentence(Words.name(site))
-                    + " is at latitude 0, longitude 0: its position seems not to be entered.", site));
+            findings.accept(Finding.of(this, Statement.of("positionNotEntered.latitudeLongitudeIts", "site", site), site));
         }
     }
 }

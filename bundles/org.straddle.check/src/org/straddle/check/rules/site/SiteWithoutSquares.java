@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -16,14 +17,14 @@ import org.straddle.outlook.itinerary.Stay;
 public final class SiteWithoutSquares extends ScopedRule<Site> {
 
     public SiteWithoutSquares() {
-        super(Scope.SITE, "site-without-squares", Severity.WARNING, "A used site claims a square");
+        super(Scope.SITE, "site-without-squares", Severity.WARNING);
     }
 
     @Override
     public void check(Site site, Inspection in, Consumer<Finding> findings) {
         List<Stay> stays = in.itinerary().at(site);
         if (!stays.isEmpty() && in.outlook().squares(site).isEmpty()) {
-            findings.accept(Finding.of(this, Words.sentence(Words.name(site)) + " is in the plan but claims no square.", site)
+            findings.accept(Finding.of(this, Statement.of("siteWithoutSquares.planButClaims", "site", site), site)
                     .at(stays.get(0).window().start()));
         }
     }

@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.mend.ChangeSite;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
@@ -17,7 +18,7 @@ import org.straddle.model.Site;
 public final class SquareNamedWrong extends ScopedRule<Site> {
 
     public SquareNamedWrong() {
-        super(Scope.SITE, "square-named-wrong", Severity.WARNING, "Squares are named by four characters");
+        super(Scope.SITE, "square-named-wrong", Severity.WARNING);
     }
 
     @Override
@@ -26,10 +27,9 @@ public final class SquareNamedWrong extends ScopedRule<Site> {
                 .map(name -> "\"" + name + "\"").toList();
         if (!wrong.isEmpty()) {
             List<String> right = site.getSquares().stream().filter(SquareNamedWrong::isSquare).toList();
-            findings.accept(Finding.of(this, Words.sentence(Words.name(site)) + " claims " + Words.list(wrong)
-                    + ", which " + (wrong.size() == 1 ? "is no square" : "are no squares")
-                    + ": write two letters A to R and two digits.", site)
-                    .mendedBy(ChangeSite.claiming(right, "Take out what is no square", site)));
+            findings.accept(Finding.of(this, Statement.of("squareNamedWrong.claimsWhichWrong", "site", site,
+                    "wrong", wrong, "wrong2", wrong.size()), site)
+                    .mendedBy(ChangeSite.claiming(right, Statement.of("squareNamedWrong.takeOutWhat"), site)));
         }
     }
 

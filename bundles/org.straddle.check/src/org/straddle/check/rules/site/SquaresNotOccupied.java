@@ -6,9 +6,11 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 
+import org.straddle.check.Fact;
 import org.straddle.check.Finding;
 import org.straddle.check.Mend;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.mend.ChangeSite;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
@@ -28,7 +30,7 @@ public final class SquaresNotOccupied extends ScopedRule<Site> {
     private static final double FARTHEST_M = 10_000;
 
     public SquaresNotOccupied() {
-        super(Scope.SITE, "squares-not-occupied", Severity.BLOCKER, "A station occupies the squares it claims");
+        super(Scope.SITE, "squares-not-occupied", Severity.BLOCKER);
     }
 
     @Override
@@ -36,8 +38,8 @@ public final class SquaresNotOccupied extends ScopedRule<Site> {
         Outlook outlook = in.outlook();
         if (outlook.isPlaced(site) && !outlook.squares(site).isEmpty()) {
             doubt(outlook, site).ifPresent(doubt -> {
-                Finding finding = Finding.of(this, Words.sentence(Words.name(site)) + " claims "
-                        + Words.list(outlook.squares(site)) + ", " + doubt, site)
+                Finding finding = Finding.of(this, Statement.of("squaresNotOccupied.claims", "site", site,
+                        "squares", outlook.squares(site), "doubt", doubt), site)
                         .restingOn(outlook.position(site), site.getMarkErrorM(), outlook.policies().stationSpanM());
                 Finding weighed = in.itinerary().at(site).isEmpty() ? finding.weighing(Severity.WARNING) : finding;
                 findings.accept(fewer(outlook, site).map(weighed::mendedBy).orElse(weighed));
@@ -45,25 +47,23 @@ public final class SquaresNotOccupied extends ScopedRule<Site> {
         }
     }
 
-    private static Optional<String> doubt(Outlook outlook, Site site) {
+    private static Optional<Statement> doubt(Outlook outlook, Site site) {
         double errorM = site.getMarkErrorM();
         if (!(errorM >= 0) || !Double.isFinite(errorM)) {
-            return Optional.of("but the error of its mark, " + errorM + " m, cannot be.");
+            return Optional.of(Statement.of("squaresNotOccupied.butErrorIts", "errorM", errorM));
         }
         Set<Square> claimed = outlook.squares(site);
         if (claimed.size() > 1 && !Squares.meet(claimed)) {
-            return Optional.of("which do not meet: a station can claim two squares on a line or four on a corner.");
+            return Optional.of(Statement.of("squaresNotOccupied.whichDoNot"));
         }
         Optional<PresenceArgument> argument = outlook.argument(site);
         if (argument.isEmpty()) {
-            return Optional.of("but its mark is not " + (claimed.size() == 1 ? "in that square" : "where they meet")
-                    + ".");
+            return Optional.of(Statement.of("squaresNotOccupied.butItsMark", "claimed", claimed.size()));
         }
-        return argument.filter(made -> !made.suffices()).map(made -> "but a station of "
-                + metres(outlook.policies().stationSpanM()) + " on a mark good to " + metres(errorM)
-                + " occupies " + (claimed.size() == 1 ? "it" : "all of them") + " with a probability of "
-                + PresenceArgument.percent(made.presence().least()) + " only; this event asks for "
-                + PresenceArgument.percent(made.level()) + ". " + made.whatLifts());
+        return argument.filter(made -> !made.suffices()).map(made -> Statement.of("squaresNotOccupied.butStationMark",
+                "metres", metres(outlook.policies().stationSpanM()), "metres2", metres(errorM),
+                "claimed", claimed.size(), "percent", PresenceArgument.percent(made.presence().least()),
+                "percent2", PresenceArgument.percent(made.level()), "whatLifts", Fact.told(made.whatLifts())));
     }
 
     /** A claim of those squares that the station does occupy from its mark, when that can be argued. */
@@ -78,10 +78,11 @@ public final class SquaresNotOccupied extends ScopedRule<Site> {
         return Stream.of(occupied, one).filter(squares -> !squares.equals(outlook.squares(site)))
                 .filter(squares -> outlook.argument(site, squares).filter(PresenceArgument::suffices).isPresent())
                 .findFirst().map(squares -> ChangeSite.claiming(squares.stream().sorted().map(Square::name).toList(),
-                        "Claim " + Words.list(squares.stream().sorted().toList()) + " instead", site));
+                        Statement.of("squaresNotOccupied.claimInstead",
+                                "sorted", squares.stream().sorted().toList()), site));
     }
 
-    private static String metres(double length) {
-        return String.format(Locale.ENGLISH, "%.0f m", length);
+    private static Statement metres(double length) {
+        return Statement.of("squaresNotOccupied.m", "length", length);
     }
 }

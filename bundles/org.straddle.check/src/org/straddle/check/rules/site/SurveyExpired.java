@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -18,15 +19,14 @@ import org.straddle.model.Survey;
 public final class SurveyExpired extends ScopedRule<Site> {
 
     public SurveyExpired() {
-        super(Scope.SITE, "survey-expired", Severity.WARNING, "Surveys of used sites still hold");
+        super(Scope.SITE, "survey-expired", Severity.WARNING);
     }
 
     @Override
     public void check(Site site, Inspection in, Consumer<Finding> findings) {
         Visit.first(site, in, visit -> expiry(visit).filter(last -> last.isBefore(visit.day())).isPresent())
-                .ifPresent(visit -> findings.accept(visit.finding(this, "The newest survey of " + Words.name(site)
-                        + " holds until " + expiry(visit).orElseThrow() + ", and the site is to be used on " + visit.day()
-                        + ".")));
+                .ifPresent(visit -> findings.accept(visit.finding(this, Statement.of("surveyExpired.newestSurveyHolds",
+                        "site", site, "expiry", expiry(visit).orElseThrow(), "day", visit.day()))));
     }
 
     private static Optional<LocalDate> expiry(Visit visit) {

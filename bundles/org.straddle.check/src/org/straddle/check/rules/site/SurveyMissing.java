@@ -4,6 +4,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -15,13 +16,13 @@ import org.straddle.model.Site;
 public final class SurveyMissing extends ScopedRule<Site> {
 
     public SurveyMissing() {
-        super(Scope.SITE, "survey-missing", Severity.WARNING, "Used sites were surveyed");
+        super(Scope.SITE, "survey-missing", Severity.WARNING);
     }
 
     @Override
     public void check(Site site, Inspection in, Consumer<Finding> findings) {
         Visit.first(site, in, visit -> visit.notes().survey().isEmpty()).ifPresent(visit -> findings
-                .accept(visit.finding(this, Words.sentence(Words.name(site)) + " is to be used on "
-                        + visit.day() + ", but nobody has surveyed it by then.")));
+                .accept(visit.finding(this, Statement.of("surveyMissing.usedButNobody", "site", site,
+                        "day", visit.day()))));
     }
 }

@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -17,16 +18,15 @@ import org.straddle.model.Survey;
 public final class SurveyOld extends ScopedRule<Site> {
 
     public SurveyOld() {
-        super(Scope.SITE, "survey-old", Severity.WARNING, "Surveys of used sites are recent");
+        super(Scope.SITE, "survey-old", Severity.WARNING);
     }
 
     @Override
     public void check(Site site, Inspection in, Consumer<Finding> findings) {
         int limit = in.policies().surveyAgeLimitDays();
         Visit.first(site, in, visit -> ageDays(visit) > limit && !saysItself(visit)).ifPresent(visit -> findings.accept(visit.finding(this,
-                "The newest survey of " + Words.name(site) + " will be " + Words.count(ageDays(visit), "day")
-                        + " old when the site is used on " + visit.day() + "; the limit of this event is "
-                        + Words.count(limit, "day") + ".")));
+                Statement.of("surveyOld.newestSurveyWill", "site", site, "ageDays", ageDays(visit), "day", visit.day(),
+                        "limit", limit))));
     }
 
     /** Where the survey says until when it holds, that counts, and another rule reads it. */
