@@ -18,7 +18,7 @@ import org.straddle.model.Survey;
 public final class PermissionLapsed extends ScopedRule<Site> {
 
     public PermissionLapsed() {
-        super(Scope.SITE, "permission-lapsed", Severity.WARNING, "The permission for a used site holds");
+        super(Scope.SITE, "permission-lapsed", Severity.BLOCKER, "The permission for a used site holds");
     }
 
     @Override

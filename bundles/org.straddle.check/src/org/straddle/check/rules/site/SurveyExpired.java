@@ -18,7 +18,7 @@ import org.straddle.model.Survey;
 public final class SurveyExpired extends ScopedRule<Site> {
 
     public SurveyExpired() {
-        super(Scope.SITE, "survey-expired", Severity.WARNING, "Surveys of used sites still hold");
+        super(Scope.SITE, "survey-expired", Severity.BLOCKER, "Surveys of used sites still hold");
     }
 
     @Override

@@ -15,7 +15,7 @@ import org.straddle.model.Site;
 public final class SurveyMissing extends ScopedRule<Site> {
 
     public SurveyMissing() {
-        super(Scope.SITE, "survey-missing", Severity.WARNING, "Used sites were surveyed");
+        super(Scope.SITE, "survey-missing", Severity.BLOCKER, "Used sites were surveyed");
     }
 
     @Override

@@ -17,7 +17,7 @@ import org.straddle.model.Survey;
 public final class SurveyOld extends ScopedRule<Site> {
 
     public SurveyOld() {
-        super(Scope.SITE, "survey-old", Severity.WARNING, "Surveys of used sites are recent");
+        super(Scope.SITE, "survey-old", Severity.BLOCKER, "Surveys of used sites are recent");
     }
 
     @Override
