@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import org.eclipse.emf.common.util.Enumerator;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
 import org.straddle.model.Base;
 import org.straddle.model.Bird;
 import org.straddle.model.Event;
@@ -91,6 +92,15 @@ public final class Naming {
     public String type(EClass type) {
         String key = "type." + type.getName();
         return texts.has(key) ? texts.text("type." + type.getName()) : type.getName();
+    }
+
+    /** What a feature of a thing is called, without its unit: {@code mark error}. */
+    public static String feature(EStructuralFeature feature) {
+        return CURRENT.featureOf(feature);
+    }
+
+    public String featureOf(EStructuralFeature feature) {
+        return texts.has("feature." + feature.getName()) ? texts.text("feature." + feature.getName()) : feature.getName();
     }
 
     /** What a constant of the model is called: {@code line}, {@code go with care}. */
