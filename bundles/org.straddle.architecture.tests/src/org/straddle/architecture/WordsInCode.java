@@ -26,6 +26,9 @@ final class WordsInCode {
 
     private static final Pattern FOR_DEVELOPERS = Pattern.compile("(?s)(?![A-Z][a-z]).*");
 
+    /** The beginning of an element with an attribute, whose value follows. */
+    private static final Pattern MARKUP = Pattern.compile("<\\w+ \\w+=\\\\\"");
+
     private static final Set<String> MISUSE = Set.of("IllegalArgumentException", "IllegalStateException", "AssertionError",
             "UnsupportedOperationException", "NullPointerException", "NoSuchElementException", "IndexOutOfBoundsException");
 
@@ -42,7 +45,7 @@ final class WordsInCode {
         List<LiteralStringValueExpr> literals = new ArrayList<>(unit.findAll(StringLiteralExpr.class));
         literals.addAll(unit.findAll(TextBlockLiteralExpr.class));
         literals.stream().filter(literal -> WORDS.matcher(literal.getValue().replace("\\n", "\n")).matches()
-                && !isSpared(literal)).forEach(literal -> found.add(where(file, literal) + literal));
+                && !MARKUP.matcher(literal.getValue()).matches() && !isSpared(literal)).forEach(literal -> found.add(where(file, literal) + literal));
         unit.findAll(MethodCallExpr.class).stream().filter(WordsInCode::formats)
                 .forEach(call -> found.add(where(file, call) + call.getNameAsString()));
         return found;

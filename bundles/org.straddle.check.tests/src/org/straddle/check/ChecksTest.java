@@ -41,7 +41,7 @@ class ChecksTest {
                 """));
         List<String> order = findings.stream().map(f -> f.severity() + " " + f.rule() + f.when()
                 .map(when -> " " + when.toString().substring(11, 16)).orElse("")).toList();
-        assertEquals(List.of("BLOCKER same-site 10:00", "BLOCKER stops-overlap 10:30", "WARNING survey-missing 10:30",
+        assertEquals(List.of("BLOCKER same-site 10:00", "BLOCKER stops-overlap 10:30", "BLOCKER survey-missing 10:30",
                 "ADVICE bird-intermittent 10:20"), order);
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
+import org.straddle.check.gate.Gates;
 import org.straddle.check.run.Checks;
 import org.straddle.model.Identified;
 import org.straddle.outlook.Outlook;
@@ -39,6 +40,7 @@ final class CheckCommand extends EventCommand {
         rows.print(table, out());
         if (rows.forPeople()) {
             out().println(Blockers.summary(findings));
+            out().println(Gates.of(outlook, findings).summary());
         }
         return Blockers.exitCode(findings);
     }

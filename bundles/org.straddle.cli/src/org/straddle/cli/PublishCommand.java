@@ -7,6 +7,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 
 import org.straddle.check.Finding;
+import org.straddle.check.gate.Gates;
 import org.straddle.check.run.Checks;
 import org.straddle.outlook.Outlook;
 import org.straddle.publish.NextRevision;
@@ -58,6 +59,7 @@ final class PublishCommand extends EventCommand {
             write(publication, numbered, now);
         }
         out().println(Blockers.summary(findings));
+        out().println(Gates.of(outlook, findings).summary());
         return Blockers.exitCode(findings);
     }
 

@@ -5,20 +5,28 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.TreeSet;
 
+import org.straddle.check.gate.DepartureGate;
+import org.straddle.check.gate.GateItem;
+import org.straddle.check.gate.Gates;
+import org.straddle.check.run.Checks;
 import org.straddle.model.Event;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.model.StraddlePackage;
+import org.straddle.outlook.BoundaryRule;
 import org.straddle.outlook.Outlook;
+import org.straddle.outlook.itinerary.Itinerary;
 import org.straddle.safety.HazardNote;
 import org.straddle.safety.SafetyNotes;
+import org.straddle.safety.explain.Figure;
+import org.straddle.safety.explain.SiteFigures;
 import org.straddle.words.Catalogue;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-/** {@code review EVENT}: the hazards of each site and whether somebody put their name to it. */
+/** {@code review EVENT}: the hazards of each site, whether somebody put their name to it, and whether teams may leave. */
 @Command(name = "review")
 final class ReviewCommand extends EventCommand {
 
@@ -30,11 +38,22 @@ final class ReviewCommand extends EventCommand {
     @Option(names = "--site", paramLabel = "NAME")
     private String site;
 
+    @Option(names = "--explain")
+    private boolean explain;
+
     @Override
     int work() throws Exception {
         Event event = opened.event();
+        if (explain && site == null) {
+            throw new WrongInput(TEXTS.text("reviewCommand.explain.site"));
+        }
         if (site != null) {
-            printNotes(event, OpenEvent.named(site, event.getSites(), Site::getName, StraddlePackage.Literals.SITE));
+            Site chosen = OpenEvent.named(site, event.getSites(), Site::getName, StraddlePackage.Literals.SITE);
+            if (explain) {
+                explain(chosen);
+            } else {
+                printNotes(event, chosen);
+            }
             return StraddleCommand.DONE;
         }
         Table table = new Table(Table.column("site"), Table.column("day"), Table.column("used"),
@@ -49,13 +68,40 @@ final class ReviewCommand extends EventCommand {
                     String.join(" ", notes.remarks()));
         }
         rows.print(table, out());
+        Outlook outlook = opened.outlook(err());
+        Gates gates = Gates.of(outlook, Checks.standard().run(outlook, new ConsoleProgress(err())));
         if (rows.forPeople()) {
+            gates.all().forEach(this::print);
+            out().println();
+            out().println(gates.summary());
             out().println(SafetyNotes.DEFERENCE);
         }
-        return StraddleCommand.DONE;
+        return gates.anyShut() ? StraddleCommand.BLOCKED : StraddleCommand.DONE;
     }
 
-    private void printNotes(Event event, Site site) {
+    private void print(DepartureGate gate) {
+        out().println();
+        out().println(gate.sentence());
+        gate.items().stream().filter(item -> item.state() != GateItem.State.SETTLED)
+                .forEach(item -> out().println("  - " + item.line()));
+    }
+
+    private void explain(Site chosen) throws Exception {
+        Outlook outlook = opened.outlook(err());
+        Table table = new Table(Table.column("what"), Table.column("known"), Table.column("sentence"), Table.column("source"));
+        List<Figure> figures = SiteFigures.of(outlook, chosen, Itinerary.of(outlook.event()).at(chosen),
+                day(outlook.event(), uses(outlook.event(), chosen)));
+        figures.forEach(figure -> table.row(figure.what(), figure.known() ? "yes" : "no", figure.sentence(), figure.source()));
+        if (!rows.forPeople()) {
+            rows.print(table, out());
+            return;
+        }
+        figures.forEach(figure -> out().println(TEXTS.text("reviewCommand.figure", "what", figure.what(), "sentence", figure.sentence(),
+                "source", figure.source())));
+        out().println(TEXTS.text("reviewCommand.text", "deference", SafetyNotes.DEFERENCE));
+    }
+
+    private void printNotes(Event event, Site site) throws Exception {
         SafetyNotes notes = SafetyNotes.of(site, day(event, uses(event, site)), event.getPolicies());
         if (!rows.forPeople()) {
             Table table = new Table(Table.column("site"), Table.column("day"),
@@ -73,6 +119,10 @@ final class ReviewCommand extends EventCommand {
             out().println(TEXTS.text("reviewCommand.do", "hazard", hazard.title(), "measureText", hazard.measureText()));
             hazard.cautions().forEach(caution -> out().println("  - " + caution));
         }
+        BoundaryRule.of(opened.outlook(err()), site).ifPresent(rule -> {
+            out().println(TEXTS.text("reviewCommand.proof", "where", rule.where()));
+            rule.evidence().forEach(proof -> out().println("  - " + proof));
+        });
         out().println(TEXTS.text("reviewCommand.text", "deference", SafetyNotes.DEFERENCE));
     }
 

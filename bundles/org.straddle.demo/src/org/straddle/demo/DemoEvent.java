@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 
+import org.straddle.model.Contact;
+import org.straddle.model.ContactRole;
 import org.straddle.model.Demand;
 import org.straddle.model.Event;
 import org.straddle.model.Fresh;
@@ -36,6 +38,9 @@ public final class DemoEvent {
                 + "Iceland. This is a demo: club, calls, birds and sites are invented, and nothing in it is advice "
                 + "about a real place.");
         policies(event.getPolicies());
+        contact(event, ContactRole.COORDINATOR, "Ines Plover (invented)", "+999 555 0100");
+        contact(event, ContactRole.DEPUTY, "Tam Whinchat (invented)", "+999 555 0101");
+        contact(event, ContactRole.EMERGENCY, "All emergency services in Iceland", "112");
         DemoTeams.addTo(event);
         DemoSites.addTo(event);
         demands(event);
@@ -61,6 +66,14 @@ public final class DemoEvent {
             }
             written.save();
         }
+    }
+
+    private static void contact(Event event, ContactRole role, String name, String reach) {
+        Contact contact = StraddleFactory.eINSTANCE.createContact();
+        contact.setRole(role);
+        contact.setName(name);
+        contact.setReach(reach);
+        event.getContacts().add(contact);
     }
 
     private static void policies(Policies policies) {

@@ -4,6 +4,7 @@ import static org.straddle.model.HazardKind.*;
 
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.List;
 
 import org.straddle.grid.GeoPosition;
 import org.straddle.grid.GridCorner;
@@ -17,6 +18,8 @@ import org.straddle.model.Mark;
 import org.straddle.model.MarkMethod;
 import org.straddle.model.OverheadLine;
 import org.straddle.model.Review;
+import org.straddle.model.RiskProbability;
+import org.straddle.model.RiskSeverity;
 import org.straddle.model.Site;
 import org.straddle.model.SiteKind;
 import org.straddle.model.StraddleFactory;
@@ -257,7 +260,19 @@ final class DemoSites {
         hazard.setDescription(description);
         hazard.setDistanceM(distanceM);
         hazard.setMeasure(measure);
+        hazard.setOwner("team lead");
+        rate(hazard);
         return hazard;
+    }
+
+    /** Rated by kind, as a reviewer might; the quay is left at more than the event takes. */
+    private static void rate(Hazard hazard) {
+        boolean deadly = List.of(TRAFFIC, POWER_LINE, LIGHTNING, REMOTENESS).contains(hazard.getKind());
+        boolean slight = List.of(FOOTING, ANIMALS, COLD, RADIO_FIELD).contains(hazard.getKind());
+        hazard.setSeverity(deadly ? RiskSeverity.CATASTROPHIC : slight ? RiskSeverity.MARGINAL : RiskSeverity.CRITICAL);
+        hazard.setProbability(deadly ? RiskProbability.REMOTE : RiskProbability.OCCASIONAL);
+        hazard.setSeverityLeft(hazard.getDescription().startsWith("Unfenced") ? RiskSeverity.CATASTROPHIC : hazard.getSeverity());
+        hazard.setProbabilityLeft(deadly ? RiskProbability.IMPROBABLE : RiskProbability.REMOTE);
     }
 
     private static Review review(Survey survey, String date, Verdict verdict, String conditions) {

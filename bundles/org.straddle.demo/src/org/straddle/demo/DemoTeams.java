@@ -83,6 +83,7 @@ final class DemoTeams {
         operator.getSkills().addAll(List.of(skills.split(", ")));
         operator.setHome("Skerry (invented)");
         // No country has the code 999.
+        operator.setPhone("+999 555 02" + (10 + event.getOperators().size()));
         operator.setEmergencyContact("Kin of " + callSign + " (invented), +999 555 01" + (10 + event.getOperators().size()));
         event.getOperators().add(operator);
         return operator;
@@ -115,6 +116,7 @@ final class DemoTeams {
         day.setEnd(end);
         day.setFrom(Instant.parse(date + "T" + from + ":00Z"));
         day.setUntil(Instant.parse(date + "T" + until + ":00Z"));
+        day.setCheckIn("Coordinator by telephone, +999 555 0100; where none works, by radio on the channel of the day (invented)");
         team.getDays().add(day);
     }
 
@@ -146,7 +148,11 @@ final class DemoTeams {
         KitItem radio = item(kit, label + " dual-band radio", Role.RADIO, 1, 2.4);
         radio.setNeeded(true);
         radio.setDrawsW(14);
-        item(kit, label + " crossed beam", Role.ANTENNA, 1, 1.9).setNeeded(true);
+        radio.setTransmitsW(20);
+        KitItem beam = item(kit, label + " crossed beam", Role.ANTENNA, 1, 1.9);
+        beam.setNeeded(true);
+        beam.setGainDbi(10);
+        beam.setRaisedM(2.6);
         KitItem cables = item(kit, label + " cable set", Role.FEEDLINE, 1, 0.9);
         cables.setNeeded(true);
         item(kit, label + " spare cable set", Role.FEEDLINE, 1, 0.8).setSpareFor(cables);

@@ -1,8 +1,12 @@
 package org.straddle.publish;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 import org.straddle.check.Finding;
+import org.straddle.check.gate.DepartureGate;
+import org.straddle.check.gate.FindingsOfTeam;
+import org.straddle.check.gate.Gates;
 import org.straddle.model.Event;
 import org.straddle.model.Operator;
 import org.straddle.model.Team;
@@ -17,11 +21,13 @@ import org.straddle.words.Catalogue;
  * @param event the event's name
  * @param zone in which local times are printed
  * @param packingFile file of the packing list beside this one
+ * @param gates whether the team may leave, one for each day of the plan
  * @param findings what the checks still hold against the team's plan, heaviest first
  * @param deference the sentence under all cautions
  */
 public record Brief(String event, String club, TeamHead team, String vehicle, List<Person> people, String zone,
-        String revision, String packingFile, List<Concern> findings, List<BriefDay> days, String deference) {
+        String revision, String packingFile, List<Gate> gates, List<Concern> findings, List<BriefDay> days,
+        String deference) {
 
     private static final Catalogue TEXTS = Catalogue.of(Brief.class);
 
@@ -33,7 +39,21 @@ public record Brief(String event, String club, TeamHead team, String vehicle, Li
     public record Concern(String severity, String sentence) {
     }
 
+    /**
+     * The gate of a day in words.
+     *
+     * @param shut the brief says across its head that the team is not cleared
+     * @param lines what is open or overridden, each with who can settle it
+     */
+    public record Gate(String sentence, boolean shut, List<String> lines) {
+
+        public Gate {
+            lines = List.copyOf(lines);
+        }
+    }
+
     public Brief {
+        gates = List.copyOf(gates);
         people = List.copyOf(people);
         findings = List.copyOf(findings);
         days = List.copyOf(days);
@@ -44,15 +64,26 @@ public record Brief(String event, String club, TeamHead team, String vehicle, Li
         return days.stream().allMatch(day -> day.stops().isEmpty());
     }
 
+    /** Whether some gate is shut. */
+    public boolean isHeld() {
+        return gates.stream().anyMatch(Gate::shut);
+    }
+
     static Brief of(Outlook outlook, Team team, List<Finding> findings, String revision, String packingFile) {
         Event event = outlook.event();
         Clock clock = new Clock(outlook.zone());
         return new Brief(Line.of(event.getName(), TEXTS.text("announcement.unnamedEvent")), Line.of(event.getClub()), TeamHead.of(team),
                 team.getVehicle() == null ? "" : Line.of(team.getVehicle().getLabel()),
                 team.getOperators().stream().map(Brief::person).toList(), clock.zoneName(), revision, packingFile,
-                TeamFindings.of(outlook, team, findings).stream()
+                Gates.of(outlook, findings).of(team).stream().map(Brief::gate).toList(),
+                FindingsOfTeam.of(team, Scheduled.stops(event, team), findings).stream()
                         .map(f -> new Concern(f.severity().label(), Line.of(f.sentence()))).toList(),
                 days(outlook, team, clock), Line.of(SafetyNotes.DEFERENCE));
+    }
+
+    private static Gate gate(DepartureGate gate) {
+        return new Gate(Line.of(gate.sentence()), gate.isShut(), Stream.concat(gate.open().stream(), gate.overridden().stream())
+                .map(item -> Line.of(item.line())).toList());
     }
 
     private static Person person(Operator operator) {

@@ -3,6 +3,20 @@ TEAM ${brief.team().mark().words()}: ${brief.team().name()}
 Brief for ${brief.event()}<#if brief.club()?has_content>, ${brief.club()}</#if>
 ${brief.revision()}
 Names people and whom to call: for this team only, not to be passed on.
+<#if brief.isHeld()>
+
+************************************************************
+NOT CLEARED TO LEAVE
+</#if>
+<#list brief.gates() as gate>
+${gate.sentence()}
+<#list gate.lines() as line>
+- ${line}
+</#list>
+</#list>
+<#if brief.isHeld()>
+************************************************************
+</#if>
 
 WHO GOES
 <#list brief.people() as person>

@@ -10,6 +10,7 @@ import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.straddle.model.ExposureLimits;
 
 /**
  * No figure becomes less careful when something becomes worse: nearer, faster, darker, of higher voltage, less well known,
@@ -98,6 +99,44 @@ class CarefulFiguresTest {
             double mhz = between(30, 3000);
             neverFalls(0, 1500, w -> limit.distanceM(w, gain, mhz), "more power");
             neverFalls(-3, 25, dbi -> limit.distanceM(watts, dbi, mhz), "more gain");
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(RadioExposure.class)
+    void whereNobodySaysWhoseLimitsTheStrictestCount(RadioExposure people) {
+        for (double mhz = 30; mhz <= 10_000; mhz += 7) {
+            double strictest = people.limitWm2(ExposureLimits.STRICTEST, mhz);
+            assertTrue(strictest <= people.limitWm2(ExposureLimits.FCC, mhz) && strictest <= people.limitWm2(ExposureLimits.ICNIRP, mhz));
+        }
+    }
+
+    @Test
+    void passersByStayFartherAwayThanOperators() {
+        for (ExposureLimits whose : ExposureLimits.VALUES) {
+            neverFalls(30, 3000, mhz -> Math.signum(RadioExposure.UNCONTROLLED.distanceM(whose, 50, 10, mhz)
+                    - RadioExposure.CONTROLLED.distanceM(whose, 50, 10, mhz)) < 0 ? -1 : 1, "passers-by");
+            neverFalls(0, 1500, w -> RadioExposure.UNCONTROLLED.distanceM(whose, w, 10, 145.9), "more power");
+        }
+    }
+
+    @Test
+    void hotterAndDamperDays() {
+        for (double other = 0; other <= 100; other += 1) {
+            double humidity = other;
+            neverFalls(40, 115, f -> HeatIndex.fahrenheit(f, humidity), "hotter at " + humidity + " %");
+            double fahrenheit = 60 + other / 2;
+            neverFalls(0, 100, r -> HeatIndex.fahrenheit(fahrenheit, r), "damper at " + fahrenheit + " °F");
+            neverFalls(40, 140, f -> HeatLevel.of(f).ordinal(), "a worse level");
+        }
+    }
+
+    @Test
+    void colderAndWindierDays() {
+        for (double other = 4; other <= 60; other += 1) {
+            double mph = other;
+            neverRises(50, -45, f -> WindChill.fahrenheit(f, mph).orElseThrow(), "colder");
+            neverRises(3.1, 60, v -> WindChill.fahrenheit(50 - 95 * (mph - 4) / 56, v).orElseThrow(), "windier");
         }
     }
 }

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.straddle.model.ExposureLimits;
 
 class RadioExposureTest {
 
@@ -51,5 +52,25 @@ class RadioExposureTest {
     void noPowerNeedsNoDistance() {
         assertEquals(0, RadioExposure.UNCONTROLLED.distanceM(0, 10, 145));
         assertThrows(IllegalArgumentException.class, () -> RadioExposure.CONTROLLED.distanceM(-1, 10, 145));
+    }
+
+    /** ICNIRP reference levels, W/m²: 10 to 400 MHz 10 and 2; 400 to 2000 MHz f/40 and f/200; above 50 and 10 (secondary). */
+    @ParameterizedTest
+    @CsvSource({"145,10,2", "400,10,2", "435,10.875,2.175", "1200,30,6", "2000,50,10", "2400,50,10"})
+    void icnirpCells(double mhz, double controlledWm2, double uncontrolledWm2) {
+        assertEquals(controlledWm2, RadioExposure.CONTROLLED.limitWm2(ExposureLimits.ICNIRP, mhz), 1e-9);
+        assertEquals(uncontrolledWm2, RadioExposure.UNCONTROLLED.limitWm2(ExposureLimits.ICNIRP, mhz), 1e-9);
+    }
+
+    /** The US limit at 435 MHz is a third higher than ICNIRP's: 50 W into 12 dBi keep 7.46 m by the one, 8.6 m by the other. */
+    @Test
+    void theStrictestLimitAsksForMore() {
+        assertEquals(7.46, RadioExposure.UNCONTROLLED.distanceM(ExposureLimits.FCC, 50, 12, 435), 0.01);
+        assertEquals(7.46 * Math.sqrt(2.9 / 2.175), RadioExposure.UNCONTROLLED.distanceM(ExposureLimits.STRICTEST, 50, 12, 435), 0.01);
+    }
+
+    @Test
+    void neverNearerThanTheFormulaHolds() {
+        assertEquals(299.792458 / 145 / (2 * Math.PI), RadioExposure.CONTROLLED.distanceM(ExposureLimits.FCC, 0.1, 0, 145), 1e-9);
     }
 }

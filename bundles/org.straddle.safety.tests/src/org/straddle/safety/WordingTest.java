@@ -60,9 +60,9 @@ class WordingTest {
 
     /** Sentences that no case above brings out stand in the constant pool of the class that words them. */
     @ParameterizedTest
-    @ValueSource(classes = {Cautions.class, DepartureGate.class, HazardNote.class, HeatIndex.class, HeatLevel.class,
+    @ValueSource(classes = {Cautions.class, HazardNote.class, HazardRating.class, HeatIndex.class, HeatLevel.class,
             Lightning.class, MastLimit.class, OverheadWires.class, RadioExposure.class, ReviewState.Expired.class, ReviewState.Missing.class,
-            ReviewState.Outdated.class, ReviewState.Refused.class, ReviewState.Valid.class, SafetyNotes.class,
+            ReviewState.Outdated.class, ReviewState.Refused.class, ReviewState.Valid.class, RiskMatrix.class, SafetyNotes.class,
             SignOff.class, SiteReviews.class, StoppingSight.class, WireSighting.class, WireVoltage.class})
     void noSentenceInTheCodeDoes(Class<?> kind) throws IOException {
         List<String> constants = constants(kind);

@@ -27,8 +27,9 @@ public final class HeatIndex {
         }
         double simple = 0.5 * (temperatureF + 61 + (temperatureF - 68) * 1.2 + humidityPercent * 0.094);
         double averaged = (simple + temperatureF) / 2;
+        // In dry air the regression begins up to 2.5 °F below 80 °F, where it takes over: no index falls while it gets hotter.
         return averaged < 80 ? averaged
-                : regression(temperatureF, humidityPercent) + adjustment(temperatureF, humidityPercent);
+                : Math.max(80, regression(temperatureF, humidityPercent) + adjustment(temperatureF, humidityPercent));
     }
 
     /**

@@ -17,7 +17,7 @@ public enum Light {
     UNKNOWN;
 
     /** Below this elevation of the sun drivers are dazzled and people beside the road fade (common practice, no source). */
-    static final double LOW_SUN_DEG = 10;
+    public static final double LOW_SUN_DEG = 10;
 
     private static final Duration STEP = Duration.ofMinutes(10);
 

@@ -1,5 +1,6 @@
 package org.straddle.safety;
 
+import org.straddle.model.ExposureLimits;
 import org.straddle.words.Catalogue;
 
 /**
@@ -22,6 +23,9 @@ public enum RadioExposure {
 
     private static final double WATTS_PER_M2_IN_MW_PER_CM2 = 10;
 
+    /** Speed of light, m times MHz. */
+    private static final double M_MHZ = 299.792458;
+
     private final double below300MhzMwCm2;
     private final double above1500MhzMwCm2;
 
@@ -42,6 +46,55 @@ public enum RadioExposure {
             return below300MhzMwCm2;
         }
         return frequencyMhz < 1500 ? frequencyMhz / 300 * below300MhzMwCm2 : above1500MhzMwCm2;
+    }
+
+    /**
+     * Highest power density by the limits that apply somewhere. ICNIRP: 10 and 2 W/m² up to 400 MHz, f/40 and f/200 up to
+     * 2 GHz, 50 and 10 W/m² above (reference levels for the whole body, after secondary pages).
+     *
+     * @param whose the strictest of those known where nobody says
+     * @param frequencyMhz 30 to 100 000
+     * @return W/m²
+     */
+    public double limitWm2(ExposureLimits whose, double frequencyMhz) {
+        double fcc = limitMwCm2(frequencyMhz) * WATTS_PER_M2_IN_MW_PER_CM2;
+        double icnirp = frequencyMhz <= 400 ? icnirpBelow400MhzWm2()
+                : frequencyMhz <= 2000 ? icnirpBelow400MhzWm2() * frequencyMhz / 400 : icnirpBelow400MhzWm2() * 5;
+        return switch (whose) {
+            case FCC -> fcc;
+            case ICNIRP -> icnirp;
+            case STRICTEST -> Math.min(fcc, icnirp);
+        };
+    }
+
+    private double icnirpBelow400MhzWm2() {
+        return this == CONTROLLED ? 10 : 2;
+    }
+
+    /**
+     * Distance at which the field falls to the limit that applies, and never so near that the far-field formula does not
+     * hold: a wavelength over 2π.
+     *
+     * @return metres from the antenna
+     */
+    public double distanceM(ExposureLimits whose, double powerW, double gainDbi, double frequencyMhz) {
+        double eirpW = requirePower(powerW) * Math.pow(10, requireGain(gainDbi) / 10);
+        double far = Math.sqrt(GROUND_REFLECTION * eirpW / (4 * Math.PI * limitWm2(whose, frequencyMhz)));
+        return Math.max(far, M_MHZ / frequencyMhz / (2 * Math.PI));
+    }
+
+    private static double requirePower(double powerW) {
+        if (!(powerW >= 0) || !Double.isFinite(powerW)) {
+            throw new IllegalArgumentException("A power is 0 W or more, not " + powerW + ".");
+        }
+        return powerW;
+    }
+
+    private static double requireGain(double gainDbi) {
+        if (!Double.isFinite(gainDbi)) {
+            throw new IllegalArgumentException("A gain is a number of dB, not " + gainDbi + ".");
+        }
+        return gainDbi;
     }
 
     /**

@@ -77,20 +77,13 @@ public record SafetyNotes(Site site, LocalDate day, Optional<Survey> survey, Lis
 
     private static List<String> remarks(Optional<Survey> newest, Occasion occasion, Policies policies) {
         LocalDate day = occasion.day();
+        List<String> remarks = new ArrayList<>();
+        visitTrouble(newest, day, policies).ifPresent(remarks::add);
+        permissionTrouble(newest, day).ifPresent(remarks::add);
         if (newest.isEmpty()) {
-            return List.of(TEXTS.text("safetyNotes.nobodySurveyedSite", "day", day));
+            return remarks;
         }
         Survey survey = newest.get();
-        List<String> remarks = new ArrayList<>();
-        if (survey.getDate() == null) {
-            remarks.add(TEXTS.text("safetyNotes.surveyHasDate"));
-        } else if (ChronoUnit.DAYS.between(survey.getDate(), day) > PolicyFigures.of(policies).surveyAgeLimitDays()) {
-            remarks.add(TEXTS.text("safetyNotes.surveyOlderThan", "date", survey.getDate(),
-                    "surveyAgeLimitDays", PolicyFigures.of(policies).surveyAgeLimitDays()));
-        }
-        if (survey.getAccessUntil() != null && survey.getAccessUntil().isBefore(day)) {
-            remarks.add(TEXTS.text("safetyNotes.permissionThereHeld", "accessUntil", survey.getAccessUntil()));
-        }
         if (survey.getHazards().isEmpty() && survey.getOverheadLines().isEmpty()) {
             remarks.add(TEXTS.text("safetyNotes.surveyNamesHazard"));
         }
@@ -101,5 +94,58 @@ public record SafetyNotes(Site site, LocalDate day, Optional<Survey> survey, Lis
                     "traffic", String.join(" ", Cautions.traffic(survey.getRoadSpeedKmh(), occasion.light()))));
         }
         return remarks;
+    }
+
+    private static Optional<String> visitTrouble(Optional<Survey> newest, LocalDate day, Policies policies) {
+        if (newest.isEmpty()) {
+            return Optional.of(TEXTS.text("safetyNotes.nobodySurveyedSite", "day", day));
+        }
+        Survey survey = newest.get();
+        if (survey.getDate() == null) {
+            return Optional.of(TEXTS.text("safetyNotes.surveyHasDate"));
+        }
+        if (survey.getExpires() != null) {
+            return survey.getExpires().isBefore(day) ? Optional.of(TEXTS.text("safetyNotes.visitExpired", "date", survey.getDate(),
+                    "expires", survey.getExpires())) : Optional.empty();
+        }
+        int limit = PolicyFigures.of(policies).surveyAgeLimitDays();
+        return ChronoUnit.DAYS.between(survey.getDate(), day) > limit ? Optional.of(TEXTS.text("safetyNotes.surveyOlderThan", "date",
+                survey.getDate(), "surveyAgeLimitDays", limit)) : Optional.empty();
+    }
+
+    private static Optional<String> permissionTrouble(Optional<Survey> newest, LocalDate day) {
+        return newest.map(Survey::getAccessUntil).filter(last -> last.isBefore(day))
+                .map(last -> TEXTS.text("safetyNotes.permissionThereHeld", "accessUntil", last));
+    }
+
+    private Policies policies() {
+        Policies policies = site.eContainer() instanceof Event event ? event.getPolicies() : null;
+        return policies != null ? policies : StraddleFactory.eINSTANCE.createPolicies();
+    }
+
+    /** Why the newest visit does not hold on the day; empty when it does. */
+    public Optional<String> visitTrouble() {
+        return visitTrouble(survey, day, policies());
+    }
+
+    /** Why nobody may be there on the day; empty when a visit saw no end of the permission, or one that lies ahead. */
+    public Optional<String> permissionTrouble() {
+        return permissionTrouble(survey, day);
+    }
+
+    /** What is still wrong with the hazards of the newest visit: no measure, not rated, or more left than the event takes. */
+    public List<String> hazardTrouble() {
+        return survey.map(visit -> HazardRating.trouble(visit, policies())).orElse(List.of());
+    }
+
+    /** Does traffic pass there, as far as the newest visit says? */
+    public boolean hasTraffic() {
+        return survey.filter(visit -> visit.getRoadSpeedKmh() > 0
+                || visit.getHazards().stream().anyMatch(hazard -> hazard.getKind() == HazardKind.TRAFFIC)).isPresent();
+    }
+
+    /** The one figure for everything upright there; empty where the newest visit saw no wires and named no limit. */
+    public Optional<MastLimit> mastLimit() {
+        return survey.flatMap(visit -> MastLimit.of(site, visit, Occasion.of(day, Light.UNKNOWN, policies()).spanM()));
     }
 }

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,7 +32,7 @@ final class Resolution {
     }
 
     /** @param system such as linux/gtk/x86_64 */
-    static void check(Path product, String system) throws IOException, BundleException {
+    static void check(Path product, String system) throws IOException, BundleException, InterruptedException {
         String[] parts = system.split("/");
         Path storage = Files.createTempDirectory("straddle-resolve");
         Map<String, String> configuration = new HashMap<>();
@@ -73,6 +74,7 @@ final class Resolution {
             System.err.println(system + ": all " + bundles.size() + " bundles resolve");
         } finally {
             framework.stop();
+            framework.waitForStop(0);
             delete(storage);
         }
     }
@@ -102,10 +104,12 @@ final class Resolution {
     }
 
     private static void delete(Path folder) throws IOException {
+        List<Path> all;
         try (Stream<Path> files = Files.walk(folder)) {
-            for (Path file : (Iterable<Path>) files.sorted(java.util.Comparator.reverseOrder())::iterator) {
-                Files.delete(file);
-            }
+            all = files.sorted(Comparator.reverseOrder()).toList();
+        }
+        for (Path file : all) {
+            Files.deleteIfExists(file);
         }
     }
 }

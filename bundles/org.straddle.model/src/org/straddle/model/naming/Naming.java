@@ -103,6 +103,15 @@ public final class Naming {
         return texts.has(key) ? texts.text("type." + type.getName()) : type.getName();
     }
 
+    /** What a feature of a thing is called, without its unit: {@code mark error}. */
+    public static String feature(EStructuralFeature feature) {
+        return CURRENT.featureOf(feature);
+    }
+
+    public String featureOf(EStructuralFeature feature) {
+        return texts.has("feature." + feature.getName()) ? texts.text("feature." + feature.getName()) : feature.getName();
+    }
+
     /** What a constant of the model is called: {@code line}, {@code go with care}. */
     public static String of(Enumerator constant) {
         return CURRENT.constant(constant);

@@ -147,7 +147,7 @@ class NotationTest {
     @Test
     void requiredWordsAreAskedFor() {
         assertEquals("Enter the site's name.", assertThrows(IllegalArgumentException.class,
-                () -> Words.required("the site's name").parse(" ")).getMessage());
+                () -> Words.required("Enter the site's name.").parse(" ")).getMessage());
         assertNull(Words.any().parse(""));
     }
 

@@ -23,6 +23,7 @@ import org.straddle.model.Stop;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.Team;
 import org.straddle.model.Turn;
+import org.straddle.model.naming.Naming;
 import org.straddle.model.provider.StraddleItemProviderAdapterFactory;
 
 class EditTest {
@@ -95,9 +96,9 @@ class EditTest {
     @Test
     void labelsTellWhatChanges() {
         assertEquals("Change mark error", Edit.set(domain, quay, Literals.SITE__MARK_ERROR_M, 3.0).getLabel());
-        assertEquals("turn gap", Edit.words(Literals.POLICIES__TURN_GAP_MINUTES));
-        assertEquals("road speed", Edit.words(Literals.SURVEY__ROAD_SPEED_KMH));
-        assertEquals("element sets", Edit.words(Literals.BIRD__ELEMENT_SETS));
+        assertEquals("turn gap", Naming.feature(Literals.POLICIES__TURN_GAP_MINUTES));
+        assertEquals("road speed", Naming.feature(Literals.SURVEY__ROAD_SPEED_KMH));
+        assertEquals("element sets", Naming.feature(Literals.BIRD__ELEMENT_SETS));
     }
 
     private void run(Command command) {

@@ -16,7 +16,7 @@ public final class BaseEditor extends ThingEditor<Base> {
     @Override
     void fields(FieldForm form, Base base) {
         form.section("Base", "");
-        form.text("Name", "", Words.required("the base's name"), base, Literals.BASE__NAME);
+        form.text("Name", "", Words.required("Enter the base's name."), base, Literals.BASE__NAME);
         form.text("Position", "", new Positions(), Marks.slot(session(), base, Literals.BASE__LATITUDE_DEG,
                 Literals.BASE__LONGITUDE_DEG));
     }

@@ -34,7 +34,7 @@ public final class BirdEditor extends ThingEditor<Bird> {
     @Override
     void fields(FieldForm form, Bird bird) {
         form.section("Bird", "");
-        form.text("Name", "", Words.required("the bird's name"), bird, Literals.BIRD__NAME);
+        form.text("Name", "", Words.required("Enter the bird's name."), bird, Literals.BIRD__NAME);
         form.text("Catalogue number", "", Numbers.whole(0, 999_999_999), bird, Literals.BIRD__CATALOGUE_NUMBER);
         form.choice("State", BirdState.VALUES, bird, Literals.BIRD__STATE);
 

@@ -39,7 +39,7 @@ public final class EventEditor extends ThingEditor<Event> {
     @Override
     void fields(FieldForm form, Event event) {
         form.section("Event", "");
-        form.text("Name", "", Words.required("the event's name"), event, Literals.EVENT__NAME);
+        form.text("Name", "", Words.required("Enter the event's name."), event, Literals.EVENT__NAME);
         form.text("Club", "", Words.any(), event, Literals.EVENT__CLUB);
         form.text("First day", "local date", new Dates(), event, Literals.EVENT__FIRST_DAY);
         form.text("Last day", "local date", new Dates(), event, Literals.EVENT__LAST_DAY);
@@ -52,7 +52,7 @@ public final class EventEditor extends ThingEditor<Event> {
 
         form.wide("Regions", "Where chasers live: the reach of a pass is judged by the share that it covers.");
         form.<Region>table(event, Literals.EVENT__REGIONS, "region", Fresh::region, 5)
-                .column("Region", 150, Literals.REGION__NAME, Words.required("the region's name"))
+                .column("Region", 150, Literals.REGION__NAME, Words.required("Enter the region's name."))
                 .column("Chasers, %", 90, Literals.REGION__SHARE_PERCENT, Numbers.between(0, 100))
                 .column("Squares", 150, Literals.REGION__SQUARES, new SquareNames())
                 .column("Outline (WKT, longitude latitude)", 260, Literals.REGION__OUTLINE, Words.any());
@@ -90,7 +90,7 @@ public final class EventEditor extends ThingEditor<Event> {
         form.wide("Licences by place", "Where licence classes may use other bands, and where an uplink through a bird is"
                 + " not allowed at all. What is written here is a reminder; the licence and local law decide.");
         form.<Jurisdiction>table(event, Literals.EVENT__JURISDICTIONS, "place", Fresh::jurisdiction, 4)
-                .column("Place", 130, Literals.JURISDICTION__NAME, Words.required("the place's name"))
+                .column("Place", 130, Literals.JURISDICTION__NAME, Words.required("Enter the place's name."))
                 .column("Squares", 120, Literals.JURISDICTION__SQUARES, new SquareNames())
                 .column("Outline (WKT, longitude latitude)", 270, Literals.JURISDICTION__OUTLINE, Words.any())
                 .check("Uplink allowed", 140, Literals.JURISDICTION__UPLINK_ALLOWED)

@@ -30,7 +30,7 @@ public final class KitEditor extends ThingEditor<Kit> implements Revealing {
     @Override
     void fields(FieldForm form, Kit kit) {
         form.section("Kit", "");
-        form.text("Name", "", Words.required("the kit's name"), kit, Literals.KIT__NAME);
+        form.text("Name", "", Words.required("Enter the kit's name."), kit, Literals.KIT__NAME);
         form.section("Together", "");
         form.told("Weight", () -> Numbers.plain(tenths(kit.getItems().stream()
                 .mapToDouble(item -> item.getCount() * item.getWeightKg()).sum())) + " kg");
@@ -40,7 +40,7 @@ public final class KitEditor extends ThingEditor<Kit> implements Revealing {
         form.wide("Items", "An item that is needed stops its modes of work when it fails, unless another stands in."
                 + " No mode means every mode.");
         items = form.<KitItem>table(kit, Literals.KIT__ITEMS, "item", Fresh::kitItem, 16)
-                .column("Name", 190, Literals.KIT_ITEM__NAME, Words.required("the item's name"))
+                .column("Name", 190, Literals.KIT_ITEM__NAME, Words.required("Enter the item's name."))
                 .choice("Role", 95, Literals.KIT_ITEM__ROLE, Role.VALUES)
                 .column("Modes", 95, Literals.KIT_ITEM__MODES, Listed.of(mode()))
                 .check("Needed", 80, Literals.KIT_ITEM__NEEDED)

@@ -17,7 +17,7 @@ public final class OperatorEditor extends ThingEditor<Operator> {
     void fields(FieldForm form, Operator operator) {
         form.section("Operator", "");
         form.text("Name", "", Words.any(), operator, Literals.OPERATOR__NAME);
-        form.text("Call sign", "", Words.required("the call sign"), operator, Literals.OPERATOR__CALL_SIGN);
+        form.text("Call sign", "", Words.required("Enter the call sign."), operator, Literals.OPERATOR__CALL_SIGN);
         form.text("Home", "", Words.any(), operator, Literals.OPERATOR__HOME);
 
         form.section("Licence and skills", "");

@@ -43,7 +43,7 @@ public final class SiteEditor extends ThingEditor<Site> implements Revealing {
     @Override
     void fields(FieldForm form, Site site) {
         form.section("Mark", "The spot that the station stands on.");
-        form.text("Name", "", Words.required("the site's name"), site, Literals.SITE__NAME);
+        form.text("Name", "", Words.required("Enter the site's name."), site, Literals.SITE__NAME);
         form.text("Position", "", new Positions(), Marks.slot(session(), site, Literals.SITE__LATITUDE_DEG,
                 Literals.SITE__LONGITUDE_DEG));
         form.text("Mark error", "m, and which radius", new ErrorRadii(), site,

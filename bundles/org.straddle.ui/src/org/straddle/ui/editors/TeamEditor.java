@@ -30,7 +30,7 @@ public final class TeamEditor extends ThingEditor<Team> {
         Event event = session().event();
         form.section("Team", "");
         form.text("Number", "on every sheet", Numbers.whole(1, 99), team, Literals.TEAM__NUMBER);
-        form.text("Name", "", Words.required("the team's name"), team, Literals.TEAM__NAME);
+        form.text("Name", "", Words.required("Enter the team's name."), team, Literals.TEAM__NAME);
 
         form.section("Vehicle", "");
         vehicle(form, team);

@@ -11,13 +11,17 @@ import org.straddle.check.FindingsByThing;
 import org.straddle.model.Event;
 import org.straddle.model.Identified;
 import org.straddle.model.Stop;
-import org.straddle.outlook.things.ThingText;
+import org.straddle.outlook.Outlook;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.things.Icons;
 import org.straddle.ui.things.Kind;
+import org.straddle.ui.things.ThingLine;
+import org.straddle.words.Catalogue;
 
 /** Names and pictures in the explorer, with the number of findings and a mark of the gravest. */
 final class ExplorerLabels extends LabelProvider implements IStyledLabelProvider {
+
+    private static final Catalogue TEXTS = Catalogue.of(ExplorerLabels.class);
 
     private final EventSession session;
     private FindingsByThing findings = FindingsByThing.NONE;
@@ -63,19 +67,19 @@ final class ExplorerLabels extends LabelProvider implements IStyledLabelProvider
 
     private static String name(Object element) {
         return element instanceof Group group ? group.kind().plural()
-                : element instanceof Identified thing ? ThingText.of(thing) : element.toString();
+                : element instanceof Identified thing ? ThingLine.name(thing) : element.toString();
     }
 
     private String detail(Object element) {
         if (element instanceof Group group) {
             int size = group.things(session.event()).size();
-            return size == 0 ? "none" : String.valueOf(size);
+            return TEXTS.text("explorerLabels.count", "count", size);
         }
         if (element == ExplorerTree.DEMAND) {
             int size = session.event().getDemands().size();
-            return size == 0 ? "none entered" : size + (size == 1 ? " square" : " squares");
+            return TEXTS.text("explorerLabels.demand", "count", size);
         }
-        return element instanceof Event ? "" : ThingText.detail((Identified) element);
+        return element instanceof Event ? "" : ThingLine.detail((Identified) element, Outlook.zoneOf(session.event()));
     }
 
     /** A heading speaks for its things, a stop for its turns; the event speaks for itself only. */

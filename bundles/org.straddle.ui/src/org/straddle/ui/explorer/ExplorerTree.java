@@ -10,12 +10,15 @@ import org.straddle.model.Identified;
 import org.straddle.model.Stop;
 import org.straddle.model.Turn;
 import org.straddle.ui.things.Kind;
+import org.straddle.words.Catalogue;
 
 /** The event, its demand, and a heading for each kind of thing; turns stand under their stop. */
 final class ExplorerTree implements ITreeContentProvider {
 
+    private static final Catalogue TEXTS = Catalogue.of(ExplorerTree.class);
+
     /** The table of demand; it opens with the event. */
-    static final String DEMAND = "Demand";
+    static final String DEMAND = TEXTS.text("explorerTree.demand");
 
     private Event event;
 

@@ -30,9 +30,12 @@ import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.things.Kind;
 import org.straddle.ui.things.ThingActions;
+import org.straddle.words.Catalogue;
 
 /** Everything in the event as a tree; its selection holds model objects, so that other views can follow it. */
 public final class ExplorerView extends SessionView<TreeViewer> {
+
+    private static final Catalogue TEXTS = Catalogue.of(ExplorerView.class);
 
     public static final String ID = "org.straddle.ui.explorer";
 
@@ -41,7 +44,7 @@ public final class ExplorerView extends SessionView<TreeViewer> {
     private TreeViewer tree;
 
     public ExplorerView() {
-        super("Open an event folder, make a new event, or look at the demo event.");
+        super(TEXTS.text("explorerView.closed"));
     }
 
     @Override
@@ -123,13 +126,13 @@ public final class ExplorerView extends SessionView<TreeViewer> {
         tree.getControl().setMenu(menu.createContextMenu(tree.getControl()));
         getSite().registerContextMenu(menu, tree);
         IActionBars bars = getViewSite().getActionBars();
-        Action delete = new Act("&Delete\tDel", "delete", this::deleteChosen);
+        Action delete = new Act(TEXTS.text("explorerView.delete"), "delete", this::deleteChosen);
         delete.setActionDefinitionId(ActionFactory.DELETE.getCommandId());
         bars.setGlobalActionHandler(ActionFactory.DELETE.getId(), delete);
         getSite().getService(IHandlerService.class).activateHandler(ActionFactory.RENAME.getCommandId(),
-                new ActionHandler(new Act("Rename", "open", () -> open(tree.getStructuredSelection()))));
-        Action collapse = new Act("Collapse all", "up", () -> tree.collapseAll());
-        collapse.setToolTipText("Show only the headings");
+                new ActionHandler(new Act(TEXTS.text("explorerView.rename"), "open", () -> open(tree.getStructuredSelection()))));
+        Action collapse = new Act(TEXTS.text("explorerView.collapse"), "up", () -> tree.collapseAll());
+        collapse.setToolTipText(TEXTS.text("explorerView.collapse.tooltip"));
         bars.getToolBarManager().add(new NewMenu(this::create));
         bars.getToolBarManager().add(collapse);
     }
@@ -147,17 +150,17 @@ public final class ExplorerView extends SessionView<TreeViewer> {
         List<Identified> chosen = chosen();
         Object first = tree.getStructuredSelection().getFirstElement();
         List<Kind> offered = offered(first);
-        offered.forEach(kind -> menu.add(new Act("&New " + kind.word() + (insertable(first).filter(kind::equals).isPresent()
-                ? "\tInsert" : ""), Kind.STOP == kind ? "stop" : kind.icon(),
+        offered.forEach(kind -> menu.add(new Act(TEXTS.text("explorerView.new", "kind", kind.word(),
+                "insertable", insertable(first).filter(kind::equals).isPresent()), Kind.STOP == kind ? "stop" : kind.icon(),
                 () -> ThingActions.create(session, kind, stop(first)))));
         if (!chosen.isEmpty()) {
             menu.add(new Separator());
-            menu.add(new Act("&Open\tEnter", "open", () -> open(tree.getStructuredSelection())));
+            menu.add(new Act(TEXTS.text("explorerView.open"), "open", () -> open(tree.getStructuredSelection())));
         }
         List<Identified> removable = chosen.stream().filter(thing -> !(thing instanceof Event)).toList();
         if (!removable.isEmpty()) {
-            menu.add(new Act("D&uplicate", "new", () -> ThingActions.duplicate(session, removable)));
-            menu.add(new Act("&Delete\tDel", "delete", this::deleteChosen));
+            menu.add(new Act(TEXTS.text("explorerView.duplicate"), "new", () -> ThingActions.duplicate(session, removable)));
+            menu.add(new Act(TEXTS.text("explorerView.delete"), "delete", this::deleteChosen));
         }
         menu.add(new Separator("additions"));
     }

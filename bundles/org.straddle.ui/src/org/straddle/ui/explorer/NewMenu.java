@@ -13,18 +13,21 @@ import org.eclipse.swt.widgets.ToolItem;
 import org.straddle.ui.parts.Act;
 import org.straddle.ui.things.Icons;
 import org.straddle.ui.things.Kind;
+import org.straddle.words.Catalogue;
 
 /** A tool with a list of all kinds of things that can be made. */
 final class NewMenu extends Action implements IMenuCreator {
+
+    private static final Catalogue TEXTS = Catalogue.of(NewMenu.class);
 
     private final Consumer<Kind> make;
     private Menu menu;
 
     NewMenu(Consumer<Kind> make) {
-        super("New", IAction.AS_DROP_DOWN_MENU);
+        super(TEXTS.text("newMenu.new"), IAction.AS_DROP_DOWN_MENU);
         this.make = make;
         setImageDescriptor(Icons.descriptor("add"));
-        setToolTipText("Add something to the event");
+        setToolTipText(TEXTS.text("newMenu.new.tooltip"));
         setMenuCreator(this);
     }
 
@@ -42,8 +45,8 @@ final class NewMenu extends Action implements IMenuCreator {
     public Menu getMenu(Control parent) {
         dispose();
         menu = new Menu(parent);
-        Group.ALL.stream().map(Group::kind).forEach(kind -> new ActionContributionItem(new Act("New &" + kind.word(),
-                kind.icon(), () -> make.accept(kind))).fill(menu, -1));
+        Group.ALL.stream().map(Group::kind).forEach(kind -> new ActionContributionItem(new Act(
+                TEXTS.text("newMenu.kind", "kind", kind.word()), kind.icon(), () -> make.accept(kind))).fill(menu, -1));
         return menu;
     }
 

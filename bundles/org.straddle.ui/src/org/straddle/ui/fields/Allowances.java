@@ -7,11 +7,12 @@ import java.util.stream.Stream;
 
 import org.straddle.model.Allowance;
 import org.straddle.model.StraddleFactory;
+import org.straddle.words.Catalogue;
 
 /** What licence classes may use: {@code Full: 2m 70cm; Novice: 70cm}. */
 public final class Allowances implements Notation<List<Allowance>> {
 
-    private static final String EXAMPLE = "Write each class with its bands, such as Full: 2m 70cm; Novice: 70cm.";
+    private static final Catalogue TEXTS = Catalogue.of(Allowances.class);
 
     @Override
     public String print(List<Allowance> allowances) {
@@ -28,12 +29,12 @@ public final class Allowances implements Notation<List<Allowance>> {
             }
             int colon = part.indexOf(':');
             if (colon < 0 || part.substring(0, colon).isBlank()) {
-                throw new IllegalArgumentException("“" + part.strip() + "” names no licence class. " + EXAMPLE);
+                throw new IllegalArgumentException(TEXTS.text("allowances.noclass", "part", part.strip()));
             }
             List<String> bands = Stream.of(part.substring(colon + 1).split("[\\s,]+")).filter(band -> !band.isEmpty())
                     .toList();
             if (bands.isEmpty()) {
-                throw new IllegalArgumentException("“" + part.strip() + "” names no band. " + EXAMPLE);
+                throw new IllegalArgumentException(TEXTS.text("allowances.noband", "part", part.strip()));
             }
             Allowance allowance = StraddleFactory.eINSTANCE.createAllowance();
             allowance.setLicenceClass(part.substring(0, colon).strip());

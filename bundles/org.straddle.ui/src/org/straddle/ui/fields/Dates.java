@@ -6,8 +6,12 @@ import java.time.format.DateTimeFormatter;
 import java.time.format.ResolverStyle;
 import java.util.Locale;
 
+import org.straddle.words.Catalogue;
+
 /** A calendar day such as {@code 2026-06-20}; may be empty. */
 public final class Dates implements Notation<LocalDate> {
+
+    private static final Catalogue TEXTS = Catalogue.of(Dates.class);
 
     private static final DateTimeFormatter FORM =
             DateTimeFormatter.ofPattern("uuuu-M-d", Locale.ROOT).withResolverStyle(ResolverStyle.STRICT);
@@ -23,7 +27,7 @@ public final class Dates implements Notation<LocalDate> {
             return text.isBlank() ? null : LocalDate.parse(text.strip(), FORM);
         } catch (DateTimeException wrong) {
             throw new IllegalArgumentException(text.strip().matches("\\d{4}-\\d{1,2}-\\d{1,2}")
-                    ? "There is no day " + text.strip() + "." : "Enter a day such as 2026-06-20.", wrong);
+                    ? TEXTS.text("dates.noday", "text", text.strip()) : TEXTS.text("dates.example"), wrong);
         }
     }
 }

@@ -6,6 +6,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 import org.straddle.grid.ErrorRadius;
+import org.straddle.words.Catalogue;
 
 /**
  * The error of a position as a radius that holds 95 % of fixes. A bare number is not taken: phones and receivers mean other
@@ -13,8 +14,9 @@ import org.straddle.grid.ErrorRadius;
  */
 public final class ErrorRadii implements Notation<Double> {
 
-    private static final String ASK = "Say which radius it is: 5 phone (68 %), 5 95%, 5 CEP (50 %), 5 DRMS, 5 2DRMS, or 5 ? where the"
-            + " receiver does not say.";
+    private static final Catalogue TEXTS = Catalogue.of(ErrorRadii.class);
+
+    private static final String ASK = TEXTS.text("errorRadii.kind");
 
     /** A number, perhaps with its unit, and a word for the kind. */
     private static final Pattern FORM = Pattern.compile("([+-]?[\\d.,]+)\\s*(?:m\\b)?\\s*(.*)");
@@ -51,7 +53,7 @@ public final class ErrorRadii implements Notation<Double> {
 
     @Override
     public String told(Double value) {
-        return value == null ? "" : "A circle of " + Numbers.plain(value) + " m holds 95 % of fixes.";
+        return value == null ? "" : TEXTS.text("errorRadii.told", "radius", Numbers.plain(value));
     }
 
     @Override

@@ -2,7 +2,6 @@ package org.straddle.ui.fields;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -32,16 +31,19 @@ import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.eclipse.ui.forms.widgets.Hyperlink;
 import org.eclipse.ui.forms.widgets.Section;
 import org.straddle.model.Identified;
-import org.straddle.outlook.things.ThingText;
+import org.straddle.model.naming.Naming;
 import org.straddle.ui.parts.TabLeaves;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.UiThread;
+import org.straddle.words.Catalogue;
 
 /**
  * A form of titled sections with fields in three columns: name, control, unit. Editors say what the fields are; how
  * they look, validate, commit and follow the event is decided here once.
  */
 public final class FieldForm {
+
+    private static final Catalogue TEXTS = Catalogue.of(FieldForm.class);
 
     private static final int FIELD_WIDTH = 170;
     private static final int NUMBER_WIDTH = 84;
@@ -159,7 +161,7 @@ public final class FieldForm {
         Slot<E> slot = Slot.of(session, owner, feature);
         Hyperlink link = form.getToolkit().createHyperlink(section, name, SWT.NONE);
         name(link, SWT.CENTER);
-        link.setToolTipText("Show the " + name.toLowerCase(Locale.ROOT));
+        link.setToolTipText(TEXTS.text("fieldForm.link.tooltip", "name", name));
         link.addHyperlinkListener(new HyperlinkAdapter() {
             @Override
             public void linkActivated(HyperlinkEvent click) {
@@ -169,7 +171,7 @@ public final class FieldForm {
             }
         });
         return choice(slot, () -> Stream.concat(Stream.of((E) null), things.get().stream()).toList(),
-                thing -> thing == null ? "(none)" : ThingText.of(thing));
+                thing -> thing == null ? TEXTS.text("fieldForm.none") : Naming.name(thing));
     }
 
     private <T> ChoiceField<T> choice(Slot<T> slot, Supplier<List<T>> options, Function<T, String> words) {

@@ -16,7 +16,8 @@ import java.util.regex.Pattern;
 
 import org.straddle.model.Event;
 import org.straddle.outlook.Outlook;
-import org.straddle.outlook.things.Times;
+import org.straddle.words.Catalogue;
+import org.straddle.words.TimeText;
 
 /**
  * A day and a time in UTC, such as {@code 2026-06-20 10:02}; the local time is told beside it. A trailing L gives a
@@ -24,12 +25,15 @@ import org.straddle.outlook.things.Times;
  */
 public final class Instants implements Notation<Instant> {
 
+    private static final Catalogue TEXTS = Catalogue.of(Instants.class);
+
     private static final Pattern FORM = Pattern.compile(
             "(?:(\\d{4}-\\d{1,2}-\\d{1,2})[ T]+)?(\\d{1,2}):?(\\d{2})(?::(\\d{2}))? ?([ZzLl]|UTC)?");
     private static final DateTimeFormatter DATE =
             DateTimeFormatter.ofPattern("uuuu-M-d", Locale.ROOT).withResolverStyle(ResolverStyle.STRICT);
-    private static final String EXAMPLE = "Enter day and time in UTC such as 2026-06-20 10:02, or local time with an"
-            + " L behind it.";
+    private static final DateTimeFormatter MINUTES = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
+    private static final DateTimeFormatter SECONDS = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss", Locale.ROOT);
+    private static final String EXAMPLE = TEXTS.text("instants.example");
 
     private final Supplier<ZoneId> zone;
     private final Supplier<Instant> present;
@@ -48,7 +52,7 @@ public final class Instants implements Notation<Instant> {
 
     @Override
     public String print(Instant value) {
-        return value == null ? "" : Times.utcEntry(value);
+        return value == null ? "" : (value.getEpochSecond() % 60 == 0 ? MINUTES : SECONDS).format(value.atOffset(ZoneOffset.UTC));
     }
 
     @Override
@@ -67,7 +71,7 @@ public final class Instants implements Notation<Instant> {
                     form.group(4) == null ? 0 : Integer.parseInt(form.group(4)));
             return LocalDateTime.of(day(form.group(1), place), time).atZone(place).toInstant();
         } catch (DateTimeException impossible) {
-            throw new IllegalArgumentException("There is no such day or time. " + EXAMPLE, impossible);
+            throw new IllegalArgumentException(TEXTS.text("instants.notime", "example", EXAMPLE), impossible);
         }
     }
 
@@ -77,14 +81,15 @@ public final class Instants implements Notation<Instant> {
         }
         Instant now = present.get();
         if (now == null) {
-            throw new IllegalArgumentException("The day is missing. " + EXAMPLE);
+            throw new IllegalArgumentException(TEXTS.text("instants.noday", "example", EXAMPLE));
         }
         return now.atZone(place).toLocalDate();
     }
 
     @Override
     public String told(Instant value) {
-        return value == null ? "" : "= " + Times.local(value, zone.get()) + " in " + zone.get();
+        return value == null ? "" : TEXTS.text("instants.told", "day", TimeText.of(zone.get()).weekday(value),
+                "time", TimeText.of(zone.get()).clock(value), "zone", zone.get());
     }
 
     @Override

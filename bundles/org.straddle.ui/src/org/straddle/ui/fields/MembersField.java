@@ -9,10 +9,11 @@ import org.eclipse.jface.viewers.ArrayContentProvider;
 import org.eclipse.jface.viewers.CheckboxTableViewer;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
 import org.eclipse.swt.graphics.Image;
-import org.straddle.outlook.things.ThingText;
+import org.straddle.outlook.Outlook;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.things.Icons;
 import org.straddle.ui.things.Kind;
+import org.straddle.ui.things.ThingLine;
 
 /** Several things out of those that the event has, ticked in a list. */
 final class MembersField<T extends EObject> implements Field {
@@ -29,8 +30,8 @@ final class MembersField<T extends EObject> implements Field {
         viewer.setLabelProvider(new ColumnLabelProvider() {
             @Override
             public String getText(Object element) {
-                String detail = ThingText.detail((EObject) element);
-                return ThingText.of((EObject) element) + (detail.isEmpty() ? "" : "  " + detail);
+                String detail = ThingLine.detail((EObject) element, Outlook.zoneOf(session.event()));
+                return ThingLine.name((EObject) element) + (detail.isEmpty() ? "" : "  " + detail);
             }
 
             @Override

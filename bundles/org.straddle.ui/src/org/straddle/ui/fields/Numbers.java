@@ -3,8 +3,12 @@ package org.straddle.ui.fields;
 import java.math.BigDecimal;
 import java.util.regex.Pattern;
 
+import org.straddle.words.Catalogue;
+
 /** A number between bounds, with a point or a comma before its decimals. */
 public final class Numbers implements Notation<Double> {
+
+    private static final Catalogue TEXTS = Catalogue.of(Numbers.class);
 
     private static final Pattern FORM =
             Pattern.compile("[+-]?(\\d{1,15}(\\.\\d{0,15})?|\\.\\d{1,15})([eE][+-]?\\d{1,2})?");
@@ -34,7 +38,7 @@ public final class Numbers implements Notation<Double> {
             public Integer parse(String text) {
                 double value = numbers.parse(text);
                 if (value != Math.rint(value)) {
-                    throw new IllegalArgumentException("Enter a whole number" + numbers.range() + ".");
+                    throw new IllegalArgumentException(TEXTS.text("numbers.whole", "least", plain(numbers.least), "most", plain(numbers.most)));
                 }
                 return (int) value;
             }
@@ -51,7 +55,7 @@ public final class Numbers implements Notation<Double> {
         String plain = text.strip().replace(',', '.').replace('\u2212', '-');
         double value = FORM.matcher(plain).matches() ? Double.parseDouble(plain) : Double.NaN;
         if (!(value >= least && value <= most)) {
-            throw new IllegalArgumentException("Enter a number" + range() + ".");
+            throw new IllegalArgumentException(TEXTS.text("numbers.range", "least", plain(least), "most", plain(most)));
         }
         return value;
     }
@@ -59,9 +63,5 @@ public final class Numbers implements Notation<Double> {
     /** Without exponent and without trailing zeros; what is no number, which only a file can bring, as Java names it. */
     public static String plain(double value) {
         return !Double.isFinite(value) ? String.valueOf(value) : value == 0 ? "0" : BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
-    }
-
-    private String range() {
-        return " from " + plain(least) + " to " + plain(most);
     }
 }

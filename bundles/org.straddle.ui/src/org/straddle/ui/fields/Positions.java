@@ -1,17 +1,25 @@
 package org.straddle.ui.fields;
 
-import java.util.Locale;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 
 import org.straddle.grid.GeoPosition;
 import org.straddle.grid.Locator;
 import org.straddle.grid.PositionText;
+import org.straddle.words.Catalogue;
 
 /** A position in any form that people write; how it was understood is told back. */
 public final class Positions implements Notation<GeoPosition> {
 
+    private static final Catalogue TEXTS = Catalogue.of(Positions.class);
+
     @Override
     public String print(GeoPosition value) {
-        return value == null ? "" : String.format(Locale.ROOT, "%.6f, %.6f", value.latitudeDeg(), value.longitudeDeg());
+        return value == null ? "" : plain(value.latitudeDeg()) + ", " + plain(value.longitudeDeg());
+    }
+
+    private static String plain(double degrees) {
+        return BigDecimal.valueOf(degrees).setScale(6, RoundingMode.HALF_UP).toPlainString();
     }
 
     @Override
@@ -33,7 +41,8 @@ public final class Positions implements Notation<GeoPosition> {
         } catch (IllegalArgumentException unread) {
             understood = PositionText.read(print(value)).interpretation();
         }
-        return understood + "\n" + PositionText.write(value, PositionText.Form.SECONDS) + "; locator " + Locator.of(value, 10);
+        return TEXTS.text("positions.told", "understood", understood,
+                "seconds", PositionText.write(value, PositionText.Form.SECONDS), "locator", Locator.of(value, 10));
     }
 
     @Override

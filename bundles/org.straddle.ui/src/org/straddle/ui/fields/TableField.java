@@ -30,16 +30,20 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.straddle.model.Identified;
+import org.straddle.model.naming.Naming;
 import org.straddle.ui.session.Edit;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.UiThread;
 import org.straddle.ui.things.Icons;
+import org.straddle.words.Catalogue;
 
 /**
  * A list of the event as a table that is edited in place. Insert adds a row, Delete removes the chosen ones, Tab goes
  * to the next cell; every change of a cell is one command.
  */
 public final class TableField<E extends EObject> implements Field {
+
+    private static final Catalogue TEXTS = Catalogue.of(TableField.class);
 
     private final EventSession session;
     private final FieldForm form;
@@ -105,7 +109,7 @@ public final class TableField<E extends EObject> implements Field {
     /** A column with one of the values of an enumeration. */
     public <T extends Enumerator> TableField<E> choice(String title, int width, EStructuralFeature feature,
             List<T> values) {
-        return options(title, width, feature, () -> values, Enumerator::getLiteral);
+        return options(title, width, feature, () -> values, Naming::of);
     }
 
     /** A column with one of several values or things. */
@@ -119,7 +123,7 @@ public final class TableField<E extends EObject> implements Field {
     /** A column that says yes or nothing; a click changes it. */
     public TableField<E> check(String title, int width, EStructuralFeature feature) {
         TableViewerColumn column = newColumn(title, width,
-                row -> Boolean.TRUE.equals(value(row, feature)) ? "yes" : "–", row -> null);
+                row -> Boolean.TRUE.equals(value(row, feature)) ? TEXTS.text("tableField.yes") : "–", row -> null);
         column.setEditingSupport(new CheckCells(viewer, session, feature));
         return this;
     }
@@ -209,7 +213,7 @@ public final class TableField<E extends EObject> implements Field {
             @SuppressWarnings("unchecked")
             List<EObject> things = (List<EObject>) chosen;
             session.execute(Edit.delete(session.editingDomain(), session.event(), things,
-                    things.size() == 1 ? what : things.size() + " rows"));
+                    things.size() == 1 ? what : TEXTS.text("tableField.rows", "count", things.size())));
         }
     }
 
@@ -229,12 +233,12 @@ public final class TableField<E extends EObject> implements Field {
         column.setLayout(layout);
         column.setLayoutData(new GridData(SWT.BEGINNING, SWT.TOP, false, false));
         if (fresh != null) {
-            button(column, toolkit, "add", "Add " + what + " (Insert)", this::add);
+            button(column, toolkit, "add", TEXTS.text("tableField.add", "what", what), this::add);
         }
-        remove = button(column, toolkit, "remove", "Remove what is chosen (Delete)", this::remove);
+        remove = button(column, toolkit, "remove", TEXTS.text("tableField.remove"), this::remove);
         if (fresh != null) {
-            button(column, toolkit, "up", "Move up", () -> move(-1));
-            button(column, toolkit, "down", "Move down", () -> move(1));
+            button(column, toolkit, "up", TEXTS.text("tableField.up"), () -> move(-1));
+            button(column, toolkit, "down", TEXTS.text("tableField.down"), () -> move(1));
         }
         viewer.addSelectionChangedListener(change -> remove.setEnabled(!form.locked() && !change.getSelection().isEmpty()));
         remove.setEnabled(false);

@@ -18,12 +18,15 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Text;
 import org.straddle.ui.session.Edit;
+import org.straddle.words.Catalogue;
 
 /**
  * Edits a column in a notation. Text that cannot be read is told of beside the cell and in the form's head; Enter does not
  * take it, and when the cell is left without it the head says so until the next edit.
  */
 final class TextCells<T> extends EditingSupport {
+
+    private static final Catalogue TEXTS = Catalogue.of(TextCells.class);
 
     private final TableViewer viewer;
     private final FieldForm form;
@@ -69,8 +72,8 @@ final class TextCells<T> extends EditingSupport {
     /** However the cell is left; what it held and cannot be read is told of until another cell is edited. */
     private void leave() {
         beside.hide();
-        tell(editor.isValueValid() ? null : "“" + ((Text) editor.getControl()).getText() + "” was not taken over. "
-                + editor.getErrorMessage());
+        tell(editor.isValueValid() ? null : TEXTS.text("textCells.refused",
+                "text", ((Text) editor.getControl()).getText(), "problem", editor.getErrorMessage()));
     }
 
     /** Stays open while what it holds cannot be read. */

@@ -15,6 +15,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.forms.IMessageManager;
 import org.straddle.ui.session.EventSession;
+import org.straddle.words.Catalogue;
 
 /**
  * One value in a text box. It is read as it is typed; what cannot be read is marked and never reaches the event, what
@@ -22,6 +23,8 @@ import org.straddle.ui.session.EventSession;
  * was typed.
  */
 public final class TextField<T> implements Field {
+
+    private static final Catalogue TEXTS = Catalogue.of(TextField.class);
 
     /** Rest in typing after which the value is taken over, ms. */
     private static final int REST_MS = 1200;
@@ -94,7 +97,11 @@ public final class TextField<T> implements Field {
 
     @Override
     public Optional<String> unread() {
-        return refused ? Optional.of((name.isEmpty() ? "" : name + " ") + "“" + text.getText() + "”") : Optional.empty();
+        return refused ? Optional.of(TEXTS.text("textField.unread", "field", field(), "text", text.getText())) : Optional.empty();
+    }
+
+    private String field() {
+        return name.isEmpty() ? "none" : name;
     }
 
     private void show(T value) {
@@ -109,10 +116,10 @@ public final class TextField<T> implements Field {
     private void complain(String message) {
         refused = true;
         String head = head(message);
-        messages.addMessage(this, (name.isEmpty() ? "" : name + ": ") + head, null, IMessageProvider.ERROR);
+        messages.addMessage(this, TEXTS.text("textField.problem", "field", field(), "problem", head), null, IMessageProvider.ERROR);
         mark.setDescriptionText(message);
         mark.show();
-        session.refuse(this, (name.isEmpty() ? "" : name + " ") + "“" + text.getText() + "”: " + message);
+        session.refuse(this, TEXTS.text("textField.refused", "field", field(), "text", text.getText(), "problem", message));
         tell(message.substring(head.length()).strip());
     }
 

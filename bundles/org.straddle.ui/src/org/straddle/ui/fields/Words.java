@@ -1,7 +1,11 @@
 package org.straddle.ui.fields;
 
+import org.straddle.words.Catalogue;
+
 /** Plain text; blank text is stored as none. */
 public final class Words implements Notation<String> {
+
+    private static final Catalogue TEXTS = Catalogue.of(Words.class);
 
     private final int longest;
     private final String required;
@@ -16,9 +20,9 @@ public final class Words implements Notation<String> {
         return new Words(20_000, null);
     }
 
-    /** One line that must not be empty. */
-    public static Words required(String what) {
-        return new Words(200, what);
+    /** One line that must not be empty; if it is, the sentence given here says what to enter. */
+    public static Words required(String otherwise) {
+        return new Words(200, otherwise);
     }
 
     @Override
@@ -29,11 +33,11 @@ public final class Words implements Notation<String> {
     @Override
     public String parse(String text) {
         if (text.length() > longest) {
-            throw new IllegalArgumentException("This is longer than " + longest + " characters: shorten it.");
+            throw new IllegalArgumentException(TEXTS.text("words.long", "most", longest));
         }
         if (text.isBlank()) {
             if (required != null) {
-                throw new IllegalArgumentException("Enter " + required + ".");
+                throw new IllegalArgumentException(required);
             }
             return null;
         }

@@ -5,14 +5,14 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
 import java.util.function.Supplier;
+
+import org.straddle.words.Catalogue;
 
 /** A time zone by its IANA name, explained by how far it is from UTC when it matters. */
 public final class ZoneNames implements Notation<String> {
 
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
+    private static final Catalogue TEXTS = Catalogue.of(ZoneNames.class);
 
     private final Supplier<LocalDate> first;
     private final Supplier<LocalDate> last;
@@ -34,7 +34,7 @@ public final class ZoneNames implements Notation<String> {
             return text.isBlank() ? null : ZoneId.of(text.strip()).getId();
         } catch (DateTimeException unknown) {
             throw new IllegalArgumentException(
-                    "This zone is unknown: enter an IANA name such as Atlantic/Reykjavik or Europe/Oslo.", unknown);
+                    TEXTS.text("zoneNames.example"), unknown);
         }
     }
 
@@ -46,15 +46,16 @@ public final class ZoneNames implements Notation<String> {
             LocalDate until = last.get() != null ? last.get() : from;
             String before = offset(zone, from);
             String after = offset(zone, until);
-            return before + " on " + DAY.format(from) + (before.equals(after) ? "" : ", " + after + " on " + DAY.format(until));
+            return before.equals(after) ? TEXTS.text("zoneNames.one", "offset", before, "day", from)
+                    : TEXTS.text("zoneNames.two", "before", before, "first", from, "after", after, "last", until);
         } catch (DateTimeException ofAFile) {
-            return "this zone is unknown";
+            return TEXTS.text("zoneNames.unknown");
         }
     }
 
     private static String offset(ZoneId zone, LocalDate day) {
         ZoneOffset offset = day.atTime(LocalTime.NOON).atZone(zone).getOffset();
-        return offset.equals(ZoneOffset.UTC) ? "the same as UTC" : "UTC" + offset;
+        return offset.equals(ZoneOffset.UTC) ? TEXTS.text("zoneNames.utc") : "UTC" + offset;
     }
 
     @Override

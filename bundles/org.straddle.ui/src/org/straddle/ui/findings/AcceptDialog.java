@@ -12,9 +12,12 @@ import org.eclipse.swt.widgets.Text;
 import org.straddle.check.Finding;
 import org.straddle.ui.parts.QuestionDialog;
 import org.straddle.ui.parts.TabLeaves;
+import org.straddle.words.Catalogue;
 
 /** Asks why findings are accepted, and by whom: both are stored with the event. */
 final class AcceptDialog extends QuestionDialog {
+
+    private static final Catalogue TEXTS = Catalogue.of(AcceptDialog.class);
 
     /** More sentences would not be read. */
     private static final int TOLD = 5;
@@ -27,8 +30,8 @@ final class AcceptDialog extends QuestionDialog {
     private String reason = "";
 
     AcceptDialog(Shell parent, List<Finding> findings) {
-        super(parent, findings.size() == 1 ? "Accept this finding" : "Accept these " + findings.size() + " findings",
-                "What is accepted stays so until the facts under it change.", "Accept", 2);
+        super(parent, TEXTS.text("acceptDialog.title", "count", findings.size()), TEXTS.text("acceptDialog.explanation"),
+                TEXTS.text("acceptDialog.accept"), 2);
         this.findings = findings;
     }
 
@@ -46,13 +49,13 @@ final class AcceptDialog extends QuestionDialog {
         sentence.setText(sentences().replace("&", "&&"));
         GridDataFactory.fillDefaults().span(2, 1).grab(true, false).hint(460, SWT.DEFAULT).applyTo(sentence);
         Label why = new Label(body, SWT.NONE);
-        why.setText("&Reason:");
+        why.setText(TEXTS.text("acceptDialog.reason"));
         GridDataFactory.swtDefaults().align(SWT.BEGINNING, SWT.TOP).applyTo(why);
         reasonText = new Text(body, SWT.BORDER | SWT.MULTI | SWT.WRAP | SWT.V_SCROLL);
         TabLeaves.on(reasonText);
         GridDataFactory.fillDefaults().grab(true, true).hint(SWT.DEFAULT, 4 * reasonText.getLineHeight())
                 .applyTo(reasonText);
-        new Label(body, SWT.NONE).setText("Your &name:");
+        new Label(body, SWT.NONE).setText(TEXTS.text("acceptDialog.name"));
         nameText = new Text(body, SWT.BORDER);
         nameText.setText(lastName);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(nameText);
@@ -66,7 +69,7 @@ final class AcceptDialog extends QuestionDialog {
         String told = findings.stream().limit(TOLD).map(finding -> bullet + finding.sentence())
                 .collect(Collectors.joining("\n"));
         int more = findings.size() - TOLD;
-        return more > 0 ? told + "\nand " + more + " more." : told;
+        return more > 0 ? TEXTS.text("acceptDialog.more", "told", told, "more", more) : told;
     }
 
     @Override

@@ -14,14 +14,17 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
 import org.straddle.check.Finding;
 import org.straddle.model.Identified;
-import org.straddle.outlook.things.ThingText;
+import org.straddle.model.naming.Naming;
 import org.straddle.ui.things.Icons;
+import org.straddle.words.Catalogue;
 
 /**
  * The chosen finding in full: its whole sentence, links to its things, and what can be done about it. Of several
  * findings, what can be done with all.
  */
 final class FindingDetail {
+
+    private static final Catalogue TEXTS = Catalogue.of(FindingDetail.class);
 
     private final ScrolledComposite frame;
     private final Deeds deeds;
@@ -53,7 +56,7 @@ final class FindingDetail {
         layout.verticalSpacing = 8;
         body.setLayout(layout);
         if (findings.isEmpty()) {
-            wrapped(body, 2).setText("Choose a finding to read it in full and to mend or accept it.");
+            wrapped(body, 2).setText(TEXTS.text("findingDetail.none"));
         } else if (findings.size() == 1) {
             fill(body, findings.get(0));
         } else {
@@ -79,36 +82,39 @@ final class FindingDetail {
         Composite links = row(body);
         for (Identified thing : finding.objects()) {
             Link link = new Link(links, SWT.NONE);
-            link.setText("<a>" + ThingText.of(thing).replace("&", "&&").replace("<", "") + "</a>");
-            link.setToolTipText("Show it");
+            link.setText("<a>" + Naming.name(thing).replace("&", "&&").replace("<", "") + "</a>");
+            link.setToolTipText(TEXTS.text("findingDetail.show"));
             link.addListener(SWT.Selection, click -> deeds.reveal.accept(thing));
         }
         finding.accepted().ifPresent(acceptance -> {
             new Label(body, SWT.NONE);
-            wrapped(body, 1).setText("Accepted by " + acceptance.getBy() + ": " + acceptance.getReason());
+            wrapped(body, 1).setText(TEXTS.text("findingDetail.accepted", "by", acceptance.getBy(),
+                    "reason", acceptance.getReason()));
         });
-        finding.mend().ifPresent(offered -> deed(body, "mend", offered.label(), "Mend (Ctrl+1)", deeds.mend));
+        finding.mend().ifPresent(offered -> deed(body, "mend", offered.label(), TEXTS.text("findingDetail.fix.tooltip"), deeds.mend));
         if (finding.accepted().isEmpty()) {
-            deed(body, "accepted", "Accept with a reason…", "Accept (Ctrl+2)", deeds.accept);
+            deed(body, "accepted", TEXTS.text("findingDetail.accept"), TEXTS.text("findingDetail.accept.tooltip"), deeds.accept);
         } else {
-            deed(body, "remove", "Withdraw the acceptance", "It counts again", deeds.withdraw);
+            deed(body, "remove", TEXTS.text("findingDetail.withdraw"), TEXTS.text("findingDetail.withdraw.tooltip"), deeds.withdraw);
         }
     }
 
     private void fill(Composite body, List<Finding> findings) {
-        wrapped(body, 2).setText(findings.size() + " findings are chosen.");
+        wrapped(body, 2).setText(TEXTS.text("findingDetail.several", "findings", findings.size()));
         long mended = findings.stream().filter(finding -> finding.mend().isPresent()).count();
         long accepted = findings.stream().filter(finding -> finding.accepted().isPresent()).count();
         if (mended > 0) {
-            deed(body, "mend", "Mend " + mended + " of them", "Mend (Ctrl+1)", deeds.mend);
+            deed(body, "mend", TEXTS.text("findingDetail.several.fix",
+                    "fixed", mended), TEXTS.text("findingDetail.fix.tooltip"), deeds.mend);
         }
         if (accepted < findings.size()) {
-            deed(body, "accepted", "Accept " + (findings.size() - accepted) + " with one reason…", "Accept (Ctrl+2)",
+            deed(body, "accepted", TEXTS.text("findingDetail.several.accept",
+                    "findings", (findings.size() - accepted)), TEXTS.text("findingDetail.accept.tooltip"),
                     deeds.accept);
         }
         if (accepted > 0) {
-            deed(body, "remove", "Withdraw " + accepted + (accepted == 1 ? " acceptance" : " acceptances"),
-                    "They count again", deeds.withdraw);
+            deed(body, "remove", TEXTS.text("findingDetail.several.withdraw", "accepted", accepted),
+                    TEXTS.text("findingDetail.several.withdraw.tooltip"), deeds.withdraw);
         }
     }
 

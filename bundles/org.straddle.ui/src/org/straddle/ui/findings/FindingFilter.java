@@ -8,7 +8,7 @@ import org.eclipse.jface.viewers.Viewer;
 import org.eclipse.jface.viewers.ViewerFilter;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
-import org.straddle.outlook.things.ThingText;
+import org.straddle.model.naming.Naming;
 
 /** Lets through the severities that are switched on and findings that have all words in their text. */
 final class FindingFilter extends ViewerFilter {
@@ -43,7 +43,7 @@ final class FindingFilter extends ViewerFilter {
 
     private boolean hasWords(Finding finding) {
         StringBuilder text = new StringBuilder(finding.sentence()).append(' ').append(finding.rule());
-        finding.objects().forEach(thing -> text.append(' ').append(ThingText.of(thing)));
+        finding.objects().forEach(thing -> text.append(' ').append(Naming.name(thing)));
         String all = text.toString().toLowerCase(Locale.ROOT);
         for (String word : words) {
             if (!all.contains(word)) {

@@ -30,11 +30,14 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.Text;
 import org.straddle.check.Finding;
-import org.straddle.outlook.things.ThingText;
+import org.straddle.model.naming.Naming;
 import org.straddle.ui.things.Icons;
+import org.straddle.words.Catalogue;
 
 /** Findings line by line, a box to search them and their counts above, the chosen one in full beside. */
 final class FindingsTable {
+
+    private static final Catalogue TEXTS = Catalogue.of(FindingsTable.class);
 
     /** What is broken at its end in a tip. */
     private static final String LONG_LINE = "(.{70,110}) ";
@@ -49,7 +52,7 @@ final class FindingsTable {
         body.setLayout(GridLayoutFactory.fillDefaults().numColumns(2).extendedMargins(0, 8, 3, 0).spacing(10, 3)
                 .create());
         Text words = new Text(body, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
-        words.setMessage("Show findings with these words");
+        words.setMessage(TEXTS.text("findingsTable.search"));
         GridDataFactory.fillDefaults().grab(true, false).applyTo(words);
         tally = new Label(body, SWT.NONE);
         SashForm halves = new SashForm(body, SWT.HORIZONTAL);
@@ -62,10 +65,10 @@ final class FindingsTable {
         tips = new Tips(viewer);
         TableColumnLayout columns = new TableColumnLayout();
         frame.setLayout(columns);
-        column(viewer, columns, "Severity", 8, 100, FindingsTable::severityWord);
-        column(viewer, columns, "Finding", 58, 300, Finding::sentence);
-        column(viewer, columns, "Where", 20, 120, FindingsTable::where);
-        column(viewer, columns, "Rule", 14, 100, Finding::rule);
+        column(viewer, columns, TEXTS.text("findingsTable.severity"), 8, 100, FindingsTable::severityWord);
+        column(viewer, columns, TEXTS.text("findingsTable.finding"), 58, 300, Finding::sentence);
+        column(viewer, columns, TEXTS.text("findingsTable.where"), 20, 120, FindingsTable::where);
+        column(viewer, columns, TEXTS.text("findingsTable.rule"), 14, 100, Finding::rule);
         FindingDetail detail = new FindingDetail(halves, deeds);
         halves.setWeights(72, 28);
         viewer.addSelectionChangedListener(choice -> detail.show(chosen()));
@@ -119,7 +122,7 @@ final class FindingsTable {
         told = words;
         int all = viewer.getInput() instanceof Object[] findings ? findings.length : 0;
         int shown = viewer.getTable().getItemCount();
-        tally.setText(shown == all ? words : words + "; " + (shown == 0 ? "the filter shows none" : shown + " shown"));
+        tally.setText(shown == all ? words : TEXTS.text("findingsTable.tally", "tally", words, "shown", shown));
         tally.requestLayout();
     }
 
@@ -128,7 +131,7 @@ final class FindingsTable {
         TableViewerColumn column = new TableViewerColumn(viewer, SWT.NONE);
         column.getColumn().setText(title);
         columns.setColumnData(column.getColumn(), new ColumnWeightData(weight, least));
-        boolean first = title.equals("Severity");
+        boolean first = viewer.getTable().getColumnCount() == 1;
         Comparator<Finding> order = first ? Comparator.comparing(Finding::severity) : Comparator.comparing(text, String.CASE_INSENSITIVE_ORDER);
         column.getColumn().addListener(SWT.Selection, click -> sort(viewer, column.getColumn(), order));
         column.setLabelProvider(new ColumnLabelProvider() {
@@ -172,16 +175,17 @@ final class FindingsTable {
     }
 
     private static String severityWord(Finding finding) {
-        return finding.accepted().isPresent() ? "accepted" : finding.severity().label();
+        return finding.accepted().isPresent() ? TEXTS.text("findingsTable.accepted") : finding.severity().label();
     }
 
     private static String where(Finding finding) {
-        return String.join(", ", finding.objects().stream().map(ThingText::of).toList());
+        return String.join(", ", finding.objects().stream().map(Naming::name).toList());
     }
 
     private static String tip(Finding finding) {
-        return (finding.sentence() + finding.mend().map(mend -> "\nMend (Ctrl+1): " + mend.label()).orElse("")
-                + finding.accepted().map(acceptance -> "\nAccepted by " + acceptance.getBy() + ": "
-                        + acceptance.getReason()).orElse("")).replaceAll(LONG_LINE, "$1\n").strip();
+        String fixed = finding.mend().map(mend -> TEXTS.text("findingsTable.tip.fix", "sentence", finding.sentence(),
+                "fix", mend.label())).orElse(finding.sentence());
+        return finding.accepted().map(acceptance -> TEXTS.text("findingsTable.tip.accepted", "tip", fixed,
+                "by", acceptance.getBy(), "reason", acceptance.getReason())).orElse(fixed).replaceAll(LONG_LINE, "$1\n").strip();
     }
 }

@@ -26,6 +26,7 @@ import org.straddle.check.Tally;
 import org.straddle.model.Acceptance;
 import org.straddle.model.Identified;
 import org.straddle.model.StraddlePackage.Literals;
+import org.straddle.model.naming.Naming;
 import org.straddle.outlook.things.ThingText;
 import org.straddle.ui.guide.GuideView;
 import org.straddle.ui.parts.Act;
@@ -34,9 +35,12 @@ import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.Edit;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.things.Icons;
+import org.straddle.words.Catalogue;
 
 /** What is wrong, gravest first; leads to the thing, mends it, or accepts it with a reason. */
 public final class FindingsView extends SessionView<FindingsTable> {
+
+    private static final Catalogue TEXTS = Catalogue.of(FindingsView.class);
 
     public static final String ID = "org.straddle.ui.findings";
 
@@ -45,7 +49,7 @@ public final class FindingsView extends SessionView<FindingsTable> {
     private List<Finding> findings = List.of();
 
     public FindingsView() {
-        super("Findings appear here when an event is open.");
+        super(TEXTS.text("findingsView.closed"));
     }
 
     @Override
@@ -99,17 +103,16 @@ public final class FindingsView extends SessionView<FindingsTable> {
 
     private void show() {
         if (session.computed().isEmpty() && session.computing()) {
-            pages().say("Checking…", "Passes and findings are being worked out.");
+            pages().say(TEXTS.text("findingsView.checking"), TEXTS.text("findingsView.checking.text"));
         } else if (session.computed().isEmpty()) {
-            pages().say("Not checked.", "The check was stopped. Plan, Check now (F5) starts it again.");
+            pages().say(TEXTS.text("findingsView.stopped"), TEXTS.text("findingsView.stopped.text"));
         } else if (findings.isEmpty()) {
-            pages().say("No findings.", "Every rule was checked and none has anything to say. Surveys, weather and"
-                    + " people may still know better.");
+            pages().say(TEXTS.text("findingsView.clean"), TEXTS.text("findingsView.clean.text"));
         } else {
             pages().content().show(findings);
             pages().showContent(true);
         }
-        pages().content().tell(Tally.of(findings) + (session.computing() ? " (checking again…)" : ""));
+        pages().content().tell(session.computing() ? TEXTS.text("findingsView.again", "tally", Tally.of(findings)) : Tally.of(findings).toString());
     }
 
     @Override
@@ -120,12 +123,13 @@ public final class FindingsView extends SessionView<FindingsTable> {
 
     private void tools(IToolBarManager bar) {
         for (Severity severity : Severity.values()) {
-            bar.add(toggle("Show " + (severity == Severity.ADVICE ? "advice" : severity.label() + "s"),
+            bar.add(toggle(TEXTS.text("findingsView.show",
+                    "severity", severity.name()),
                     severity.label(), true, on -> filter.show(severity, on)));
         }
-        bar.add(new Act("Explain the chosen finding (F1)", "findings", this::explain));
+        bar.add(new Act(TEXTS.text("findingsView.explain.tooltip"), "findings", this::explain));
         bar.add(new Separator());
-        bar.add(toggle("Show accepted findings too", "accepted", false, filter::showAccepted));
+        bar.add(toggle(TEXTS.text("findingsView.accepted"), "accepted", false, filter::showAccepted));
     }
 
     private Action toggle(String tip, String icon, boolean checked, Consumer<Boolean> set) {
@@ -145,24 +149,25 @@ public final class FindingsView extends SessionView<FindingsTable> {
         List<Finding> chosen = chosen();
         if (chosen.size() == 1) {
             for (Identified thing : chosen.get(0).objects()) {
-                menu.add(new Act("Show " + ThingText.of(thing).replace("&", "&&"), "open",
+                menu.add(new Act(TEXTS.text("findingsView.reveal", "thing", Naming.name(thing).replace("&", "&&")), "open",
                         () -> session.reveal(thing)));
             }
             menu.add(new Separator());
         }
         if (!chosen.isEmpty()) {
-            menu.add(new Act("&Explain\tF1", "findings", this::explain));
+            menu.add(new Act(TEXTS.text("findingsView.explain"), "findings", this::explain));
         }
         List<Mend> mends = chosen.stream().flatMap(finding -> finding.mend().stream()).toList();
         if (!mends.isEmpty()) {
-            menu.add(new Act((mends.size() == 1 ? "&Mend: " + mends.get(0).label().replace("&", "&&")
-                    : "&Mend " + mends.size() + " findings") + "\tCtrl+1", "mend", this::mend));
+            menu.add(new Act(mends.size() == 1
+                    ? TEXTS.text("findingsView.fix", "fix", mends.get(0).label().replace("&", "&&"))
+                    : TEXTS.text("findingsView.fix.several", "count", mends.size()), "mend", this::mend));
         }
         if (chosen.stream().anyMatch(FindingsView::open)) {
-            menu.add(new Act("&Accept with a reason…\tCtrl+2", "accepted", this::accept));
+            menu.add(new Act(TEXTS.text("findingsView.accept"), "accepted", this::accept));
         }
         if (!chosen.stream().allMatch(FindingsView::open)) {
-            menu.add(new Act("&Withdraw acceptance", "remove", this::withdraw));
+            menu.add(new Act(TEXTS.text("findingsView.withdraw"), "remove", this::withdraw));
         }
     }
 
@@ -202,7 +207,7 @@ public final class FindingsView extends SessionView<FindingsTable> {
             GuideView guide = (GuideView) getSite().getPage().showView(GuideView.ID);
             guide.show(chosen().stream().findFirst().map(Finding::rule).orElse(""));
         } catch (PartInitException e) {
-            throw new IllegalStateException("The guide is declared in this bundle", e);
+            throw new IllegalStateException("the guide is declared in this bundle", e);
         }
     }
 
@@ -215,9 +220,9 @@ public final class FindingsView extends SessionView<FindingsTable> {
         AcceptDialog dialog = new AcceptDialog(getSite().getShell(), open);
         if (!open.isEmpty() && dialog.open() == AcceptDialog.OK) {
             Instant now = Instant.now();
-            session.execute(Edit.together(acceptances("Accept", open), open.stream()
+            session.execute(Edit.together(TEXTS.text("findingsView.undo.accept", "count", open.size()), open.stream()
                     .map(finding -> Edit.add(session.editingDomain(), session.event(), Literals.EVENT__ACCEPTANCES,
-                            finding.acceptance(dialog.reason(), dialog.name(), now), "acceptance"))
+                            finding.acceptance(dialog.reason(), dialog.name(), now)))
                     .toList()));
         }
     }
@@ -227,11 +232,7 @@ public final class FindingsView extends SessionView<FindingsTable> {
         Set<String> keys = accepted.stream().map(Finding::key).collect(Collectors.toSet());
         List<Acceptance> gone = session.event().getAcceptances().stream()
                 .filter(acceptance -> keys.contains(acceptance.getFinding())).toList();
-        session.execute(Edit.together(acceptances("Withdraw acceptance of", accepted), List.of(Edit.remove(
-                session.editingDomain(), session.event(), Literals.EVENT__ACCEPTANCES, gone, "acceptance"))));
-    }
-
-    private static String acceptances(String verb, List<Finding> findings) {
-        return verb + (findings.size() == 1 ? " a finding" : " " + findings.size() + " findings");
+        session.execute(Edit.together(TEXTS.text("findingsView.undo.withdraw", "count", accepted.size()), List.of(Edit.remove(
+                session.editingDomain(), session.event(), Literals.EVENT__ACCEPTANCES, gone))));
     }
 }

@@ -8,12 +8,15 @@ import org.eclipse.emf.edit.domain.EditingDomain;
 import org.straddle.check.Finding;
 import org.straddle.check.Mend;
 import org.straddle.model.Event;
+import org.straddle.words.Catalogue;
 
 /**
  * Several findings mended as one step. Each mend is worked out when those before it are done, because they may have
  * taken away what it is about; such a mend is left out.
  */
 final class Mends extends CompoundCommand {
+
+    private static final Catalogue TEXTS = Catalogue.of(Mends.class);
 
     private final EditingDomain domain;
     private final Event live;
@@ -23,7 +26,7 @@ final class Mends extends CompoundCommand {
         this.domain = domain;
         this.live = live;
         this.mends = findings.stream().flatMap(finding -> finding.mend().stream()).toList();
-        setLabel(mends.size() == 1 ? mends.get(0).label() : "Mend " + mends.size() + " findings");
+        setLabel(mends.size() == 1 ? mends.get(0).label() : TEXTS.text("mends.several", "count", mends.size()));
     }
 
     @Override

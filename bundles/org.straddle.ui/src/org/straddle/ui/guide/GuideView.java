@@ -17,9 +17,12 @@ import org.eclipse.ui.part.ViewPart;
 import org.straddle.check.Finding;
 import org.straddle.guide.Guide;
 import org.straddle.guide.GuidePage;
+import org.straddle.words.Catalogue;
 
 /** The page of the guide about the chosen finding, or the index of all pages. */
 public final class GuideView extends ViewPart {
+
+    private static final Catalogue TEXTS = Catalogue.of(GuideView.class);
 
     public static final String ID = "org.straddle.ui.guide";
 
@@ -53,7 +56,8 @@ public final class GuideView extends ViewPart {
                 follow(String.valueOf(link.getHref()));
             }
         });
-        render("Guide", "<p>Select a finding to read about its rule.</p><p>" + link(INDEX, "All rules") + "</p>");
+        render(TEXTS.text("guideView.title"), "<p>" + escaped(TEXTS.text("guideView.start")) + "</p><p>"
+                + link(INDEX, TEXTS.text("guideView.index")) + "</p>");
         getSite().getPage().addSelectionListener(follow);
     }
 
@@ -89,18 +93,18 @@ public final class GuideView extends ViewPart {
             body.append("<p><b>").append(Guide.SEE_ALSO).append("</b></p>");
             page.seeAlso().stream().flatMap(id -> Guide.page(id).stream()).forEach(other -> body.append(item(other)));
         }
-        render(page.title(), body + "<p>" + link(INDEX, "All rules") + "</p>");
+        render(page.title(), body + "<p>" + link(INDEX, TEXTS.text("guideView.index")) + "</p>");
     }
 
     private void showIndex() {
         StringBuilder body = new StringBuilder();
         Guide.index().forEach(page -> body.append(item(page)));
-        render("All rules", body.toString());
+        render(TEXTS.text("guideView.index"), body.toString());
     }
 
     private void render(String title, String body) {
         form.setText(title.replace("&", "&&"));
-        text.setText("<form>" + (before.isEmpty() ? "" : "<p>" + link(BACK, "Back") + "</p>") + body + "</form>", true, false);
+        text.setText("<form>" + (before.isEmpty() ? "" : "<p>" + link(BACK, TEXTS.text("guideView.back")) + "</p>") + body + "</form>", true, false);
         form.setOrigin(0, 0);
         form.reflow(true);
     }

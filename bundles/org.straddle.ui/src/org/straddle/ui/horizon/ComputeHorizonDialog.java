@@ -18,9 +18,12 @@ import org.straddle.grid.GeoPosition;
 import org.straddle.terrain.HorizonRequest;
 import org.straddle.ui.fields.Numbers;
 import org.straddle.ui.parts.QuestionDialog;
+import org.straddle.words.Catalogue;
 
 /** Which rasters, and from which height the horizon is looked at. */
 final class ComputeHorizonDialog extends QuestionDialog {
+
+    private static final Catalogue TEXTS = Catalogue.of(ComputeHorizonDialog.class);
 
     private final GeoPosition mark;
     private final List<Path> files = new ArrayList<>();
@@ -32,8 +35,7 @@ final class ComputeHorizonDialog extends QuestionDialog {
     private HorizonRequest request;
 
     ComputeHorizonDialog(Shell parent, GeoPosition mark) {
-        super(parent, "Horizon from elevation", "Elevation rasters with heights in metres: GeoTIFF, or ArcGrid (.asc) with a .prj"
-                + " file beside it. Trees and houses count only where the rasters have them.", "&Compute", 3);
+        super(parent, TEXTS.text("computeHorizonDialog.title"), TEXTS.text("computeHorizonDialog.explanation"), TEXTS.text("computeHorizonDialog.compute"), 3);
         this.mark = mark;
     }
 
@@ -47,27 +49,29 @@ final class ComputeHorizonDialog extends QuestionDialog {
 
     @Override
     protected void fields(Composite body) {
-        label(body, "Rasters");
+        label(body, TEXTS.text("computeHorizonDialog.rasters"));
         shown = new org.eclipse.swt.widgets.List(body, SWT.BORDER | SWT.V_SCROLL | SWT.H_SCROLL);
         GridDataFactory.fillDefaults().grab(true, true).hint(380, 90).applyTo(shown);
         Button choose = new Button(body, SWT.PUSH);
-        choose.setText("C&hoose…");
+        choose.setText(TEXTS.text("computeHorizonDialog.choose"));
         GridDataFactory.swtDefaults().align(SWT.FILL, SWT.TOP).applyTo(choose);
         choose.addListener(SWT.Selection, click -> choose());
-        antenna = number(body, "Antenna", Numbers.plain(HorizonRequest.USUAL_ANTENNA_M), "m above the ground");
-        farthest = number(body, "Look as far as", Numbers.plain(HorizonRequest.USUAL_FARTHEST_M / 1000), "km");
-        refraction = number(body, "Refraction k", "0.13", "0.13 for light, 0 for none");
+        antenna = number(body,
+                TEXTS.text("computeHorizonDialog.antenna"), Numbers.plain(HorizonRequest.USUAL_ANTENNA_M), TEXTS.text("computeHorizonDialog.antenna.unit"));
+        farthest = number(body, TEXTS.text("computeHorizonDialog.farthest"), Numbers.plain(HorizonRequest.USUAL_FARTHEST_M / 1000), TEXTS.text("computeHorizonDialog.farthest.unit"));
+        refraction = number(body, TEXTS.text("computeHorizonDialog.refraction"),
+                "0.13", TEXTS.text("computeHorizonDialog.refraction.unit"));
         label(body, "");
         wgs84 = new Button(body, SWT.CHECK);
-        wgs84.setText("Take rasters that do not say their system for EPSG:4326 (WGS 84 degrees)");
+        wgs84.setText(TEXTS.text("computeHorizonDialog.wgs84"));
         GridDataFactory.fillDefaults().span(2, 1).applyTo(wgs84);
         wgs84.addListener(SWT.Selection, click -> answered());
     }
 
     private void choose() {
         FileDialog dialog = new FileDialog(getShell(), SWT.OPEN | SWT.MULTI);
-        dialog.setText("Elevation rasters");
-        dialog.setFilterNames(new String[] {"Elevation rasters (*.tif, *.tiff, *.asc)", "All files"});
+        dialog.setText(TEXTS.text("computeHorizonDialog.files"));
+        dialog.setFilterNames(new String[] {TEXTS.text("computeHorizonDialog.files.kind"), TEXTS.text("horizonSources.all")});
         dialog.setFilterExtensions(new String[] {"*.tif;*.tiff;*.asc;*.TIF;*.ASC", "*"});
         if (dialog.open() != null) {
             files.clear();
@@ -82,7 +86,7 @@ final class ComputeHorizonDialog extends QuestionDialog {
     private static void label(Composite body, String text) {
         Label label = new Label(body, SWT.NONE);
         label.setText(text);
-        GridDataFactory.swtDefaults().align(SWT.BEGINNING, text.equals("Rasters") ? SWT.TOP : SWT.CENTER).applyTo(label);
+        GridDataFactory.swtDefaults().align(SWT.BEGINNING, text.equals(TEXTS.text("computeHorizonDialog.rasters")) ? SWT.TOP : SWT.CENTER).applyTo(label);
     }
 
     private Text number(Composite body, String name, String value, String unit) {
@@ -110,7 +114,7 @@ final class ComputeHorizonDialog extends QuestionDialog {
             return false;
         }
         if (files.isEmpty()) {
-            setMessage("Choose the rasters around the mark: GeoTIFF, or ArcGrid (.asc) with a .prj file beside it.",
+            setMessage(TEXTS.text("computeHorizonDialog.nofiles"),
                     IMessageProvider.NONE);
         }
         return !files.isEmpty();

@@ -23,6 +23,7 @@ import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.straddle.model.HorizonPoint;
 import org.straddle.sky.Horizon;
+import org.straddle.words.Catalogue;
 
 /**
  * What the ground hides, drawn as one looks around: north at both ends, the sky above the line. A click into the sky
@@ -31,11 +32,13 @@ import org.straddle.sky.Horizon;
  */
 public final class HorizonCanvas extends Canvas {
 
+    private static final Catalogue TEXTS = Catalogue.of(HorizonCanvas.class);
+
     /** Scale up to this elevation at least, degrees, so that low horizons look low. */
     private static final double LEAST_TOP_DEG = 20;
     private static final double HEADROOM_DEG = 8;
     private static final int REACH_PIXELS = 9;
-    private static final String[] WINDS = {"N", "NE", "E", "SE", "S", "SW", "W", "NW", "N"};
+    private static final String[] WINDS = TEXTS.text("horizonCanvas.winds").split(" ");
     private static final Color SKY = new Color(new RGB(0xE4, 0xF1, 0xFA));
     private static final Color GROUND = new Color(new RGB(0x9A, 0xA8, 0x8C));
     private static final Color INK = new Color(new RGB(0x2B, 0x38, 0x44));
@@ -83,7 +86,8 @@ public final class HorizonCanvas extends Canvas {
         getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override
             public void getName(AccessibleEvent asked) {
-                asked.result = "Horizon mask, " + drawing.points().size() + " points. " + told();
+                asked.result = TEXTS.text("horizonCanvas.name", "points", drawing.points().size(),
+                        "told", told());
             }
         });
         refresh();
@@ -115,7 +119,7 @@ public final class HorizonCanvas extends Canvas {
             double azimuthDeg = point.getAzimuthDeg();
             try {
                 if (points.stream().anyMatch(known -> known.azimuthDeg() == azimuthDeg)) {
-                    trouble = "Azimuth " + azimuthDeg + "° stands twice in the table.";
+                    trouble = TEXTS.text("horizonCanvas.twice", "azimuth", azimuthDeg);
                 } else {
                     points.add(new Horizon.Point(azimuthDeg, point.getElevationDeg()));
                 }
@@ -253,11 +257,12 @@ public final class HorizonCanvas extends Canvas {
         if (!Double.isNaN(pointedAzimuthDeg)) {
             return figures(pointedAzimuthDeg, drawing.elevationDegAt(pointedAzimuthDeg));
         }
-        return drawing.points().isEmpty() ? noPoints : drawing.points().size() + " points";
+        return drawing.points().isEmpty() ? noPoints : TEXTS.text("horizonCanvas.points",
+                "points", drawing.points().size());
     }
 
     private static String figures(double azimuthDeg, double elevationDeg) {
-        return String.format(Locale.ROOT, "azimuth %.1f°, free above %.1f°", azimuthDeg, elevationDeg);
+        return TEXTS.text("horizonCanvas.point", "azimuth", azimuthDeg, "elevation", elevationDeg);
     }
 
     private void paint(GC gc) {

@@ -25,9 +25,12 @@ import org.straddle.terrain.TerrainHorizon;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.workbench.FileWork;
 import org.straddle.ui.workbench.Problem;
+import org.straddle.words.Catalogue;
 
 /** Where a mask comes from beside drawing: a table from a file, or elevation rasters. Each is one step for undo. */
 public final class HorizonSources {
+
+    private static final Catalogue TEXTS = Catalogue.of(HorizonSources.class);
 
     private HorizonSources() {
     }
@@ -35,33 +38,33 @@ public final class HorizonSources {
     /** Reads a table and puts it in the place of the mask of a site or visit. */
     public static void readTable(Shell shell, Identified owner) {
         FileDialog dialog = new FileDialog(shell, SWT.OPEN);
-        dialog.setText("Read a horizon: azimuth and elevation in degrees");
-        dialog.setFilterNames(new String[] {"Tables (*.csv, *.txt)", "All files"});
+        dialog.setText(TEXTS.text("horizonSources.read"));
+        dialog.setFilterNames(new String[] {TEXTS.text("horizonSources.tables"), TEXTS.text("horizonSources.all")});
         dialog.setFilterExtensions(new String[] {"*.csv;*.txt", "*"});
         String chosen = dialog.open();
         List<Horizon> read = new ArrayList<>();
-        if (chosen != null && FileWork.run(shell, "Reading the horizon", () -> read.add(HorizonTable.read(Path.of(chosen))))) {
-            set(owner, read.get(0), "Read from " + Path.of(chosen).getFileName() + ".");
+        if (chosen != null && FileWork.run(shell, TEXTS.text("horizonSources.reading"), () -> read.add(HorizonTable.read(Path.of(chosen))))) {
+            set(owner, read.get(0), TEXTS.text("horizonSources.origin", "file", Path.of(chosen).getFileName()));
         }
     }
 
     /** Writes the mask as a table. */
     public static void writeTable(Shell shell, List<Horizon.Point> points) {
         FileDialog dialog = new FileDialog(shell, SWT.SAVE);
-        dialog.setText("Write the horizon as a table");
+        dialog.setText(TEXTS.text("horizonSources.write"));
         dialog.setOverwrite(true);
         dialog.setFileName("horizon.csv");
         String chosen = dialog.open();
         if (chosen != null) {
             Horizon horizon = points.isEmpty() ? Horizon.flat(0) : new Horizon(points);
-            FileWork.run(shell, "Writing the horizon", () -> Files.writeString(Path.of(chosen), HorizonTable.write(horizon)));
+            FileWork.run(shell, TEXTS.text("horizonSources.writing"), () -> Files.writeString(Path.of(chosen), HorizonTable.write(horizon)));
         }
     }
 
     /** Asks for rasters, computes with progress and cancel, and puts the result in the place of the mask. */
     public static void compute(Shell shell, Identified owner, Optional<GeoPosition> mark) {
         if (mark.isEmpty()) {
-            MessageDialog.openError(shell, "Horizon from elevation", "There is no mark to look from.\n\nEnter the position first.");
+            MessageDialog.openError(shell, TEXTS.text("computeHorizonDialog.title"), TEXTS.text("horizonSources.nomark"));
             return;
         }
         ComputeHorizonDialog dialog = new ComputeHorizonDialog(shell, mark.get());
@@ -84,7 +87,7 @@ public final class HorizonSources {
         } catch (InvocationTargetException failure) {
             Throwable cause = failure.getCause();
             Problem.show(shell, cause instanceof IOException ? cause.getMessage()
-                    : "The horizon could not be computed: " + cause.getMessage() + "\n\nTry other rasters.", cause);
+                    : TEXTS.text("horizonSources.failed", "cause", cause.getMessage()), cause);
             return;
         } catch (InterruptedException cancelled) {
             return;

@@ -8,9 +8,12 @@ import org.straddle.exchange.sites.SiteKey;
 import org.straddle.exchange.sites.SiteMapping;
 import org.straddle.exchange.sites.SourceTable;
 import org.straddle.model.Event;
+import org.straddle.words.Catalogue;
 
 /** What the user has chosen so far on the way to importing sites, and what would come of it; knows no window. */
 public final class SiteDraft {
+
+    private static final Catalogue TEXTS = Catalogue.of(SiteDraft.class);
 
     private static final double USUAL_WITHIN_M = 25;
     /** So many lines are compared in the blink of an eye. */
@@ -87,7 +90,7 @@ public final class SiteDraft {
 
     /** Why there is no preview, a sentence; empty when there is one. */
     public Optional<String> problem() {
-        return table == null ? Optional.of("No file was read yet.") : mapping.problem(key);
+        return table == null ? Optional.of(TEXTS.text("siteDraft.nofile")) : mapping.problem(key);
     }
 
     /** What would change; empty while there is a {@link #problem}. */

@@ -18,9 +18,12 @@ import org.eclipse.swt.widgets.Text;
 import org.straddle.exchange.ReadException;
 import org.straddle.exchange.formats.Purpose;
 import org.straddle.exchange.sites.SourceTable;
+import org.straddle.words.Catalogue;
 
 /** The first step: a file, which is read when the user goes on. */
 final class SiteFilePage extends WizardPage {
+
+    private static final Catalogue TEXTS = Catalogue.of(SiteFilePage.class);
 
     private final SiteDraft draft;
     private final Path first;
@@ -33,8 +36,8 @@ final class SiteFilePage extends WizardPage {
         super("file");
         this.draft = draft;
         this.first = first;
-        setTitle("Which file?");
-        setDescription("A CSV file with a heading for each column, GPX waypoints, or GeoJSON points. Nothing changes before the last step.");
+        setTitle(TEXTS.text("siteFilePage.title"));
+        setDescription(TEXTS.text("siteFilePage.explanation"));
         setPageComplete(false);
     }
 
@@ -42,19 +45,17 @@ final class SiteFilePage extends WizardPage {
     public void createControl(Composite parent) {
         Composite body = new Composite(parent, SWT.NONE);
         body.setLayout(GridLayoutFactory.fillDefaults().numColumns(3).margins(12, 12).spacing(10, 8).create());
-        new Label(body, SWT.NONE).setText("&File:");
+        new Label(body, SWT.NONE).setText(TEXTS.text("siteFilePage.file"));
         path = new Text(body, SWT.BORDER);
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(path);
         path.addModifyListener(change -> typed());
         Button browse = new Button(body, SWT.PUSH);
-        browse.setText("&Browse…");
+        browse.setText(TEXTS.text("siteFilePage.browse"));
         browse.addListener(SWT.Selection, click -> browse());
         remedy = new Label(body, SWT.WRAP);
         GridDataFactory.fillDefaults().grab(true, false).span(3, 1).hint(500, SWT.DEFAULT).applyTo(remedy);
         Label help = new Label(body, SWT.WRAP);
-        help.setText("In a table one line is one site. Positions may stand in two columns for latitude and longitude, or in one: as decimal"
-                + " degrees, degrees and minutes, degrees, minutes and seconds, or as a locator of 4 to 10 characters. Tracks and routes are"
-                + " roads: bring them in with File, Add a map layer.");
+        help.setText(TEXTS.text("siteFilePage.help"));
         GridDataFactory.fillDefaults().grab(true, false).span(3, 1).hint(500, SWT.DEFAULT).applyTo(help);
         setControl(body);
         if (first != null) {
@@ -64,9 +65,9 @@ final class SiteFilePage extends WizardPage {
 
     private void browse() {
         FileDialog dialog = new FileDialog(getShell(), SWT.OPEN);
-        dialog.setText("Import sites");
+        dialog.setText(TEXTS.text("siteWizard.title"));
         dialog.setFilterExtensions(new String[] {Purpose.SITES.patterns(), "*"});
-        dialog.setFilterNames(new String[] {Purpose.SITES.names(), "All files"});
+        dialog.setFilterNames(new String[] {Purpose.SITES.names(), TEXTS.text("siteFilePage.all")});
         String chosen = dialog.open();
         if (chosen != null) {
             path.setText(chosen);
@@ -117,9 +118,9 @@ final class SiteFilePage extends WizardPage {
             String[] lines = String.valueOf(e.getCause().getMessage()).split("\n", 2);
             complain(lines[0], lines.length > 1 ? lines[1] : "");
         } catch (InvalidPathException e) {
-            complain("\"" + wanted + "\" is no name of a file.", "");
+            complain(TEXTS.text("siteFilePage.noname", "text", wanted), "");
         } catch (InterruptedException e) {
-            complain("Reading was cancelled. Nothing was changed.", "");
+            complain(TEXTS.text("siteFilePage.cancelled"), "");
         }
         return false;
     }

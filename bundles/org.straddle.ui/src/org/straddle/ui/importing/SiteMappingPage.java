@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import org.eclipse.jface.dialogs.IMessageProvider;
@@ -26,13 +27,16 @@ import org.straddle.exchange.sites.SiteField;
 import org.straddle.exchange.sites.SiteImport;
 import org.straddle.exchange.sites.SiteKey;
 import org.straddle.exchange.sites.SourceTable;
+import org.straddle.words.Catalogue;
 
 /** The second step: what each column says, how sites of the event are known, and which way round coordinates are. */
 final class SiteMappingPage extends WizardPage {
 
+    private static final Catalogue TEXTS = Catalogue.of(SiteMappingPage.class);
+
     private static final int SAMPLES = 3;
-    private static final String PASS_OVER = "(pass over)";
-    private static final String[] KEYS = {"by id", "by name", "by position within"};
+    private static final String IGNORE = TEXTS.text("siteMappingPage.ignore");
+    private static final String[] KEYS = {TEXTS.text("siteMappingPage.key.id"), TEXTS.text("siteMappingPage.key.name"), TEXTS.text("siteMappingPage.key.position")};
     private static final SiteKey.Kind[] KINDS = {SiteKey.Kind.ID, SiteKey.Kind.NAME, SiteKey.Kind.POSITION};
 
     private final SiteDraft draft;
@@ -47,8 +51,8 @@ final class SiteMappingPage extends WizardPage {
     SiteMappingPage(SiteDraft draft) {
         super("mapping");
         this.draft = draft;
-        setTitle("What do the columns say?");
-        setDescription("The proposal comes from the headings and from what stands below them. Change what is wrong.");
+        setTitle(TEXTS.text("siteMappingPage.title"));
+        setDescription(TEXTS.text("siteMappingPage.explanation"));
     }
 
     @Override
@@ -59,14 +63,14 @@ final class SiteMappingPage extends WizardPage {
         scroll.setExpandHorizontal(true);
         scroll.setExpandVertical(true);
         GridDataFactory.fillDefaults().grab(true, true).span(4, 1).hint(SWT.DEFAULT, 200).applyTo(scroll);
-        new Label(body, SWT.NONE).setText("&Sites of the event are known");
+        new Label(body, SWT.NONE).setText(TEXTS.text("siteMappingPage.key"));
         key = new Combo(body, SWT.READ_ONLY);
         key.setItems(KEYS);
         within = new Spinner(body, SWT.BORDER);
         within.setValues((int) draft.withinM(), 1, (int) SiteKey.FARTHEST_M, 0, 1, 100);
-        new Label(body, SWT.NONE).setText("m");
+        new Label(body, SWT.NONE).setText(TEXTS.text("siteMappingPage.metres"));
         swapped = new Button(body, SWT.CHECK);
-        swapped.setText("&Latitude and longitude stand in each other's place");
+        swapped.setText(TEXTS.text("siteMappingPage.swap"));
         GridDataFactory.fillDefaults().span(4, 1).applyTo(swapped);
         outcome = new Label(body, SWT.WRAP);
         GridDataFactory.fillDefaults().grab(true, false).span(4, 1).hint(500, 54).applyTo(outcome);
@@ -100,12 +104,12 @@ final class SiteMappingPage extends WizardPage {
         choices.clear();
         Composite rows = new Composite(scroll, SWT.NONE);
         rows.setLayout(GridLayoutFactory.fillDefaults().numColumns(3).margins(10, 8).spacing(16, 6).create());
-        Stream.of("Column", "For example", "Says").forEach(heading -> {
+        Stream.of(TEXTS.text("siteMappingPage.column"), TEXTS.text("siteMappingPage.example"), TEXTS.text("siteMappingPage.says")).forEach(heading -> {
             Label label = new Label(rows, SWT.NONE);
             label.setText(heading);
             label.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DIALOG_FONT));
         });
-        List<String> items = new ArrayList<>(List.of(PASS_OVER));
+        List<String> items = new ArrayList<>(List.of(IGNORE));
         Stream.of(SiteField.values()).map(SiteField::label).forEach(items::add);
         for (String column : table.columns()) {
             Label name = new Label(rows, SWT.NONE);
@@ -115,7 +119,7 @@ final class SiteMappingPage extends WizardPage {
             GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(240, SWT.DEFAULT).applyTo(samples);
             Combo choice = new Combo(rows, SWT.READ_ONLY);
             choice.setItems(items.toArray(String[]::new));
-            choice.setToolTipText("What the column " + column + " says of a site");
+            choice.setToolTipText(TEXTS.text("siteMappingPage.column.tooltip", "column", column));
             choice.setVisibleItemCount(items.size());
             choice.addListener(SWT.Selection, change -> {
                 int index = choice.getSelectionIndex();
@@ -168,16 +172,21 @@ final class SiteMappingPage extends WizardPage {
         Optional<SiteImport> found = draft.preview();
         outcome.setText(found.map(SiteMappingPage::told).orElse(""));
         setMessage(found.filter(SiteImport::swapOffered).isPresent()
-                ? "Latitude and longitude seem to stand in each other's place. Mark the box below to swap them." : null,
+                ? TEXTS.text("siteMappingPage.swapped") : null,
                 found.filter(SiteImport::swapOffered).isPresent() ? IMessageProvider.WARNING : IMessageProvider.NONE);
     }
 
     /** How the first line is understood, and what all come to. */
     private static String told(SiteImport found) {
         SiteChange first = found.changes().get(0);
-        String understood = first instanceof SiteChange.Refused refused ? "refused: " + refused.reason()
-                : PreviewLine.of(first).stream().map(line -> line.field().isEmpty() ? line.change() : line.field() + " " + line.now())
-                        .reduce((a, b) -> a + "; " + b).orElse("");
-        return "Line " + first.line() + ", " + first.name() + ": " + understood + "\n" + found.summary();
+        if (first instanceof SiteChange.Refused refused) {
+            return TEXTS.text("siteMappingPage.refused", "line", first.line(), "site", first.name(),
+                    "reason", refused.reason(), "summary", found.summary());
+        }
+        String changes = PreviewLine.of(first).stream().map(line -> TEXTS.text("siteMappingPage.change",
+                "field", line.field().isEmpty() ? "none" : line.field(), "change", line.change(), "now", line.now()))
+                .collect(Collectors.joining("; "));
+        return TEXTS.text("siteMappingPage.understood", "line", first.line(), "site", first.name(),
+                "changes", changes, "summary", found.summary());
     }
 }

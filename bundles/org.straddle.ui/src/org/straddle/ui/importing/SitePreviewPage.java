@@ -17,16 +17,19 @@ import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.straddle.exchange.sites.SiteImport;
 import org.straddle.ui.things.Icons;
+import org.straddle.words.Catalogue;
 
 /** The last step: every change that the import would make, line by line and field by field. */
 final class SitePreviewPage extends WizardPage {
 
+    private static final Catalogue TEXTS = Catalogue.of(SitePreviewPage.class);
+
     private record Column(String title, int width, Function<PreviewLine, String> text) {
     }
 
-    private static final List<Column> COLUMNS = List.of(new Column("Line", 50, PreviewLine::line), new Column("Change", 110, PreviewLine::change),
-            new Column("Site", 160, PreviewLine::site), new Column("What", 80, PreviewLine::field),
-            new Column("Was", 150, PreviewLine::was), new Column("Will be", 500, PreviewLine::now));
+    private static final List<Column> COLUMNS = List.of(new Column(TEXTS.text("sitePreviewPage.line"), 50, PreviewLine::line), new Column(TEXTS.text("sitePreviewPage.change"), 110, PreviewLine::change),
+            new Column(TEXTS.text("sitePreviewPage.site"), 160, PreviewLine::site), new Column(TEXTS.text("sitePreviewPage.what"), 80, PreviewLine::field),
+            new Column(TEXTS.text("sitePreviewPage.was"), 150, PreviewLine::was), new Column(TEXTS.text("sitePreviewPage.now"), 500, PreviewLine::now));
 
     private final SiteDraft draft;
     private List<PreviewLine> lines = List.of();
@@ -37,8 +40,8 @@ final class SitePreviewPage extends WizardPage {
     SitePreviewPage(SiteDraft draft) {
         super("preview");
         this.draft = draft;
-        setTitle("What will change?");
-        setDescription("Finish does all of it as one step, which one undo takes back.");
+        setTitle(TEXTS.text("sitePreviewPage.title"));
+        setDescription(TEXTS.text("sitePreviewPage.explanation"));
     }
 
     @Override
@@ -94,7 +97,7 @@ final class SitePreviewPage extends WizardPage {
         summary.setText(found.summary());
         int refused = found.refused().size();
         leaveOut.setVisible(refused > 0);
-        leaveOut.setText(refused == 1 ? "&Leave out the line that is refused" : "&Leave out the " + refused + " lines that are refused");
+        leaveOut.setText(TEXTS.text("sitePreviewPage.leave", "count", refused));
         leaveOut.setSelection(draft.leavesOutRefused());
         ((Composite) getControl()).layout();
         judge();
@@ -103,11 +106,11 @@ final class SitePreviewPage extends WizardPage {
     private void judge() {
         Optional<SiteImport> found = draft.preview();
         boolean refusedStand = found.filter(preview -> !preview.refused().isEmpty()).isPresent() && !draft.leavesOutRefused();
-        setErrorMessage(refusedStand ? "Some lines are refused. Correct the file and read it again, or leave them out below." : null);
+        setErrorMessage(refusedStand ? TEXTS.text("sitePreviewPage.refused") : null);
         boolean nothing = found.filter(SiteImport::isEmpty).isPresent();
         boolean swap = found.filter(SiteImport::swapOffered).isPresent();
-        setMessage(nothing ? "Nothing would change." : swap
-                ? "Latitude and longitude seem to stand in each other's place. Go back to swap them." : null,
+        setMessage(nothing ? TEXTS.text("sitePreviewPage.nothing") : swap
+                ? TEXTS.text("sitePreviewPage.swapped") : null,
                 swap ? IMessageProvider.WARNING : nothing ? IMessageProvider.INFORMATION : IMessageProvider.NONE);
         setPageComplete(draft.isReady());
     }

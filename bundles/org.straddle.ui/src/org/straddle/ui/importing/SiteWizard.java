@@ -4,9 +4,12 @@ import java.nio.file.Path;
 
 import org.eclipse.jface.wizard.Wizard;
 import org.straddle.ui.session.EventSession;
+import org.straddle.words.Catalogue;
 
 /** Three steps to import sites: the file, what its columns mean, what will change. */
 final class SiteWizard extends Wizard {
+
+    private static final Catalogue TEXTS = Catalogue.of(SiteWizard.class);
 
     private final EventSession session;
     private final SiteDraft draft;
@@ -16,7 +19,7 @@ final class SiteWizard extends Wizard {
         this.session = session;
         this.draft = new SiteDraft(session.event());
         this.file = file;
-        setWindowTitle("Import sites");
+        setWindowTitle(TEXTS.text("siteWizard.title"));
         setNeedsProgressMonitor(true);
     }
 

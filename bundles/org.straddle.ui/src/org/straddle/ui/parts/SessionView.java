@@ -4,6 +4,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.part.ViewPart;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.SessionListener;
+import org.straddle.words.Catalogue;
 
 /**
  * A view of the window's event. It hears the session from its creation on, catches up with what is already open and
@@ -13,7 +14,9 @@ import org.straddle.ui.session.SessionListener;
  */
 public abstract class SessionView<T> extends ViewPart implements SessionListener {
 
-    private static final String NO_EVENT = "No event is open.";
+    private static final Catalogue TEXTS = Catalogue.of(SessionView.class);
+
+    private static final String NO_EVENT = TEXTS.text("sessionView.closed");
 
     private final EventSession session = EventSession.current();
     private final String withoutEvent;

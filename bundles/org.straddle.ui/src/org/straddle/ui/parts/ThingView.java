@@ -10,8 +10,9 @@ import org.eclipse.ui.ISelectionListener;
 import org.eclipse.ui.IWorkbenchPart;
 import org.straddle.model.Event;
 import org.straddle.model.Identified;
-import org.straddle.outlook.things.ThingText;
+import org.straddle.model.naming.Naming;
 import org.straddle.ui.session.EventSession;
+import org.straddle.words.Catalogue;
 
 /**
  * A view of one thing out of several of its kind: it is picked from a list, or by selecting it or something that
@@ -21,6 +22,8 @@ import org.straddle.ui.session.EventSession;
  */
 public abstract class ThingView<T extends Identified> extends SessionView<Composite> {
 
+    private static final Catalogue TEXTS = Catalogue.of(ThingView.class);
+
     private final ISelectionListener follow = this::follow;
     private final String noThing;
     private final String whatToDo;
@@ -29,7 +32,7 @@ public abstract class ThingView<T extends Identified> extends SessionView<Compos
 
     /** @param noThing a heading for an event without such things, and a sentence that says what to do */
     protected ThingView(String noThing, String whatToDo) {
-        super("Open an event folder, make a new event, or look at the demo event.");
+        super(TEXTS.text("thingView.closed"));
         this.noThing = noThing;
         this.whatToDo = whatToDo;
     }
@@ -45,7 +48,7 @@ public abstract class ThingView<T extends Identified> extends SessionView<Compos
 
     /** Makes the list to pick from, in two columns of a row; to be called once, with the content. */
     protected final void chooser(Composite row, String name) {
-        chooser = new Chooser<>(row, name, ThingText::of, picked -> {
+        chooser = new Chooser<>(row, name, Naming::name, picked -> {
             thing = picked;
             show(thing);
         });

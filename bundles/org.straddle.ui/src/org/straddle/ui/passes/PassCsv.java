@@ -11,25 +11,29 @@ import org.apache.commons.csv.CSVPrinter;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
-import org.straddle.outlook.things.ThingText;
+import org.straddle.model.naming.Naming;
 import org.straddle.sky.Pass;
 import org.straddle.ui.workbench.FileWork;
+import org.straddle.words.Catalogue;
 
 /** Writes passes for a spreadsheet: full instants and plain numbers, whatever the table shows (RFC 4180). */
 final class PassCsv {
+
+    private static final Catalogue TEXTS = Catalogue.of(PassCsv.class);
 
     private PassCsv() {
     }
 
     static void ask(Shell shell, List<PassRow> rows) {
         FileDialog dialog = new FileDialog(shell, SWT.SAVE);
-        dialog.setText("Write passes as CSV");
+        dialog.setText(TEXTS.text("passCsv.title"));
         dialog.setFileName("passes.csv");
         dialog.setFilterExtensions(new String[] {"*.csv"});
         dialog.setOverwrite(true);
         String file = dialog.open();
         if (file != null) {
-            FileWork.run(shell, "Writing " + Path.of(file).getFileName(), () -> write(Path.of(file), rows));
+            FileWork.run(shell, TEXTS.text("passCsv.writing",
+                    "file", Path.of(file).getFileName()), () -> write(Path.of(file), rows));
         }
     }
 
@@ -40,7 +44,7 @@ final class PassCsv {
         try (Writer out = Files.newBufferedWriter(file); CSVPrinter lines = new CSVPrinter(out, format)) {
             for (PassRow row : rows) {
                 Pass pass = row.found().pass();
-                lines.printRecord(ThingText.of(row.found().site()), ThingText.of(row.found().bird()), pass.aos(),
+                lines.printRecord(Naming.name(row.found().site()), Naming.name(row.found().bird()), pass.aos(),
                         pass.tca(), pass.los(), pass.aos().atZone(row.zone()).toOffsetDateTime(),
                         pass.duration().toSeconds(), pass.aosAzimuthDeg(), pass.tcaAzimuthDeg(),
                         pass.losAzimuthDeg(), pass.peakElevationDeg(), row.workedBy());

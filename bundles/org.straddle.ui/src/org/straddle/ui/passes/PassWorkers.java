@@ -7,8 +7,8 @@ import java.util.Map;
 import org.straddle.model.Event;
 import org.straddle.model.Stop;
 import org.straddle.model.Turn;
+import org.straddle.model.naming.Naming;
 import org.straddle.outlook.SitePass;
-import org.straddle.outlook.things.ThingText;
 import org.straddle.sky.Pass;
 
 /**
@@ -26,7 +26,7 @@ final class PassWorkers {
         for (SitePass found : passes) {
             stops.stream().filter(stop -> stop.getSite() == found.site() && stop.getTeam() != null)
                     .filter(stop -> stop.getTurns().stream().anyMatch(turn -> works(turn, found)))
-                    .forEach(stop -> workers.merge(found.pass(), ThingText.of(stop.getTeam()),
+                    .forEach(stop -> workers.merge(found.pass(), Naming.name(stop.getTeam()),
                             (a, b) -> a + ", " + b));
         }
         return workers;

@@ -29,25 +29,28 @@ import org.straddle.model.Identified;
 import org.straddle.model.Stop;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.Turn;
+import org.straddle.model.naming.Naming;
 import org.straddle.outlook.SitePass;
-import org.straddle.outlook.things.ThingText;
-import org.straddle.outlook.things.Times;
 import org.straddle.sky.Pass;
 import org.straddle.ui.parts.Act;
 import org.straddle.ui.parts.SessionView;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.Edit;
 import org.straddle.ui.session.EventSession;
+import org.straddle.words.Catalogue;
+import org.straddle.words.TimeText;
 
 /** All passes above all sites of the event, and which of them are worked. */
 public final class PassesView extends SessionView<PassesView.Content> {
+
+    private static final Catalogue TEXTS = Catalogue.of(PassesView.class);
 
     public static final String ID = "org.straddle.ui.passes";
 
     private final EventSession session = session();
 
     public PassesView() {
-        super("Passes appear here when an event is open.");
+        super(TEXTS.text("passesView.closed"));
     }
 
     /** The filter line and the table under it. */
@@ -61,13 +64,13 @@ public final class PassesView extends SessionView<PassesView.Content> {
                     && (!workedOnly || !row.workedBy().isEmpty())
                     && Stream.of(wanted).allMatch(text(row)::contains));
             int size = table.rows().size();
-            count.setText(size == 1 ? "1 pass" : size + " passes");
+            count.setText(TEXTS.text("passesView.count", "count", size));
             count.requestLayout();
         }
 
         private static String text(PassRow row) {
-            return (ThingText.of(row.found().site()) + " " + ThingText.of(row.found().bird()) + " "
-                    + Times.utcDay(row.found().pass().aos()) + " " + row.workedBy()).toLowerCase(Locale.ROOT);
+            return (Naming.name(row.found().site()) + " " + Naming.name(row.found().bird()) + " "
+                    + TimeText.utc().weekday(row.found().pass().aos()) + " " + row.workedBy()).toLowerCase(Locale.ROOT);
         }
     }
 
@@ -87,7 +90,7 @@ public final class PassesView extends SessionView<PassesView.Content> {
         getSite().setSelectionProvider(table.selection());
         IMenuManager viewMenu = getViewSite().getActionBars().getMenuManager();
         columnChoice(viewMenu, table);
-        getViewSite().getActionBars().getToolBarManager().add(new Act("Write the table as CSV…", "export",
+        getViewSite().getActionBars().getToolBarManager().add(new Act(TEXTS.text("passesView.csv"), "export",
                 () -> PassCsv.ask(getSite().getShell(), table.rows())));
     }
 
@@ -98,13 +101,13 @@ public final class PassesView extends SessionView<PassesView.Content> {
 
     @Override
     public void opened(EventSession opened) {
-        pages().say("Finding passes…", "Every bird is followed over every site.");
+        pages().say(TEXTS.text("passesView.searching"), TEXTS.text("passesView.searching.text"));
     }
 
     @Override
     public void stopped(EventSession from) {
         if (session.computed().isEmpty()) {
-            pages().say("No passes yet.", "The search was stopped. Plan, Check now (F5) starts it again.");
+            pages().say(TEXTS.text("passesView.stopped"), TEXTS.text("passesView.stopped.text"));
         }
     }
 
@@ -112,8 +115,7 @@ public final class PassesView extends SessionView<PassesView.Content> {
     public void computed(EventSession from, Computed computed) {
         List<SitePass> passes = computed.outlook().passes();
         if (passes.isEmpty()) {
-            pages().say("No passes.", "Passes need sites with a position, birds with element sets near the event's"
-                    + " days, and days. File, Import element sets brings element sets.");
+            pages().say(TEXTS.text("passesView.none"), TEXTS.text("passesView.none.text"));
             return;
         }
         Map<Pass, String> workers = PassWorkers.of(computed.snapshot(), passes);
@@ -129,13 +131,13 @@ public final class PassesView extends SessionView<PassesView.Content> {
         body.setLayout(GridLayoutFactory.fillDefaults().numColumns(5).extendedMargins(0, 8, 3, 0).spacing(10, 3)
                 .create());
         Text words = new Text(body, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
-        words.setMessage("Show passes with these words: site, bird, day, team");
+        words.setMessage(TEXTS.text("passesView.search"));
         GridDataFactory.fillDefaults().grab(true, false).applyTo(words);
-        new Label(body, SWT.NONE).setText("Peak of at least °");
+        new Label(body, SWT.NONE).setText(TEXTS.text("passesView.peak"));
         Spinner peak = new Spinner(body, SWT.BORDER);
         peak.setMaximum(90);
         Button worked = new Button(body, SWT.CHECK);
-        worked.setText("Worked only");
+        worked.setText(TEXTS.text("passesView.worked"));
         Label count = new Label(body, SWT.NONE);
         PassTable table = new PassTable(body);
         GridDataFactory.fillDefaults().grab(true, true).span(5, 1).applyTo(table.control());
@@ -149,7 +151,8 @@ public final class PassesView extends SessionView<PassesView.Content> {
     private static void columnChoice(IMenuManager menu, PassTable table) {
         for (int i = 0; i < PassRow.COLUMNS.size(); i++) {
             int column = i;
-            Action choice = new Action("Show " + PassRow.COLUMNS.get(i).title(), IAction.AS_CHECK_BOX) {
+            Action choice = new Action(TEXTS.text("passesView.column", "column",
+                    PassRow.COLUMNS.get(i).title()), IAction.AS_CHECK_BOX) {
                 @Override
                 public void run() {
                     if (isChecked()) {
@@ -182,11 +185,13 @@ public final class PassesView extends SessionView<PassesView.Content> {
             return;
         }
         for (Identified thing : List.of(row.found().site(), row.found().bird())) {
-            menu.add(new Act("Show " + ThingText.of(thing), "open", () -> session.reveal(thing)));
+            menu.add(new Act(TEXTS.text("passesView.reveal", "thing", Naming.name(thing)),
+                    "open", () -> session.reveal(thing)));
         }
         menu.add(new Separator());
         for (Stop stop : stopsDuring(row.found())) {
-            menu.add(new Act("&Work it in stop " + ThingText.of(stop), "turn", () -> work(row.found(), stop)));
+            menu.add(new Act(TEXTS.text("passesView.work", "stop", Naming.name(stop)),
+                    "turn", () -> work(row.found(), stop)));
         }
     }
 
@@ -206,7 +211,7 @@ public final class PassesView extends SessionView<PassesView.Content> {
             turn.setBird((Bird) bird);
             turn.setStart(found.pass().aos());
             turn.setEnd(found.pass().los());
-            session.execute(Edit.add(session.editingDomain(), stop, Literals.STOP__TURNS, turn, "turn"));
+            session.execute(Edit.add(session.editingDomain(), stop, Literals.STOP__TURNS, turn));
         });
     }
 }

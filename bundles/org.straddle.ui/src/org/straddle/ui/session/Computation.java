@@ -16,9 +16,12 @@ import org.straddle.outlook.EarthSearch;
 import org.straddle.outlook.Outlook;
 import org.straddle.sky.PassSearch;
 import org.straddle.store.KeptFolder;
+import org.straddle.words.Catalogue;
 
 /** Passes and findings of one snapshot, worked out off the UI thread. */
 final class Computation extends Job {
+
+    private static final Catalogue TEXTS = Catalogue.of(Computation.class);
 
     private final Event snapshot;
     private final KeptFolder elements;
@@ -31,7 +34,7 @@ final class Computation extends Job {
      * @param before         of an earlier state of the event, from which everything is taken that did not change; or null
      */
     Computation(Event snapshot, KeptFolder elements, Checked before, Consumer<Computed> done) {
-        super("Passes and checks");
+        super(TEXTS.text("computation.name"));
         this.snapshot = snapshot;
         this.elements = elements;
         this.before = before;
@@ -42,7 +45,7 @@ final class Computation extends Job {
     @Override
     protected IStatus run(IProgressMonitor monitor) {
         try {
-            SubMonitor progress = SubMonitor.convert(monitor, "Passes and checks", 100);
+            SubMonitor progress = SubMonitor.convert(monitor, TEXTS.text("computation.name"), 100);
             PassSearch search = EarthSearch.in(elements);
             Outlook outlook = before == null ? Outlook.of(snapshot, search, progress.split(70))
                     : Outlook.after(before.outlook(), snapshot, search, progress.split(70));
@@ -55,8 +58,7 @@ final class Computation extends Job {
         } catch (IOException failure) {
             return Status.error(failure.getMessage(), failure);
         } catch (RuntimeException failure) {
-            return Status.error("The passes and checks could not be worked out. The event is unharmed; "
-                    + "save it, and undo the last change if this repeats.", failure);
+            return Status.error(TEXTS.text("computation.failed"), failure);
         }
     }
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
@@ -24,14 +23,14 @@ import org.straddle.model.Event;
 import org.straddle.model.Identified;
 import org.straddle.model.Stop;
 import org.straddle.model.Turn;
+import org.straddle.model.naming.Naming;
 import org.straddle.plan.Banning;
+import org.straddle.words.Catalogue;
 
 /** Commands with the words that the Undo menu shows. */
 public final class Edit {
 
-    /** Ends of feature names that only tell the unit. */
-    private static final List<String> UNITS =
-            List.of("DegC", "Deg", "Kmh", "Km", "Kg", "Mhz", "Hz", "Wh", "Percent", "Minutes", "Days", "M", "W");
+    private static final Catalogue TEXTS = Catalogue.of(Edit.class);
 
     private Edit() {
     }
@@ -39,20 +38,23 @@ public final class Edit {
     /** Sets one feature; null unsets a reference, a list replaces all that the feature holds. */
     public static Command set(EditingDomain domain, EObject owner, EStructuralFeature feature, Object value) {
         Object stored = value == null && !feature.isMany() ? SetCommand.UNSET_VALUE : value;
-        return named("Change " + words(feature), SetCommand.create(domain, owner, feature, stored));
+        return named(TEXTS.text("edit.change", "feature", Naming.feature(feature)), SetCommand.create(domain, owner, feature, stored));
+    }
+
+    public static Command add(EditingDomain domain, EObject owner, EReference list, EObject thing) {
+        return add(domain, owner, list, thing, Naming.inCurrent().type(thing.eClass()));
     }
 
     public static Command add(EditingDomain domain, EObject owner, EReference list, EObject thing, String what) {
-        return named("Add " + what, AddCommand.create(domain, owner, list, thing));
+        return named(TEXTS.text("edit.add", "what", what), AddCommand.create(domain, owner, list, thing));
     }
 
     public static Command move(EditingDomain domain, EObject owner, EReference list, EObject thing, int to) {
-        return named("Move in " + words(list), MoveCommand.create(domain, owner, list, thing, to));
+        return named(TEXTS.text("edit.move", "list", Naming.feature(list)), MoveCommand.create(domain, owner, list, thing, to));
     }
 
-    public static Command remove(EditingDomain domain, EObject owner, EStructuralFeature list, Collection<?> things,
-            String what) {
-        return named("Remove " + what, RemoveCommand.create(domain, owner, list, things));
+    public static Command remove(EditingDomain domain, EObject owner, EStructuralFeature list, Collection<?> things) {
+        return named(TEXTS.text("edit.remove", "what", Naming.feature(list)), RemoveCommand.create(domain, owner, list, things));
     }
 
     /**
@@ -64,7 +66,7 @@ public final class Edit {
         Set<EObject> doomed = withDependents(event, things);
         Set<EObject> gone = new LinkedHashSet<>(doomed);
         doomed.forEach(thing -> thing.eAllContents().forEachRemaining(gone::add));
-        CompoundCommand command = new CompoundCommand("Delete " + what);
+        CompoundCommand command = new CompoundCommand(TEXTS.text("edit.delete", "what", what));
         Map<EObject, Collection<Setting>> uses = EcoreUtil.UsageCrossReferencer.findAll(gone, event);
         uses.forEach((thing, settings) -> settings.stream()
                 .filter(use -> !gone.contains(use.getEObject()) && clearable(use.getEStructuralFeature()))
@@ -99,18 +101,6 @@ public final class Edit {
     /** Several commands as one step for the user. */
     public static Command together(String label, List<Command> commands) {
         return new CompoundCommand(label, commands);
-    }
-
-    /** The feature's name in words, without the unit: "mark error". */
-    public static String words(EStructuralFeature feature) {
-        String name = feature.getName();
-        for (String unit : UNITS) {
-            if (name.endsWith(unit) && name.length() > unit.length()) {
-                name = name.substring(0, name.length() - unit.length());
-                break;
-            }
-        }
-        return name.replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(Locale.ROOT);
     }
 
     private static Command named(String label, Command command) {

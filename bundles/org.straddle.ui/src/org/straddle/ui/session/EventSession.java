@@ -124,7 +124,7 @@ public final class EventSession {
     /** @throws IllegalStateException if no event is open */
     public EventFolder folder() {
         if (folder == null) {
-            throw new IllegalStateException("No event is open.");
+            throw new IllegalStateException("no event is open");
         }
         return folder;
     }
@@ -169,7 +169,7 @@ public final class EventSession {
      */
     public void note(Command happened) {
         if (!happened.canExecute()) {
-            throw new IllegalArgumentException("Cannot be written down: " + happened.getLabel());
+            throw new IllegalArgumentException("cannot be written down: " + happened.getLabel());
         }
         happened.execute();
         noted = true;

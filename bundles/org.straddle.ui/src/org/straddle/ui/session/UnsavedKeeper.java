@@ -12,9 +12,12 @@ import org.eclipse.swt.widgets.Display;
 import org.straddle.store.EventFolderException;
 import org.straddle.store.Saving;
 import org.straddle.store.UnsavedEdits;
+import org.straddle.words.Catalogue;
 
 /** Keeps edits that nobody saved where a crash leaves them: at most half a minute of work is lost. UI thread. */
 final class UnsavedKeeper {
+
+    private static final Catalogue TEXTS = Catalogue.of(UnsavedKeeper.class);
 
     /** From the first edit that is not kept yet until it is taken, ms; writing it takes a moment more. */
     private static final int EVERY_MS = 20_000;
@@ -57,7 +60,7 @@ final class UnsavedKeeper {
             // What cannot be saved as it stands cannot be kept either; the next edit may mend it.
             return;
         }
-        job = new Job("Keeping unsaved edits") {
+        job = new Job(TEXTS.text("unsavedKeeper.keeping")) {
             @Override
             protected IStatus run(IProgressMonitor monitor) {
                 try {
@@ -83,7 +86,8 @@ final class UnsavedKeeper {
         try {
             UnsavedEdits.of(event).discard();
         } catch (IOException failure) {
-            ILog.of(UnsavedKeeper.class).warn("Unsaved edits cannot be removed: " + failure.getMessage(), failure);
+            ILog.of(UnsavedKeeper.class).warn(TEXTS.text("unsavedKeeper.notremoved",
+                    "reason", failure.getMessage()), failure);
         }
     }
 

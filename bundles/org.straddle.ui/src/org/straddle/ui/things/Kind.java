@@ -8,32 +8,34 @@ import org.eclipse.emf.ecore.EReference;
 import org.straddle.model.Identified;
 import org.straddle.model.Site;
 import org.straddle.model.StraddlePackage.Literals;
+import org.straddle.model.naming.Naming;
+import org.straddle.words.Catalogue;
 
 /** The kinds of thing that a user names, opens and makes. */
 public enum Kind {
 
-    EVENT("event", "Event", "event", Literals.EVENT, null),
-    BASE("base", "Bases", "base", Literals.BASE, Literals.EVENT__BASES),
-    OPERATOR("operator", "Operators", "operator", Literals.OPERATOR, Literals.EVENT__OPERATORS),
-    TEAM("team", "Teams", "team", Literals.TEAM, Literals.EVENT__TEAMS),
-    KIT("kit", "Kits", "kit", Literals.KIT, Literals.EVENT__KITS),
-    SITE("site", "Sites", "site-inside", Literals.SITE, Literals.EVENT__SITES),
-    BIRD("bird", "Birds", "bird", Literals.BIRD, Literals.EVENT__BIRDS),
-    STOP("stop", "Plan", "stop", Literals.STOP, Literals.PLAN__STOPS),
-    TURN("turn", "Turns", "turn", Literals.TURN, Literals.STOP__TURNS),
-    ITEM("item", "Items", "item", Literals.KIT_ITEM, Literals.KIT__ITEMS),
-    SURVEY("survey", "Surveys", "survey", Literals.SURVEY, Literals.SITE__SURVEYS),
-    REVIEW("review", "Reviews", "review", Literals.REVIEW, Literals.SITE__REVIEWS);
+    EVENT("event", "event", Literals.EVENT, null),
+    BASE("base", "base", Literals.BASE, Literals.EVENT__BASES),
+    OPERATOR("operator", "operator", Literals.OPERATOR, Literals.EVENT__OPERATORS),
+    TEAM("team", "team", Literals.TEAM, Literals.EVENT__TEAMS),
+    KIT("kit", "kit", Literals.KIT, Literals.EVENT__KITS),
+    SITE("site", "site-inside", Literals.SITE, Literals.EVENT__SITES),
+    BIRD("bird", "bird", Literals.BIRD, Literals.EVENT__BIRDS),
+    STOP("stop", "stop", Literals.STOP, Literals.PLAN__STOPS),
+    TURN("turn", "turn", Literals.TURN, Literals.STOP__TURNS),
+    ITEM("item", "item", Literals.KIT_ITEM, Literals.KIT__ITEMS),
+    SURVEY("survey", "survey", Literals.SURVEY, Literals.SITE__SURVEYS),
+    REVIEW("review", "review", Literals.REVIEW, Literals.SITE__REVIEWS);
 
-    private final String word;
-    private final String plural;
+    private static final Catalogue TEXTS = Catalogue.of(Kind.class);
+
+    private final String editor;
     private final String icon;
     private final EClass type;
     private final EReference home;
 
-    Kind(String word, String plural, String icon, EClass type, EReference home) {
-        this.word = word;
-        this.plural = plural;
+    Kind(String editor, String icon, EClass type, EReference home) {
+        this.editor = editor;
         this.icon = icon;
         this.type = type;
         this.home = home;
@@ -63,17 +65,17 @@ public enum Kind {
     }
 
     public String editorId() {
-        return "org.straddle.ui.editor." + word;
+        return "org.straddle.ui.editor." + editor;
     }
 
     /** In running text: "site". */
     public String word() {
-        return word;
+        return Naming.inCurrent().type(type);
     }
 
     /** As a heading: "Sites". */
     public String plural() {
-        return plural;
+        return TEXTS.text("plural." + editor);
     }
 
     public EClass type() {

@@ -6,8 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.ecore.EObject;
@@ -23,12 +21,15 @@ import org.straddle.model.Identified;
 import org.straddle.model.Stop;
 import org.straddle.model.Team;
 import org.straddle.model.Turn;
-import org.straddle.outlook.things.ThingText;
+import org.straddle.model.naming.Naming;
 import org.straddle.ui.session.Edit;
 import org.straddle.ui.session.EventSession;
+import org.straddle.words.Catalogue;
 
 /** Making, doubling and deleting things, the same from every view. */
 public final class ThingActions {
+
+    private static final Catalogue TEXTS = Catalogue.of(ThingActions.class);
 
     private ThingActions() {
     }
@@ -41,7 +42,7 @@ public final class ThingActions {
         if (thing instanceof Team team) {
             team.setNumber(event.getTeams().stream().mapToInt(Team::getNumber).max().orElse(0) + 1);
         }
-        session.execute(Edit.add(session.editingDomain(), home, kind.home(), thing, kind.word()));
+        session.execute(Edit.add(session.editingDomain(), home, kind.home(), thing));
         session.reveal(thing);
         return thing;
     }
@@ -55,10 +56,11 @@ public final class ThingActions {
             Identified copy = EcoreUtil.copy(thing);
             renew(copy);
             name(copy).ifPresent(feature -> copy.eSet(feature, copyName((String) copy.eGet(feature))));
-            commands.add(Edit.add(session.editingDomain(), thing.eContainer(), kind.home(), copy, kind.word()));
+            commands.add(Edit.add(session.editingDomain(), thing.eContainer(), kind.home(), copy));
             last = copy;
         }
-        if (last != null && session.execute(Edit.together("Duplicate " + words(things), commands))) {
+        if (last != null && session.execute(Edit.together(TEXTS.text("thingActions.duplicate",
+                "things", named(things)), commands))) {
             session.reveal(last);
         }
     }
@@ -69,34 +71,38 @@ public final class ThingActions {
             return;
         }
         Set<EObject> all = Edit.withDependents(session.event(), things);
-        if (all.size() > things.size() && MessageDialog.open(MessageDialog.QUESTION, shell, "Delete " + words(things),
-                "Deleting " + words(things) + " also deletes " + planned(all, things) + ", which would mean nothing"
-                        + " any more.\n\nUndo brings everything back.", SWT.NONE, "&Delete", "Cancel") != 0) {
+        if (all.size() > things.size() && MessageDialog.open(MessageDialog.QUESTION, shell, TEXTS.text("thingActions.delete", "things", named(things)),
+                TEXTS.text("thingActions.delete.question", "things", named(things), "dependents", dependents(all, things)), SWT.NONE, TEXTS.text("thingActions.delete.button"), TEXTS.text("thingActions.cancel")) != 0) {
             return;
         }
-        session.execute(Edit.delete(session.editingDomain(), session.event(), things, words(things)));
+        session.execute(Edit.delete(session.editingDomain(), session.event(), things, named(things)));
     }
 
-    /** The stops, turns and bans that go along: "2 planned stops and 5 turns". */
-    private static String planned(Set<EObject> all, Collection<? extends Identified> things) {
+    /** The stops, turns and bans that go along. */
+    private static List<String> dependents(Set<EObject> all, Collection<? extends Identified> things) {
         List<Stop> stops = all.stream().filter(thing -> thing instanceof Stop && !things.contains(thing))
                 .map(Stop.class::cast).toList();
         long turns = all.stream().filter(thing -> thing instanceof Turn && !things.contains(thing)
                 && !all.contains(thing.eContainer())).count()
                 + stops.stream().mapToInt(stop -> stop.getTurns().size()).sum();
         long bans = all.stream().filter(thing -> thing instanceof Ban && !things.contains(thing)).count();
-        return Stream.of(count(stops.size(), "planned stop"), count(turns, "turn"), count(bans, "ban")).filter(part -> !part.isEmpty())
-                .collect(Collectors.joining(" and "));
+        List<String> counts = new ArrayList<>();
+        if (!stops.isEmpty()) {
+            counts.add(TEXTS.text("thingActions.stops", "count", stops.size()));
+        }
+        if (turns > 0) {
+            counts.add(TEXTS.text("thingActions.turns", "count", turns));
+        }
+        if (bans > 0) {
+            counts.add(TEXTS.text("thingActions.bans", "count", bans));
+        }
+        return counts;
     }
 
-    private static String count(long number, String what) {
-        return number == 0 ? "" : number + " " + what + (number == 1 ? "" : "s");
-    }
-
-    private static String words(Collection<? extends Identified> things) {
+    private static String named(Collection<? extends Identified> things) {
         Identified first = things.iterator().next();
-        return things.size() == 1 ? Kind.of(first).map(Kind::word).orElse("thing") + " " + ThingText.of(first)
-                : things.size() + " things";
+        return things.size() == 1 ? Naming.name(first)
+                : TEXTS.text("thingActions.several", "count", things.size());
     }
 
     private static void renew(Identified copy) {
@@ -113,6 +119,6 @@ public final class ThingActions {
     }
 
     private static String copyName(String name) {
-        return name == null || name.isBlank() ? name : name + " (copy)";
+        return name == null || name.isBlank() ? name : TEXTS.text("thingActions.copy", "name", name);
     }
 }

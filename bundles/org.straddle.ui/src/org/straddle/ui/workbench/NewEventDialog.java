@@ -87,7 +87,7 @@ final class NewEventDialog extends QuestionDialog {
     }
 
     private Answer read() {
-        Event event = Fresh.event(Words.required("the event's name").parse(name.getText()));
+        Event event = Fresh.event(Words.required("Enter the event's name.").parse(name.getText()));
         event.setFirstDay(day("First day", firstDay));
         event.setLastDay(day("Last day", lastDay));
         if (event.getFirstDay() != null && event.getLastDay() != null

@@ -19,7 +19,7 @@ import org.straddle.model.Survey;
 public final class PermissionLapsed extends ScopedRule<Site> {
 
     public PermissionLapsed() {
-        super(Scope.SITE, "permission-lapsed", Severity.WARNING);
+        super(Scope.SITE, "permission-lapsed", Severity.BLOCKER);
     }
 
     @Override

@@ -19,7 +19,7 @@ import org.straddle.model.Survey;
 public final class SurveyExpired extends ScopedRule<Site> {
 
     public SurveyExpired() {
-        super(Scope.SITE, "survey-expired", Severity.WARNING);
+        super(Scope.SITE, "survey-expired", Severity.BLOCKER);
     }
 
     @Override

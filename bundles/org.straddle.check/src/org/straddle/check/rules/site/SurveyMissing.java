@@ -16,7 +16,7 @@ import org.straddle.model.Site;
 public final class SurveyMissing extends ScopedRule<Site> {
 
     public SurveyMissing() {
-        super(Scope.SITE, "survey-missing", Severity.WARNING);
+        super(Scope.SITE, "survey-missing", Severity.BLOCKER);
     }
 
     @Override

@@ -18,7 +18,7 @@ import org.straddle.model.Survey;
 public final class SurveyOld extends ScopedRule<Site> {
 
     public SurveyOld() {
-        super(Scope.SITE, "survey-old", Severity.WARNING);
+        super(Scope.SITE, "survey-old", Severity.BLOCKER);
     }
 
     @Override

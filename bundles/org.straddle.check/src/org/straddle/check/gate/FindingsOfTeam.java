@@ -1,4 +1,4 @@
-package org.straddle.publish;
+package org.straddle.check.gate;
 
 import java.util.HashSet;
 import java.util.List;
@@ -10,34 +10,39 @@ import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.model.Team;
 import org.straddle.model.Turn;
-import org.straddle.outlook.Outlook;
 
 /**
  * Picks the findings that a team has to know: about itself, its people, kits, stops and turns; and about the sites it
  * goes to, unless they are about what another team does there.
  */
-final class TeamFindings {
+public final class FindingsOfTeam {
 
     private final Set<Identified> own = new HashSet<>();
     private final Set<Site> sites = new HashSet<>();
 
-    private TeamFindings(Outlook outlook, Team team) {
+    private FindingsOfTeam(Team team, List<Stop> stops) {
         own.add(team);
         own.addAll(team.getOperators());
         team.getKits().forEach(kit -> {
             own.add(kit);
             own.addAll(kit.getItems());
         });
-        Scheduled.stops(outlook.event(), team).forEach(stop -> {
+        stops.forEach(stop -> {
             own.add(stop);
             own.addAll(stop.getTurns());
-            sites.add(stop.getSite());
+            if (stop.getSite() != null) {
+                sites.add(stop.getSite());
+            }
         });
     }
 
-    /** The open ones; what the coordinator accepted is settled. Order is kept. */
-    static List<Finding> of(Outlook outlook, Team team, List<Finding> findings) {
-        TeamFindings picker = new TeamFindings(outlook, team);
+    /**
+     * The open ones; what the coordinator accepted is settled. Order is kept.
+     *
+     * @param stops those that count: all of the team, or those of one day
+     */
+    public static List<Finding> of(Team team, List<Stop> stops, List<Finding> findings) {
+        FindingsOfTeam picker = new FindingsOfTeam(team, stops);
         return findings.stream().filter(finding -> finding.accepted().isEmpty()).filter(picker::touches).toList();
     }
 

@@ -1,0 +1,219 @@
+package org.straddle.check.gate;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Severity;
+import org.straddle.kit.EnergyBudget;
+import org.straddle.kit.PackingList;
+import org.straddle.model.GateWord;
+import org.straddle.model.Operator;
+import org.straddle.model.Site;
+import org.straddle.model.Team;
+import org.straddle.model.TeamDay;
+import org.straddle.model.naming.Naming;
+import org.straddle.outlook.Outlook;
+import org.straddle.outlook.itinerary.Stay;
+import org.straddle.safety.ReviewState;
+import org.straddle.safety.SafetyNotes;
+import org.straddle.words.Catalogue;
+
+/** Asks every item of the gate of one team on one day. */
+final class GateQuestions {
+
+    private static final Catalogue TEXTS = Catalogue.of(GateQuestions.class);
+
+    /** Items of the gate that ask about the same, so that it does not count twice. */
+    private static final Set<String> ASKED_ELSEWHERE = Set.of("review-missing", "review-expired", "review-outdated", "site-refused",
+            "survey-missing", "survey-old", "survey-expired", "permission-lapsed", "lone-operator", "team-without-operators",
+            "energy-short");
+
+    /** In what operators wrote of their skills. */
+    private static final Pattern DRIVING = Pattern.compile("driv", Pattern.CASE_INSENSITIVE);
+    private static final Pattern FIRST_AID = Pattern.compile("first.?aid", Pattern.CASE_INSENSITIVE);
+
+    /** A look at the weather counts from this long before the team sets out (common practice, no source). */
+    private static final Duration WEATHER_AGE = Duration.ofHours(24);
+
+    private final Outlook outlook;
+    private final Team team;
+    private final LocalDate day;
+    private final List<Stay> stays;
+    private final List<Finding> findings;
+    private final Optional<TeamDay> teamDay;
+
+    GateQuestions(Outlook outlook, Team team, LocalDate day, List<Stay> stays, List<Finding> findings) {
+        this.outlook = outlook;
+        this.team = team;
+        this.day = day;
+        this.stays = stays;
+        this.findings = FindingsOfTeam.of(team, stays.stream().map(Stay::stop).toList(), findings);
+        this.teamDay = team.getDays().stream().filter(out -> out.getFrom() != null && localDate(out.getFrom()).equals(day)).findFirst();
+    }
+
+    private LocalDate localDate(Instant instant) {
+        return instant.atZone(outlook.zone()).toLocalDate();
+    }
+
+    DepartureGate gate() {
+        return new DepartureGate(team, day, Stream.of(GateKind.values()).map(this::item).toList());
+    }
+
+    private GateItem item(GateKind kind) {
+        List<String> open = switch (kind) {
+            case REVIEW -> sites(notes -> notes.state().holds() ? List.of() : List.of(notes.state().sentence()));
+            case VISIT -> sites(notes -> notes.visitTrouble().stream().toList());
+            case PERMISSION -> sites(notes -> notes.permissionTrouble().stream().toList());
+            case HAZARDS -> sites(SafetyNotes::hazardTrouble);
+            case BLOCKERS -> blockers();
+            case CREW -> crew();
+            case PACKED -> packed();
+            case ENERGY -> energy();
+            case TESTED, DOCUMENTS, BRIEFED -> word(kind).isPresent() ? List.of() : List.of(TEXTS.text("word." + kind.word()));
+            case WEATHER -> weather();
+            case CHECK_IN -> checkIn();
+        };
+        return item(kind, open);
+    }
+
+    private GateItem item(GateKind kind, List<String> open) {
+        String who = TEXTS.text("by." + kind.word());
+        if (open.isEmpty()) {
+            return new GateItem(kind, GateItem.State.SETTLED, settled(kind), who);
+        }
+        String sentence = String.join(" ", open);
+        return words(kind).filter(GateWord::isOverride).filter(taken -> !blank(taken.getReason())).findFirst()
+                .map(taken -> new GateItem(kind, GateItem.State.OVERRIDDEN, TEXTS.text("overridden", "by", taken.getBy(), "reason",
+                        taken.getReason().strip(), "open", sentence), who))
+                .orElseGet(() -> new GateItem(kind, GateItem.State.OPEN, sentence, who));
+    }
+
+    private String settled(GateKind kind) {
+        List<String> conditions = kind == GateKind.REVIEW ? sites(notes -> notes.state() instanceof ReviewState.Valid valid
+                && !valid.conditions().isEmpty() ? List.of(valid.conditions()) : List.of()) : List.of();
+        if (!conditions.isEmpty()) {
+            return TEXTS.text("settled.on", "conditions", String.join(" ", conditions));
+        }
+        return word(kind).map(word -> TEXTS.text("settled.by", "what", TEXTS.text(kind), "by", word.getBy()))
+                .orElseGet(() -> TEXTS.text("settled", "what", TEXTS.text(kind)));
+    }
+
+    /** What people with a name said of it for the day. */
+    private Stream<GateWord> words(GateKind kind) {
+        return teamDay.stream().flatMap(out -> out.getGateWords().stream())
+                .filter(word -> kind.word().equals(word.getItem()) && !blank(word.getBy()) && word.getAt() != null);
+    }
+
+    private Optional<GateWord> word(GateKind kind) {
+        return kind.byWord() ? words(kind).filter(word -> !word.isOverride()).findFirst() : Optional.empty();
+    }
+
+    private List<String> sites(Function<SafetyNotes, List<String>> trouble) {
+        List<String> open = new ArrayList<>();
+        for (Site site : stays.stream().map(Stay::site).distinct().toList()) {
+            // A site that is used past midnight must hold on the later day too.
+            List<LocalDate> days = stays.stream().filter(stay -> stay.site() == site)
+                    .flatMap(stay -> Stream.of(stay.window().start(), stay.window().end())).map(this::localDate).distinct().toList();
+            days.stream().map(used -> trouble.apply(SafetyNotes.of(site, used, outlook.event().getPolicies())))
+                    .filter(found -> !found.isEmpty()).findFirst()
+                    .ifPresent(found -> open.add(TEXTS.text("open.site", "site", Naming.name(site), "trouble", String.join(" ", found))));
+        }
+        return open;
+    }
+
+    private List<String> blockers() {
+        long standing = findings.stream().filter(finding -> finding.severity() == Severity.BLOCKER)
+                .filter(finding -> !ASKED_ELSEWHERE.contains(finding.rule()))
+                .filter(finding -> finding.when().map(this::localDate).filter(on -> !isOurs(on)).isEmpty()).count();
+        return standing == 0 ? List.of() : List.of(TEXTS.text("open.blockers", "count", standing));
+    }
+
+    private boolean isOurs(LocalDate on) {
+        return on.equals(day) || stays.stream().anyMatch(stay -> localDate(stay.window().start()).equals(on));
+    }
+
+    private List<String> crew() {
+        List<Operator> crew = team.getOperators().stream().filter(operator -> !operator.eIsProxy()).toList();
+        List<String> open = new ArrayList<>();
+        if (crew.isEmpty()) {
+            open.add(TEXTS.text("open.crew.nobody"));
+            return open;
+        }
+        if (crew.size() < 2 && !outlook.policies().loneOperatorAllowed()) {
+            open.add(TEXTS.text("open.crew.alone"));
+        }
+        if (crew.size() < 2 && traffic()) {
+            open.add(TEXTS.text("open.crew.lookout"));
+        }
+        if (crew.stream().noneMatch(operator -> can(operator, DRIVING))) {
+            open.add(TEXTS.text("open.crew.driver"));
+        }
+        if (crew.stream().noneMatch(operator -> can(operator, FIRST_AID))) {
+            open.add(TEXTS.text("open.crew.firstAid"));
+        }
+        if (team.getVehicle() != null && team.getVehicle().getSeats() < crew.size()) {
+            open.add(TEXTS.text("open.crew.seats", "seats", team.getVehicle().getSeats(), "people", crew.size()));
+        }
+        return open;
+    }
+
+    private boolean traffic() {
+        return stays.stream().anyMatch(stay -> SafetyNotes.of(stay.site(), localDate(stay.window().start())).hasTraffic());
+    }
+
+    private static boolean can(Operator operator, Pattern skill) {
+        return operator.getSkills().stream().filter(Objects::nonNull).anyMatch(known -> skill.matcher(known).find());
+    }
+
+    private List<String> packed() {
+        PackingList list = PackingList.of(team);
+        if (list.isEmpty()) {
+            return List.of(TEXTS.text("open.packed.empty"));
+        }
+        int missing = list.rows().size() - list.ticked();
+        return missing == 0 ? List.of() : List.of(TEXTS.text("open.packed", "missing", missing, "all", list.rows().size()));
+    }
+
+    private List<String> energy() {
+        if (!new EnergyBudget(PackingList.of(team).energy(), outlook.policies().usableEnergy(), outlook.policies().coldestDegC()).isKnown()) {
+            return List.of(TEXTS.text("open.energy.unknown"));
+        }
+        return findings.stream().filter(finding -> finding.rule().equals("energy-short") && finding.severity() != Severity.ADVICE)
+                .filter(finding -> finding.when().map(this::localDate).filter(on -> !isOurs(on)).isEmpty())
+                .map(Finding::sentence).limit(1).toList();
+    }
+
+    private List<String> weather() {
+        Instant leaves = teamDay.map(TeamDay::getFrom).orElse(stays.get(0).window().start());
+        boolean looked = words(GateKind.WEATHER).filter(word -> !word.isOverride())
+                .anyMatch(word -> !word.getAt().isBefore(leaves.minus(WEATHER_AGE)));
+        if (!looked) {
+            return List.of(TEXTS.text("open.weather", "hours", WEATHER_AGE.toHours()));
+        }
+        boolean thunder = outlook.event().getForecasts().stream().filter(forecast -> day.equals(forecast.getDay()))
+                .filter(forecast -> forecast.getSite() == null || stays.stream().anyMatch(stay -> stay.site() == forecast.getSite()))
+                .anyMatch(forecast -> forecast.isThunder());
+        return thunder ? List.of(TEXTS.text("open.weather.thunder")) : List.of();
+    }
+
+    private List<String> checkIn() {
+        if (teamDay.map(TeamDay::getCheckIn).filter(text -> !blank(text)).isEmpty()) {
+            return List.of(TEXTS.text("open.check-in.nobody"));
+        }
+        return word(GateKind.CHECK_IN).isPresent() ? List.of() : List.of(TEXTS.text("open.check-in"));
+    }
+
+    private static boolean blank(String text) {
+        return text == null || text.isBlank();
+    }
+}

@@ -1,0 +1,251 @@
+package org.straddle.safety.explain;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+import org.straddle.model.Event;
+import org.straddle.model.ExposureLimits;
+import org.straddle.model.Forecast;
+import org.straddle.model.Jurisdiction;
+import org.straddle.model.KitItem;
+import org.straddle.model.Link;
+import org.straddle.model.Role;
+import org.straddle.model.Site;
+import org.straddle.model.Survey;
+import org.straddle.model.naming.Naming;
+import org.straddle.outlook.Outlook;
+import org.straddle.outlook.itinerary.Stay;
+import org.straddle.outlook.itinerary.Work;
+import org.straddle.safety.HeatIndex;
+import org.straddle.safety.HeatLevel;
+import org.straddle.safety.HighVisibility;
+import org.straddle.safety.Light;
+import org.straddle.safety.MastLimit;
+import org.straddle.safety.RadioExposure;
+import org.straddle.safety.SafetyNotes;
+import org.straddle.safety.StoppingSight;
+import org.straddle.safety.WindChill;
+import org.straddle.sky.Place;
+import org.straddle.sky.Sun;
+import org.straddle.words.Catalogue;
+import org.straddle.words.FigureText;
+import org.straddle.words.TimeText;
+
+/** Works out all figures for a site as its stops use it. Every figure is rounded to the careful side. */
+public final class SiteFigures {
+
+    private static final Catalogue TEXTS = Catalogue.of(SiteFigures.class);
+
+    /** Range of the published tables of stopping distance, km/h. */
+    private static final double SLOWEST_KMH = 20;
+    private static final double FASTEST_KMH = 130;
+
+    /** A walking person, m/s: 3.5 ft/s, which US signals reckon with (MUTCD, from memory). */
+    private static final double WALKING_MPS = 3.5 * 0.3048;
+
+    /** Two lanes, metres; nobody measured the road (common practice, no source). */
+    private static final double CARRIAGEWAY_M = 7;
+
+    /** Hottest column of the heat index chart, °F. */
+    private static final double HOTTEST_F = 110;
+
+    private final Outlook outlook;
+    private final Site site;
+    private final List<Stay> stays;
+    private final SafetyNotes notes;
+    private final FigureText figures = FigureText.inCurrent();
+    private final List<Figure> found = new ArrayList<>();
+
+    private SiteFigures(Outlook outlook, Site site, List<Stay> stays, LocalDate day) {
+        this.outlook = outlook;
+        this.site = site;
+        this.stays = stays;
+        this.notes = SafetyNotes.of(site, day, outlook.event().getPolicies(), light());
+    }
+
+    /**
+     * @param stays the stops at the site that count
+     * @param day local day on which the site is looked at
+     */
+    public static List<Figure> of(Outlook outlook, Site site, List<Stay> stays, LocalDate day) {
+        SiteFigures all = new SiteFigures(outlook, site, stays, day);
+        all.road();
+        all.wires();
+        all.radio();
+        all.weather(day);
+        all.sun();
+        return List.copyOf(all.found);
+    }
+
+    private void known(String key, Object... arguments) {
+        found.add(new Figure(TEXTS.text("what." + key), TEXTS.text("known." + key, arguments), TEXTS.text("source." + key), true));
+    }
+
+    private void refused(String key, String why, Object... arguments) {
+        found.add(new Figure(TEXTS.text("what." + key), TEXTS.text("refused." + why, arguments), TEXTS.text("source." + key), false));
+    }
+
+    private Light light() {
+        return !outlook.isPlaced(site) || stays.isEmpty() ? Light.UNKNOWN : stays.stream()
+                .map(stay -> Light.during(place(), stay.window())).max(Comparator.naturalOrder()).orElse(Light.UNKNOWN);
+    }
+
+    private Place place() {
+        return Place.of(site.getLatitudeDeg(), site.getLongitudeDeg());
+    }
+
+    private void road() {
+        double kmh = notes.survey().map(Survey::getRoadSpeedKmh).orElse(Double.NaN);
+        if (notes.survey().isEmpty() || !(kmh >= 0) || kmh == 0 && notes.hasTraffic()) {
+            refused("stopping", "speed");
+            refused("crossing", "speed");
+            clothing(Double.NaN);
+            return;
+        }
+        if (kmh == 0) {
+            return;
+        }
+        if (kmh < SLOWEST_KMH || kmh > FASTEST_KMH) {
+            refused("stopping", "range", "kmh", figures.atMost(1, kmh));
+            refused("crossing", "range", "kmh", figures.atMost(1, kmh));
+        } else {
+            int stopping = StoppingSight.roundedUp(StoppingSight.metres(kmh));
+            known("stopping", "kmh", figures.atMost(1, kmh), "metres", stopping);
+            double seconds = CARRIAGEWAY_M / WALKING_MPS;
+            known("crossing", "kmh", figures.atMost(1, kmh), "seconds", figures.atMost(1, Math.ceil(seconds * 10) / 10), "metres",
+                    Math.max(stopping, StoppingSight.roundedUp(seconds * kmh / 3.6)));
+        }
+        clothing(kmh);
+    }
+
+    private void clothing(double kmh) {
+        known("clothing", "class", HighVisibility.at(kmh, light()).number(), "light", light().name());
+    }
+
+    private void wires() {
+        Optional<MastLimit> limit = notes.mastLimit();
+        if (notes.survey().isEmpty()) {
+            refused("wires", "visit");
+            return;
+        }
+        limit.ifPresent(most -> found.add(new Figure(TEXTS.text("what.wires"), most.sentence(), TEXTS.text("source.wires"), true)));
+        limit.ifPresent(most -> raised().filter(item -> item.getRaisedM() > most.heightM()).forEach(item -> found.add(new Figure(
+                TEXTS.text("what.wires"), TEXTS.text("known.wires.item", "item", Naming.name(item), "height",
+                        figures.atMost(2, item.getRaisedM())), TEXTS.text("source.wires"), true))));
+    }
+
+    private Stream<KitItem> raised() {
+        return items().filter(item -> item.getRaisedM() > 0);
+    }
+
+    private Stream<KitItem> items() {
+        return stays.stream().map(Stay::team).distinct().flatMap(team -> team.getKits().stream()).distinct()
+                .flatMap(kit -> kit.getItems().stream());
+    }
+
+    private void radio() {
+        List<Work> turns = stays.stream().map(Stay::turns).flatMap(Collection::stream).toList();
+        if (turns.isEmpty()) {
+            return;
+        }
+        OptionalDouble watts = items().filter(item -> item.getTransmitsW() > 0).mapToDouble(KitItem::getTransmitsW).max();
+        OptionalDouble gain = items().filter(item -> item.getRole() == Role.ANTENNA && item.getGainDbi() != 0)
+                .mapToDouble(KitItem::getGainDbi).max();
+        if (watts.isEmpty() || gain.isEmpty()) {
+            refused("radio", "radio");
+            return;
+        }
+        ExposureLimits whose = limits();
+        turns.stream().map(work -> work.bird().getUplink()).filter(link -> link != null && link.getLowMhz() > 0)
+                .map(Link::getLowMhz).distinct().sorted().forEach(mhz -> radio(whose, watts.getAsDouble(), gain.getAsDouble(), mhz));
+    }
+
+    private void radio(ExposureLimits whose, double watts, double gainDbi, double mhz) {
+        try {
+            known("radio", "mhz", figures.atMost(3, mhz), "watts", figures.atMost(1, watts), "gain", figures.atMost(1, gainDbi),
+                    "operators", up(RadioExposure.CONTROLLED.distanceM(whose, watts, gainDbi, mhz)), "others",
+                    up(RadioExposure.UNCONTROLLED.distanceM(whose, watts, gainDbi, mhz)), "whose", Naming.of(whose));
+        } catch (IllegalArgumentException outside) {
+            refused("radio", "radio.range", "mhz", figures.atMost(3, mhz));
+        }
+    }
+
+    /** Those of the country; the strictest where it says nothing, or where several lay claim to the site. */
+    private ExposureLimits limits() {
+        List<ExposureLimits> entered = outlook.jurisdictions(site).stream().map(Jurisdiction::getExposureLimits).distinct().toList();
+        return entered.size() == 1 ? entered.get(0) : ExposureLimits.STRICTEST;
+    }
+
+    private String up(double metres) {
+        return figures.fixed(1, Math.ceil(metres * 10) / 10);
+    }
+
+    private void weather(LocalDate day) {
+        Event event = outlook.event();
+        List<Forecast> all = event.getForecasts().stream().filter(forecast -> day.equals(forecast.getDay()))
+                .filter(forecast -> forecast.getSite() == null || forecast.getSite() == site).toList();
+        if (all.isEmpty()) {
+            refused("heat", event.getForecasts().isEmpty() ? "forecast" : "forecast.day", "day", day);
+            refused("chill", event.getForecasts().isEmpty() ? "forecast" : "forecast.day", "day", day);
+            return;
+        }
+        all.forEach(this::weather);
+    }
+
+    private void weather(Forecast forecast) {
+        if (forecast.isThunder()) {
+            known("thunder");
+        }
+        heat(forecast.getWarmestDegC(), forecast.getHumidityPercent());
+        chill(forecast.getColdestDegC(), forecast.getWindKmh());
+    }
+
+    private void heat(Double warmest, Double humidity) {
+        if (warmest == null || humidity == null || !(humidity >= 0 && humidity <= 100) || !Double.isFinite(warmest)) {
+            refused("heat", "heat");
+            return;
+        }
+        double fahrenheit = warmest * 9 / 5 + 32;
+        if (fahrenheit > HOTTEST_F) {
+            refused("heat", "heat.range", "celsius", figures.atMost(1, warmest));
+            return;
+        }
+        HeatLevel level = HeatLevel.of(HeatIndex.fahrenheit(fahrenheit, humidity));
+        if (level != HeatLevel.NONE) {
+            known("heat", "celsius", figures.atMost(1, warmest), "humidity", figures.atMost(0, humidity), "index",
+                    figures.atMost(0, Math.ceil(HeatIndex.celsius(warmest, humidity))), "level", level.words());
+        }
+    }
+
+    private void chill(Double coldest, Double wind) {
+        if (coldest == null || wind == null || !Double.isFinite(coldest) || !(wind >= 0) || wind.isInfinite()) {
+            refused("chill", "chill");
+            return;
+        }
+        WindChill.celsius(coldest, wind).ifPresent(chill -> known("chill", "celsius", figures.atMost(1, coldest), "wind",
+                figures.atMost(0, wind), "chill", figures.atMost(0, Math.floor(chill))));
+    }
+
+    private void sun() {
+        if (!outlook.isPlaced(site)) {
+            return;
+        }
+        TimeText times = TimeText.of(outlook.zone());
+        stays.stream().flatMap(stay -> stay.turns().stream()).forEach(work -> {
+            Instant start = work.window().start();
+            double elevation = Math.min(Sun.elevationDeg(place(), start), Sun.elevationDeg(place(), work.window().end()));
+            if (elevation < Light.LOW_SUN_DEG) {
+                known("sun", "bird", Naming.name(work.bird()), "at", times.at(start), "elevation",
+                        figures.atMost(0, Math.floor(elevation)), "azimuth", figures.atMost(0, Sun.azimuthDeg(place(), start)), "dark",
+                        elevation < Sun.SUNRISE_DEG ? "yes" : "no");
+            }
+        });
+    }
+}
