@@ -13,6 +13,7 @@ import org.straddle.model.Jurisdiction;
 import org.straddle.model.Kit;
 import org.straddle.model.KitItem;
 import org.straddle.model.Operator;
+import org.straddle.model.Region;
 import org.straddle.model.Review;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
@@ -67,6 +68,8 @@ public final class Naming {
             return named(bird.getName(), bird);
         } else if (thing instanceof Jurisdiction place) {
             return named(place.getName(), place);
+        } else if (thing instanceof Region region) {
+            return named(region.getName(), region);
         } else if (thing instanceof Stop stop) {
             return stop(stop);
         } else if (thing instanceof Turn turn) {
