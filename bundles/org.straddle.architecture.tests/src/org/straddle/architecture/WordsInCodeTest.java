@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 class WordsInCodeTest {
 
     /** Bundles whose texts are not moved yet. It only ever gets shorter: one that is clean must leave it. */
-    private static final Set<String> NOT_YET = new TreeSet<>(List.of("atlas", "check", "cli", "daysheet", "drawing", "exchange", "grid", "guide",
+    private static final Set<String> NOT_YET = new TreeSet<>(List.of("check", "cli", "exchange", "grid", "guide",
             "kit", "outlook", "plan", "publish", "safety", "store", "terrain", "ui", "ui.daysheet", "ui.kit", "ui.map", "ui.safety",
             "ui.scout", "ui.sky"));
 

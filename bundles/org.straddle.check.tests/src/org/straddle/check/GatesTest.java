@@ -16,6 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.straddle.check.gate.DepartureGate;
+import org.straddle.check.gate.GateEntry;
 import org.straddle.check.gate.GateItem;
 import org.straddle.check.gate.GateKind;
 import org.straddle.check.gate.Gates;
@@ -288,5 +289,23 @@ class GatesTest {
         List<String> lines = gate().items().stream().map(GateItem::line).toList();
         assertEquals(GateKind.values().length, lines.size());
         assertEquals(List.of(), lines.stream().filter(line -> promise.matcher(line).find()).toList());
+    }
+
+    @Test
+    void anEntryReplacesTheOneBeforeAndIsRefusedInWords() {
+        var domain = new org.eclipse.emf.edit.domain.AdapterFactoryEditingDomain(
+                new org.straddle.model.provider.StraddleItemProviderAdapterFactory(),
+                new org.eclipse.emf.common.command.BasicCommandStack());
+        order();
+        Instant now = day.getFrom().minusSeconds(60);
+        domain.getCommandStack().execute(new GateEntry(GateKind.BRIEFED, " Cy ", now, false, null).on(domain, day));
+        assertEquals(1, day.getGateWords().stream().filter(word -> word.getItem().equals("briefed")).count());
+        assertEquals(List.of(), open());
+        domain.getCommandStack().undo();
+        assertEquals("Di", day.getGateWords().stream().filter(word -> word.getItem().equals("briefed")).findFirst().orElseThrow().getBy());
+        assertEquals(1, new GateEntry(GateKind.BRIEFED, " ", now, false, null).problems().size());
+        assertEquals(1, new GateEntry(GateKind.REVIEW, "Cy", now, false, null).problems().size(), "a word does not make a review");
+        assertEquals(1, new GateEntry(GateKind.REVIEW, "Cy", now, true, " ").problems().size());
+        assertEquals(List.of(), new GateEntry(GateKind.REVIEW, "Cy", now, true, "We know it.").problems());
     }
 }

@@ -15,6 +15,7 @@ import org.straddle.model.Team;
 import org.straddle.model.naming.Naming;
 import org.straddle.outlook.EarthSearch;
 import org.straddle.outlook.Outlook;
+import org.straddle.sky.PassSearch;
 import org.straddle.store.EventFolder;
 import org.straddle.store.EventFolderException;
 import org.straddle.words.Catalogue;
@@ -77,8 +78,18 @@ final class OpenEvent implements AutoCloseable {
 
     /** The same of a copy of the event. */
     Outlook outlook(Event read, PrintWriter err) throws EventFolderException {
+        return Outlook.of(read, search(), new ConsoleProgress(err));
+    }
+
+    /** The event's outlook for a command that goes through its passes once. */
+    Outlook outlookToWalk(PrintWriter err) throws EventFolderException {
+        Event read = event();
+        return Outlook.toWalk(read, search(), new ConsoleProgress(err));
+    }
+
+    private PassSearch search() throws EventFolderException {
         try {
-            return Outlook.of(read, EarthSearch.in(folder.elements()), new ConsoleProgress(err));
+            return EarthSearch.in(folder.elements());
         } catch (EventFolderException failure) {
             throw failure;
         } catch (IOException failure) {

@@ -55,7 +55,7 @@ final class PassesCommand extends EventCommand {
                 : OpenEvent.named(site, opened.event().getSites(), Site::getName, StraddlePackage.Literals.SITE);
         Bird onlyBird = bird == null ? null
                 : OpenEvent.named(bird, opened.event().getBirds(), Bird::getName, StraddlePackage.Literals.BIRD);
-        Outlook outlook = opened.outlook(err());
+        Outlook outlook = opened.outlookToWalk(err());
         outlook.troubles().forEach(trouble -> err().println(trouble.sentence()));
         long[] count = {0};
         Stream<SitePass> passes = outlook.passesInOrder(each -> onlySite == null || each == onlySite, each -> onlyBird == null || each == onlyBird)

@@ -1,11 +1,16 @@
 package org.straddle.cli;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.TreeSet;
 
 import org.straddle.check.gate.DepartureGate;
+import org.straddle.check.gate.GateEntry;
 import org.straddle.check.gate.GateItem;
 import org.straddle.check.gate.Gates;
 import org.straddle.check.run.Checks;
@@ -16,10 +21,15 @@ import org.straddle.model.StraddlePackage;
 import org.straddle.outlook.BoundaryRule;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.itinerary.Itinerary;
+import org.straddle.publish.site.SiteSheet;
+import org.straddle.publish.site.SiteSheetHtml;
+import org.straddle.publish.site.SiteSheetPdf;
+import org.straddle.publish.site.SiteSheets;
 import org.straddle.safety.HazardNote;
 import org.straddle.safety.SafetyNotes;
 import org.straddle.safety.explain.Figure;
 import org.straddle.safety.explain.SiteFigures;
+import org.straddle.store.EventFolder;
 import org.straddle.words.Catalogue;
 
 import picocli.CommandLine.Command;
@@ -41,9 +51,32 @@ final class ReviewCommand extends EventCommand {
     @Option(names = "--explain")
     private boolean explain;
 
+    @Mixin
+    private SettleOptions settle;
+
+    @Option(names = "--sheet")
+    private boolean sheet;
+
+    @Option(names = "--out", paramLabel = "DIR")
+    private Path target;
+
     @Override
     int work() throws Exception {
-        Event event = opened.event();
+        Event event = settle.isGiven() ? null : opened.event();
+        if (settle.isGiven()) {
+            GateEntry entry = settle.entry();
+            EventFolder folder = opened.toChange();
+            Edit.execute(domain -> entry.on(domain, settle.day(folder.event())));
+            folder.save();
+            event = folder.event();
+        }
+        if (sheet != (target != null)) {
+            throw new WrongInput(TEXTS.text("reviewCommand.sheet.out"));
+        }
+        if (sheet) {
+            writeSheets();
+            return StraddleCommand.DONE;
+        }
         if (explain && site == null) {
             throw new WrongInput(TEXTS.text("reviewCommand.explain.site"));
         }
@@ -77,6 +110,27 @@ final class ReviewCommand extends EventCommand {
             out().println(SafetyNotes.DEFERENCE);
         }
         return gates.anyShut() ? StraddleCommand.BLOCKED : StraddleCommand.DONE;
+    }
+
+    /** A page for each stop, as HTML and as PDF on both papers. */
+    private void writeSheets() throws Exception {
+        Outlook outlook = opened.outlook(err());
+        Site only = site == null ? null : OpenEvent.named(site, outlook.event().getSites(), Site::getName, StraddlePackage.Literals.SITE);
+        List<SiteSheet> sheets = SiteSheets.of(outlook, Checks.standard().run(outlook, new ConsoleProgress(err())), only);
+        Files.createDirectories(target);
+        for (SiteSheet page : sheets) {
+            write(target.resolve(page.file() + ".html"), SiteSheetHtml.of(page).getBytes(StandardCharsets.UTF_8));
+            write(target.resolve(page.file() + "-a4.pdf"), SiteSheetPdf.of(page, SiteSheetPdf.Format.A4));
+            write(target.resolve(page.file() + "-letter.pdf"), SiteSheetPdf.of(page, SiteSheetPdf.Format.LETTER));
+        }
+        if (sheets.isEmpty()) {
+            out().println(TEXTS.text("reviewCommand.sheet.none"));
+        }
+    }
+
+    private void write(Path file, byte[] bytes) throws IOException {
+        Files.write(file, bytes);
+        out().println(file);
     }
 
     private void print(DepartureGate gate) {

@@ -1,5 +1,9 @@
 package org.straddle.drawing;
 
+import java.util.HexFormat;
+
+import org.straddle.words.Catalogue;
+
 /**
  * What a team is known by on every sheet and view: its number, a pattern and a colour, so that it is told apart in
  * black and white and by people who see colours differently. Marks repeat from the 29th team on.
@@ -10,19 +14,15 @@ package org.straddle.drawing;
  */
 public record TeamMark(int number, Pattern pattern, Colour colour) {
 
+    private static final Catalogue TEXTS = Catalogue.of(TeamMark.class);
+
     /** Patterns that stay apart at small size. */
     public enum Pattern {
-        PLAIN("plain"), RISING("rising stripes"), LEVEL("level stripes"), DOTS("dots");
-
-        private final String label;
-
-        Pattern(String label) {
-            this.label = label;
-        }
+        PLAIN, RISING, LEVEL, DOTS;
 
         /** The word to print. */
         public String label() {
-            return label;
+            return TEXTS.text(this);
         }
     }
 
@@ -31,21 +31,19 @@ public record TeamMark(int number, Pattern pattern, Colour colour) {
      * neighbours apart.
      */
     public enum Colour {
-        ORANGE("orange", Paper.ORANGE), SKY_BLUE("sky blue", Paper.SKY_BLUE), BLUISH_GREEN("bluish green", Paper.BLUISH_GREEN),
-        YELLOW("yellow", Paper.YELLOW), BLUE("blue", Paper.BLUE), VERMILLION("vermillion", Paper.VERMILLION),
-        REDDISH_PURPLE("reddish purple", Paper.REDDISH_PURPLE);
+        ORANGE(Paper.ORANGE), SKY_BLUE(Paper.SKY_BLUE), BLUISH_GREEN(Paper.BLUISH_GREEN),
+        YELLOW(Paper.YELLOW), BLUE(Paper.BLUE), VERMILLION(Paper.VERMILLION),
+        REDDISH_PURPLE(Paper.REDDISH_PURPLE);
 
-        private final String label;
         private final int rgb;
 
-        Colour(String label, int rgb) {
-            this.label = label;
+        Colour(int rgb) {
             this.rgb = rgb;
         }
 
         /** The word to print. */
         public String label() {
-            return label;
+            return TEXTS.text(this);
         }
 
         /** 0xRRGGBB. */
@@ -55,7 +53,7 @@ public record TeamMark(int number, Pattern pattern, Colour colour) {
 
         /** {@code #RRGGBB}. */
         public String hex() {
-            return "#%06X".formatted(rgb);
+            return "#" + HexFormat.of().withUpperCase().toHexDigits(rgb, 6);
         }
     }
 
@@ -74,6 +72,6 @@ public record TeamMark(int number, Pattern pattern, Colour colour) {
 
     /** {@code 2, rising stripes, sky blue}. */
     public String words() {
-        return number + ", " + pattern.label() + ", " + colour.label();
+        return TEXTS.text("mark", "number", number, "pattern", pattern.label(), "colour", colour.label());
     }
 }

@@ -32,6 +32,7 @@ import org.straddle.model.Snapshot;
 import org.straddle.model.StraddleFactory;
 import org.straddle.sky.Ephemeris;
 import org.straddle.sky.Pass;
+import org.straddle.sky.PassSearch;
 import org.straddle.sky.Window;
 import org.straddle.sky.Windows;
 
@@ -94,6 +95,39 @@ class OutlookTest {
         assertTrue(outlook.above(bird, walled, high));
         assertFalse(outlook.above(bird, walled, new Window(high.start().minusSeconds(1), high.end())));
         assertTrue(outlook.above(bird, open, new Window(high.start().minusSeconds(1), high.end())));
+    }
+
+    /** Over level, raised and jagged masks, with birds of one set, of two, of one that falls, of none; of all sites and of some. */
+    @Test
+    void aWalkFindsTheSamePassesInTheSameOrderAndTellsTheSameTroubles() {
+        World world = new World();
+        world.day(World.MORNING, World.EVENING.plus(Duration.ofDays(3)));
+        for (int i = 0; i < 6; i++) {
+            Site site = world.site(-60 + 24 * i, -150 + 55 * i, "");
+            for (int corner = 0; corner < 5 * (i % 3); corner++) {
+                World.mask(site, corner * 20 + i, corner * 7 % 20);
+            }
+        }
+        world.site(91, 0, "");
+        world.bird("one", World.low(World.MORNING, 0));
+        world.bird("twin", World.low(World.MORNING, 0));
+        world.bird("two", World.low(World.MORNING, 30), World.low(World.MORNING.plus(Duration.ofDays(2)), 31));
+        BirdElements inTheGround = World.low(World.MORNING, 0);
+        inTheGround.setEccentricity(0.5);
+        world.bird("fallen", inTheGround, World.low(World.MORNING.plus(Duration.ofDays(1)), 90));
+        world.bird("none");
+        Outlook listed = world.outlook();
+        Outlook walked = Outlook.toWalk(world.event, new PassSearch(), null);
+
+        assertEquals(listed.troubles(), walked.troubles());
+        assertTrue(listed.passes().size() > 300, () -> listed.passes().size() + " passes");
+        assertEquals(listed.passes(), walked.passesInOrder(site -> true, bird -> true).toList());
+        Site third = world.event.getSites().get(2);
+        Bird two = world.event.getBirds().get(2);
+        assertEquals(listed.passes(third, two), walked.passesInOrder(site -> site == third, bird -> bird == two).toList());
+        assertEquals(listed.passes(), listed.passesInOrder(site -> true, bird -> true).toList());
+        assertEquals(listed.passes(third), walked.passes(third), "lists are there for whoever asks after all");
+        assertEquals(listed.troubles(), walked.troubles());
     }
 
     @Test

@@ -13,12 +13,14 @@ import java.util.Optional;
 import java.util.RandomAccess;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 import org.eclipse.core.runtime.SubMonitor;
 import org.straddle.model.Bird;
 import org.straddle.model.Site;
 import org.straddle.sky.ElementSet;
+import org.straddle.sky.Ephemeris;
 import org.straddle.sky.Pass;
 import org.straddle.sky.PassSearch;
 import org.straddle.sky.PassTable;
@@ -61,17 +63,41 @@ final class EventPasses {
         return found;
     }
 
-    private PassTable search(Map<Site, Viewpoint> sites, Map<Bird, ElementSets> birds, SubMonitor progress) {
-        while (true) {
+    /**
+     * The same passes for somebody who takes them one by one: where the birds are is computed now, a pass when a walk comes
+     * to it.
+     *
+     * @param birds on return as after {@link #find}
+     */
+    PassWalks prepare(Map<Bird, ElementSets> birds, SubMonitor progress) {
+        Map<ElementSet, Ephemeris> ephemerides = settled(birds, sets -> {
             progress.setWorkRemaining(100);
+            return search.ephemerides(sets, span, progress.split(90));
+        });
+        Map<Bird, List<ElementSets.Reign>> reigns = new LinkedHashMap<>();
+        birds.forEach((bird, sets) -> reigns.put(bird, sets.reigns(span)));
+        reigns.forEach(this::tellDecay);
+        return new PassWalks(reigns, ephemerides);
+    }
+
+    private PassTable search(Map<Site, Viewpoint> sites, Map<Bird, ElementSets> birds, SubMonitor progress) {
+        return settled(birds, sets -> {
+            progress.setWorkRemaining(100);
+            return search.find(span, sets, sites.values(), progress.split(90));
+        });
+    }
+
+    /** Searches with the element sets that are needed, anew without those that turn out to say nothing about the span. */
+    private <T> T settled(Map<Bird, ElementSets> birds, Function<Set<ElementSet>, T> searched) {
+        while (true) {
             Set<ElementSet> needed = new LinkedHashSet<>();
             birds.values().forEach(sets -> sets.reigns(span).forEach(reign -> needed.add(reign.set())));
-            PassTable table = search.find(span, needed, sites.values(), progress.split(90));
+            T answer = searched.apply(needed);
             Set<ElementSet> useless = needed.stream()
                     .filter(set -> end(set).filter(end -> !end.isAfter(span.start())).isPresent())
                     .collect(Collectors.toSet());
             if (useless.isEmpty()) {
-                return table;
+                return answer;
             }
             birds.replaceAll((bird, sets) -> without(useless, bird, sets));
         }
@@ -107,23 +133,13 @@ final class EventPasses {
         }
     }
 
-    /**
-     * A pass belongs to the set in whose reign it begins. Two sets may disagree by seconds about a pass
-     * at the change of reign: the later set's pass counts unless the earlier set's already does.
-     */
     private static List<Pass> passes(PassTable table, Viewpoint viewpoint, List<ElementSets.Reign> reigns) {
         if (reigns.size() == 1) {
             return table.passes(viewpoint, reigns.get(0).set());
         }
         List<Pass> passes = new ArrayList<>();
-        for (ElementSets.Reign reign : reigns) {
-            for (Pass pass : table.passes(viewpoint, reign.set())) {
-                boolean known = !passes.isEmpty() && passes.get(passes.size() - 1).los().isAfter(pass.aos());
-                if (!known && pass.window().overlaps(reign.window()) && pass.aos().isBefore(reign.window().end())) {
-                    passes.add(pass);
-                }
-            }
-        }
+        new PassesByReign(reigns, reigns.stream().map(reign -> table.passes(viewpoint, reign.set()).iterator()).toList())
+                .forEachRemaining(passes::add);
         return List.copyOf(passes);
     }
 

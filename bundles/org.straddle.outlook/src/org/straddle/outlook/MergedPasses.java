@@ -12,7 +12,8 @@ import java.util.stream.StreamSupport;
 
 /**
  * Lists of passes, each in order, as one in order: a merge over a heap of their heads (Knuth, The Art of Computer
- * Programming 3, section 5.4.1). Of each list one pass is held at a time.
+ * Programming 3, section 5.4.1). Of each list one pass is held at a time; the first of each, which may have to be searched,
+ * are asked for on all processors.
  */
 final class MergedPasses implements Iterator<SitePass> {
 
@@ -21,12 +22,12 @@ final class MergedPasses implements Iterator<SitePass> {
 
     private final PriorityQueue<Head> heads;
 
-    private MergedPasses(List<List<SitePass>> lists, Comparator<SitePass> order) {
+    private MergedPasses(List<Iterator<SitePass>> lists, Comparator<SitePass> order) {
         heads = new PriorityQueue<>(Math.max(1, lists.size()), Comparator.comparing(Head::pass, order));
-        lists.forEach(list -> push(list.iterator()));
+        heads.addAll(lists.parallelStream().filter(Iterator::hasNext).map(list -> new Head(list.next(), list)).toList());
     }
 
-    static Stream<SitePass> of(List<List<SitePass>> lists, Comparator<SitePass> order) {
+    static Stream<SitePass> of(List<Iterator<SitePass>> lists, Comparator<SitePass> order) {
         return StreamSupport.stream(Spliterators.spliteratorUnknownSize(new MergedPasses(lists, order),
                 Spliterator.ORDERED | Spliterator.NONNULL), false);
     }

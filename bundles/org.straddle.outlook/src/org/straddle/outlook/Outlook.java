@@ -98,7 +98,10 @@ public final class Outlook {
     private final Demands demand;
     private final Map<Site, Viewpoint> viewpoints = new LinkedHashMap<>();
     private final Map<Bird, ElementSets> elements = new LinkedHashMap<>();
-    private final Map<Site, Map<Bird, List<SitePass>>> bySiteAndBird;
+    /** Null until somebody asks for a list of passes, in an outlook made {@link #toWalk}. */
+    private Map<Site, Map<Bird, List<SitePass>>> found;
+    /** Null in an outlook whose passes are found when it is made. */
+    private final PassWalks walks;
     private final Map<SiteAndBird, List<SitePass>> unpacked = new ConcurrentHashMap<>();
     private final Map<Site, List<SitePass>> bySite = new ConcurrentHashMap<>();
     private volatile List<SitePass> passes;
@@ -109,8 +112,11 @@ public final class Outlook {
     private final Map<Footprint, List<Window>> aboveZero;
     private final Versions versions;
 
-    /** @param before of an earlier copy of the event, or null */
-    private Outlook(Event event, PassSearch search, Outlook before, SubMonitor progress) {
+    /**
+     * @param before of an earlier copy of the event, or null
+     * @param toWalk whether to leave the search for passes to those who come for them
+     */
+    private Outlook(Event event, PassSearch search, Outlook before, boolean toWalk, SubMonitor progress) {
         this.event = event;
         this.search = search;
         this.versions = before == null ? Versions.of(event) : before.versions.next(event);
@@ -127,9 +133,9 @@ public final class Outlook {
         Map<Object, Viewpoint> known = before == null ? Map.of() : before.viewpointsByVersion();
         event.getSites().forEach(site -> readSite(site, known.get(versions.of(site))));
         event.getBirds().forEach(this::readElements);
-        this.bySiteAndBird = knownSpan.isPresent()
-                ? new EventPasses(search, span, troubles::add).find(viewpoints, elements, progress)
-                : Map.of();
+        EventPasses finder = new EventPasses(search, span, troubles::add);
+        this.walks = toWalk && knownSpan.isPresent() ? finder.prepare(elements, progress) : null;
+        this.found = knownSpan.isEmpty() ? Map.of() : toWalk ? null : finder.find(viewpoints, elements, progress);
         this.reach = Reach.of(this, readRegions());
         this.jurisdictions = readJurisdictions();
         this.enteredLegs = EnteredLegs.of(event);
@@ -147,7 +153,15 @@ public final class Outlook {
 
     /** The same with a search of one's own, such as one with Earth orientation data; keep it for the next outlook. */
     public static Outlook of(Event event, PassSearch search, IProgressMonitor monitor) {
-        return new Outlook(event, search, null, SubMonitor.convert(monitor, 100));
+        return new Outlook(event, search, null, false, SubMonitor.convert(monitor, 100));
+    }
+
+    /**
+     * The same for somebody who goes through all passes once, by {@link #passesInOrder}: no pass is found before it is
+     * asked for, and none is kept, so the first of a large event is there at once.
+     */
+    public static Outlook toWalk(Event event, PassSearch search, IProgressMonitor monitor) {
+        return new Outlook(event, search, null, true, SubMonitor.convert(monitor, 100));
     }
 
     /**
@@ -156,7 +170,7 @@ public final class Outlook {
      * @param before kept no longer than this takes
      */
     public static Outlook after(Outlook before, Event event, PassSearch search, IProgressMonitor monitor) {
-        return new Outlook(event, search, before, SubMonitor.convert(monitor, 100));
+        return new Outlook(event, search, before, false, SubMonitor.convert(monitor, 100));
     }
 
     /** Which things are the same as in the outlook that this one was made after. */
@@ -300,7 +314,7 @@ public final class Outlook {
     public List<SitePass> passes() {
         List<SitePass> known = passes;
         if (known == null) {
-            known = sorted(bySiteAndBird.keySet().stream().flatMap(site -> passes(site).stream()));
+            known = sorted(bySiteAndBird().keySet().stream().flatMap(site -> passes(site).stream()));
             passes = known;
         }
         return known;
@@ -311,15 +325,25 @@ public final class Outlook {
      * of which nobody needs two at a time.
      */
     public Stream<SitePass> passesInOrder(Predicate<Site> sites, Predicate<Bird> birds) {
-        return MergedPasses.of(bySiteAndBird.entrySet().stream().filter(row -> sites.test(row.getKey()))
-                .flatMap(row -> row.getValue().entrySet().stream().filter(cell -> birds.test(cell.getKey())).map(Map.Entry::getValue)).toList(),
-                IN_TIME_ORDER);
+        return MergedPasses.of(viewpoints.entrySet().stream().filter(entry -> sites.test(entry.getKey()))
+                .flatMap(entry -> walks == null
+                        ? bySiteAndBird().getOrDefault(entry.getKey(), Map.of()).entrySet().stream()
+                                .filter(cell -> birds.test(cell.getKey())).map(cell -> cell.getValue().iterator())
+                        : walks.over(entry.getKey(), entry.getValue(), birds)).toList(), IN_TIME_ORDER);
+    }
+
+    private synchronized Map<Site, Map<Bird, List<SitePass>>> bySiteAndBird() {
+        if (found == null) {
+            // What is wrong with the elements was told when the walks were prepared.
+            found = new EventPasses(search, span, trouble -> { }).find(viewpoints, elements, SubMonitor.convert(null));
+        }
+        return found;
     }
 
     /** The passes over one site, by AOS. */
     public List<SitePass> passes(Site site) {
         return bySite.computeIfAbsent(site, asked -> sorted(
-                bySiteAndBird.getOrDefault(asked, Map.of()).keySet().stream()
+                bySiteAndBird().getOrDefault(asked, Map.of()).keySet().stream()
                         .flatMap(bird -> passes(asked, bird).stream())));
     }
 
@@ -327,7 +351,7 @@ public final class Outlook {
     public List<SitePass> passes(Site site, Bird bird) {
         // Found passes are packed: those that are asked for once are asked for again.
         return unpacked.computeIfAbsent(new SiteAndBird(site, bird),
-                asked -> List.copyOf(bySiteAndBird.getOrDefault(site, Map.of()).getOrDefault(bird, List.of())));
+                asked -> List.copyOf(bySiteAndBird().getOrDefault(site, Map.of()).getOrDefault(bird, List.of())));
     }
 
     /**

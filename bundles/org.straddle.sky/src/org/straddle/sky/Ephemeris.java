@@ -1,7 +1,10 @@
 package org.straddle.sky;
 
 import java.time.Instant;
+import java.util.Collections;
+import java.util.Iterator;
 import java.util.List;
+import java.util.NoSuchElementException;
 import java.util.Optional;
 
 import org.eclipse.core.runtime.IProgressMonitor;
@@ -113,19 +116,71 @@ public final class Ephemeris {
         return track.isEmpty() ? List.of() : passes(new Sightline(place, track), horizon);
     }
 
+    /**
+     * The passes of several birds over a viewpoint, of each bird one after the other, searched when they are asked for:
+     * for somebody who wants the first passes of very many viewpoints. Each walk is for one thread at a time.
+     *
+     * @return one for each bird, in the order given
+     */
+    public static List<Iterator<Pass>> walks(Viewpoint viewpoint, List<Ephemeris> birds) {
+        Skyline shared = new Skyline(viewpoint.horizon());
+        return birds.stream().map(bird -> bird.walk(viewpoint.place(), shared)).toList();
+    }
+
+    private Iterator<Pass> walk(Place place, Skyline skyline) {
+        return track.isEmpty() ? Collections.emptyIterator() : new Walk(new Sightline(place, track), skyline);
+    }
+
     private PassList passes(Sightline sight, Horizon horizon) {
         List<Span> spans = PassFinder.spans(track, sight, horizon, 0, track.lengthS());
         PassList passes = new PassList(elements, window.start(), track.lengthS(), spans.size());
         Culmination culmination = new Culmination(track, sight);
-        for (Span span : spans) {
-            culmination.of(span);
-            double minRangeKm = sight.at(culmination.nearestS()).range() / 1000;
-            sight.at(culmination.highestS());
-            passes.add(span, culmination.highestS(), Math.toDegrees(culmination.startAzimuth()),
-                    Math.toDegrees(sight.azimuth()), Math.toDegrees(culmination.endAzimuth()),
-                    Math.toDegrees(sight.elevation()), minRangeKm, sight.movesNorth());
-        }
+        spans.forEach(span -> add(span, passes, sight, culmination));
         return passes;
+    }
+
+    private static void add(Span span, PassList passes, Sightline sight, Culmination culmination) {
+        culmination.of(span);
+        double minRangeKm = sight.at(culmination.nearestS()).range() / 1000;
+        sight.at(culmination.highestS());
+        passes.add(span, culmination.highestS(), Math.toDegrees(culmination.startAzimuth()),
+                Math.toDegrees(sight.azimuth()), Math.toDegrees(culmination.endAzimuth()),
+                Math.toDegrees(sight.elevation()), minRangeKm, sight.movesNorth());
+    }
+
+    private final class Walk implements Iterator<Pass> {
+        private final Sightline sight;
+        private final Culmination culmination;
+        private final PassFinder finder;
+        private Span next;
+        private boolean looked;
+
+        Walk(Sightline sight, Skyline skyline) {
+            this.sight = sight;
+            this.culmination = new Culmination(track, sight);
+            this.finder = new PassFinder(track, sight, skyline, 0, track.lengthS());
+        }
+
+        @Override
+        public boolean hasNext() {
+            if (!looked) {
+                next = finder.next();
+                looked = true;
+            }
+            return next != null;
+        }
+
+        @Override
+        public Pass next() {
+            if (!hasNext()) {
+                throw new NoSuchElementException();
+            }
+            // By way of the list that packs passes, so that both ways round alike.
+            PassList one = new PassList(elements, window.start(), track.lengthS(), 1);
+            add(next, one, sight, culmination);
+            looked = false;
+            return one.get(0);
+        }
     }
 
     /** The passes over a place, or which case there is instead of passes. */

@@ -1,7 +1,9 @@
 package org.straddle.sky;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Queue;
 
 /**
  * The times a track lies above one place's horizon mask.
@@ -17,6 +19,8 @@ import java.util.List;
  * straight piece of mask the slope of clearance is zero where elevation changes as many degrees per degree
  * of azimuth as the mask does, and that ratio only ever falls during the flight. A piece is too
  * short for orbit and Earth to bend away from that picture; no orbit or mask in the tests shows it.
+ *
+ * <p>It goes no farther than it is asked to: whoever wants the first pass pays for the first pass.
  */
 final class PassFinder {
 
@@ -39,30 +43,51 @@ final class PassFinder {
     private final OverPiece overPiece = new OverPiece();
     private final PastCorner pastCorner = new PastCorner();
 
-    private final List<Span> spans = new ArrayList<>();
+    private final double from;
+    private final double to;
+    private final int end;
+    private final double threshold;
+    private final Queue<Span> found = new ArrayDeque<>(2);
+    private Node left = new Node();
+    private Node right = new Node();
     private boolean up;
     private double since;
     private int step;
+    private boolean finished;
 
-    private PassFinder(Track track, Sightline sight, Horizon horizon) {
+    PassFinder(Track track, Sightline sight, Skyline skyline, double from, double to) {
         this.track = track;
         this.sight = sight;
-        this.skyline = new Skyline(horizon);
+        this.skyline = skyline;
+        this.from = from;
+        this.to = to;
+        end = Math.min(track.nodeCount() - 1, (int) Math.ceil(to / track.stepS()));
+        threshold = leastHeight();
+        step = track.stepAt(from);
+        left.take(step);
     }
 
     /** The spans within {@code from} to {@code to}, in order. */
     static List<Span> spans(Track track, Sightline sight, Horizon horizon, double from, double to) {
-        return new PassFinder(track, sight, horizon).between(from, to);
+        PassFinder finder = new PassFinder(track, sight, new Skyline(horizon), from, to);
+        List<Span> spans = new ArrayList<>();
+        for (Span span = finder.next(); span != null; span = finder.next()) {
+            spans.add(span);
+        }
+        return spans;
     }
 
-    private List<Span> between(double from, double to) {
-        int end = Math.min(track.nodeCount() - 1, (int) Math.ceil(to / track.stepS()));
-        double threshold = leastHeight();
-        Node left = new Node();
-        Node right = new Node();
-        step = track.stepAt(from);
-        left.take(step);
-        while (true) {
+    /** The next span, or null when there is none. */
+    Span next() {
+        if (found.isEmpty() && !finished) {
+            search();
+        }
+        return found.poll();
+    }
+
+    /** Goes on until a span has ended, or the time to search has. */
+    private void search() {
+        while (found.isEmpty()) {
             int high = sight.nextNodeAbove(threshold, step, end + 1);
             if (high > step + 1) {
                 step = high - 1;
@@ -70,7 +95,8 @@ final class PassFinder {
             }
             if (step >= end) {
                 end(to);
-                return spans;
+                finished = true;
+                return;
             }
             right.take(step + 1);
             step(left, right, Math.max(from, step * track.stepS()), Math.min(to, (step + 1) * track.stepS()));
@@ -235,7 +261,7 @@ final class PassFinder {
 
     private void end(double t) {
         if (up && t - since >= SHORTEST_PASS_S) {
-            spans.add(new Span(since, t));
+            found.add(new Span(since, t));
         }
     }
 

@@ -3,6 +3,8 @@ package org.straddle.sky;
 import java.lang.ref.SoftReference;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +18,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 
 import org.eclipse.core.runtime.IProgressMonitor;
@@ -126,7 +129,7 @@ public final class PassSearch {
                 }
             }
             if (!unfinished.isEmpty()) {
-                compute(unfinished, told);
+                compute(unfinished, Column::compute, told);
             }
             last = new SoftReference<>(columns.stream().collect(Collectors.toMap(column -> column.number, column -> column)));
             return new PassTable(window, distinctViewpoints, distinctBirds,
@@ -136,14 +139,38 @@ public final class PassSearch {
         }
     }
 
-    private void compute(List<Column> columns, IProgressMonitor told) {
+    /**
+     * The ephemerides of several birds, remembered like those of {@link #find}.
+     *
+     * @param monitor told of progress by the calling thread alone; may be null
+     * @return by bird, in the order given; held even where they are too many to be remembered
+     * @throws ElementSetException        if the model refuses a bird's elements; the message names it
+     * @throws OperationCanceledException within a tenth of a second of cancellation
+     */
+    public Map<ElementSet, Ephemeris> ephemerides(Collection<ElementSet> birds, Window window, IProgressMonitor monitor) {
+        IProgressMonitor told = monitor == null ? new NullProgressMonitor() : monitor;
+        Map<ElementSet, Ephemeris> found = Collections.synchronizedMap(new LinkedHashMap<>());
+        birds.forEach(bird -> found.put(bird, null));
+        told.beginTask(TEXTS.text("passSearch.findingPasses"), Math.max(1, found.size()));
+        try {
+            if (!found.isEmpty()) {
+                compute(List.copyOf(found.keySet()), (bird, stop) -> found.put(bird, ephemeris(bird, window, stop)), told);
+            }
+            return new LinkedHashMap<>(found);
+        } finally {
+            told.done();
+        }
+    }
+
+    /** Does a part of the work for each subject, on several threads. @param part also takes a monitor to ask for cancellation */
+    private <T> void compute(List<T> subjects, BiConsumer<T, IProgressMonitor> part, IProgressMonitor told) {
         // Workers must not touch the caller's monitor: it need not stand several threads.
         IProgressMonitor stop = new NullProgressMonitor();
-        ExecutorService workers = Executors.newFixedThreadPool(Math.min(threads, columns.size()), PassSearch::worker);
+        ExecutorService workers = Executors.newFixedThreadPool(Math.min(threads, subjects.size()), PassSearch::worker);
         try {
             CompletionService<Void> done = new ExecutorCompletionService<>(workers);
-            columns.forEach(column -> done.submit(() -> column.compute(stop), null));
-            for (int left = columns.size(); left > 0;) {
+            subjects.forEach(subject -> done.submit(() -> part.accept(subject, stop), null));
+            for (int left = subjects.size(); left > 0;) {
                 if (told.isCanceled()) {
                     throw new OperationCanceledException();
                 }

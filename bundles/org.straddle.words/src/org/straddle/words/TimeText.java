@@ -14,6 +14,8 @@ import java.time.temporal.ChronoUnit;
  */
 public final class TimeText {
 
+    private static final TimeText UTC = of(ZoneOffset.UTC);
+
     private final ZoneId zone;
     private final Catalogue texts;
     private final DateText dates;
@@ -35,7 +37,17 @@ public final class TimeText {
 
     /** In UTC alone, in the language chosen at the start. */
     public static TimeText utc() {
-        return of(ZoneOffset.UTC);
+        return UTC;
+    }
+
+    /** {@code 12:02Z}: UTC to the minute below, where there is no room for more; a dash where there is no instant. */
+    public static String zulu(Instant instant) {
+        return instant == null ? "–" : UTC.clock(instant) + "Z";
+    }
+
+    /** {@code 12:02–12:14Z}. */
+    public static String zulu(Instant start, Instant end) {
+        return (start == null ? "–" : UTC.clock(start)) + "–" + zulu(end);
     }
 
     public TimeText in(Language language) {

@@ -69,7 +69,7 @@ class EventSceneTest {
         Outlook outlook = Outlook.of(event, null);
         Projector projector = new Projector(Plane.about(EventCentre.of(outlook).orElseThrow()));
         EventScene scene = EventScene.of(outlook, projector, new LaidGrid(projector), Look.PLAIN, null);
-        assertEquals("(unnamed site)", scene.sites().get(0).name());
+        assertEquals("a site without a name", scene.sites().get(0).name());
         assertEquals(1117, Math.hypot(scene.sites().get(0).at().x(), scene.sites().get(0).at().y()), 1);
     }
 

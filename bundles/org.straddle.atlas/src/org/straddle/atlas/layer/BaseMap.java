@@ -32,7 +32,7 @@ public record BaseMap(SimpleFeatureCollection land, SimpleFeatureCollection bord
 
     /** For the foot of a page. */
     public static final String ORIGIN =
-            TEXTS.text("baseMap.coastsBordersNatural");
+            TEXTS.text("base.credit");
 
     private static final String FORMAT = "SBM1";
     private static final double PER_DEGREE = 500;
@@ -47,22 +47,22 @@ public record BaseMap(SimpleFeatureCollection land, SimpleFeatureCollection bord
     public static BaseMap load(IProgressMonitor monitor) throws IOException {
         try (InputStream packed = BaseMap.class.getResourceAsStream("basemap.bin.gz")) {
             if (packed == null) {
-                throw new IOException(TEXTS.text("baseMap.baseMapMissing"));
+                throw new IOException(TEXTS.text("base.missing"));
             }
             return read(packed, monitor);
         }
     }
 
     static BaseMap read(InputStream packed, IProgressMonitor monitor) throws IOException {
-        SubMonitor progress = SubMonitor.convert(monitor, TEXTS.text("baseMap.baseMap"), 100);
+        SubMonitor progress = SubMonitor.convert(monitor, TEXTS.text("base.loading"), 100);
         try (DataInputStream in = new DataInputStream(new BufferedInputStream(new GZIPInputStream(packed), 1 << 16))) {
             if (!new String(in.readNBytes(4), StandardCharsets.US_ASCII).equals(FORMAT)) {
-                throw new IOException(TEXTS.text("baseMap.baseMapHas"));
+                throw new IOException(TEXTS.text("base.format"));
             }
             return new BaseMap(set(in, "area", progress.split(80)), set(in, "lines", progress.split(15)),
                     set(in, "lines", progress.split(5)));
         } catch (EOFException e) {
-            throw new IOException(TEXTS.text("baseMap.baseMapEnds"), e);
+            throw new IOException(TEXTS.text("base.cut"), e);
         }
     }
 

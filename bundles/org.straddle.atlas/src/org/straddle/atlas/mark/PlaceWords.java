@@ -2,7 +2,6 @@ package org.straddle.atlas.mark;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
 
@@ -15,6 +14,7 @@ import org.straddle.grid.NearBoundary;
 import org.straddle.grid.NearbyBoundaries;
 import org.straddle.grid.PositionText;
 import org.straddle.words.Catalogue;
+import org.straddle.words.FigureText;
 
 /** A place in words: coordinates, locator, and how far the lines around it are and in which direction. */
 public final class PlaceWords {
@@ -22,8 +22,7 @@ public final class PlaceWords {
     private static final Catalogue TEXTS = Catalogue.of(PlaceWords.class);
 
     private static final double SEARCHED_M = 130_000;
-    private static final String[] DIRECTIONS = {"north", "north-east", "east", "south-east", "south", "south-west", "west",
-        "north-west"};
+    private static final int DIRECTIONS = 8;
 
     private PlaceWords() {
     }
@@ -56,19 +55,14 @@ public final class PlaceWords {
 
     /** {@code 20°W  12.4 m west}. */
     public static String words(GeoPosition place, NearBoundary near) {
-        return near.boundary() + "  " + (near.distanceM() < 0.05 ? "here"
-                : distance(near.distanceM()) + " " + direction(Geodesic.initialBearingDeg(place, near.foot())));
-    }
-
-    /** Metres with a decimal up to a kilometre, then kilometres. */
-    public static String distance(double metres) {
-        return metres < 1000 ? TEXTS.text("placeWords.m", "metres", metres)
-                : String.format(Locale.ROOT, metres < 10_000 ? TEXTS.text("placeWords.fKm")
-                        : TEXTS.text("placeWords.fKm2"), metres / 1000);
+        return near.distanceM() < 0.05 ? TEXTS.text("near.here", "boundary", near.boundary())
+                : TEXTS.text("near.away", "boundary", near.boundary(), "distance",
+                        FigureText.inCurrent().distance(near.distanceM()), "direction",
+                        direction(Geodesic.initialBearingDeg(place, near.foot())));
     }
 
     private static String direction(double bearingDeg) {
-        return DIRECTIONS[(int) Math.round(bearingDeg / 45) % 8];
+        return TEXTS.text("direction." + Math.round(bearingDeg / 360 * DIRECTIONS) % DIRECTIONS);
     }
 
     private static Optional<NearBoundary> first(List<NearBoundary> all, Predicate<NearBoundary> wanted) {

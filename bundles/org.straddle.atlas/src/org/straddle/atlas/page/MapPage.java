@@ -133,7 +133,7 @@ public final class MapPage {
         }
         double y = Math.min(LEGEND_ROWS, (entries.size() + LEGEND_COLUMNS - 1) / LEGEND_COLUMNS) * (Legend.HEIGHT + 1) + 10;
         List<String> notes = new ArrayList<>(text.notes());
-        notes.add(TEXTS.text("mapPage.linesDrivesShortest", "words", contents.projector().plane().words()));
+        notes.add(TEXTS.text("page.note", "plane", contents.projector().plane().words()));
         for (String note : notes) {
             words(note, 0, y, Face.SMALL, Palette.QUIET, pen);
             y += 13;

@@ -40,36 +40,37 @@ public final class Legend {
     public static List<Entry> of(MapContents contents, Shown shown) {
         List<Entry> entries = new ArrayList<>();
         if (shown.shows(Part.SITES)) {
-            entries.add(site(SiteSpot.Kind.INSIDE, TEXTS.text("legend.siteInsideSquare")));
-            entries.add(site(SiteSpot.Kind.WEST_EAST, TEXTS.text("legend.siteLineTwo")));
-            entries.add(site(SiteSpot.Kind.CORNER, TEXTS.text("legend.siteCornerFour")));
+            entries.add(site(SiteSpot.Kind.INSIDE, TEXTS.text("legend.inside")));
+            entries.add(site(SiteSpot.Kind.WEST_EAST, TEXTS.text("legend.westeast")));
+            entries.add(site(SiteSpot.Kind.SOUTH_NORTH, TEXTS.text("legend.southnorth")));
+            entries.add(site(SiteSpot.Kind.CORNER, TEXTS.text("legend.corner")));
         }
         if (shown.shows(Part.BASES) && !contents.scene().bases().isEmpty()) {
-            entries.add(new Entry(Glyphs.base(MID_X, MID_Y), "base"));
+            entries.add(new Entry(Glyphs.base(MID_X, MID_Y), TEXTS.text("legend.base")));
         }
         if (shown.shows(Part.PLACES) && !contents.places().isEmpty()) {
-            entries.add(new Entry(Glyphs.place(MID_X, MID_Y), TEXTS.text("legend.placeFoundIts")));
+            entries.add(new Entry(Glyphs.place(MID_X, MID_Y), TEXTS.text("legend.place")));
         }
         if (shown.shows(Part.LEGS)) {
             TreeMap<Integer, TeamMark> teams = new TreeMap<>();
             contents.scene().legs().stream().map(LegLine::team).forEach(team -> teams.put(team.number(), team));
-            teams.values().forEach(team -> entries.add(new Entry(leg(team), TEXTS.text("legend.drivesTeam",
+            teams.values().forEach(team -> entries.add(new Entry(leg(team), TEXTS.text("legend.drives",
                     "team", team.number()))));
         }
         if (shown.shows(Part.DEMAND) && !contents.scene().demand().isEmpty()) {
-            entries.add(new Entry(demand(), TEXTS.text("legend.demandChasers")));
+            entries.add(new Entry(demand(), TEXTS.text("legend.demand")));
         }
         if (shown.shows(Part.REGIONS) && !contents.scene().regions().isEmpty()) {
-            entries.add(new Entry(region(), TEXTS.text("legend.whereChasersLive")));
+            entries.add(new Entry(region(), TEXTS.text("legend.region")));
         }
         if (shown.shows(Part.REACH) && contents.reach().isPresent()) {
-            entries.add(new Entry(reach(false), TEXTS.text("legend.birdUpSome")));
-            entries.add(new Entry(reach(true), TEXTS.text("legend.birdUpAll")));
+            entries.add(new Entry(reach(false), TEXTS.text("legend.reach")));
+            entries.add(new Entry(reach(true), TEXTS.text("legend.reachall")));
         }
         if (shown.shows(Part.FINDINGS)) {
-            entries.add(new Entry(Glyphs.attention(Attention.BLOCKER, MID_X, MID_Y), "blocker"));
-            entries.add(new Entry(Glyphs.attention(Attention.WARNING, MID_X, MID_Y), "warning"));
-            entries.add(new Entry(Glyphs.attention(Attention.ADVICE, MID_X, MID_Y), "advice"));
+            entries.add(new Entry(Glyphs.attention(Attention.BLOCKER, MID_X, MID_Y), TEXTS.text("legend.blocker")));
+            entries.add(new Entry(Glyphs.attention(Attention.WARNING, MID_X, MID_Y), TEXTS.text("legend.warning")));
+            entries.add(new Entry(Glyphs.attention(Attention.ADVICE, MID_X, MID_Y), TEXTS.text("legend.advice")));
         }
         contents.layers().stream().filter(layer -> shown.showsLayer(layer.layer().name()))
                 .flatMap(layer -> layer.byRole().keySet().stream()).distinct()

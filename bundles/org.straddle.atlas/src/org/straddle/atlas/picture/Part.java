@@ -1,21 +1,16 @@
 package org.straddle.atlas.picture;
 
+import org.straddle.words.Catalogue;
+
 /** What of a map can be shown or hidden, besides the layers of the user. */
 public enum Part {
-    BASE_MAP("Base map"), FIELDS("Fields"), SQUARES("Squares"), SUBSQUARES("Subsquares"), DEMAND("Demand"),
-    REGIONS("Where chasers live"),
-    REACH("Reach of the pass"), LEGS("Drives"), BASES("Bases"), SITES("Sites"),
-    TEAMS("Team marks"), FINDINGS("Findings"), NAMES("Names of sites"),
+    BASE_MAP, FIELDS, SQUARES, SUBSQUARES, DEMAND, REGIONS, REACH, LEGS, BASES, SITES, TEAMS, FINDINGS, NAMES,
     /** What the line scout found. */
-    PLACES("Places found");
+    PLACES;
 
-    private final String label;
-
-    Part(String label) {
-        this.label = label;
-    }
+    private static final Catalogue TEXTS = Catalogue.of(Part.class);
 
     public String label() {
-        return label;
+        return TEXTS.text(this);
     }
 }

@@ -44,7 +44,7 @@ final class RegionPainter {
     List<Mark> names(Crowd crowd, Lettering lettering) {
         List<Mark> marks = new ArrayList<>();
         for (RegionShape region : seen) {
-            String words = TEXTS.text("regionPainter.chasers", "outline", region.outline().name(),
+            String words = TEXTS.text("region.chasers", "region", region.outline().name(),
                     "share", Math.round(100 * region.share()));
             double halfWidth = lettering.width(words, Face.PLAIN) / 2;
             double halfHeight = lettering.height(Face.PLAIN) / 2;

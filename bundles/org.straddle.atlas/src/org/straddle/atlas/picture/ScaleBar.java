@@ -3,7 +3,6 @@ package org.straddle.atlas.picture;
 import java.util.ArrayList;
 import java.util.List;
 
-import org.straddle.atlas.mark.PlaceWords;
 import org.straddle.atlas.plane.Plane;
 import org.straddle.drawing.Face;
 import org.straddle.drawing.Frame;
@@ -13,6 +12,7 @@ import org.straddle.drawing.Stroke;
 import org.straddle.drawing.Words;
 import org.straddle.grid.GeoPosition;
 import org.straddle.words.Catalogue;
+import org.straddle.words.FigureText;
 
 /** How long things on the ground are and where north is, both true for the middle of the window. */
 public final class ScaleBar {
@@ -31,8 +31,9 @@ public final class ScaleBar {
         double groundPerPx = sight.metresPerPx() / plane.scaleAt(middle);
         double metres = round(ABOUT_PX * groundPerPx);
         double length = metres / groundPerPx;
-        String words = metres >= 1000 ? TEXTS.text("scaleBar.km", "metres", Math.round(metres / 1000))
-                : metres >= 1 ? Math.round(metres) + " m" : TEXTS.text("scaleBar.cm", "metres", Math.round(metres * 100));
+        String words = metres >= 1000 ? TEXTS.text("scale.km", "kilometres", Math.round(metres / 1000))
+                : metres >= 1 ? TEXTS.text("scale.m", "metres", Math.round(metres))
+                        : TEXTS.text("scale.cm", "centimetres", Math.round(metres * 100));
         double top = bottom - HEIGHT_PX;
         double right = left + length + 46;
         double y = bottom - 9;
@@ -57,7 +58,7 @@ public final class ScaleBar {
             corners[2 * i + 1] = y + needle[i][0] * sin + needle[i][1] * cos;
         }
         into.add(new Mark.Fill(List.of(Glyphs.ring(corners)), Palette.INK, 1));
-        into.add(new Words("N", (float) (x + 11 * sin + 9 * cos), (float) (y - 9 * cos + 9 * sin), Face.SMALL, Palette.INK, -1));
+        into.add(new Words(TEXTS.text("scale.north"), (float) (x + 11 * sin + 9 * cos), (float) (y - 9 * cos + 9 * sin), Face.SMALL, Palette.INK, -1));
     }
 
     /** 1, 2 or 5 times a power of ten, not above the length. */
@@ -70,6 +71,6 @@ public final class ScaleBar {
     /** {@code 1 px = 120 m}: for those who cannot see the bar. */
     public static String words(Sight sight, Plane plane) {
         double groundPerPx = sight.metresPerPx() / plane.scaleAt(plane.position(sight.centreX(), sight.centreY()));
-        return TEXTS.text("scaleBar.across", "distance", PlaceWords.distance(sight.width() * groundPerPx));
+        return TEXTS.text("scale.across", "distance", FigureText.inCurrent().distance(sight.width() * groundPerPx));
     }
 }

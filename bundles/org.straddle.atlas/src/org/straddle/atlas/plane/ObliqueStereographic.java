@@ -92,7 +92,7 @@ public record ObliqueStereographic(Spheroid spheroid, GeoPosition centre, double
 
     @Override
     public String words() {
-        return TEXTS.text("obliqueStereographic.obliqueStereographicEpsg",
+        return TEXTS.text("plane.oblique",
                 "centre", PositionText.write(centre, PositionText.Form.DEGREES));
     }
 }

@@ -58,6 +58,6 @@ public record PolarStereographic(Spheroid spheroid, boolean north, double origin
 
     @Override
     public String words() {
-        return TEXTS.text("polarStereographic.polarStereographicEpsg", "north", north);
+        return TEXTS.text("plane.polar", "north", north);
     }
 }

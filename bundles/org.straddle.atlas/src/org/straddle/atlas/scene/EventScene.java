@@ -27,6 +27,7 @@ import org.straddle.model.Site;
 import org.straddle.model.SiteKind;
 import org.straddle.model.Stop;
 import org.straddle.model.Team;
+import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
 import org.straddle.words.Catalogue;
 
@@ -56,7 +57,7 @@ public record EventScene(List<SiteSpot> sites, List<BaseSpot> bases, List<LegLin
      */
     public static EventScene of(Outlook outlook, Projector projector, LaidGrid grid, Look look, IProgressMonitor monitor) {
         Event event = outlook.event();
-        SubMonitor progress = SubMonitor.convert(monitor, "Map", event.getSites().size() + event.getTeams().size()
+        SubMonitor progress = SubMonitor.convert(monitor, TEXTS.text("scene.map"), event.getSites().size() + event.getTeams().size()
                 + event.getDemands().size() + 1);
         List<SiteSpot> sites = new ArrayList<>();
         for (Site site : event.getSites()) {
@@ -66,7 +67,7 @@ public record EventScene(List<SiteSpot> sites, List<BaseSpot> bases, List<LegLin
             }
         }
         List<BaseSpot> bases = event.getBases().stream().filter(outlook::isPlaced).map(base -> new BaseSpot(base.getId(),
-                name(base.getName(), "base"), outlook.position(base), projector.plane().put(outlook.position(base)))).toList();
+                Naming.name(base), outlook.position(base), projector.plane().put(outlook.position(base)))).toList();
         List<LegLine> legs = new ArrayList<>();
         for (Team team : event.getTeams()) {
             progress.split(1);
@@ -105,7 +106,7 @@ public record EventScene(List<SiteSpot> sites, List<BaseSpot> bases, List<LegLin
                         .sorted(Comparator.comparingInt(Team::getNumber)).map(team -> TeamMark.of(team.getNumber())).toList();
         List<Square> squares = List.copyOf(outlook.squares(site));
         PlanePoint at = projector.plane().put(outlook.position(site));
-        return new SiteSpot(site.getId(), name(site.getName(), "site"), kind(site.getKind(), squares), squares,
+        return new SiteSpot(site.getId(), Naming.name(site), kind(site.getKind(), squares), squares,
                 outlook.position(site), at, teams, look.attention().apply(site));
     }
 
@@ -131,12 +132,8 @@ public record EventScene(List<SiteSpot> sites, List<BaseSpot> bases, List<LegLin
 
     private static RegionShape region(Region region, Geometry shape, Projector projector) {
         Coordinate inside = shape.getInteriorPoint().getCoordinate();
-        return new RegionShape(projector.area(shape, name(region.getName(), "region")),
+        return new RegionShape(projector.area(shape, Naming.name(region)),
                 projector.plane().put(new GeoPosition(inside.y, Math.IEEEremainder(inside.x, 360))),
                 region.getSharePercent() / 100);
-    }
-
-    static String name(String name, String word) {
-        return name == null || name.isBlank() ? TEXTS.text("eventScene.unnamed", "word", word) : name.strip();
     }
 }

@@ -53,7 +53,7 @@ public record ReachShape(SitePass pass, double leastDeg, List<double[]> ever, Li
         double leastDeg = outlook.reach().leastDeg();
         Instant from = pass.pass().aos();
         int steps = (int) Math.max(1, pass.pass().duration().dividedBy(STEP));
-        SubMonitor progress = SubMonitor.convert(monitor, TEXTS.text("reachShape.reachPass"), steps + 1);
+        SubMonitor progress = SubMonitor.convert(monitor, TEXTS.text("scene.reach"), steps + 1);
         List<Geometry> areas = new ArrayList<>();
         Geometry throughout = null;
         for (int step = 0; step <= steps; step++) {

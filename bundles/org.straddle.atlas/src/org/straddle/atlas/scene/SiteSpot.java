@@ -6,6 +6,8 @@ import org.straddle.atlas.plane.PlanePoint;
 import org.straddle.drawing.TeamMark;
 import org.straddle.grid.GeoPosition;
 import org.straddle.grid.Square;
+import org.straddle.model.SiteKind;
+import org.straddle.model.naming.Naming;
 
 /**
  * A site on the map.
@@ -23,22 +25,22 @@ public record SiteSpot(String id, String name, Kind kind, List<Square> squares, 
     /** How many squares meet at the site, and how they lie to each other. */
     public enum Kind {
         /** Within one square. */
-        INSIDE("inside"),
+        INSIDE(SiteKind.INSIDE),
         /** Two squares side by side, on a meridian. */
-        WEST_EAST("line"),
+        WEST_EAST(SiteKind.LINE),
         /** Two squares one above the other, on a parallel. */
-        SOUTH_NORTH("line"),
+        SOUTH_NORTH(SiteKind.LINE),
         /** Four squares around. */
-        CORNER("corner");
+        CORNER(SiteKind.CORNER);
 
-        private final String word;
+        private final SiteKind kind;
 
-        Kind(String word) {
-            this.word = word;
+        Kind(SiteKind kind) {
+            this.kind = kind;
         }
 
         public String word() {
-            return word;
+            return Naming.of(kind);
         }
     }
 

@@ -13,6 +13,7 @@ import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
+import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
 
 /** The drives of a team: on each of its days from the base over the stops, in order of arrival, to the base. */
@@ -65,11 +66,11 @@ final class TeamLegs {
 
     private Optional<Halt> halt(Site site) {
         return Optional.ofNullable(site).filter(outlook::isPlaced)
-                .map(placed -> new Halt(EventScene.name(placed.getName(), "site"), outlook.position(placed)));
+                .map(placed -> new Halt(Naming.name(placed), outlook.position(placed)));
     }
 
     private Optional<Halt> halt(Base base) {
         return Optional.ofNullable(base).filter(outlook::isPlaced)
-                .map(placed -> new Halt(EventScene.name(placed.getName(), "base"), outlook.position(placed)));
+                .map(placed -> new Halt(Naming.name(placed), outlook.position(placed)));
     }
 }

@@ -25,6 +25,11 @@ public record GateItem(GateKind kind, State state, String sentence, String settl
         return TEXTS.text(state == State.OPEN ? "item.open" : "item.other", "what", TEXTS.text(kind), "sentence", sentence, "by", settledBy);
     }
 
+    /** Such as "reviews". */
+    public String name() {
+        return TEXTS.text(kind);
+    }
+
     public boolean isOpen() {
         return state == State.OPEN;
     }

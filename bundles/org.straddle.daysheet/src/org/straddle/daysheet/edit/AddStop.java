@@ -14,6 +14,7 @@ import org.straddle.model.Stop;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.Turn;
 import org.straddle.sky.Window;
+import org.straddle.words.Catalogue;
 
 /**
  * Puts a new stop into the plan, with turns in it.
@@ -22,6 +23,8 @@ import org.straddle.sky.Window;
  * @param window from arrival to departure
  */
 public record AddStop(String stopId, String teamId, String siteId, Window window, List<Work> turns) implements SheetEdit {
+
+    private static final Catalogue TEXTS = Catalogue.of(AddStop.class);
 
     /** A turn of the new stop. */
     public record Work(String birdId, Window window) {
@@ -51,7 +54,7 @@ public record AddStop(String stopId, String teamId, String siteId, Window window
             turn.setEnd(work.window.end());
             stop.getTurns().add(turn);
         }
-        CompoundCommand all = new CompoundCommand("Add a stop at " + PlaceStop.site(stop));
+        CompoundCommand all = new CompoundCommand(TEXTS.text("addStop", "site", PlaceStop.site(stop)));
         all.append(added(domain, live, stop));
         return all;
     }

@@ -10,6 +10,7 @@ import org.straddle.model.Stop;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.Turn;
 import org.straddle.sky.Window;
+import org.straddle.words.Catalogue;
 
 /**
  * Puts a new turn into a stop.
@@ -17,6 +18,8 @@ import org.straddle.sky.Window;
  * @param turnId that the new turn will have
  */
 public record AddTurn(String turnId, String stopId, String birdId, Window window) implements SheetEdit {
+
+    private static final Catalogue TEXTS = Catalogue.of(AddTurn.class);
 
     public static AddTurn of(String stopId, String birdId, Window window) {
         return new AddTurn(Fresh.turn().getId(), stopId, birdId, window);
@@ -31,7 +34,7 @@ public record AddTurn(String turnId, String stopId, String birdId, Window window
         turn.setBird(plan.bird(birdId));
         turn.setStart(window.start());
         turn.setEnd(window.end());
-        CompoundCommand all = new CompoundCommand("Add a turn on " + PlaceTurn.bird(turn));
+        CompoundCommand all = new CompoundCommand(TEXTS.text("addTurn", "bird", PlaceTurn.bird(turn)));
         all.append(AddCommand.create(domain, stop, Literals.STOP__TURNS, turn));
         return all;
     }

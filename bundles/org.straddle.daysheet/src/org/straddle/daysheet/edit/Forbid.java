@@ -15,6 +15,7 @@ import org.straddle.model.Stop;
 import org.straddle.model.Turn;
 import org.straddle.plan.Banning;
 import org.straddle.sky.Window;
+import org.straddle.words.Catalogue;
 
 /**
  * Bans what a stop or turn does, and takes it out of the plan if that is wanted.
@@ -29,6 +30,8 @@ import org.straddle.sky.Window;
 public record Forbid(String id, boolean team, boolean site, boolean bird, Optional<Window> period, String reason,
         boolean remove) implements SheetEdit {
 
+    private static final Catalogue TEXTS = Catalogue.of(Forbid.class);
+
     @Override
     public Command command(EditingDomain domain, Event live) throws RefusedEdit {
         Identified thing = new LivePlan(live).stopOrTurn(id);
@@ -41,9 +44,9 @@ public record Forbid(String id, boolean team, boolean site, boolean bird, Option
         ban.setUntil(period.map(Window::end).orElse((Instant) null));
         ban.setReason(reason);
         if (ban.getTeam() == null && ban.getSite() == null && ban.getBird() == null && period.isEmpty()) {
-            throw new RefusedEdit("A ban that names nothing forbids nothing.", "Choose what it is about.");
+            throw new RefusedEdit(TEXTS.text("forbid.nothing"));
         }
-        CompoundCommand all = new CompoundCommand("Ban " + LivePlan.words(thing));
+        CompoundCommand all = new CompoundCommand(TEXTS.text("forbid", "thing", LivePlan.words(thing)));
         if (remove) {
             all.append(new Remove(id).command(domain, live));
         }

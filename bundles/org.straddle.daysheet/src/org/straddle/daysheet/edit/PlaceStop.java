@@ -14,6 +14,7 @@ import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.Team;
 import org.straddle.model.Turn;
 import org.straddle.sky.Window;
+import org.straddle.words.Catalogue;
 
 /**
  * Gives a stop to a team from an arrival to a departure: moves it, stretches it, or hands it over.
@@ -22,6 +23,8 @@ import org.straddle.sky.Window;
  * stop leave the plan in the same step; one that would stick out stays, and is for the findings to tell.
  */
 public record PlaceStop(String stopId, String teamId, Window window) implements SheetEdit {
+
+    private static final Catalogue TEXTS = Catalogue.of(PlaceStop.class);
 
     /** The turns that lie wholly outside a window, of those that have usable times. */
     public static List<Turn> leaving(Stop stop, Window window) {
@@ -51,12 +54,12 @@ public record PlaceStop(String stopId, String teamId, Window window) implements 
 
     private String label(Stop stop, Team team) {
         boolean stays = window.start().equals(stop.getArrival()) || window.end().equals(stop.getDeparture());
-        return team != stop.getTeam() ? "Hand over the stop at " + site(stop)
-                : (stays ? "Stretch" : "Move") + " the stop at " + site(stop);
+        return team != stop.getTeam() ? TEXTS.text("handOver.stop", "site", site(stop))
+                : TEXTS.text("place.stop", "stretched", stays, "site", site(stop));
     }
 
     static String site(Stop stop) {
-        return stop.getSite() == null ? "no site" : LivePlan.words(stop.getSite());
+        return stop.getSite() == null ? TEXTS.text("nosite") : LivePlan.words(stop.getSite());
     }
 
     private static boolean isTimed(Instant start, Instant end) {

@@ -11,9 +11,12 @@ import org.straddle.model.Stop;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.Turn;
 import org.straddle.sky.Window;
+import org.straddle.words.Catalogue;
 
 /** Puts a turn into a stop from a start to an end: moves it, stretches it, or hands it over with another team's stop. */
 public record PlaceTurn(String turnId, String stopId, Window window) implements SheetEdit {
+
+    private static final Catalogue TEXTS = Catalogue.of(PlaceTurn.class);
 
     @Override
     public Command command(EditingDomain domain, Event live) throws RefusedEdit {
@@ -36,11 +39,11 @@ public record PlaceTurn(String turnId, String stopId, Window window) implements 
     private String label(Turn turn, Stop from, Stop to) {
         boolean stretched = from == to
                 && (window.start().equals(turn.getStart()) || window.end().equals(turn.getEnd()));
-        return (from.getTeam() != to.getTeam() ? "Hand over" : stretched ? "Stretch" : "Move") + " the turn on "
-                + bird(turn);
+        return from.getTeam() != to.getTeam() ? TEXTS.text("handOver.turn", "bird", bird(turn))
+                : TEXTS.text("place.turn", "stretched", stretched, "bird", bird(turn));
     }
 
     static String bird(Turn turn) {
-        return turn.getBird() == null ? "no bird" : LivePlan.words(turn.getBird());
+        return turn.getBird() == null ? TEXTS.text("nobird") : LivePlan.words(turn.getBird());
     }
 }

@@ -5,7 +5,7 @@ public final class RefusedEdit extends Exception {
 
     private static final long serialVersionUID = 1L;
 
-    RefusedEdit(String what, String whatToDo) {
-        super(what + " " + whatToDo);
+    RefusedEdit(String sentences) {
+        super(sentences);
     }
 }

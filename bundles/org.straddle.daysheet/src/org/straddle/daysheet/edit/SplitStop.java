@@ -15,7 +15,8 @@ import org.straddle.model.Fresh;
 import org.straddle.model.Stop;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.Turn;
-import org.straddle.outlook.things.Times;
+import org.straddle.words.Catalogue;
+import org.straddle.words.TimeText;
 
 /**
  * Makes two stops of one, the second from a moment on, so that the second can be moved or handed over by itself. Turns
@@ -23,14 +24,16 @@ import org.straddle.outlook.things.Times;
  */
 public record SplitStop(String stopId, Instant at) implements SheetEdit {
 
+    private static final Catalogue TEXTS = Catalogue.of(SplitStop.class);
+
     @Override
     public Command command(EditingDomain domain, Event live) throws RefusedEdit {
         Stop stop = new LivePlan(live).stop(stopId);
         LivePlan.needLoose(stop);
         if (stop.getArrival() == null || stop.getDeparture() == null || !stop.getArrival().isBefore(at)
                 || !at.isBefore(stop.getDeparture())) {
-            throw new RefusedEdit(Times.utcClock(at) + " is not within the stop of " + LivePlan.words(stop) + ".",
-                    "Split it at a time between its arrival and its departure.");
+            throw new RefusedEdit(TEXTS.text("splitStop.outside", "time", TimeText.zulu(at),
+                    "stop", LivePlan.words(stop)));
         }
         List<Turn> later = later(stop);
         Stop second = Fresh.stop();
@@ -38,7 +41,7 @@ public record SplitStop(String stopId, Instant at) implements SheetEdit {
         second.setSite(stop.getSite());
         second.setArrival(at);
         second.setDeparture(stop.getDeparture());
-        CompoundCommand all = new CompoundCommand("Split the stop at " + PlaceStop.site(stop));
+        CompoundCommand all = new CompoundCommand(TEXTS.text("splitStop", "site", PlaceStop.site(stop)));
         all.append(SetCommand.create(domain, stop, Literals.STOP__DEPARTURE, at));
         if (!later.isEmpty()) {
             all.append(RemoveCommand.create(domain, stop, Literals.STOP__TURNS, later));
@@ -56,8 +59,8 @@ public record SplitStop(String stopId, Instant at) implements SheetEdit {
             boolean after = turn.getStart() != null && !turn.getStart().isBefore(at);
             boolean before = turn.getEnd() == null || !turn.getEnd().isAfter(at);
             if (!after && !before) {
-                throw new RefusedEdit("The turn " + LivePlan.words(turn) + " runs over " + Times.utcClock(at) + ".",
-                        "Split the stop before or after it.");
+                throw new RefusedEdit(TEXTS.text("splitStop.turn", "turn", LivePlan.words(turn),
+                        "time", TimeText.zulu(at)));
             }
             if (after) {
                 later.add(turn);

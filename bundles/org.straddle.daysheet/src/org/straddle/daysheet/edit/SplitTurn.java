@@ -13,13 +13,16 @@ import org.straddle.model.Event;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.Turn;
 import org.straddle.outlook.PolicyFigures;
-import org.straddle.outlook.things.Times;
+import org.straddle.words.Catalogue;
+import org.straddle.words.TimeText;
 
 /**
  * Makes two turns of one pass, so that two teams can share it: the first ends at a moment, the second begins after the
  * gap that the event's policy asks for between two turns of one team.
  */
 public record SplitTurn(String turnId, Instant at) implements SheetEdit {
+
+    private static final Catalogue TEXTS = Catalogue.of(SplitTurn.class);
 
     @Override
     public Command command(EditingDomain domain, Event live) throws RefusedEdit {
@@ -28,13 +31,13 @@ public record SplitTurn(String turnId, Instant at) implements SheetEdit {
         Instant again = at.plus(PolicyFigures.of(live.getPolicies()).turnGap());
         if (turn.getStart() == null || turn.getEnd() == null || !turn.getStart().isBefore(at)
                 || !again.isBefore(turn.getEnd())) {
-            throw new RefusedEdit("The turn " + LivePlan.words(turn) + " has no room for two parts and the gap between"
-                    + " turns at " + Times.utcClock(at) + ".", "Split it nearer to its middle, or split a longer turn.");
+            throw new RefusedEdit(TEXTS.text("splitTurn.room", "turn", LivePlan.words(turn),
+                    "time", TimeText.zulu(at)));
         }
         Turn second = EcoreUtil.copy(turn);
         second.setId(UUID.randomUUID().toString());
         second.setStart(again);
-        CompoundCommand all = new CompoundCommand("Split the turn on " + PlaceTurn.bird(turn));
+        CompoundCommand all = new CompoundCommand(TEXTS.text("splitTurn", "bird", PlaceTurn.bird(turn)));
         all.append(SetCommand.create(domain, turn, Literals.TURN__END, at));
         all.append(AddCommand.create(domain, LivePlan.stopOf(turn), Literals.STOP__TURNS, second));
         return all;

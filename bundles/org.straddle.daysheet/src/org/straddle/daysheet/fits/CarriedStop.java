@@ -17,14 +17,17 @@ import org.straddle.model.Stop;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
 import org.straddle.model.Turn;
+import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.itinerary.Itinerary;
-import org.straddle.outlook.things.ThingText;
-import org.straddle.outlook.things.Times;
 import org.straddle.sky.Window;
+import org.straddle.words.Catalogue;
+import org.straddle.words.TimeText;
 
 /** A stop in somebody's hand. A whole stop may go to any team; an end stays with its own. */
 final class CarriedStop implements Carried {
+
+    private static final Catalogue TEXTS = Catalogue.of(CarriedStop.class);
 
     private final Outlook outlook;
     private final Stop stop;
@@ -84,12 +87,12 @@ final class CarriedStop implements Carried {
         pinned.ifPresent(obstacle -> obstacles.add(0, obstacle));
         return new Landing(owner.getId(), there, pinned.isPresent() ? Optional.empty()
                 : Optional.of(new PlaceStop(stop.getId(), owner.getId(), there)), obstacles,
-                leaving.stream().map(turn -> "the turn on " + name(turn) + " at " + Times.utcClock(turn.getStart())
-                        + " leaves the plan").toList());
+                leaving.stream().map(turn -> TEXTS.text("turn.leaves", "bird", name(turn),
+                        "time", TimeText.zulu(turn.getStart()))).toList());
     }
 
     private static String name(Turn turn) {
-        return turn.getBird() == null ? "no bird" : ThingText.of(turn.getBird());
+        return turn.getBird() == null ? TEXTS.text("nobird") : Naming.name(turn.getBird());
     }
 
     private boolean fits(Team team, Instant at) {
@@ -101,10 +104,10 @@ final class CarriedStop implements Carried {
 
     private Optional<Obstacle> pinned(Team team, List<Turn> leaving) {
         if (stop.isPinned()) {
-            return Optional.of(new Obstacle("pinned", "the stop is pinned"));
+            return Optional.of(new Obstacle("pinned", TEXTS.text("pinned.stop")));
         }
         return team != stop.getTeam() && holdsPinnedTurn() || leaving.stream().anyMatch(Turn::isPinned)
-                ? Optional.of(new Obstacle("pinned", "a pinned turn holds it")) : Optional.empty();
+                ? Optional.of(new Obstacle("pinned", TEXTS.text("pinned.within"))) : Optional.empty();
     }
 
     private boolean holdsPinnedTurn() {

@@ -14,14 +14,15 @@ import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.SubMonitor;
 import org.straddle.daysheet.edit.PlaceTurn;
 import org.straddle.model.Team;
+import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.itinerary.Itinerary;
 import org.straddle.outlook.itinerary.PlanRule;
 import org.straddle.outlook.itinerary.Stay;
 import org.straddle.outlook.itinerary.Work;
-import org.straddle.outlook.things.ThingText;
-import org.straddle.outlook.things.Times;
 import org.straddle.sky.Window;
+import org.straddle.words.Catalogue;
+import org.straddle.words.TimeText;
 
 /**
  * A turn in somebody's hand. A whole turn may go to any stop from which its bird is up.
@@ -30,6 +31,8 @@ import org.straddle.sky.Window;
  * turn keeps its length, as far as the pass has room for it.
  */
 final class CarriedTurn implements Carried {
+
+    private static final Catalogue TEXTS = Catalogue.of(CarriedTurn.class);
 
     /** Passes are computed to parts of a second, turns are often written down in minutes. */
     private static final Duration NEARLY = Duration.ofMinutes(1);
@@ -89,15 +92,17 @@ final class CarriedTurn implements Carried {
         Optional<Stay> stay = stays(team).filter(there -> near(there.window(), raw, reach))
                 .max(Comparator.comparing(there -> shared(there.window(), raw)));
         return stay.map(there -> landing(there, settled(there, raw, reach))).orElseGet(() -> new Landing(team.getId(),
-                raw, Optional.empty(), List.of(new Obstacle(PlanRule.TURN_OUTSIDE_STOP, Say.team(team) + " has no stop at "
-                        + Times.utcClock(wanted) + " to work from")), List.of()));
+                raw, Optional.empty(), List.of(new Obstacle(PlanRule.TURN_OUTSIDE_STOP,
+                        TEXTS.text("turn.nostop",
+                        "team", Say.team(team), "time", TimeText.zulu(wanted)))), List.of()));
     }
 
     private Landing landing(Stay stay, Window there) {
         List<Obstacle> obstacles = new ArrayList<>(trial.at(stay, there));
         boolean pinned = work.turn().isPinned();
         if (pinned) {
-            obstacles.add(0, new Obstacle("pinned", "the turn on " + ThingText.of(work.bird()) + " is pinned"));
+            obstacles.add(0, new Obstacle("pinned", TEXTS.text("pinned.turn",
+                    "bird", Naming.name(work.bird()))));
         }
         return new Landing(stay.team().getId(), there, pinned ? Optional.empty()
                 : Optional.of(new PlaceTurn(work.turn().getId(), stay.stop().getId(), there)), obstacles, List.of());

@@ -2,41 +2,35 @@ package org.straddle.daysheet.fits;
 
 import java.time.Duration;
 
-import org.straddle.model.Base;
-import org.straddle.model.Identified;
-import org.straddle.model.Site;
 import org.straddle.model.Team;
-import org.straddle.outlook.things.Times;
+import org.straddle.model.naming.Naming;
 import org.straddle.sky.Window;
+import org.straddle.words.Catalogue;
+import org.straddle.words.TimeText;
 
 /** Short words for times and teams: an obstacle is one line. */
 final class Say {
+
+    private static final Catalogue TEXTS = Catalogue.of(Say.class);
 
     private Say() {
     }
 
     static String team(Team team) {
-        return team.getNumber() > 0 ? "team " + team.getNumber() : "a team without a number";
-    }
-
-    /** @param place a site or a base */
-    static String place(Identified place) {
-        boolean isSite = place instanceof Site;
-        String name = isSite ? ((Site) place).getName() : ((Base) place).getName();
-        return name == null || name.isBlank() ? "a " + (isSite ? "site" : "base") + " without a name" : name;
+        return Naming.number(team);
     }
 
     static String during(Window window) {
-        return Times.utcClock(window.start()).replace("Z", "") + "–" + Times.utcClock(window.end());
+        return TimeText.zulu(window.start(), window.end());
     }
 
     /** Rounded up: what is needed must not sound shorter. */
     static String need(Duration duration) {
-        return Math.floorDiv(duration.toSeconds() + 59, 60) + " min";
+        return TEXTS.text("minutes", "minutes", Math.floorDiv(duration.toSeconds() + 59, 60));
     }
 
     /** Rounded down: what there is must not sound longer. */
     static String have(Duration duration) {
-        return duration.toMinutes() + " min";
+        return TEXTS.text("minutes", "minutes", duration.toMinutes());
     }
 }

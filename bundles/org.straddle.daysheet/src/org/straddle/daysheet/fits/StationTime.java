@@ -5,11 +5,14 @@ import java.util.List;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.itinerary.PlanRule;
 import org.straddle.outlook.itinerary.StationUp;
-import org.straddle.outlook.things.Times;
 import org.straddle.sky.Window;
+import org.straddle.words.Catalogue;
+import org.straddle.words.TimeText;
 
 /** Whether a turn lies in a stop, with time to set the station up before and to take it down after. */
 final class StationTime {
+
+    private static final Catalogue TEXTS = Catalogue.of(StationTime.class);
 
     private StationTime() {
     }
@@ -22,9 +25,11 @@ final class StationTime {
 
     private static String sentence(PlanRule rule, StationUp station, Window stay) {
         return switch (rule) {
-            case TURN_BEFORE_SET_UP -> "the station is up only at " + Times.utcClock(station.ready(stay));
-            case TURN_AFTER_TAKE_DOWN -> "the station comes down from " + Times.utcClock(station.packing(stay)) + " on";
-            default -> "reaches out of the stop, " + Say.during(stay);
+            case TURN_BEFORE_SET_UP -> TEXTS.text("station.up",
+                    "time", TimeText.zulu(station.ready(stay)));
+            case TURN_AFTER_TAKE_DOWN -> TEXTS.text("station.down",
+                    "time", TimeText.zulu(station.packing(stay)));
+            default -> TEXTS.text("turn.past", "times", Say.during(stay));
         };
     }
 }

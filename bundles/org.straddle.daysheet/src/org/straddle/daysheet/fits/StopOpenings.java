@@ -23,9 +23,12 @@ import org.straddle.outlook.itinerary.Stay;
 import org.straddle.plan.SiteUse;
 import org.straddle.plan.event.TurnWorth;
 import org.straddle.sky.Window;
+import org.straddle.words.Catalogue;
 
 /** Where a team could stop in its free time, and what that would bring. */
 public final class StopOpenings {
+
+    private static final Catalogue TEXTS = Catalogue.of(StopOpenings.class);
 
     /**
      * A site that a team could go to.
@@ -85,15 +88,15 @@ public final class StopOpenings {
     private StopOpening at(Site site) {
         Optional<String> unusable = SiteUse.whyNot(outlook, site);
         if (unusable.isPresent()) {
-            return without(site, new Obstacle("site", "it " + unusable.get()));
+            return without(site, new Obstacle("site", TEXTS.text("site.unusable", "why", unusable.get())));
         }
         Instant arrival = ceiling(free.window().start().plus(leg(free.from(), site)));
         Instant departure = free.window().end().minus(leg(free.to(), site)).truncatedTo(ChronoUnit.MINUTES);
         if (departure.isBefore(arrival.plus(least))) {
-            return without(site, new Obstacle(PlanRule.LEG_TOO_LONG, "the drives and a short stop need "
-                    + Say.need(Duration.between(free.window().start(), arrival).plus(least)
-                            .plus(Duration.between(departure, free.window().end())))
-                    + ", " + Say.have(free.window().duration()) + " are free"));
+            Duration needed = Duration.between(free.window().start(), arrival).plus(least)
+                    .plus(Duration.between(departure, free.window().end()));
+            return without(site, new Obstacle(PlanRule.LEG_TOO_LONG, TEXTS.text("stop.room", "need", Say.need(needed),
+                    "have", Say.have(free.window().duration()))));
         }
         return at(site, new Window(arrival, departure));
     }
@@ -106,7 +109,7 @@ public final class StopOpenings {
         Optional<Window> fitting = longestFitting(trial, whole);
         if (fitting.isEmpty()) {
             Obstacle first = trial.at(free.team(), whole).stream().findFirst()
-                    .orElse(new Obstacle("stop-short", "no time between others is long enough"));
+                    .orElse(new Obstacle("stop-short", TEXTS.text("stop.short")));
             return without(site, first);
         }
         int passes = passes(site, fitting.get());

@@ -18,6 +18,7 @@ import org.straddle.model.Stop;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
 import org.straddle.model.Turn;
+import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Bans;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.itinerary.Company;
@@ -29,9 +30,9 @@ import org.straddle.outlook.itinerary.Stay;
 import org.straddle.outlook.itinerary.TeamDays;
 import org.straddle.outlook.itinerary.Wheel;
 import org.straddle.outlook.itinerary.Work;
-import org.straddle.outlook.things.ThingText;
-import org.straddle.outlook.things.Times;
 import org.straddle.sky.Window;
+import org.straddle.words.Catalogue;
+import org.straddle.words.TimeText;
 
 /**
  * Tries a stop at other times and with other teams, without changing anything: says which rules would be broken there.
@@ -40,6 +41,8 @@ import org.straddle.sky.Window;
  * <p>What is wrong wherever the stop is (a refused site, a turn below the horizon) counts for nothing here.
  */
 final class StopTrial {
+
+    private static final Catalogue TEXTS = Catalogue.of(StopTrial.class);
 
     private final Outlook outlook;
     private final Itinerary plan;
@@ -149,19 +152,22 @@ final class StopTrial {
         if (!TeamDays.hold(team, window)) {
             obstacles.add(new Obstacle(PlanRule.STOP_OUTSIDE_DAY, TeamDays.of(team).stream().filter(window::overlaps)
                     .findFirst()
-                    .map(day -> Say.team(team) + " is out only " + Say.during(day))
-                    .orElse(Say.team(team) + " is not out then")));
+                    .map(day -> TEXTS.text("day.only", "team", Say.team(team), "times", Say.during(day)))
+                    .orElse(TEXTS.text("day.not", "team", Say.team(team)))));
         }
     }
 
     private void neighbours(Stay stay, List<Obstacle> obstacles) {
         for (Stay other : others) {
             Company.broken(outlook, stay, other).ifPresent(rule -> obstacles.add(new Obstacle(rule, switch (rule) {
-                case STOPS_OVERLAP -> Say.team(stay.team()) + " is at " + ThingText.of(other.site());
-                case SAME_SITE -> Say.team(other.team()) + " is at this site";
-                default -> Say.team(other.team()) + " at " + ThingText.of(other.site()) + " claims "
-                        + Company.common(outlook, site, other.site()).first() + " too";
-            } + ", " + Say.during(other.window()))));
+                case STOPS_OVERLAP -> TEXTS.text("company.elsewhere", "team", Say.team(stay.team()),
+                        "site", Naming.name(other.site()), "times", Say.during(other.window()));
+                case SAME_SITE -> TEXTS.text("company.here", "team", Say.team(other.team()),
+                        "times", Say.during(other.window()));
+                default -> TEXTS.text("company.square", "team", Say.team(other.team()),
+                        "site", Naming.name(other.site()), "square", Company.common(outlook, site, other.site()).first(),
+                        "times", Say.during(other.window()));
+            })));
         }
     }
 
@@ -186,9 +192,9 @@ final class StopTrial {
     private void tellTooLong(List<Drive> drives, List<Obstacle> obstacles) {
         for (Drive drive : drives) {
             if (Wheel.isTooLong(drive) && (ends(drive).contains(stop.getId()) || !tooLongNow.contains(ends(drive)))) {
-                obstacles.add(new Obstacle(PlanRule.LEG_TOO_LONG, "leg from " + Say.place(drive.from()) + " to " + Say.place(drive.to())
-                        + " needs "
-                        + Say.need(drive.leg().total()) + ", gap is " + Say.have(drive.time())));
+                obstacles.add(new Obstacle(PlanRule.LEG_TOO_LONG, TEXTS.text("drive.room",
+                        "from", Naming.name(drive.from()), "to", Naming.name(drive.to()),
+                        "need", Say.need(drive.leg().total()), "have", Say.have(drive.time()))));
             }
         }
     }
@@ -200,8 +206,8 @@ final class StopTrial {
                 .distinct().forEach(day -> {
                     Duration driving = Wheel.driving(drives, day);
                     if (Wheel.isOverLimit(driving, outlook.policies())) {
-                        obstacles.add(new Obstacle(PlanRule.DRIVING_LIMIT, Say.team(stay.team()) + " would drive "
-                                + Say.need(driving) + " that day; the limit is " + Say.have(limit)));
+                        obstacles.add(new Obstacle(PlanRule.DRIVING_LIMIT, TEXTS.text("drive.limit",
+                                "team", Say.team(stay.team()), "need", Say.need(driving), "have", Say.have(limit))));
                     }
                 });
     }
@@ -217,8 +223,9 @@ final class StopTrial {
     private void turns(Stay stay, List<Obstacle> obstacles) {
         for (Work work : stay.turns()) {
             StationTime.obstacles(outlook, stay.window(), work.window()).stream()
-                    .map(found -> new Obstacle(found.rule(), "turn on " + ThingText.of(work.bird()) + " at "
-                            + Times.utcClock(work.window().start()) + ": " + found.sentence()))
+                    .map(found -> new Obstacle(found.rule(), TEXTS.text("turn.found",
+                            "bird", Naming.name(work.bird()), "time", TimeText.zulu(work.window().start()),
+                            "found", found.sentence())))
                     .forEach(obstacles::add);
         }
     }
@@ -239,7 +246,7 @@ final class StopTrial {
     }
 
     static Obstacle banned(Ban ban) {
-        String reason = ban.getReason() == null || ban.getReason().isBlank() ? "" : ": " + ban.getReason().strip();
-        return new Obstacle(PlanRule.BAN_BROKEN, "a ban forbids it" + reason);
+        String reason = ban.getReason() == null || ban.getReason().isBlank() ? "" : ban.getReason().strip();
+        return new Obstacle(PlanRule.BAN_BROKEN, TEXTS.text("ban", "given", !reason.isEmpty(), "reason", reason));
     }
 }

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.straddle.model.Ban;
 import org.straddle.model.Bird;
 import org.straddle.model.Turn;
+import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Bans;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
@@ -20,9 +21,9 @@ import org.straddle.outlook.itinerary.PlanRule;
 import org.straddle.outlook.itinerary.Stay;
 import org.straddle.outlook.itinerary.TurnPass;
 import org.straddle.outlook.itinerary.Work;
-import org.straddle.outlook.things.ThingText;
 import org.straddle.sky.Pass;
 import org.straddle.sky.Window;
+import org.straddle.words.Catalogue;
 
 /**
  * Tries a turn at other times and in other stops, without changing anything: says which rules would be broken there,
@@ -30,6 +31,8 @@ import org.straddle.sky.Window;
  * windows of a stop say all there is to say about it.
  */
 final class TurnTrial {
+
+    private static final Catalogue TEXTS = Catalogue.of(TurnTrial.class);
 
     /** Nobody makes a contact in less. Common practice, no source. */
     private static final Duration LEAST = Duration.ofMinutes(1);
@@ -95,18 +98,18 @@ final class TurnTrial {
 
     private void pass(Work work, List<Obstacle> obstacles) {
         if (TurnPass.isMissing(outlook, work)) {
-            obstacles.add(new Obstacle(PlanRule.TURN_WITHOUT_PASS, ThingText.of(bird) + " is not up then at "
-                    + ThingText.of(work.site())));
+            obstacles.add(new Obstacle(PlanRule.TURN_WITHOUT_PASS, TEXTS.text("pass.none",
+                    "bird", Naming.name(bird), "site", Naming.name(work.site()))));
         }
         TurnPass.left(outlook, work).ifPresent(pass -> obstacles.add(new Obstacle(PlanRule.TURN_BELOW_MASK,
-                "the pass over this site is at " + Say.during(pass))));
+                TEXTS.text("pass.left", "times", Say.during(pass)))));
     }
 
     private void bird(Work work, List<Obstacle> obstacles) {
-        BirdHours.broken(outlook, work).forEach(rule -> obstacles.add(new Obstacle(rule, ThingText.of(bird) + switch (rule) {
-            case BIRD_NOT_WORKING -> " is not working";
-            case BIRD_OFF -> " is switched off then, or for part of it";
-            default -> " is in the dark then, or for part of it";
+        BirdHours.broken(outlook, work).forEach(rule -> obstacles.add(new Obstacle(rule, switch (rule) {
+            case BIRD_NOT_WORKING -> TEXTS.text("bird.dead", "bird", Naming.name(bird));
+            case BIRD_OFF -> TEXTS.text("bird.off", "bird", Naming.name(bird));
+            default -> TEXTS.text("bird.dark", "bird", Naming.name(bird));
         })));
     }
 

@@ -15,11 +15,14 @@ import java.util.stream.Stream;
 import org.straddle.daysheet.sheet.DaySheet;
 import org.straddle.daysheet.sheet.SheetDay;
 import org.straddle.drawing.Face;
-import org.straddle.outlook.things.Times;
 import org.straddle.sky.Window;
+import org.straddle.words.Catalogue;
+import org.straddle.words.DateText;
 
 /** Lays out the head of the sheet. */
 final class AxisLayout {
+
+    private static final Catalogue TEXTS = Catalogue.of(AxisLayout.class);
 
     private static final List<Duration> STEPS = Stream.of(5, 10, 15, 30, 60, 120, 180, 360, 720)
             .map(Duration::ofMinutes).toList();
@@ -57,7 +60,7 @@ final class AxisLayout {
         List<Instant> local = ticks(sheet.zone());
         return new Axis(Box.between(0, width, 0, localRow.bottom()), days(dayRow), utcRow, localRow,
                 labels(utc, ZoneOffset.UTC, utcRow), labels(local, sheet.zone(), localRow),
-                name("UTC", utcRow), name("Local · " + place(sheet.zone()), localRow), xs(utc), xs(local));
+                name("UTC", utcRow), name(TEXTS.text("axis.local", "place", place(sheet.zone())), localRow), xs(utc), xs(local));
     }
 
     private Optional<Label> name(String text, Box row) {
@@ -83,7 +86,7 @@ final class AxisLayout {
                 : Optional.of(new Box(inside.x(), box.y() + (box.height() - side) / 2, side, side));
         Box room = Box.between(number.map(n -> n.right() + 5).orElse(inside.x()), inside.right(), box.y(),
                 box.height());
-        return new DayTab(day, box, number, Label.clipped(Times.day(day.date()), room, Face.STRONG, measure));
+        return new DayTab(day, box, number, Label.clipped(DateText.inCurrent().weekday(day.date()), room, Face.STRONG, measure));
     }
 
     /** Counted anew from each midnight, so that a change of the clocks shifts one day only. */

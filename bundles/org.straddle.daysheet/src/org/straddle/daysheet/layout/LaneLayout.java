@@ -17,11 +17,14 @@ import org.straddle.daysheet.sheet.PlacedStop;
 import org.straddle.daysheet.sheet.SheetDay;
 import org.straddle.drawing.Face;
 import org.straddle.model.Base;
-import org.straddle.outlook.things.ThingText;
+import org.straddle.model.naming.Naming;
 import org.straddle.sky.Window;
+import org.straddle.words.Catalogue;
 
 /** Lays out one lane from its top. */
 final class LaneLayout {
+
+    private static final Catalogue TEXTS = Catalogue.of(LaneLayout.class);
 
     private static final int PAD = 7;
     private static final int ROW_GAP = 4;
@@ -87,12 +90,8 @@ final class LaneLayout {
     private Optional<Label> summary(Box room) {
         int stops = lane.stops().size();
         int turns = lane.stops().stream().mapToInt(stop -> stop.turns().size()).sum();
-        return Label.longest(List.of(counted(stops, "stop") + ", " + counted(turns, "turn"), counted(turns, "turn")),
+        return Label.longest(List.of(TEXTS.text("lane.both", "stops", stops, "turns", turns), TEXTS.text("lane.turns", "turns", turns)),
                 room, Face.SMALL, measure);
-    }
-
-    private static String counted(int count, String word) {
-        return count + " " + word + (count == 1 ? "" : "s");
     }
 
     /** 0 when nothing stands in the row on these days. */
@@ -131,9 +130,10 @@ final class LaneLayout {
     private LegBox leg(PlacedLeg leg) {
         Box box = across(leg.window(), rowTops[leg.row()], StopLayout.titleHeight(measure));
         Duration total = leg.leg().total();
-        String need = minutes(total) + " min";
-        List<String> wordings = leg.fits() ? List.of("drive " + need, need)
-                : List.of("drive " + need + ", " + minutes(total.minus(leg.room())) + " short", need);
+        String need = TEXTS.text("minutes", "minutes", minutes(total));
+        List<String> wordings = leg.fits() ? List.of(TEXTS.text("drive", "need", need), need)
+                : List.of(TEXTS.text("drive.short", "need", need,
+                        "short", minutes(total.minus(leg.room()))), need);
         Box sight = box.common(strip);
         Box under = new Box(sight.x(), sight.bottom(), sight.width(), measure.height(Face.SMALL));
         return new LegBox(leg, box, Label.longest(wordings, sight.inset(ROAD_BESIDE_WORDS, 0), Face.SMALL, measure)
@@ -183,7 +183,7 @@ final class LaneLayout {
         if (scrolledOut || room.width() < BASE_SIZE) {
             return Optional.empty();
         }
-        Optional<Label> name = Label.clipped(ThingText.of(base),
+        Optional<Label> name = Label.clipped(Naming.name(base),
                 Box.between(room.x() + BASE_SIZE + 4, room.right(), room.y(), room.height()), Face.SMALL, measure);
         int width = BASE_SIZE + name.map(label -> 4 + label.box().width()).orElse(0);
         int shift = atLeft ? 0 : room.width() - width;

@@ -12,10 +12,13 @@ import org.straddle.daysheet.sheet.DaySheet;
 import org.straddle.daysheet.sheet.Light;
 import org.straddle.drawing.Face;
 import org.straddle.model.Bird;
-import org.straddle.outlook.things.ThingText;
+import org.straddle.model.naming.Naming;
+import org.straddle.words.Catalogue;
 
 /** Sets the legend in lines from left to right, down to the bottom of the canvas. */
 final class LegendLayout {
+
+    private static final Catalogue TEXTS = Catalogue.of(LegendLayout.class);
 
     private static final int PAD = 7;
     private static final int BETWEEN = 16;
@@ -23,7 +26,7 @@ final class LegendLayout {
     private static final int GLYPH = 13;
     /** A higher legend takes too much of the lanes' room: then one line has to do. */
     private static final int MOST_PART = 6;
-    private static final String MORE = "Legend ▸ click or Ctrl+L";
+    private static final String MORE = TEXTS.text("legend.more");
 
     private final TextMeasure measure;
     private final int lineHeight;
@@ -65,7 +68,7 @@ final class LegendLayout {
     private static Map<String, Swatch> hardest(Map<String, Swatch> words) {
         Map<String, Swatch> line = new LinkedHashMap<>();
         line.put(MORE, new Swatch.None());
-        words.entrySet().stream().filter(entry -> entry.getValue() instanceof Swatch.None && !entry.getKey().contains("dark"))
+        words.entrySet().stream().filter(entry -> entry.getValue() instanceof Swatch.None && !entry.getKey().equals(TEXTS.text("legend.nodark")))
                 .forEach(entry -> line.put(entry.getKey(), entry.getValue()));
         words.entrySet().stream().filter(entry -> entry.getValue() instanceof Swatch.OfBird)
                 .forEach(entry -> line.put(entry.getKey(), entry.getValue()));
@@ -93,31 +96,30 @@ final class LegendLayout {
     private static Map<String, Swatch> words(DaySheet sheet) {
         Map<String, Swatch> words = new LinkedHashMap<>();
         if (sheet.untimed() > 0) {
-            words.put("not shown for want of usable times: " + sheet.untimed()
-                    + (sheet.untimed() == 1 ? " stop or turn" : " stops or turns"), new Swatch.None());
+            words.put(TEXTS.text("legend.untimed", "count", sheet.untimed()), new Swatch.None());
         }
         if (sheet.knowsLight()) {
-            words.put("day", new Swatch.OfLight(Light.State.DAY));
+            words.put(TEXTS.text("legend.day"), new Swatch.OfLight(Light.State.DAY));
             if (sheet.has(Light.State.TWILIGHT)) {
-                words.put("twilight", new Swatch.OfLight(Light.State.TWILIGHT));
+                words.put(TEXTS.text("legend.twilight"), new Swatch.OfLight(Light.State.TWILIGHT));
             }
-            words.put(sheet.has(Light.State.DARK) ? "dark" : "no darkness at any time",
+            words.put(sheet.has(Light.State.DARK) ? TEXTS.text("legend.dark") : TEXTS.text("legend.nodark"),
                     sheet.has(Light.State.DARK) ? new Swatch.OfLight(Light.State.DARK) : new Swatch.None());
         }
-        words.put("team is out", new Swatch.OfSpan());
-        words.put("drive", new Swatch.OfLeg(true));
-        words.put("too little time to drive", new Swatch.OfLeg(false));
-        words.put("inside site", new Swatch.OfSite(SiteSpot.Kind.INSIDE));
-        words.put("line site, west–east", new Swatch.OfSite(SiteSpot.Kind.WEST_EAST));
-        words.put("line site, south–north", new Swatch.OfSite(SiteSpot.Kind.SOUTH_NORTH));
-        words.put("corner site", new Swatch.OfSite(SiteSpot.Kind.CORNER));
-        words.put("pinned", new Swatch.OfPin());
-        words.put("place that fits, while dragging", new Swatch.OfFitting());
+        words.put(TEXTS.text("legend.road"), new Swatch.OfSpan());
+        words.put(TEXTS.text("legend.drive"), new Swatch.OfLeg(true));
+        words.put(TEXTS.text("legend.short"), new Swatch.OfLeg(false));
+        words.put(TEXTS.text("legend.inside"), new Swatch.OfSite(SiteSpot.Kind.INSIDE));
+        words.put(TEXTS.text("legend.westeast"), new Swatch.OfSite(SiteSpot.Kind.WEST_EAST));
+        words.put(TEXTS.text("legend.southnorth"), new Swatch.OfSite(SiteSpot.Kind.SOUTH_NORTH));
+        words.put(TEXTS.text("legend.corner"), new Swatch.OfSite(SiteSpot.Kind.CORNER));
+        words.put(TEXTS.text("legend.pinned"), new Swatch.OfPin());
+        words.put(TEXTS.text("legend.fits"), new Swatch.OfFitting());
         for (Severity severity : Severity.values()) {
             words.put(severity.label(), new Swatch.OfSeverity(severity));
         }
         for (Map.Entry<Bird, BirdMark> bird : sheet.birds().entrySet()) {
-            words.put(bird.getValue().letters() + " " + ThingText.of(bird.getKey()),
+            words.put(bird.getValue().letters() + " " + Naming.name(bird.getKey()),
                     new Swatch.OfBird(bird.getValue()));
         }
         return words;

@@ -12,14 +12,17 @@ import org.straddle.daysheet.sheet.PlacedStop;
 import org.straddle.daysheet.sheet.PlacedTurn;
 import org.straddle.drawing.Face;
 import org.straddle.model.Site;
-import org.straddle.outlook.things.ThingText;
-import org.straddle.outlook.things.Times;
+import org.straddle.model.naming.Naming;
+import org.straddle.words.Catalogue;
+import org.straddle.words.TimeText;
 
 /**
  * Lays out one stop and its turns. Words stay in sight while any of the bar is: they stand at the left edge of its
  * visible part.
  */
 final class StopLayout {
+
+    private static final Catalogue TEXTS = Catalogue.of(StopLayout.class);
 
     private static final int LEAST_WIDTH = 4;
     private static final int GAP = 3;
@@ -91,10 +94,9 @@ final class StopLayout {
 
     private Optional<Label> title(PlacedStop stop, Box room) {
         Site site = stop.stop().getSite();
-        String name = site == null ? "no site" : ThingText.of(site);
+        String name = site == null ? TEXTS.text("nosite") : Naming.name(site);
         String squares = site == null ? "" : String.join(" ", site.getSquares());
-        String times = Times.utcClock(stop.window().start()).replace("Z", "") + "–"
-                + Times.utcClock(stop.window().end());
+        String times = TimeText.zulu(stop.window().start(), stop.window().end());
         String named = squares.isEmpty() ? name : name + " · " + squares;
         return Label.longest(List.of(named + " · " + times, named), room, Face.PLAIN, measure)
                 .or(() -> Label.clipped(named, room, Face.PLAIN, measure));
@@ -133,8 +135,8 @@ final class StopLayout {
     /** The longest wording that fits, better inside the block than behind it. */
     private Optional<Label> words(PlacedTurn turn, Box inside, Box behind) {
         String letters = turn.bird().letters();
-        String time = Times.utcClock(turn.window().start());
-        String name = turn.turn().getBird() == null ? "no bird" : ThingText.of(turn.turn().getBird());
+        String time = TimeText.zulu(turn.window().start());
+        String name = turn.turn().getBird() == null ? TEXTS.text("nobird") : Naming.name(turn.turn().getBird());
         return Stream.of(letters + " · " + name + " · " + time, letters + " " + time, letters)
                 .flatMap(wording -> Stream.of(inside, behind)
                         .flatMap(room -> Label.longest(List.of(wording), room, Face.SMALL, measure).stream()))

@@ -20,7 +20,7 @@ public record TimeScale(Instant left, double secondsPerPixel) {
 
     public TimeScale {
         if (!(secondsPerPixel > 0)) {
-            throw new IllegalArgumentException("Seconds per pixel must be above 0: " + secondsPerPixel);
+            throw new IllegalArgumentException("seconds per pixel must be above 0: " + secondsPerPixel);
         }
     }
 

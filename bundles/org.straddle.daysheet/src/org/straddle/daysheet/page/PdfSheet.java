@@ -25,9 +25,12 @@ import org.straddle.daysheet.paint.Surface;
 import org.straddle.daysheet.sheet.DaySheet;
 import org.straddle.drawing.pdf.PdfLetters;
 import org.straddle.drawing.pdf.PdfPen;
+import org.straddle.words.Catalogue;
 
 /** The sheet as a PDF file, A4 across. Needs no display and no printer. */
 public final class PdfSheet {
+
+    private static final Catalogue TEXTS = Catalogue.of(PdfSheet.class);
 
     /** ISO 216: A4 is 210 by 297 mm, which is 595 by 842 points. */
     private static final PDRectangle A4_ACROSS = new PDRectangle(PDRectangle.A4.getHeight(), PDRectangle.A4.getWidth());
@@ -80,7 +83,7 @@ public final class PdfSheet {
     private static PDDocument document(DaySheet sheet) throws IOException {
         PDDocument document = new PDDocument();
         try {
-            document.getDocumentInformation().setTitle("Day sheet");
+            document.getDocumentInformation().setTitle(TEXTS.text("file.title"));
             PdfLetters letters = new PdfLetters(document, LETTERS_PX);
             TextMeasure measure = TextMeasure.of(letters);
             for (SheetPage page : SheetPages.of(sheet, pixels(A4_ACROSS.getWidth()), pixels(A4_ACROSS.getHeight()), measure)) {

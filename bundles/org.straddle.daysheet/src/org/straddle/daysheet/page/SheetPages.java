@@ -1,10 +1,8 @@
 package org.straddle.daysheet.page;
 
 import java.time.Duration;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 import org.straddle.daysheet.layout.Box;
 import org.straddle.daysheet.layout.DaySheetLayout;
@@ -18,13 +16,16 @@ import org.straddle.daysheet.sheet.DaySheet;
 import org.straddle.daysheet.sheet.Lane;
 import org.straddle.daysheet.sheet.SheetDay;
 import org.straddle.drawing.Face;
-import org.straddle.outlook.things.ThingText;
+import org.straddle.model.naming.Naming;
 import org.straddle.sky.Window;
+import org.straddle.words.Catalogue;
+import org.straddle.words.DateText;
 
 /** Lays a sheet out on paper: each day begins a page, with as many lanes as have room, and the legend on every page. */
 public final class SheetPages {
 
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM uuuu", Locale.UK);
+    private static final Catalogue TEXTS = Catalogue.of(SheetPages.class);
+
     private static final int GAP = 8;
 
     private final DaySheet sheet;
@@ -101,10 +102,10 @@ public final class SheetPages {
     }
 
     private SheetPage page(Part part, int number, int of) {
-        String count = "Page " + number + " of " + of;
+        String count = TEXTS.text("page.count", "number", number, "pages", of);
         int countWidth = measure.width(count, Face.SMALL);
-        String title = ThingText.of(sheet.event()) + " · " + DAY.format(part.day().date()) + " · UTC, and local time in "
-                + sheet.zone().getId();
+        String title = TEXTS.text("page.title", "event", Naming.name(sheet.event()),
+                "date", DateText.inCurrent().heading(part.day().date()), "zone", sheet.zone().getId());
         Box line = new Box(0, 0, width - countWidth - 2 * GAP, head - GAP);
         return new SheetPage(Label.clipped(title, line, Face.STRONG, measure).orElseThrow(),
                 Label.clipped(count, new Box(width - countWidth, 0, countWidth, head - GAP), Face.SMALL, measure)

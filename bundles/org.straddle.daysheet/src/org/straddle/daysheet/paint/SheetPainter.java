@@ -9,9 +9,12 @@ import org.straddle.daysheet.layout.LaneBox;
 import org.straddle.daysheet.layout.Overlay;
 import org.straddle.daysheet.layout.TextMeasure;
 import org.straddle.drawing.Face;
+import org.straddle.words.Catalogue;
 
 /** Draws a laid-out sheet. */
 public final class SheetPainter {
+
+    private static final Catalogue TEXTS = Catalogue.of(SheetPainter.class);
 
     private static final int PAD = 6;
 
@@ -58,7 +61,7 @@ public final class SheetPainter {
         axis.paint(layout);
         note(pen, layout, note);
         if (!layout.sheet().hasStops()) {
-            banner(pen, body, "No stops yet. Search a plan (F9), or add a stop (Shift+Insert).");
+            banner(pen, body, TEXTS.text("empty"));
         }
         if (layout.legend().box().height() > 0) {
             new LegendPainter(pen, glyphs, lanes, stops, legs, over).paint(layout.legend());

@@ -27,9 +27,12 @@ import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
 import org.straddle.sky.Pass;
 import org.straddle.sky.Window;
+import org.straddle.words.Catalogue;
 
 /** Reads what one team does. */
 final class LaneReading {
+
+    private static final Catalogue TEXTS = Catalogue.of(LaneReading.class);
 
     private final Outlook outlook;
     private final FindingsByThing findings;
@@ -72,8 +75,12 @@ final class LaneReading {
     }
 
     private static String name(Optional<Team> team) {
-        return team.map(t -> t.getName() == null || t.getName().isBlank() ? "(unnamed team)" : t.getName())
-                .orElse("No team");
+        return team.map(LaneReading::name).orElseGet(() -> TEXTS.text("lane.noteam"));
+    }
+
+    /** Its number stands beside it. */
+    private static String name(Team team) {
+        return team.getName() == null || team.getName().isBlank() ? TEXTS.text("lane.unnamed") : team.getName().strip();
     }
 
     private PlacedStop place(Stop stop, Rows rows) {

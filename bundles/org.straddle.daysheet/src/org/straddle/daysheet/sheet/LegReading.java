@@ -9,15 +9,19 @@ import java.util.Optional;
 import org.straddle.model.Base;
 import org.straddle.model.Identified;
 import org.straddle.model.Site;
+import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Leg;
 import org.straddle.outlook.Outlook;
 import org.straddle.sky.Window;
+import org.straddle.words.Catalogue;
 
 /**
  * The drives of a team: on each day from its base over its stops to its base. Where no time is left between two stops
  * there is nothing to draw; the findings tell.
  */
 final class LegReading {
+
+    private static final Catalogue TEXTS = Catalogue.of(LegReading.class);
 
     /** Where a team is from and until when; the time is open at a base. */
     private record Halt(String name, Optional<Identified> place, Instant from, Instant until) {
@@ -83,16 +87,11 @@ final class LegReading {
 
     private Halt halt(PlacedStop stop) {
         Site site = stop.stop().getSite();
-        return new Halt(site == null ? "no site" : name(site.getName(), "site"),
-                Optional.ofNullable(site),
+        return new Halt(site == null ? TEXTS.text("leg.nosite") : Naming.name(site), Optional.ofNullable(site),
                 stop.window().start(), stop.window().end());
     }
 
     private Halt halt(Base base, Instant from, Instant until) {
-        return new Halt(name(base.getName(), "base"), Optional.of(base), from, until);
-    }
-
-    private static String name(String name, String word) {
-        return name == null || name.isBlank() ? "(unnamed " + word + ")" : name;
+        return new Halt(Naming.name(base), Optional.of(base), from, until);
     }
 }

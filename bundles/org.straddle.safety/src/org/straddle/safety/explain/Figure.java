@@ -7,6 +7,7 @@ package org.straddle.safety.explain;
  * @param sentence the figure in a sentence with what it follows from, or what is missing
  * @param source published source and range
  * @param known false where it could not be worked out
+ * @param ofTheDay hangs on weather, sun or radio, so that the notes of the site do not have it
  */
-public record Figure(String what, String sentence, String source, boolean known) {
+public record Figure(String what, String sentence, String source, boolean known, boolean ofTheDay) {
 }

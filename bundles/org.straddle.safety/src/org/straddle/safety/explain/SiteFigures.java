@@ -8,6 +8,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import org.straddle.model.Event;
@@ -53,6 +57,9 @@ public final class SiteFigures {
     /** Two lanes, metres; nobody measured the road (common practice, no source). */
     private static final double CARRIAGEWAY_M = 7;
 
+    /** Uplinks this near to each other are one band, MHz. */
+    private static final double BAND_MHZ = 20;
+
     /** Hottest column of the heat index chart, °F. */
     private static final double HOTTEST_F = 110;
 
@@ -85,11 +92,15 @@ public final class SiteFigures {
     }
 
     private void known(String key, Object... arguments) {
-        found.add(new Figure(TEXTS.text("what." + key), TEXTS.text("known." + key, arguments), TEXTS.text("source." + key), true));
+        found.add(new Figure(TEXTS.text("what." + key), TEXTS.text("known." + key, arguments), TEXTS.text("source." + key), true, ofTheDay(key)));
     }
 
     private void refused(String key, String why, Object... arguments) {
-        found.add(new Figure(TEXTS.text("what." + key), TEXTS.text("refused." + why, arguments), TEXTS.text("source." + key), false));
+        found.add(new Figure(TEXTS.text("what." + key), TEXTS.text("refused." + why, arguments), TEXTS.text("source." + key), false, ofTheDay(key)));
+    }
+
+    private static boolean ofTheDay(String key) {
+        return Set.of("radio", "heat", "chill", "thunder", "sun", "crossing").contains(key);
     }
 
     private Light light() {
@@ -135,10 +146,10 @@ public final class SiteFigures {
             refused("wires", "visit");
             return;
         }
-        limit.ifPresent(most -> found.add(new Figure(TEXTS.text("what.wires"), most.sentence(), TEXTS.text("source.wires"), true)));
+        limit.ifPresent(most -> found.add(new Figure(TEXTS.text("what.wires"), most.sentence(), TEXTS.text("source.wires"), true, false)));
         limit.ifPresent(most -> raised().filter(item -> item.getRaisedM() > most.heightM()).forEach(item -> found.add(new Figure(
                 TEXTS.text("what.wires"), TEXTS.text("known.wires.item", "item", Naming.name(item), "height",
-                        figures.atMost(2, item.getRaisedM())), TEXTS.text("source.wires"), true))));
+                        figures.atMost(2, item.getRaisedM())), TEXTS.text("source.wires"), true, true))));
     }
 
     private Stream<KitItem> raised() {
@@ -164,7 +175,18 @@ public final class SiteFigures {
         }
         ExposureLimits whose = limits();
         turns.stream().map(work -> work.bird().getUplink()).filter(link -> link != null && link.getLowMhz() > 0)
-                .map(Link::getLowMhz).distinct().sorted().forEach(mhz -> radio(whose, watts.getAsDouble(), gain.getAsDouble(), mhz));
+                .map(Link::getLowMhz).collect(Collectors.toMap(mhz -> Math.round(mhz / BAND_MHZ), Function.identity(),
+                        (one, other) -> stricter(whose, one, other), TreeMap::new)).values()
+                .forEach(mhz -> radio(whose, watts.getAsDouble(), gain.getAsDouble(), mhz));
+    }
+
+    /** Of two frequencies of one band the one that asks for more room. */
+    private static double stricter(ExposureLimits whose, double one, double other) {
+        try {
+            return RadioExposure.UNCONTROLLED.limitWm2(whose, one) <= RadioExposure.UNCONTROLLED.limitWm2(whose, other) ? one : other;
+        } catch (IllegalArgumentException outside) {
+            return Math.min(one, other);
+        }
     }
 
     private void radio(ExposureLimits whose, double watts, double gainDbi, double mhz) {

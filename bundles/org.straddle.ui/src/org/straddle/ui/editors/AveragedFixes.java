@@ -3,7 +3,6 @@ package org.straddle.ui.editors;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -20,11 +19,15 @@ import org.straddle.exchange.fixes.FixReader;
 import org.straddle.grid.GeoPosition;
 import org.straddle.grid.PositionText;
 import org.straddle.survey.AveragedMark;
+import org.straddle.ui.fields.Positions;
 import org.straddle.ui.parts.QuestionDialog;
 import org.straddle.ui.workbench.FileWork;
+import org.straddle.words.Catalogue;
 
 /** Asks for fixes, says what their mean is and how good, and gives it if the user wants it. */
 final class AveragedFixes {
+
+    private static final Catalogue TEXTS = Catalogue.of(AveragedFixes.class);
 
     private AveragedFixes() {
     }
@@ -32,14 +35,14 @@ final class AveragedFixes {
     static Optional<AveragedMark> ofFiles(Shell shell, List<Path> files) {
         List<FixLog> logs = new ArrayList<>();
         List<AveragedMark> mean = new ArrayList<>();
-        if (files.isEmpty() || !FileWork.run(shell, "Reading fixes", () -> {
+        if (files.isEmpty() || !FileWork.run(shell, TEXTS.text("averagedFixes.reading"), () -> {
             for (Path file : files) {
                 logs.add(FixReader.read(file, new NullProgressMonitor()));
             }
             try {
                 mean.add(AveragedMark.of(logs.stream().flatMap(log -> log.readings().stream()).toList()));
             } catch (IllegalArgumentException refused) {
-                throw new ReadException(logs.get(0).name(), 0, refused.getMessage(), "Nothing was changed.");
+                throw new ReadException(logs.get(0).name(), 0, refused.getMessage(), TEXTS.text("averagedFixes.unchanged"));
             }
         })) {
             return Optional.empty();
@@ -53,9 +56,11 @@ final class AveragedFixes {
     }
 
     private static Optional<AveragedMark> offered(Shell shell, AveragedMark mean, List<String> remarks) {
-        String words = String.format(Locale.ROOT, "%.7f, %.7f", mean.position().latitudeDeg(), mean.position().longitudeDeg()) + "\n\n" + String.join("\n", mean.sentences())
-                + (remarks.isEmpty() ? "" : "\n\n" + String.join("\n", remarks));
-        int answer = MessageDialog.open(MessageDialog.QUESTION, shell, "Mean of fixes", words, SWT.NONE, "&Take as mark", "Cancel");
+        String words = TEXTS.text("averagedFixes.mean", "position", new Positions().print(mean.position()),
+                "sentences", String.join("\n", mean.sentences()));
+        int answer = MessageDialog.open(MessageDialog.QUESTION, shell, TEXTS.text("averagedFixes.title"), remarks.isEmpty() ? words
+                : TEXTS.text("averagedFixes.mean.remarks", "mean", words, "remarks", String.join("\n", remarks)), SWT.NONE,
+                TEXTS.text("averagedFixes.take"), TEXTS.text("averagedFixes.cancel"));
         return answer == 0 ? Optional.of(mean) : Optional.empty();
     }
 
@@ -66,8 +71,8 @@ final class AveragedFixes {
         private AveragedMark mean;
 
         TypedFixes(Shell parent) {
-            super(parent, "Average typed fixes", "One position on WGS 84 on each line, in any form, such as 64.123456, -21.123456.",
-                    "&Average", 1);
+            super(parent, TEXTS.text("averagedFixes.typed"), TEXTS.text("averagedFixes.typed.explanation"),
+                    TEXTS.text("averagedFixes.typed.average"), 1);
         }
 
         @Override
@@ -101,7 +106,8 @@ final class AveragedFixes {
             try {
                 return PositionText.read(line).position();
             } catch (IllegalArgumentException refused) {
-                throw new IllegalArgumentException("Line " + (index + 1) + ": " + refused.getMessage(), refused);
+                throw new IllegalArgumentException(TEXTS.text("averagedFixes.line", "line", index + 1,
+                        "problem", refused.getMessage()), refused);
             }
         }
     }

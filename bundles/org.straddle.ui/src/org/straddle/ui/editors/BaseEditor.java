@@ -5,9 +5,12 @@ import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.ui.fields.FieldForm;
 import org.straddle.ui.fields.Positions;
 import org.straddle.ui.fields.Words;
+import org.straddle.words.Catalogue;
 
 /** A place where teams start and end their days. */
 public final class BaseEditor extends ThingEditor<Base> {
+
+    private static final Catalogue TEXTS = Catalogue.of(BaseEditor.class);
 
     public BaseEditor() {
         super(Base.class);
@@ -15,9 +18,9 @@ public final class BaseEditor extends ThingEditor<Base> {
 
     @Override
     void fields(FieldForm form, Base base) {
-        form.section("Base", "");
-        form.text("Name", "", Words.required("Enter the base's name."), base, Literals.BASE__NAME);
-        form.text("Position", "", new Positions(), Marks.slot(session(), base, Literals.BASE__LATITUDE_DEG,
+        form.section(TEXTS.text("baseEditor.section.base"), "");
+        form.text(TEXTS.text("baseEditor.name"), "", Words.required(TEXTS.text("baseEditor.name.required")), base, Literals.BASE__NAME);
+        form.text(TEXTS.text("baseEditor.position"), "", new Positions(), Marks.slot(session(), base, Literals.BASE__LATITUDE_DEG,
                 Literals.BASE__LONGITUDE_DEG));
     }
 }

@@ -20,9 +20,12 @@ import org.straddle.ui.horizon.HorizonCanvas;
 import org.straddle.ui.horizon.HorizonSources;
 import org.straddle.ui.session.Edit;
 import org.straddle.ui.session.EventSession;
+import org.straddle.words.Catalogue;
 
 /** What the mask of a site and that of a visit have in common on a form. */
 final class HorizonForm {
+
+    private static final Catalogue TEXTS = Catalogue.of(HorizonForm.class);
 
     private HorizonForm() {
     }
@@ -37,8 +40,9 @@ final class HorizonForm {
     /** Takes over what was drawn; a mask that came from elsewhere is then said to be corrected by hand. */
     static void drawn(EventSession session, Identified owner, List<Horizon.Point> points) {
         String before = (String) owner.eGet(owner instanceof Site ? Literals.SITE__HORIZON_ORIGIN : Literals.SURVEY__HORIZON_ORIGIN);
-        String origin = before == null || before.isBlank() ? "Drawn by hand."
-                : before.endsWith("by hand.") ? before : before + " Then corrected by hand.";
+        String origin = before == null || before.isBlank() ? TEXTS.text("horizonForm.drawn")
+                : before.endsWith(TEXTS.text("horizonForm.byHand")) ? before
+                        : TEXTS.text("horizonForm.corrected", "before", before);
         if (points.isEmpty()) {
             clear(session, owner);
         } else {
@@ -51,21 +55,21 @@ final class HorizonForm {
             Supplier<Optional<GeoPosition>> mark, Deed... more) {
         Shell shell = form.managedForm().getForm().getShell();
         List<Deed> deeds = new ArrayList<>(List.of(
-                Deed.of("From elevation…", "Compute the horizon from elevation rasters (GeoTIFF, ArcGrid)",
+                Deed.of(TEXTS.text("horizonForm.fromElevation"), TEXTS.text("horizonForm.fromElevation.tooltip"),
                         () -> HorizonSources.compute(shell, owner, mark.get())),
-                Deed.of("Read table…", "Read azimuth and elevation from a text file (CSV)",
+                Deed.of(TEXTS.text("horizonForm.readTable"), TEXTS.text("horizonForm.readTable.tooltip"),
                         () -> HorizonSources.readTable(shell, owner)),
-                Deed.looking("Write table…", "Write azimuth and elevation to a text file (CSV)",
+                Deed.looking(TEXTS.text("horizonForm.writeTable"), TEXTS.text("horizonForm.writeTable.tooltip"),
                         () -> HorizonSources.writeTable(shell, mask.get().stream()
                                 .map(point -> new Horizon.Point(point.getAzimuthDeg(), point.getElevationDeg())).toList())),
-                Deed.of("Clear", "Take all points away", () -> clear(form.session(), owner))));
+                Deed.of(TEXTS.text("horizonForm.clear"), TEXTS.text("horizonForm.clear.tooltip"), () -> clear(form.session(), owner))));
         deeds.addAll(List.of(more));
         return form.buttons(deeds.toArray(Deed[]::new));
     }
 
     private static void clear(EventSession session, Identified owner) {
         boolean ofSite = owner instanceof Site;
-        session.execute(Edit.together("Clear horizon", List.of(
+        session.execute(Edit.together(TEXTS.text("horizonForm.clearHorizon"), List.of(
                 Edit.set(session.editingDomain(), owner, ofSite ? Literals.SITE__HORIZON : Literals.SURVEY__HORIZON, List.of()),
                 Edit.set(session.editingDomain(), owner,
                         ofSite ? Literals.SITE__HORIZON_ORIGIN : Literals.SURVEY__HORIZON_ORIGIN, null))));

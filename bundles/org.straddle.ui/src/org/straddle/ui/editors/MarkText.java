@@ -1,6 +1,5 @@
 package org.straddle.ui.editors;
 
-import java.util.Locale;
 import java.util.Optional;
 
 import org.straddle.grid.GeoPosition;
@@ -9,11 +8,16 @@ import org.straddle.grid.Standing;
 import org.straddle.model.Mark;
 import org.straddle.model.Policies;
 import org.straddle.model.Site;
+import org.straddle.model.naming.Naming;
 import org.straddle.outlook.PresenceArgument;
 import org.straddle.ui.session.EventSession;
+import org.straddle.words.Catalogue;
+import org.straddle.words.FigureText;
 
 /** What is worked out about the mark of a site or a visit, in words. */
 final class MarkText {
+
+    private static final Catalogue TEXTS = Catalogue.of(MarkText.class);
 
     private MarkText() {
     }
@@ -21,11 +25,11 @@ final class MarkText {
     /** How a mark was fixed. */
     static String how(Mark mark) {
         if (mark == null) {
-            return "Nobody fixed the mark at this visit.";
+            return TEXTS.text("markText.none");
         }
         int fixes = mark.getFixes().size();
-        return mark.getMethod().getLiteral() + (fixes == 0 ? "" : ", " + fixes + (fixes == 1 ? " fix" : " fixes")) + ", datum "
-                + mark.getDatum() + ("WGS 84".equals(mark.getDatum()) ? "" : " (squares are defined on WGS 84)");
+        return TEXTS.text("markText.how", "method", Naming.of(mark.getMethod()), "fixes", fixes, "datum", mark.getDatum(),
+                "wgs84", "WGS 84".equals(mark.getDatum()));
     }
 
     /** How far the mark of a visit is from that of the site. */
@@ -36,8 +40,8 @@ final class MarkText {
             return "–";
         }
         double metres = Geodesic.distanceM(here, there);
-        return metres == 0 ? "At the mark of the site." : String.format(Locale.ROOT, metres < 1000
-                ? "%.1f m from the mark of the site." : "%.0f m from the mark of the site.", metres);
+        return metres == 0 ? TEXTS.text("markText.same")
+                : TEXTS.text("markText.apart", "distance", FigureText.inCurrent().distance(metres));
     }
 
     /** Which squares a mark allows. */
@@ -54,16 +58,17 @@ final class MarkText {
     /** How well presence can be argued, and what would lift it, from the last computation. */
     static String presence(EventSession session, Site site) {
         if (site.getSquares().isEmpty()) {
-            return "No square is claimed, so there is no presence to argue.";
+            return TEXTS.text("markText.presence.nosquare");
         }
         return session.computed().flatMap(computed -> computed.snapshot().getSites().stream()
                 .filter(copy -> copy.getId().equals(site.getId())).findFirst()
                 .map(copy -> computed.outlook().argument(copy).map(MarkText::words)
-                        .orElse("The claimed squares do not meet at the mark, so presence cannot be argued.")))
-                .orElse("Being worked out …");
+                        .orElse(TEXTS.text("markText.presence.apart"))))
+                .orElse(TEXTS.text("markText.presence.computing"));
     }
 
     private static String words(PresenceArgument argument) {
-        return argument.words() + (argument.suffices() ? "" : " " + argument.whatLifts());
+        return argument.suffices() ? argument.words()
+                : TEXTS.text("markText.presence", "argument", argument.words(), "lift", argument.whatLifts());
     }
 }

@@ -8,16 +8,19 @@ import org.straddle.grid.GeoPosition;
 import org.straddle.ui.fields.Slot;
 import org.straddle.ui.session.Edit;
 import org.straddle.ui.session.EventSession;
+import org.straddle.words.Catalogue;
 
 /** The position of a site or base as one value: latitude and longitude change together. */
 final class Marks {
+
+    private static final Catalogue TEXTS = Catalogue.of(Marks.class);
 
     private Marks() {
     }
 
     static Slot<GeoPosition> slot(EventSession session, EObject owner, EAttribute latitude, EAttribute longitude) {
         return new Slot<>(() -> position((double) owner.eGet(latitude), (double) owner.eGet(longitude)),
-                place -> Edit.together("Change position", List.of(
+                place -> Edit.together(TEXTS.text("marks.undo"), List.of(
                         Edit.set(session.editingDomain(), owner, latitude, place.latitudeDeg()),
                         Edit.set(session.editingDomain(), owner, longitude, place.longitudeDeg()))));
     }

@@ -5,9 +5,12 @@ import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.ui.fields.FieldForm;
 import org.straddle.ui.fields.Listed;
 import org.straddle.ui.fields.Words;
+import org.straddle.words.Catalogue;
 
 /** A person who goes along. */
 public final class OperatorEditor extends ThingEditor<Operator> {
+
+    private static final Catalogue TEXTS = Catalogue.of(OperatorEditor.class);
 
     public OperatorEditor() {
         super(Operator.class);
@@ -15,20 +18,20 @@ public final class OperatorEditor extends ThingEditor<Operator> {
 
     @Override
     void fields(FieldForm form, Operator operator) {
-        form.section("Operator", "");
-        form.text("Name", "", Words.any(), operator, Literals.OPERATOR__NAME);
-        form.text("Call sign", "", Words.required("Enter the call sign."), operator, Literals.OPERATOR__CALL_SIGN);
-        form.text("Home", "", Words.any(), operator, Literals.OPERATOR__HOME);
+        form.section(TEXTS.text("operatorEditor.section.operator"), "");
+        form.text(TEXTS.text("operatorEditor.name"), "", Words.any(), operator, Literals.OPERATOR__NAME);
+        form.text(TEXTS.text("operatorEditor.callSign"),
+                "", Words.required(TEXTS.text("operatorEditor.callSign.required")), operator, Literals.OPERATOR__CALL_SIGN);
+        form.text(TEXTS.text("operatorEditor.home"), "", Words.any(), operator, Literals.OPERATOR__HOME);
 
-        form.section("Licence and skills", "");
-        form.text("Licence class", "", Words.any(), operator, Literals.OPERATOR__LICENCE_CLASS);
-        form.text("Bands", "", Listed.of(Words.any()), operator, Literals.OPERATOR__BANDS)
-                .example("2m, 70cm");
-        form.text("Skills", "", Listed.of(Words.any()), operator, Literals.OPERATOR__SKILLS)
-                .example("driving, first aid, linear");
+        form.section(TEXTS.text("operatorEditor.section.licenceAndSkills"), "");
+        form.text(TEXTS.text("operatorEditor.licenceClass"), "", Words.any(), operator, Literals.OPERATOR__LICENCE_CLASS);
+        form.text(TEXTS.text("operatorEditor.bands"), "", Listed.of(Words.any()), operator, Literals.OPERATOR__BANDS)
+                .example(TEXTS.text("operatorEditor.bands.example"));
+        form.text(TEXTS.text("operatorEditor.skills"), "", Listed.of(Words.any()), operator, Literals.OPERATOR__SKILLS)
+                .example(TEXTS.text("operatorEditor.skills.example"));
 
-        form.wide("In an emergency", "Whom to call, and how, when something happens. It is printed on the team's own"
-                + " brief only.");
-        form.lines("Contact", 3, operator, Literals.OPERATOR__EMERGENCY_CONTACT);
+        form.wide(TEXTS.text("operatorEditor.section.inAnEmergency"), TEXTS.text("operatorEditor.section.inAnEmergency.description"));
+        form.lines(TEXTS.text("operatorEditor.contact"), 3, operator, Literals.OPERATOR__EMERGENCY_CONTACT);
     }
 }

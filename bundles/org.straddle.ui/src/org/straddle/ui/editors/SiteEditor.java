@@ -29,9 +29,12 @@ import org.straddle.ui.fields.SquareNames;
 import org.straddle.ui.fields.TableField;
 import org.straddle.ui.fields.Words;
 import org.straddle.ui.horizon.HorizonCanvas;
+import org.straddle.words.Catalogue;
 
 /** A site: its mark and squares, its horizon, and what people saw there and decided about it. */
 public final class SiteEditor extends ThingEditor<Site> implements Revealing {
+
+    private static final Catalogue TEXTS = Catalogue.of(SiteEditor.class);
 
     private TableField<Survey> surveys;
     private TableField<Review> reviews;
@@ -42,13 +45,13 @@ public final class SiteEditor extends ThingEditor<Site> implements Revealing {
 
     @Override
     void fields(FieldForm form, Site site) {
-        form.section("Mark", "The spot that the station stands on.");
-        form.text("Name", "", Words.required("Enter the site's name."), site, Literals.SITE__NAME);
-        form.text("Position", "", new Positions(), Marks.slot(session(), site, Literals.SITE__LATITUDE_DEG,
+        form.section(TEXTS.text("siteEditor.section.mark"), TEXTS.text("siteEditor.section.mark.description"));
+        form.text(TEXTS.text("siteEditor.name"), "", Words.required(TEXTS.text("siteEditor.name.required")), site, Literals.SITE__NAME);
+        form.text(TEXTS.text("siteEditor.position"), "", new Positions(), Marks.slot(session(), site, Literals.SITE__LATITUDE_DEG,
                 Literals.SITE__LONGITUDE_DEG));
-        form.text("Mark error", "m, and which radius", new ErrorRadii(), site,
+        form.text(TEXTS.text("siteEditor.markError"), TEXTS.text("siteEditor.markError.unit"), new ErrorRadii(), site,
                 Literals.SITE__MARK_ERROR_M);
-        form.text("Height", "m above the ellipsoid", Numbers.between(-500, 9000), site, Literals.SITE__ALTITUDE_M);
+        form.text(TEXTS.text("siteEditor.height"), TEXTS.text("siteEditor.height.unit"), Numbers.between(-500, 9000), site, Literals.SITE__ALTITUDE_M);
         squares(form, site);
         presence(form, site);
         surveys(form, site);
@@ -58,29 +61,28 @@ public final class SiteEditor extends ThingEditor<Site> implements Revealing {
 
     private void squares(FieldForm form, Site site) {
         SquareClaim claim = new SquareClaim(session(), site);
-        form.section("Squares", "What is claimed, and what the mark allows.");
-        form.choice("Claimed kind", SiteKind.VALUES, site, Literals.SITE__KIND);
-        form.text("Claimed squares", "", new SquareNames(), site, Literals.SITE__SQUARES);
-        form.told("By the mark", claim::words);
-        Button takeOver = form.button("Take over", "Claim the kind and the squares that the mark allows",
+        form.section(TEXTS.text("siteEditor.section.squares"), TEXTS.text("siteEditor.section.squares.description"));
+        form.choice(TEXTS.text("siteEditor.claimedKind"), SiteKind.VALUES, site, Literals.SITE__KIND);
+        form.text(TEXTS.text("siteEditor.claimedSquares"), "", new SquareNames(), site, Literals.SITE__SQUARES);
+        form.told(TEXTS.text("siteEditor.byTheMark"), claim::words);
+        Button takeOver = form.button(TEXTS.text("siteEditor.takeOver"), TEXTS.text("siteEditor.takeOver.tooltip"),
                 claim::takeOver);
         form.track(() -> takeOver.setEnabled(claim.differs()));
     }
 
     private void horizon(FieldForm form, Site site) {
-        form.wide("Horizon", "Least elevation at which the sky is free; no points mean a flat horizon. Click to add a point, drag to"
-                + " move it; keys: Page Up and Down, arrows (with Shift finer), Insert, Delete.");
+        form.wide(TEXTS.text("siteEditor.section.horizon"), TEXTS.text("siteEditor.section.horizon.description"));
         HorizonCanvas[] canvas = new HorizonCanvas[1];
-        canvas[0] = form.own(parent -> new HorizonCanvas(parent, site::getHorizon, () -> visitedHorizon(site), "newest visit", "flat at 0°",
+        canvas[0] = form.own(parent -> new HorizonCanvas(parent, site::getHorizon, () -> visitedHorizon(site), TEXTS.text("siteEditor.horizon.other"), TEXTS.text("siteEditor.horizon.none"),
                 points -> HorizonForm.drawn(session(), site, points)), () -> HorizonForm.refresh(canvas[0]), 230);
-        form.told("How found", () -> Objects.requireNonNullElse(site.getHorizonOrigin(), "–"));
+        form.told(TEXTS.text("siteEditor.howFound"), () -> Objects.requireNonNullElse(site.getHorizonOrigin(), "–"));
         HorizonForm.buttons(form, site, site::getHorizon,
                 () -> Optional.ofNullable(Marks.position(site.getLatitudeDeg(), site.getLongitudeDeg())));
-        form.section("Horizon points", "");
-        form.<HorizonPoint>table(site, Literals.SITE__HORIZON, "horizon point",
+        form.section(TEXTS.text("siteEditor.section.horizonPoints"), "");
+        form.<HorizonPoint>table(site, Literals.SITE__HORIZON,
                 StraddleFactory.eINSTANCE::createHorizonPoint, 6)
-                .column("Azimuth, °", 120, Literals.HORIZON_POINT__AZIMUTH_DEG, Numbers.between(0, 359.999))
-                .column("Elevation, °", 120, Literals.HORIZON_POINT__ELEVATION_DEG, Numbers.between(-30, 90));
+                .column(TEXTS.text("siteEditor.column.azimuth"), 120, Literals.HORIZON_POINT__AZIMUTH_DEG, Numbers.between(0, 359.999))
+                .column(TEXTS.text("siteEditor.column.elevation"), 120, Literals.HORIZON_POINT__ELEVATION_DEG, Numbers.between(-30, 90));
     }
 
     private static List<HorizonPoint> visitedHorizon(Site site) {
@@ -89,26 +91,29 @@ public final class SiteEditor extends ThingEditor<Site> implements Revealing {
     }
 
     private void presence(FieldForm form, Site site) {
-        form.section("Presence", "Whether it can be argued that the station stands in every square it claims.");
-        form.told("Argument", () -> MarkText.presence(session(), site));
+        form.section(TEXTS.text("siteEditor.section.presence"), TEXTS.text("siteEditor.section.presence.description"));
+        form.told(TEXTS.text("siteEditor.argument"), () -> MarkText.presence(session(), site));
     }
 
     private void surveys(FieldForm form, Site site) {
-        form.wide("Visits", "What somebody saw, newest first. A new visit starts from the last one and leaves it as it was.");
-        surveys = form.<Survey>table(site, Literals.SITE__SURVEYS, "survey", 4)
+        form.wide(TEXTS.text("siteEditor.section.visits"), TEXTS.text("siteEditor.section.visits.description"));
+        surveys = form.<Survey>table(site, Literals.SITE__SURVEYS, 4)
                 .ordered(all -> Visit.newestFirst(site))
-                .column("Date", 95, visit -> Objects.toString(visit.getDate(), ""))
-                .column("Surveyor", 110, visit -> Objects.toString(visit.getSurveyor(), ""))
-                .column("Mark", 90, visit -> visit.getMark() == null ? "–" : "± " + Numbers.plain(visit.getMark().getErrorM()) + " m")
-                .column("Horizon", 80, visit -> visit.getHorizon().isEmpty() ? "–" : visit.getHorizon().size() + " points")
-                .column("Hazards", 75, visit -> String.valueOf(visit.getHazards().size() + visit.getOverheadLines().size()))
-                .column("Photos", 65, visit -> String.valueOf(visit.getPhotos().size()))
-                .column("Allowed until", 105, visit -> Objects.toString(visit.getAccessUntil(), "–"))
-                .column("Access", 230, visit -> Objects.toString(visit.getAccess(), ""))
-                .column("Note", 200, visit -> Objects.toString(visit.getNote(), ""));
+                .column(TEXTS.text("siteEditor.column.date"), 95, visit -> Objects.toString(visit.getDate(), ""))
+                .column(TEXTS.text("siteEditor.column.visitor"), 110, visit -> Objects.toString(visit.getSurveyor(), ""))
+                .column(TEXTS.text("siteEditor.column.mark"), 90, visit -> visit.getMark() == null ? "–" : TEXTS.text("siteEditor.error",
+                        "metres", Numbers.plain(visit.getMark().getErrorM())))
+                .column(TEXTS.text("siteEditor.column.horizon"), 80, visit -> visit.getHorizon().isEmpty() ? "–" : TEXTS.text("siteEditor.horizon.points",
+                        "count", visit.getHorizon().size()))
+                .column(TEXTS.text("siteEditor.column.hazards"), 75, visit -> String.valueOf(visit.getHazards().size() + visit.getOverheadLines().size()))
+                .column(TEXTS.text("siteEditor.column.photos"), 65, visit -> String.valueOf(visit.getPhotos().size()))
+                .column(TEXTS.text("siteEditor.column.allowedUntil"), 105, visit -> Objects.toString(visit.getAccessUntil(), "–"))
+                .column(TEXTS.text("siteEditor.column.access"), 230, visit -> Objects.toString(visit.getAccess(), ""))
+                .column(TEXTS.text("siteEditor.column.note"), 200, visit -> Objects.toString(visit.getNote(), ""));
         surveys.viewer().addOpenListener(open -> openVisit());
-        Button open = form.buttons(Deed.of("New visit", "Add a visit of today that starts from the newest one", this::newVisit),
-                Deed.looking("Open visit", "Show everything that was seen at the chosen visit (Enter)", this::openVisit)).get(1);
+        Button open = form.buttons(Deed.of(
+                TEXTS.text("siteEditor.newVisit"), TEXTS.text("siteEditor.newVisit.tooltip"), this::newVisit),
+                Deed.looking(TEXTS.text("siteEditor.openVisit"), TEXTS.text("siteEditor.openVisit.tooltip"), this::openVisit)).get(1);
         form.track(() -> open.setEnabled(!site.getSurveys().isEmpty()));
     }
 
@@ -126,14 +131,14 @@ public final class SiteEditor extends ThingEditor<Site> implements Revealing {
     }
 
     private void reviews(FieldForm form, Site site) {
-        form.wide("Reviews", "Somebody looked at the hazards and put their name to a verdict.");
-        reviews = form.<Review>table(site, Literals.SITE__REVIEWS, "review", Fresh::review, 4)
-                .column("Date", 95, Literals.REVIEW__DATE, new Dates())
-                .column("Reviewer", 130, Literals.REVIEW__REVIEWER, Words.any())
-                .choice("Verdict", 130, Literals.REVIEW__VERDICT, Verdict.VALUES)
-                .column("Conditions", 320, Literals.REVIEW__CONDITIONS, Words.any())
-                .options("Survey", 150, Literals.REVIEW__SURVEY, () -> surveyChoices(site), SiteEditor::word)
-                .column("Holds until", 105, Literals.REVIEW__EXPIRES, new Dates());
+        form.wide(TEXTS.text("siteEditor.section.reviews"), TEXTS.text("siteEditor.section.reviews.description"));
+        reviews = form.<Review>table(site, Literals.SITE__REVIEWS, Fresh::review, 4)
+                .column(TEXTS.text("siteEditor.column.date"), 95, Literals.REVIEW__DATE, new Dates())
+                .column(TEXTS.text("siteEditor.column.reviewer"), 130, Literals.REVIEW__REVIEWER, Words.any())
+                .choice(TEXTS.text("siteEditor.column.verdict"), 130, Literals.REVIEW__VERDICT, Verdict.VALUES)
+                .column(TEXTS.text("siteEditor.column.conditions"), 320, Literals.REVIEW__CONDITIONS, Words.any())
+                .options(TEXTS.text("siteEditor.column.visit"), 150, Literals.REVIEW__SURVEY, () -> surveyChoices(site), SiteEditor::word)
+                .column(TEXTS.text("siteEditor.column.holdsUntil"), 105, Literals.REVIEW__EXPIRES, new Dates());
     }
 
     @Override

@@ -1,7 +1,6 @@
 package org.straddle.ui.editors;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
 
@@ -13,11 +12,15 @@ import org.straddle.model.Policies;
 import org.straddle.model.Site;
 import org.straddle.model.SiteKind;
 import org.straddle.model.StraddlePackage.Literals;
+import org.straddle.model.naming.Naming;
 import org.straddle.ui.session.Edit;
 import org.straddle.ui.session.EventSession;
+import org.straddle.words.Catalogue;
 
 /** What the mark of a site allows to claim, told beside what is claimed. */
 final class SquareClaim {
+
+    private static final Catalogue TEXTS = Catalogue.of(SquareClaim.class);
 
     private final EventSession session;
     private final Site site;
@@ -42,13 +45,15 @@ final class SquareClaim {
 
     /** One line: kind, squares, how far the line or corner is, and whether that is the claim. */
     String words() {
-        return standing().map(standing -> words(standing) + (fits(standing) ? ", as claimed" : "  (differs from the claim)"))
-                .orElse("The mark is no position.");
+        return standing().map(standing -> fits(standing) ? TEXTS.text("squareClaim.claimed", "standing", words(standing))
+                : TEXTS.text("squareClaim.differs", "standing", words(standing))).orElse(TEXTS.text("squareClaim.nomark"));
     }
 
     static String words(Standing standing) {
-        return word(standing.kind()) + ": " + String.join(" ", names(standing)) + standing.boundary()
-                .map(near -> String.format(Locale.ROOT, "; %.1f m to the %s", near.distanceM(), word(standing.kind()))).orElse("");
+        String kind = Naming.of(kind(standing.kind()));
+        String squares = String.join(" ", names(standing));
+        return standing.boundary().map(near -> TEXTS.text("squareClaim.near", "kind", kind, "squares", squares,
+                "distance", near.distanceM())).orElse(TEXTS.text("squareClaim.inside", "kind", kind, "squares", squares));
     }
 
     boolean differs() {
@@ -60,7 +65,7 @@ final class SquareClaim {
     }
 
     private Command takeOver(Standing standing) {
-        return Edit.together("Take over squares from the mark", List.of(
+        return Edit.together(TEXTS.text("squareClaim.undo"), List.of(
                 Edit.set(session.editingDomain(), site, Literals.SITE__KIND, kind(standing.kind())),
                 Edit.set(session.editingDomain(), site, Literals.SITE__SQUARES, names(standing))));
     }
@@ -80,9 +85,5 @@ final class SquareClaim {
             case LINE -> SiteKind.LINE;
             case CORNER -> SiteKind.CORNER;
         };
-    }
-
-    private static String word(Standing.Kind kind) {
-        return kind(kind).getLiteral();
     }
 }

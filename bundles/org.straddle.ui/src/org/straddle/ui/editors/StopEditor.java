@@ -10,16 +10,19 @@ import org.straddle.model.Fresh;
 import org.straddle.model.Stop;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.Turn;
+import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
-import org.straddle.outlook.things.ThingText;
-import org.straddle.outlook.things.Times;
 import org.straddle.ui.fields.FieldForm;
 import org.straddle.ui.fields.Instants;
 import org.straddle.ui.fields.Numbers;
 import org.straddle.ui.fields.Words;
+import org.straddle.words.Catalogue;
+import org.straddle.words.TimeText;
 
 /** A team's stay at a site and the turns it works there. */
 public final class StopEditor extends ThingEditor<Stop> {
+
+    private static final Catalogue TEXTS = Catalogue.of(StopEditor.class);
 
     public StopEditor() {
         super(Stop.class);
@@ -28,29 +31,31 @@ public final class StopEditor extends ThingEditor<Stop> {
     @Override
     void fields(FieldForm form, Stop stop) {
         Event event = session().event();
-        form.section("Stop", "");
-        form.reference("Team", event::getTeams, stop, Literals.STOP__TEAM);
-        form.reference("Site", event::getSites, stop, Literals.STOP__SITE);
-        form.check("Pinned: no planner may move it", stop, Literals.STOP__PINNED);
+        form.section(TEXTS.text("stopEditor.section.stop"), "");
+        form.reference(TEXTS.text("stopEditor.team"), event::getTeams, stop, Literals.STOP__TEAM);
+        form.reference(TEXTS.text("stopEditor.site"), event::getSites, stop, Literals.STOP__SITE);
+        form.check(TEXTS.text("stopEditor.pinned"), stop, Literals.STOP__PINNED);
 
-        form.section("Times", "UTC; a time alone keeps the day, an L behind it means local time.");
-        form.text("Arrival", "", new Instants(() -> Outlook.zoneOf(event), () -> known(stop, event)), stop,
+        form.section(TEXTS.text("stopEditor.section.times"), TEXTS.text("stopEditor.section.times.description"));
+        form.text(TEXTS.text("stopEditor.arrival"), "", new Instants(() -> Outlook.zoneOf(event), () -> known(stop, event)), stop,
                 Literals.STOP__ARRIVAL);
-        form.text("Departure", "", new Instants(() -> Outlook.zoneOf(event), () -> known(stop, event)), stop,
+        form.text(TEXTS.text("stopEditor.departure"), "", new Instants(() -> Outlook.zoneOf(event), () -> known(stop, event)), stop,
                 Literals.STOP__DEPARTURE);
 
-        form.wide("Turns", "Passes, or parts of them, that the team works here.");
-        form.<Turn>table(stop, Literals.STOP__TURNS, "turn", Fresh::turn, 7)
-                .options("Bird", 170, Literals.TURN__BIRD, () -> birds(event), StopEditor::word)
-                .column("Start (UTC)", 160, Literals.TURN__START,
+        form.wide(TEXTS.text("stopEditor.section.turns"), TEXTS.text("stopEditor.section.turns.description"));
+        form.<Turn>table(stop, Literals.STOP__TURNS, Fresh::turn, 7)
+                .options(TEXTS.text("stopEditor.column.bird"), 170, Literals.TURN__BIRD, () -> birds(event), StopEditor::word)
+                .column(TEXTS.text("stopEditor.column.startUtc"), 160, Literals.TURN__START,
                         new Instants(() -> Outlook.zoneOf(event), () -> known(stop, event)))
-                .column("End (UTC)", 160, Literals.TURN__END,
+                .column(TEXTS.text("stopEditor.column.endUtc"), 160, Literals.TURN__END,
                         new Instants(() -> Outlook.zoneOf(event), () -> known(stop, event)))
-                .column("Local start", 130, turn -> turn.getStart() == null ? ""
-                        : Times.local(turn.getStart(), Outlook.zoneOf(event)))
-                .check("Pinned", 75, Literals.TURN__PINNED)
-                .column("Downlink, MHz", 125, Literals.TURN__DOWNLINK_MHZ, Numbers.between(0, 300_000))
-                .column("Note", 240, Literals.TURN__NOTE, Words.any());
+                .column(TEXTS.text("stopEditor.column.localStart"), 130, turn -> turn.getStart() == null ? ""
+                        : TEXTS.text("stopEditor.localStart",
+                                "day", TimeText.of(Outlook.zoneOf(event)).weekday(turn.getStart()),
+                                "time", TimeText.of(Outlook.zoneOf(event)).clock(turn.getStart())))
+                .check(TEXTS.text("stopEditor.column.pinned"), 75, Literals.TURN__PINNED)
+                .column(TEXTS.text("stopEditor.column.downlinkMHz"), 125, Literals.TURN__DOWNLINK_MHZ, Numbers.between(0, 300_000))
+                .column(TEXTS.text("stopEditor.column.note"), 240, Literals.TURN__NOTE, Words.any());
     }
 
     /** The day that a time without a day belongs to. */
@@ -65,6 +70,6 @@ public final class StopEditor extends ThingEditor<Stop> {
     }
 
     private static String word(Bird bird) {
-        return bird == null ? "(none)" : ThingText.of(bird);
+        return bird == null ? TEXTS.text("stopEditor.bird.none") : Naming.name(bird);
     }
 }

@@ -25,8 +25,7 @@ import org.straddle.model.Site;
 import org.straddle.model.StraddleFactory;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.Survey;
-import org.straddle.outlook.things.ThingText;
-import org.straddle.outlook.things.Times;
+import org.straddle.model.naming.Naming;
 import org.straddle.safety.Cautions;
 import org.straddle.safety.SafetyNotes;
 import org.straddle.store.EventFolderException;
@@ -38,6 +37,7 @@ import org.straddle.ui.fields.Dates;
 import org.straddle.ui.fields.Deed;
 import org.straddle.ui.fields.ErrorRadii;
 import org.straddle.ui.fields.FieldForm;
+import org.straddle.ui.fields.Instants;
 import org.straddle.ui.fields.Notation;
 import org.straddle.ui.fields.Numbers;
 import org.straddle.ui.fields.Positions;
@@ -47,12 +47,15 @@ import org.straddle.ui.fields.Words;
 import org.straddle.ui.horizon.HorizonCanvas;
 import org.straddle.ui.workbench.FileWork;
 import org.straddle.ui.workbench.Problem;
+import org.straddle.words.Catalogue;
 
 /**
  * One visit to a site: what somebody saw there on one day. Only the newest visit is open for editing; an older one is
  * kept as it was, unless somebody says that it is wrong.
  */
 public final class SurveyEditor extends ThingEditor<Survey> {
+
+    private static final Catalogue TEXTS = Catalogue.of(SurveyEditor.class);
 
     private HorizonCanvas horizon;
     private TableField<Photo> photos;
@@ -79,48 +82,51 @@ public final class SurveyEditor extends ThingEditor<Survey> {
     }
 
     private void visit(FieldForm form, Survey visit) {
-        form.section("Visit", "What somebody saw on one day.");
-        form.told("Site", () -> site() == null ? "" : ThingText.of(site()));
-        form.told("State", () -> !isHistory() ? "Open for editing." : corrected ? "An older visit, being corrected."
-                : "An older visit: it is kept as it was seen then.");
-        Button correct = form.buttons(Deed.looking("Show the site", "Open the site of this visit", () -> session().reveal(site())),
-                Deed.looking("Correct this visit", "Open an older visit for editing because it is wrong", this::correct)).get(1);
+        form.section(TEXTS.text("surveyEditor.section.visit"), TEXTS.text("surveyEditor.section.visit.description"));
+        form.told(TEXTS.text("surveyEditor.site"), () -> site() == null ? "" : Naming.name(site()));
+        form.told(TEXTS.text("surveyEditor.state"), () -> !isHistory() ? TEXTS.text("surveyEditor.state.open") : corrected
+                ? TEXTS.text("surveyEditor.state.corrected")
+                : TEXTS.text("surveyEditor.state.old"));
+        Button correct = form.buttons(Deed.looking(
+                TEXTS.text("surveyEditor.showTheSite"), TEXTS.text("surveyEditor.showTheSite.tooltip"), () -> session().reveal(site())),
+                Deed.looking(TEXTS.text("surveyEditor.correctThisVisit"), TEXTS.text("surveyEditor.correctThisVisit.tooltip"), this::correct)).get(1);
         form.track(() -> correct.setEnabled(isHistory() && !corrected));
-        form.text("Date", "", new Dates(), visit, Literals.SURVEY__DATE);
-        form.text("Surveyor", "", Words.any(), visit, Literals.SURVEY__SURVEYOR);
-        form.text("Holds until", "", new Dates(), visit, Literals.SURVEY__EXPIRES);
-        form.lines("Note", 4, visit, Literals.SURVEY__NOTE);
+        form.text(TEXTS.text("surveyEditor.date"), "", new Dates(), visit, Literals.SURVEY__DATE);
+        form.text(TEXTS.text("surveyEditor.visitor"), "", Words.any(), visit, Literals.SURVEY__SURVEYOR);
+        form.text(TEXTS.text("surveyEditor.holdsUntil"), "", new Dates(), visit, Literals.SURVEY__EXPIRES);
+        form.lines(TEXTS.text("surveyEditor.note"), 4, visit, Literals.SURVEY__NOTE);
     }
 
     private void access(FieldForm form, Survey visit) {
-        form.section("Place", "How one gets there, and what one finds.");
-        form.lines("Access", 2, visit, Literals.SURVEY__ACCESS);
-        form.text("Allowed by", "", Words.any(), visit, Literals.SURVEY__ALLOWED_BY);
-        form.text("Allowed until", "", new Dates(), visit, Literals.SURVEY__ACCESS_UNTIL);
-        form.text("Parking", "", Words.any(), visit, Literals.SURVEY__PARKING);
-        form.text("Surface", "", Words.any(), visit, Literals.SURVEY__SURFACE);
-        form.text("Phone coverage", "", Words.any(), visit, Literals.SURVEY__PHONE_COVERAGE);
-        form.text("Traffic", "km/h on the road beside, 0 for none", Numbers.between(0, 250), visit, Literals.SURVEY__ROAD_SPEED_KMH);
+        form.section(TEXTS.text("surveyEditor.section.place"), TEXTS.text("surveyEditor.section.place.description"));
+        form.lines(TEXTS.text("surveyEditor.access"), 2, visit, Literals.SURVEY__ACCESS);
+        form.text(TEXTS.text("surveyEditor.allowedBy"), "", Words.any(), visit, Literals.SURVEY__ALLOWED_BY);
+        form.text(TEXTS.text("surveyEditor.allowedUntil"), "", new Dates(), visit, Literals.SURVEY__ACCESS_UNTIL);
+        form.text(TEXTS.text("surveyEditor.parking"), "", Words.any(), visit, Literals.SURVEY__PARKING);
+        form.text(TEXTS.text("surveyEditor.surface"), "", Words.any(), visit, Literals.SURVEY__SURFACE);
+        form.text(TEXTS.text("surveyEditor.phoneCoverage"), "", Words.any(), visit, Literals.SURVEY__PHONE_COVERAGE);
+        form.text(TEXTS.text("surveyEditor.traffic"), TEXTS.text("surveyEditor.traffic.unit"), Numbers.between(0, 250), visit, Literals.SURVEY__ROAD_SPEED_KMH);
     }
 
     private void mark(FieldForm form, Survey visit) {
-        form.section("Mark", "Where the mark was at this visit, on WGS 84.");
-        form.text("Position", "", new Positions(), new Slot<>(
+        form.section(TEXTS.text("surveyEditor.section.mark"), TEXTS.text("surveyEditor.section.mark.description"));
+        form.text(TEXTS.text("surveyEditor.position"), "", new Positions(), new Slot<>(
                 () -> visit.getMark() == null ? null : Marks.position(visit.getMark().getLatitudeDeg(), visit.getMark().getLongitudeDeg()),
                 place -> Visit.setMark(session().editingDomain(), visit, typed(visit, place))));
-        form.text("Mark error", "m, and which radius", new ErrorRadii(), ofMark(visit, Literals.MARK__ERROR_M));
-        form.text("Height", "m above the ellipsoid", Numbers.between(-500, 9000), ofMark(visit, Literals.MARK__ALTITUDE_M));
-        form.told("How fixed", () -> MarkText.how(visit.getMark()));
+        form.text(TEXTS.text("surveyEditor.markError"), TEXTS.text("surveyEditor.markError.unit"), new ErrorRadii(), ofMark(visit, Literals.MARK__ERROR_M));
+        form.text(TEXTS.text("surveyEditor.height"), TEXTS.text("surveyEditor.height.unit"), Numbers.between(-500, 9000), ofMark(visit, Literals.MARK__ALTITUDE_M));
+        form.told(TEXTS.text("surveyEditor.howFixed"), () -> MarkText.how(visit.getMark()));
         Button use = form.buttons(
-                Deed.of("Average a file…", "Take the mean of fixes out of GPX files or NMEA logs", this::averageFiles),
-                Deed.of("Average typed…", "Take the mean of fixes that you type", this::averageTyped),
-                Deed.of("Use for the site", "Make this mark the mark of the site", () -> session().execute(
+                Deed.of(TEXTS.text("surveyEditor.averageAFile"), TEXTS.text("surveyEditor.averageAFile.tooltip"), this::averageFiles),
+                Deed.of(TEXTS.text("surveyEditor.averageTyped"), TEXTS.text("surveyEditor.averageTyped.tooltip"), this::averageTyped),
+                Deed.of(TEXTS.text("surveyEditor.useForTheSite"), TEXTS.text("surveyEditor.useForTheSite.tooltip"), () -> session().execute(
                         Visit.useMark(session().editingDomain(), site(), visit)))).get(2);
         form.track(() -> use.setEnabled(!form.locked() && site() != null && visit.getMark() != null && !Visit.markInUse(site(), visit)));
-        form.section("What the mark allows", "");
-        form.told("By this mark", () -> MarkText.allows(session(), visit.getMark()));
-        form.told("Claimed", () -> site() == null ? "" : site().getKind().getLiteral() + ": " + String.join(" ", site().getSquares()));
-        form.told("Apart", () -> site() == null ? "" : MarkText.apart(site(), visit.getMark()));
+        form.section(TEXTS.text("surveyEditor.section.whatTheMarkAllows"), "");
+        form.told(TEXTS.text("surveyEditor.byThisMark"), () -> MarkText.allows(session(), visit.getMark()));
+        form.told(TEXTS.text("surveyEditor.claimed"), () -> site() == null ? "" : TEXTS.text("surveyEditor.squares",
+                "kind", Naming.of(site().getKind()), "squares", String.join(" ", site().getSquares())));
+        form.told(TEXTS.text("surveyEditor.apart"), () -> site() == null ? "" : MarkText.apart(site(), visit.getMark()));
     }
 
     private Slot<Double> ofMark(Survey visit, EAttribute feature) {
@@ -147,7 +153,7 @@ public final class SurveyEditor extends ThingEditor<Survey> {
     }
 
     private void averageFiles() {
-        List<Path> files = chosen("Fixes: GPX files or NMEA logs");
+        List<Path> files = chosen(TEXTS.text("surveyEditor.fixes"));
         AveragedFixes.ofFiles(getSite().getShell(), files).ifPresent(this::take);
     }
 
@@ -160,14 +166,13 @@ public final class SurveyEditor extends ThingEditor<Survey> {
     }
 
     private void horizon(FieldForm form, Survey visit) {
-        form.wide("Horizon", "Least elevation at which the sky is free. Click to add a point, drag to move it; keys: Page Up and Down,"
-                + " arrows (with Shift finer), Insert, Delete.");
+        form.wide(TEXTS.text("surveyEditor.section.horizon"), TEXTS.text("surveyEditor.section.horizon.description"));
         horizon = form.own(parent -> new HorizonCanvas(parent, visit::getHorizon,
-                () -> site() == null ? List.of() : site().getHorizon(), "in use at the site", "nobody looked at this visit",
+                () -> site() == null ? List.of() : site().getHorizon(), TEXTS.text("surveyEditor.horizon.other"), TEXTS.text("surveyEditor.horizon.none"),
                 points -> HorizonForm.drawn(session(), visit, points)), () -> HorizonForm.refresh(horizon), 230);
-        form.told("How found", () -> Objects.requireNonNullElse(visit.getHorizonOrigin(), "–"));
+        form.told(TEXTS.text("surveyEditor.howFound"), () -> Objects.requireNonNullElse(visit.getHorizonOrigin(), "–"));
         List<Button> buttons = HorizonForm.buttons(form, visit, visit::getHorizon, this::lookFrom,
-                Deed.of("Use for the site", "Make this mask the horizon of the site", () -> session().execute(
+                Deed.of(TEXTS.text("surveyEditor.useHorizon"), TEXTS.text("surveyEditor.useHorizon.tooltip"), () -> session().execute(
                         Visit.useHorizon(session().editingDomain(), site(), visit))));
         Button use = buttons.get(buttons.size() - 1);
         form.track(() -> use.setEnabled(!form.locked() && site() != null && !Visit.horizonInUse(site(), visit)));
@@ -180,48 +185,46 @@ public final class SurveyEditor extends ThingEditor<Survey> {
     }
 
     private void overheadLines(FieldForm form, Survey visit) {
-        form.wide("Overhead wires", "Power, telephone and other wires near the mark; 0 where nobody knows. A voltage counts as"
-                + " known only where the owner named it: a guess keeps farther away.");
-        form.text("Mast limit", "m, nothing upright is higher; 0 for none", Numbers.between(0, 100), visit,
+        form.wide(TEXTS.text("surveyEditor.section.overheadWires"), TEXTS.text("surveyEditor.section.overheadWires.description"));
+        form.text(TEXTS.text("surveyEditor.mastLimit"), TEXTS.text("surveyEditor.mastLimit.unit"), Numbers.between(0, 100), visit,
                 Literals.SURVEY__MAST_LIMIT_M);
-        form.<OverheadLine>table(visit, Literals.SURVEY__OVERHEAD_LINES, "wires",
+        form.<OverheadLine>table(visit, Literals.SURVEY__OVERHEAD_LINES,
                 StraddleFactory.eINSTANCE::createOverheadLine, 3)
-                .column("Distance, m", 110, Literals.OVERHEAD_LINE__DISTANCE_M, Numbers.between(0, 10_000))
-                .column("Lowest wire, m", 120, Literals.OVERHEAD_LINE__HEIGHT_M, Numbers.between(0, 300))
-                .column("Voltage, kV", 110, Literals.OVERHEAD_LINE__VOLTAGE_KV, Numbers.between(0, 2000))
-                .check("Owner named it", 130, Literals.OVERHEAD_LINE__VOLTAGE_FROM_OWNER)
-                .column("Note", 290, Literals.OVERHEAD_LINE__NOTE, Words.any());
-        form.told("Usual cautions", () -> String.join(" ", Cautions.of(HazardKind.POWER_LINE)) + " " + SafetyNotes.DEFERENCE);
+                .column(TEXTS.text("surveyEditor.column.distanceM"), 110, Literals.OVERHEAD_LINE__DISTANCE_M, Numbers.between(0, 10_000))
+                .column(TEXTS.text("surveyEditor.column.lowestWireM"), 120, Literals.OVERHEAD_LINE__HEIGHT_M, Numbers.between(0, 300))
+                .column(TEXTS.text("surveyEditor.column.voltageKV"), 110, Literals.OVERHEAD_LINE__VOLTAGE_KV, Numbers.between(0, 2000))
+                .check(TEXTS.text("surveyEditor.column.ownerNamedIt"), 130, Literals.OVERHEAD_LINE__VOLTAGE_FROM_OWNER)
+                .column(TEXTS.text("surveyEditor.column.note"), 290, Literals.OVERHEAD_LINE__NOTE, Words.any());
+        form.told(TEXTS.text("surveyEditor.usualCautions"), () -> TEXTS.text("surveyEditor.usualCautions.told",
+                "cautions", String.join(" ", Cautions.of(HazardKind.POWER_LINE)), "deference", SafetyNotes.DEFERENCE));
     }
 
     private void hazards(FieldForm form, Survey visit) {
-        form.wide("Hazards", "What may hurt somebody there, and what the team does about it. Local rules and people on the spot"
-                + " come first.");
-        form.<Hazard>table(visit, Literals.SURVEY__HAZARDS, "hazard", StraddleFactory.eINSTANCE::createHazard, 4)
-                .choice("Kind", 120, Literals.HAZARD__KIND, HazardKind.VALUES)
-                .column("What", 300, Literals.HAZARD__DESCRIPTION, Words.any())
-                .column("Distance, m", 110, Literals.HAZARD__DISTANCE_M, Numbers.between(0, 100_000))
-                .column("Measure", 380, Literals.HAZARD__MEASURE, Words.any());
+        form.wide(TEXTS.text("surveyEditor.section.hazards"), TEXTS.text("surveyEditor.section.hazards.description"));
+        form.<Hazard>table(visit, Literals.SURVEY__HAZARDS, StraddleFactory.eINSTANCE::createHazard, 4)
+                .choice(TEXTS.text("surveyEditor.column.kind"), 120, Literals.HAZARD__KIND, HazardKind.VALUES)
+                .column(TEXTS.text("surveyEditor.column.what"), 300, Literals.HAZARD__DESCRIPTION, Words.any())
+                .column(TEXTS.text("surveyEditor.column.distanceM"), 110, Literals.HAZARD__DISTANCE_M, Numbers.between(0, 100_000))
+                .column(TEXTS.text("surveyEditor.column.measure"), 380, Literals.HAZARD__MEASURE, Words.any());
     }
 
     private void photos(FieldForm form, Survey visit) {
-        form.wide("Photos", "Kept in the event's folder under the hash of their content, with what they say of place, direction and"
-                + " time.");
-        photos = form.<Photo>table(visit, Literals.SURVEY__PHOTOS, "photo", 4)
-                .column("Caption", 300, Literals.PHOTO__CAPTION, Words.any())
-                .column("Where", 210, photo -> SurveyPhoto.where(photo, lookFrom().orElse(null)))
-                .column("Bearing, °", 100, Literals.PHOTO__BEARING_DEG, new OptionalBearing())
-                .column("Taken (UTC)", 150, photo -> photo.getTakenAt() == null ? "–" : Times.utcEntry(photo.getTakenAt()))
-                .column("File", 220, Photo::getFile);
+        form.wide(TEXTS.text("surveyEditor.section.photos"), TEXTS.text("surveyEditor.section.photos.description"));
+        photos = form.<Photo>table(visit, Literals.SURVEY__PHOTOS, 4)
+                .column(TEXTS.text("surveyEditor.column.caption"), 300, Literals.PHOTO__CAPTION, Words.any())
+                .column(TEXTS.text("surveyEditor.column.where"), 210, photo -> SurveyPhoto.where(photo, lookFrom().orElse(null)))
+                .column(TEXTS.text("surveyEditor.column.bearing"), 100, Literals.PHOTO__BEARING_DEG, new OptionalBearing())
+                .column(TEXTS.text("surveyEditor.column.takenUtc"), 150, photo -> photo.getTakenAt() == null ? "–" : Instants.in(session().event()).print(photo.getTakenAt()))
+                .column(TEXTS.text("surveyEditor.column.file"), 220, Photo::getFile);
         photos.viewer().addOpenListener(open -> openPhoto());
-        form.buttons(Deed.of("Add photos…", "Copy pictures into the event with the next save", this::addPhotos),
-                Deed.looking("Open photo", "Show the chosen photo in the program for its kind", this::openPhoto));
+        form.buttons(Deed.of(TEXTS.text("surveyEditor.addPhotos"), TEXTS.text("surveyEditor.addPhotos.tooltip"), this::addPhotos),
+                Deed.looking(TEXTS.text("surveyEditor.openPhoto"), TEXTS.text("surveyEditor.openPhoto.tooltip"), this::openPhoto));
     }
 
     private void addPhotos() {
-        List<Path> files = chosen("Photos: JPEG, PNG, WebP or HEIF");
+        List<Path> files = chosen(TEXTS.text("surveyEditor.photos.choose"));
         List<SurveyPhoto> read = new ArrayList<>();
-        if (files.isEmpty() || !FileWork.run(getSite().getShell(), "Reading photos", () -> {
+        if (files.isEmpty() || !FileWork.run(getSite().getShell(), TEXTS.text("surveyEditor.photos.reading"), () -> {
             for (Path file : files) {
                 read.add(SurveyPhoto.read(file));
             }
@@ -234,9 +237,10 @@ public final class SurveyEditor extends ThingEditor<Survey> {
             Problem.show(getSite().getShell(), failure.getMessage(), failure);
             return;
         }
-        List<String> remarks = read.stream().flatMap(photo -> photo.remarks().stream().map(remark -> photo.name() + ": " + remark)).toList();
+        List<String> remarks = read.stream().flatMap(photo -> photo.remarks().stream().map(remark -> TEXTS.text("surveyEditor.photos.remark",
+                "photo", photo.name(), "remark", remark))).toList();
         if (!remarks.isEmpty()) {
-            MessageDialog.openInformation(getSite().getShell(), "Photos", String.join("\n", remarks));
+            MessageDialog.openInformation(getSite().getShell(), TEXTS.text("surveyEditor.photos.title"), String.join("\n", remarks));
         }
     }
 
@@ -248,17 +252,16 @@ public final class SurveyEditor extends ThingEditor<Survey> {
         Path file = kept.onDisk().orElse(null);
         if (!SurveyPhoto.isPictureName(photo.getFile())) {
             // The system would run it, or open it with who knows what.
-            MessageDialog.openError(getSite().getShell(), "Photo", "The file " + photo.getFile() + " is no picture by its name,"
-                    + " so it is not opened.");
+            MessageDialog.openError(getSite().getShell(), TEXTS.text("surveyEditor.photo.title"), TEXTS.text("surveyEditor.photo.nopicture",
+                    "file", photo.getFile()));
         } else if (file != null && !kept.exists()) {
-            MessageDialog.openError(getSite().getShell(), "Photo", "The event's folder of photos has no file " + photo.getFile()
-                    + ".\n\nPut it back from a copy, or remove the photo.");
+            MessageDialog.openError(getSite().getShell(), TEXTS.text("surveyEditor.photo.title"), TEXTS.text("surveyEditor.photo.missing",
+                    "file", photo.getFile()));
         } else if (file == null) {
-            MessageDialog.openInformation(getSite().getShell(), "Photo", "The photo is copied into the event with the next save.\n\nSave"
-                    + " the event, then open it.");
+            MessageDialog.openInformation(getSite().getShell(), TEXTS.text("surveyEditor.photo.title"), TEXTS.text("surveyEditor.photo.unsaved"));
         } else if (!Program.launch(file.toString())) {
-            MessageDialog.openError(getSite().getShell(), "Photo", "No program shows this kind of picture here.\n\nThe file is " + file
-                    + ".");
+            MessageDialog.openError(getSite().getShell(), TEXTS.text("surveyEditor.photo.title"), TEXTS.text("surveyEditor.photo.noprogram",
+                    "file", file));
         }
     }
 

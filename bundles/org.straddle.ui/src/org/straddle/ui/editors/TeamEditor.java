@@ -9,17 +9,20 @@ import org.straddle.model.Event;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
+import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
-import org.straddle.outlook.things.ThingText;
-import org.straddle.outlook.things.Times;
 import org.straddle.ui.fields.FieldForm;
 import org.straddle.ui.fields.Instants;
 import org.straddle.ui.fields.Numbers;
 import org.straddle.ui.fields.Slot;
 import org.straddle.ui.fields.Words;
+import org.straddle.words.Catalogue;
+import org.straddle.words.TimeText;
 
 /** Who goes together, with what, in which car, from when to when. */
 public final class TeamEditor extends ThingEditor<Team> {
+
+    private static final Catalogue TEXTS = Catalogue.of(TeamEditor.class);
 
     public TeamEditor() {
         super(Team.class);
@@ -28,37 +31,36 @@ public final class TeamEditor extends ThingEditor<Team> {
     @Override
     void fields(FieldForm form, Team team) {
         Event event = session().event();
-        form.section("Team", "");
-        form.text("Number", "on every sheet", Numbers.whole(1, 99), team, Literals.TEAM__NUMBER);
-        form.text("Name", "", Words.required("Enter the team's name."), team, Literals.TEAM__NAME);
+        form.section(TEXTS.text("teamEditor.section.team"), "");
+        form.text(TEXTS.text("teamEditor.number"), TEXTS.text("teamEditor.number.unit"), Numbers.whole(1, 99), team, Literals.TEAM__NUMBER);
+        form.text(TEXTS.text("teamEditor.name"), "", Words.required(TEXTS.text("teamEditor.name.required")), team, Literals.TEAM__NAME);
 
-        form.section("Vehicle", "");
+        form.section(TEXTS.text("teamEditor.section.vehicle"), "");
         vehicle(form, team);
 
-        form.section("Operators", "");
-        form.members("Who goes", event::getOperators, team, Literals.TEAM__OPERATORS);
-        form.section("Kits", "");
-        form.members("What goes along", event::getKits, team, Literals.TEAM__KITS);
+        form.section(TEXTS.text("teamEditor.section.operators"), "");
+        form.members(TEXTS.text("teamEditor.operators.label"), event::getOperators, team, Literals.TEAM__OPERATORS);
+        form.section(TEXTS.text("teamEditor.section.kits"), "");
+        form.members(TEXTS.text("teamEditor.kits.label"), event::getKits, team, Literals.TEAM__KITS);
 
-        form.wide("Days", "From when to when the team is out on each day, and where it starts and ends. Times are"
-                + " UTC; write an L behind a local time.");
-        form.<TeamDay>table(team, Literals.TEAM__DAYS, "day", () -> NextTeamDay.of(team, event), 4)
-                .column("From (UTC)", 150, Literals.TEAM_DAY__FROM, Instants.in(event))
-                .column("Local", 130, day -> local(day.getFrom(), event))
-                .column("Until (UTC)", 150, Literals.TEAM_DAY__UNTIL, Instants.in(event))
-                .column("Local", 130, day -> local(day.getUntil(), event))
-                .options("Start", 150, Literals.TEAM_DAY__START, () -> bases(event), TeamEditor::word)
-                .options("End", 150, Literals.TEAM_DAY__END, () -> bases(event), TeamEditor::word);
+        form.wide(TEXTS.text("teamEditor.section.days"), TEXTS.text("teamEditor.section.days.description"));
+        form.<TeamDay>table(team, Literals.TEAM__DAYS, () -> NextTeamDay.of(team, event), 4)
+                .column(TEXTS.text("teamEditor.column.fromUtc"), 150, Literals.TEAM_DAY__FROM, Instants.in(event))
+                .column(TEXTS.text("teamEditor.column.local"), 130, day -> local(day.getFrom(), event))
+                .column(TEXTS.text("teamEditor.column.untilUtc"), 150, Literals.TEAM_DAY__UNTIL, Instants.in(event))
+                .column(TEXTS.text("teamEditor.column.local"), 130, day -> local(day.getUntil(), event))
+                .options(TEXTS.text("teamEditor.column.start"), 150, Literals.TEAM_DAY__START, () -> bases(event), TeamEditor::word)
+                .options(TEXTS.text("teamEditor.column.end"), 150, Literals.TEAM_DAY__END, () -> bases(event), TeamEditor::word);
     }
 
     private void vehicle(FieldForm form, Team team) {
-        form.text("Label", "", Words.any(),
+        form.text(TEXTS.text("teamEditor.label"), "", Words.any(),
                 Slot.inside(session(), team, Literals.TEAM__VEHICLE, Literals.VEHICLE__LABEL));
-        form.text("Seats", "with the driver's", Numbers.whole(1, 60),
+        form.text(TEXTS.text("teamEditor.seats"), TEXTS.text("teamEditor.seats.unit"), Numbers.whole(1, 60),
                 Slot.inside(session(), team, Literals.TEAM__VEHICLE, Literals.VEHICLE__SEATS));
-        form.text("Range", "km on one filling or charge", Numbers.between(0, 5000),
+        form.text(TEXTS.text("teamEditor.range"), TEXTS.text("teamEditor.range.unit"), Numbers.between(0, 5000),
                 Slot.inside(session(), team, Literals.TEAM__VEHICLE, Literals.VEHICLE__RANGE_KM));
-        form.text("Load", "kg besides people", Numbers.between(0, 20_000),
+        form.text(TEXTS.text("teamEditor.load"), TEXTS.text("teamEditor.load.unit"), Numbers.between(0, 20_000),
                 Slot.inside(session(), team, Literals.TEAM__VEHICLE, Literals.VEHICLE__LOAD_KG));
     }
 
@@ -67,10 +69,11 @@ public final class TeamEditor extends ThingEditor<Team> {
     }
 
     private static String word(Base base) {
-        return base == null ? "(none)" : ThingText.of(base);
+        return base == null ? TEXTS.text("teamEditor.base.none") : Naming.name(base);
     }
 
     private static String local(Instant instant, Event event) {
-        return instant == null ? "" : Times.local(instant, Outlook.zoneOf(event));
+        return instant == null ? "" : TEXTS.text("teamEditor.localTime",
+                "day", TimeText.of(Outlook.zoneOf(event)).weekday(instant), "time", TimeText.of(Outlook.zoneOf(event)).clock(instant));
     }
 }

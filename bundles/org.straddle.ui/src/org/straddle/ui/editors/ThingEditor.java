@@ -22,13 +22,14 @@ import org.eclipse.ui.part.EditorPart;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.model.Identified;
-import org.straddle.outlook.things.ThingText;
+import org.straddle.model.naming.Naming;
 import org.straddle.ui.fields.FieldForm;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.SessionListener;
 import org.straddle.ui.things.Icons;
 import org.straddle.ui.things.Kind;
+import org.straddle.words.Catalogue;
 
 /**
  * A form over one thing of the event. Edits go straight into the event as commands, so an editor is never dirty and
@@ -36,6 +37,8 @@ import org.straddle.ui.things.Kind;
  */
 public abstract class ThingEditor<T extends Identified> extends EditorPart
         implements SessionListener, ISaveablePart2 {
+
+    private static final Catalogue TEXTS = Catalogue.of(ThingEditor.class);
 
     private final EventSession session = EventSession.current();
     private final Class<T> type;
@@ -141,10 +144,10 @@ public abstract class ThingEditor<T extends Identified> extends EditorPart
     /** Text that cannot be read goes with the form, so the user decides. */
     @Override
     public final int promptToSaveOnClose() {
-        int answer = MessageDialog.open(MessageDialog.WARNING, getSite().getShell(), "Close " + getPartName(),
-                "This cannot be read and is not in the event: " + String.join(", ", form.unread())
-                        + ". Go back and correct it, or close the form and lose this text.",
-                SWT.NONE, "Go back", "Lose this text");
+        int answer = MessageDialog.open(MessageDialog.WARNING, getSite().getShell(), TEXTS.text("thingEditor.close",
+                "form", getPartName()),
+                TEXTS.text("thingEditor.close.question", "unread", form.unread()),
+                SWT.NONE, TEXTS.text("thingEditor.close.back"), TEXTS.text("thingEditor.close.lose"));
         return answer == 1 ? ISaveablePart2.NO : ISaveablePart2.CANCEL;
     }
 
@@ -158,7 +161,7 @@ public abstract class ThingEditor<T extends Identified> extends EditorPart
     }
 
     private void retitle() {
-        String name = ThingText.of(thing());
+        String name = Naming.name(thing());
         setPartName(name);
         setTitleImage(Icons.image(Kind.icon(thing())));
         managed.getForm().setText(name.replace("&", "&&"));
@@ -180,7 +183,7 @@ public abstract class ThingEditor<T extends Identified> extends EditorPart
     }
 
     private static String words(List<Finding> findings) {
-        return findings.size() == 1 ? "1 finding" : findings.size() + " findings";
+        return TEXTS.text("thingEditor.findings", "count", findings.size());
     }
 
     private void showMessages() {

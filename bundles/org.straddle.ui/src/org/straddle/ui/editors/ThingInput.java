@@ -4,12 +4,15 @@ import org.eclipse.jface.resource.ImageDescriptor;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IPersistableElement;
 import org.straddle.model.Identified;
-import org.straddle.outlook.things.ThingText;
+import org.straddle.model.naming.Naming;
 import org.straddle.ui.things.Icons;
 import org.straddle.ui.things.Kind;
+import org.straddle.words.Catalogue;
 
 /** A thing by its identity: one editor for one thing. */
 public final class ThingInput implements IEditorInput {
+
+    private static final Catalogue TEXTS = Catalogue.of(ThingInput.class);
 
     private final Identified thing;
 
@@ -33,12 +36,12 @@ public final class ThingInput implements IEditorInput {
 
     @Override
     public String getName() {
-        return ThingText.of(thing);
+        return Naming.name(thing);
     }
 
     @Override
     public String getToolTipText() {
-        return Kind.of(thing).map(Kind::word).orElse("") + " " + getName();
+        return TEXTS.text("thingInput.tooltip", "kind", Naming.inCurrent().type(thing.eClass()), "name", getName());
     }
 
     @Override

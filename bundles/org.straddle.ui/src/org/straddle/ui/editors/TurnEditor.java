@@ -2,7 +2,6 @@ package org.straddle.ui.editors;
 
 import java.time.Instant;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -13,14 +12,17 @@ import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.Turn;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
-import org.straddle.outlook.things.Times;
 import org.straddle.sky.Pass;
 import org.straddle.ui.fields.FieldForm;
 import org.straddle.ui.fields.Instants;
 import org.straddle.ui.fields.Numbers;
+import org.straddle.words.Catalogue;
+import org.straddle.words.TimeText;
 
 /** A pass, or the part of it, that a team works; the pass it belongs to is told beside. */
 public final class TurnEditor extends ThingEditor<Turn> {
+
+    private static final Catalogue TEXTS = Catalogue.of(TurnEditor.class);
 
     public TurnEditor() {
         super(Turn.class);
@@ -29,18 +31,18 @@ public final class TurnEditor extends ThingEditor<Turn> {
     @Override
     void fields(FieldForm form, Turn turn) {
         Event event = session().event();
-        form.section("Turn", "");
-        form.reference("Bird", event::getBirds, turn, Literals.TURN__BIRD);
-        form.text("Start", "", new Instants(() -> Outlook.zoneOf(event), () -> known(turn)), turn,
+        form.section(TEXTS.text("turnEditor.section.turn"), "");
+        form.reference(TEXTS.text("turnEditor.bird"), event::getBirds, turn, Literals.TURN__BIRD);
+        form.text(TEXTS.text("turnEditor.start"), "", new Instants(() -> Outlook.zoneOf(event), () -> known(turn)), turn,
                 Literals.TURN__START);
-        form.text("End", "", new Instants(() -> Outlook.zoneOf(event), () -> known(turn)), turn, Literals.TURN__END);
-        form.check("Pinned: no planner may move it", turn, Literals.TURN__PINNED);
+        form.text(TEXTS.text("turnEditor.end"), "", new Instants(() -> Outlook.zoneOf(event), () -> known(turn)), turn, Literals.TURN__END);
+        form.check(TEXTS.text("turnEditor.pinned"), turn, Literals.TURN__PINNED);
 
-        form.section("On the air", "");
-        form.text("Agreed downlink", "MHz, 0 for none", Numbers.between(0, 300_000), turn,
+        form.section(TEXTS.text("turnEditor.section.onTheAir"), "");
+        form.text(TEXTS.text("turnEditor.agreedDownlink"), TEXTS.text("turnEditor.agreedDownlink.unit"), Numbers.between(0, 300_000), turn,
                 Literals.TURN__DOWNLINK_MHZ);
-        form.lines("Note", 3, turn, Literals.TURN__NOTE);
-        form.told("Pass", () -> pass(turn, event));
+        form.lines(TEXTS.text("turnEditor.note"), 3, turn, Literals.TURN__NOTE);
+        form.told(TEXTS.text("turnEditor.pass"), () -> pass(turn, event));
     }
 
     private static Instant known(Turn turn) {
@@ -52,16 +54,16 @@ public final class TurnEditor extends ThingEditor<Turn> {
     private String pass(Turn turn, Event event) {
         if (turn.getBird() == null || turn.getStart() == null || turn.getEnd() == null
                 || !(turn.eContainer() instanceof Stop stop) || stop.getSite() == null) {
-            return "Enter bird, start and end to see the pass.";
+            return TEXTS.text("turnEditor.pass.incomplete");
         }
         if (session().computed().isEmpty()) {
-            return "Being computed…";
+            return TEXTS.text("turnEditor.pass.computing");
         }
-        return covering(turn, stop.getSite()).map(pass -> String.format(Locale.ROOT,
-                "%s–%s (%s local), peak %.0f° towards %.0f° at %s", Times.utcSeconds(pass.aos()),
-                Times.utcSeconds(pass.los()), Times.local(pass.aos(), Outlook.zoneOf(event)), pass.peakElevationDeg(),
-                pass.tcaAzimuthDeg(), Times.utcSeconds(pass.tca())))
-                .orElse("The bird is not above this site's horizon then.");
+        TimeText times = TimeText.of(Outlook.zoneOf(event));
+        return covering(turn, stop.getSite()).map(pass -> TEXTS.text("turnEditor.pass.told",
+                "during", times.during(pass.aos(), pass.los()), "peak", pass.peakElevationDeg(),
+                "azimuth", pass.tcaAzimuthDeg(), "time", times.seconds(pass.tca())))
+                .orElse(TEXTS.text("turnEditor.pass.none"));
     }
 
     private Optional<Pass> covering(Turn turn, Site site) {

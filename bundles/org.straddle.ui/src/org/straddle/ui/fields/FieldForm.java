@@ -152,7 +152,7 @@ public final class FieldForm {
     public <E extends Enumerator> ChoiceField<E> choice(String name, List<E> values, EObject owner,
             EStructuralFeature feature) {
         label(name, SWT.CENTER);
-        return choice(Slot.of(session, owner, feature), () -> values, Enumerator::getLiteral);
+        return choice(Slot.of(session, owner, feature), () -> values, Naming::of);
     }
 
     /** Another thing of the event; its name leads there. */
@@ -218,20 +218,20 @@ public final class FieldForm {
     }
 
     /** A table over the list that a feature holds, with the buttons to change it. */
-    public <E extends EObject> TableField<E> table(EObject owner, EReference list, String what, Supplier<E> fresh,
+    public <E extends EObject> TableField<E> table(EObject owner, EReference list, Supplier<E> fresh,
             int rows) {
-        return table(() -> owner, list, what, fresh, rows);
+        return table(() -> owner, list, fresh, rows);
     }
 
     /** A table whose rows come from elsewhere and can only be removed. */
-    public <E extends EObject> TableField<E> table(EObject owner, EReference list, String what, int rows) {
-        return table(() -> owner, list, what, null, rows);
+    public <E extends EObject> TableField<E> table(EObject owner, EReference list, int rows) {
+        return table(() -> owner, list, null, rows);
     }
 
     /** The same over an object that changes with what is chosen elsewhere; null shows no rows. */
-    public <E extends EObject> TableField<E> table(Supplier<? extends EObject> owner, EReference list, String what,
+    public <E extends EObject> TableField<E> table(Supplier<? extends EObject> owner, EReference list,
             Supplier<E> fresh, int rows) {
-        return track(new TableField<>(this, section, owner, list, what, fresh, rows));
+        return track(new TableField<>(this, section, owner, list, fresh, rows));
     }
 
     /** A control of the editor's own over the whole width of the section; it is refreshed with the fields. */

@@ -49,19 +49,17 @@ public final class TableField<E extends EObject> implements Field {
     private final FieldForm form;
     private final Supplier<? extends EObject> owner;
     private final EReference list;
-    private final String what;
     private final Supplier<E> fresh;
     private final TableViewer viewer;
     private UnaryOperator<List<E>> order = rows -> rows;
     private Button remove;
 
-    TableField(FieldForm form, Composite section, Supplier<? extends EObject> owner, EReference list, String what,
+    TableField(FieldForm form, Composite section, Supplier<? extends EObject> owner, EReference list,
             Supplier<E> fresh, int rows) {
         this.form = form;
         this.session = form.session();
         this.owner = owner;
         this.list = list;
-        this.what = what;
         this.fresh = fresh;
         FormToolkit toolkit = form.managedForm().getToolkit();
         Table table = toolkit.createTable(section, SWT.MULTI | SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL);
@@ -188,7 +186,7 @@ public final class TableField<E extends EObject> implements Field {
             return;
         }
         E row = fresh.get();
-        if (session.execute(Edit.add(session.editingDomain(), owner.get(), list, row, what))) {
+        if (session.execute(Edit.add(session.editingDomain(), owner.get(), list, row))) {
             viewer.setSelection(new StructuredSelection(row), true);
             // The table scrolls only once it has been laid out with the new row.
             UiThread.later(viewer.getTable(), () -> edit(row));
@@ -207,13 +205,17 @@ public final class TableField<E extends EObject> implements Field {
         }
     }
 
+    private String what() {
+        return Naming.inCurrent().type(list.getEReferenceType());
+    }
+
     private void remove() {
         List<?> chosen = viewer.getStructuredSelection().toList();
         if (!chosen.isEmpty() && !form.locked()) {
             @SuppressWarnings("unchecked")
             List<EObject> things = (List<EObject>) chosen;
             session.execute(Edit.delete(session.editingDomain(), session.event(), things,
-                    things.size() == 1 ? what : TEXTS.text("tableField.rows", "count", things.size())));
+                    things.size() == 1 ? what() : TEXTS.text("tableField.rows", "count", things.size())));
         }
     }
 
@@ -233,7 +235,7 @@ public final class TableField<E extends EObject> implements Field {
         column.setLayout(layout);
         column.setLayoutData(new GridData(SWT.BEGINNING, SWT.TOP, false, false));
         if (fresh != null) {
-            button(column, toolkit, "add", TEXTS.text("tableField.add", "what", what), this::add);
+            button(column, toolkit, "add", TEXTS.text("tableField.add", "what", what()), this::add);
         }
         remove = button(column, toolkit, "remove", TEXTS.text("tableField.remove"), this::remove);
         if (fresh != null) {

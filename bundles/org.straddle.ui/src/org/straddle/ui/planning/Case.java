@@ -11,9 +11,10 @@ import org.straddle.model.Event;
 import org.straddle.model.Identified;
 import org.straddle.model.Site;
 import org.straddle.model.Team;
-import org.straddle.outlook.things.ThingText;
+import org.straddle.model.naming.Naming;
 import org.straddle.plan.Banning;
 import org.straddle.plan.WhatIf;
+import org.straddle.words.Catalogue;
 
 /**
  * Something that may happen, as the user put it: the thing is known by its id, so that the case fits every copy of the
@@ -23,29 +24,30 @@ import org.straddle.plan.WhatIf;
  */
 record Case(Kind kind, String id, Optional<Instant> from, Optional<Instant> until) {
 
+    private static final Catalogue TEXTS = Catalogue.of(Case.class);
+
     /** What may happen to which kind of thing. */
     enum Kind {
-        TEAM_OUT("A team is out", Event::getTeams,
+
+        TEAM_OUT(Event::getTeams,
                 (team, happening) -> new WhatIf.Breakdown((Team) team, happening.from, happening.until)),
-        SITE_CLOSED("A site or its road is closed", Event::getSites,
+        SITE_CLOSED(Event::getSites,
                 (site, happening) -> new WhatIf.ClosedSite((Site) site, happening.from, happening.until)),
-        BIRD_SILENT("A bird is silent", Event::getBirds,
+        BIRD_SILENT(Event::getBirds,
                 (bird, happening) -> new WhatIf.DeadBird((Bird) bird, happening.from, happening.until)),
-        TEAM_LATE("A team starts late", Event::getTeams,
+        TEAM_LATE(Event::getTeams,
                 (team, happening) -> new WhatIf.LateStart((Team) team, happening.from.orElseThrow()));
 
-        private final String words;
         private final Function<Event, List<? extends Identified>> things;
         private final BiFunction<Identified, Case, WhatIf> whatIf;
 
-        Kind(String words, Function<Event, List<? extends Identified>> things, BiFunction<Identified, Case, WhatIf> whatIf) {
-            this.words = words;
+        Kind(Function<Event, List<? extends Identified>> things, BiFunction<Identified, Case, WhatIf> whatIf) {
             this.things = things;
             this.whatIf = whatIf;
         }
 
         String words() {
-            return words;
+            return TEXTS.text("kind." + name());
         }
 
         List<? extends Identified> things(Event event) {
@@ -64,10 +66,10 @@ record Case(Kind kind, String id, Optional<Instant> from, Optional<Instant> unti
     }
 
     String words(Event event) {
-        return in(event).map(whatIf -> Banning.words(whatIf.ban())).orElse("something that is gone");
+        return in(event).map(whatIf -> Banning.words(whatIf.ban())).orElse(TEXTS.text("case.gone"));
     }
 
     static String name(Identified thing) {
-        return ThingText.of(thing);
+        return Naming.name(thing);
     }
 }

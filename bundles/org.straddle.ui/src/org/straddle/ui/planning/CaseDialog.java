@@ -16,9 +16,12 @@ import org.straddle.model.Identified;
 import org.straddle.ui.fields.Instants;
 import org.straddle.ui.parts.Chooser;
 import org.straddle.ui.parts.QuestionDialog;
+import org.straddle.words.Catalogue;
 
 /** Asks what may happen, to which team, site or bird, and when. */
 final class CaseDialog extends QuestionDialog {
+
+    private static final Catalogue TEXTS = Catalogue.of(CaseDialog.class);
 
     private final Event event;
     private final Instants instants;
@@ -44,19 +47,19 @@ final class CaseDialog extends QuestionDialog {
 
     @Override
     protected void fields(Composite body) {
-        Chooser<Case.Kind> kinds = new Chooser<>(body, "&What:", Case.Kind::words, picked -> {
+        Chooser<Case.Kind> kinds = new Chooser<>(body, TEXTS.text("caseDialog.what"), Case.Kind::words, picked -> {
             kind = picked;
             offerThings();
             answered();
         });
         wide(kinds.control());
-        thing = new Chooser<>(body, "W&hich:", Case::name, picked -> {
+        thing = new Chooser<>(body, TEXTS.text("caseDialog.which"), Case::name, picked -> {
             chosen = picked;
             answered();
         });
         wide(thing.control());
-        from = time(body, "&From:", "from the beginning");
-        until = time(body, "&Until:", "to the end");
+        from = time(body, TEXTS.text("caseDialog.from"), TEXTS.text("caseDialog.from.empty", "day", day()));
+        until = time(body, TEXTS.text("caseDialog.until"), TEXTS.text("caseDialog.until.empty", "day", day()));
         new Label(body, SWT.NONE);
         told = new Label(body, SWT.WRAP);
         GridDataFactory.fillDefaults().grab(true, false).hint(340, 3 * told.computeSize(SWT.DEFAULT, SWT.DEFAULT).y).applyTo(told);
@@ -76,11 +79,15 @@ final class CaseDialog extends QuestionDialog {
         }
     }
 
+    /** As it is to be typed. */
+    private String day() {
+        return event.getFirstDay() == null ? "2026-06-20" : event.getFirstDay().toString();
+    }
+
     private Text time(Composite body, String label, String empty) {
         new Label(body, SWT.NONE).setText(label);
         Text text = new Text(body, SWT.BORDER);
-        text.setMessage(empty + ", or UTC such as " + (event.getFirstDay() == null ? "2026-06-20" : event.getFirstDay())
-                + " 10:30");
+        text.setMessage(empty);
         wide(text);
         text.addModifyListener(change -> answered());
         return text;
@@ -94,15 +101,15 @@ final class CaseDialog extends QuestionDialog {
             boolean late = kind == Case.Kind.TEAM_LATE;
             until.setEnabled(!late);
             if (late && begin.isEmpty()) {
-                told.setText("When does the team start? Enter it as From.");
+                told.setText(TEXTS.text("caseDialog.start"));
                 return false;
             }
             if (!late && begin.isPresent() && end.isPresent() && !begin.get().isBefore(end.get())) {
-                told.setText("It ends before it begins.");
+                told.setText(TEXTS.text("caseDialog.order"));
                 return false;
             }
             result = chosen == null ? null : new Case(kind, chosen.getId(), begin, late ? Optional.empty() : end);
-            told.setText(result == null ? "There is none in this event." : result.words(event));
+            told.setText(result == null ? TEXTS.text("caseDialog.none") : result.words(event));
             return result != null;
         } catch (IllegalArgumentException wrong) {
             told.setText(wrong.getMessage());

@@ -14,14 +14,19 @@ import org.eclipse.swt.widgets.TableItem;
 import org.straddle.model.Ban;
 import org.straddle.model.Stop;
 import org.straddle.model.Turn;
-import org.straddle.outlook.things.ThingText;
+import org.straddle.model.naming.Naming;
+import org.straddle.outlook.Outlook;
 import org.straddle.plan.Banning;
 import org.straddle.plan.Pinning;
 import org.straddle.plan.WhatIf;
 import org.straddle.ui.session.EventSession;
+import org.straddle.ui.things.ThingLine;
+import org.straddle.words.Catalogue;
 
 /** What no search may change: the stops of the event, each to be pinned by a tick, and its bans. */
 final class FixedPane {
+
+    private static final Catalogue TEXTS = Catalogue.of(FixedPane.class);
 
     private final EventSession session = EventSession.current();
     private final SashForm halves;
@@ -31,15 +36,15 @@ final class FixedPane {
     FixedPane(Composite parent) {
         halves = new SashForm(parent, SWT.HORIZONTAL);
         stops = new Rows<Stop>(halves, SWT.CHECK)
-                .column("Pinned stop", 60, 180, stop -> ThingText.of(stop))
-                .column("When (UTC)", 40, 130, stop -> ThingText.detail(stop));
+                .column(TEXTS.text("fixedPane.stop"), 60, 180, Naming::name)
+                .column(TEXTS.text("fixedPane.when"), 40, 130, stop -> ThingLine.detail(stop, Outlook.zoneOf(session.event())));
         stops.viewer().getTable().addListener(SWT.Selection, this::ticked);
         Composite right = new Composite(halves, SWT.NONE);
         right.setLayout(GridLayoutFactory.fillDefaults().numColumns(2).create());
-        bans = new Rows<Ban>(right, SWT.MULTI).column("Ban", 100, 200, Banning::words);
+        bans = new Rows<Ban>(right, SWT.MULTI).column(TEXTS.text("fixedPane.ban"), 100, 200, Banning::words);
         GridDataFactory.fillDefaults().grab(true, true).span(2, 1).applyTo(bans.frame());
-        button(right, "Add a &ban…", this::add);
-        button(right, "&Lift", this::lift);
+        button(right, TEXTS.text("fixedPane.add"), this::add);
+        button(right, TEXTS.text("fixedPane.lift"), this::lift);
         halves.setWeights(60, 40);
     }
 
@@ -77,8 +82,8 @@ final class FixedPane {
     }
 
     private void add() {
-        CaseDialog dialog = new CaseDialog(halves.getShell(), session.event(), Case.Kind.TEAM_OUT, "Add a ban",
-                "No plan may do what is banned. The ban stays in the event until it is lifted.", "Add");
+        CaseDialog dialog = new CaseDialog(halves.getShell(), session.event(), Case.Kind.TEAM_OUT, TEXTS.text("fixedPane.add.title"),
+                TEXTS.text("fixedPane.add.explanation"), TEXTS.text("fixedPane.add.button"));
         if (dialog.open() == CaseDialog.OK) {
             dialog.result().in(session.event()).map(WhatIf::ban).ifPresent(ban ->
                     session.execute(Banning.add(session.editingDomain(), session.event(), List.of(ban))));

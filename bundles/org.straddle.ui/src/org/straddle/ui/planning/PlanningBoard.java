@@ -13,9 +13,12 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.straddle.plan.PlanChange;
 import org.straddle.plan.Proposal;
+import org.straddle.words.Catalogue;
 
 /** Questions left, how the search stands in the middle with what can be done, and what it found on the right. */
 final class PlanningBoard {
+
+    private static final Catalogue TEXTS = Catalogue.of(PlanningBoard.class);
 
     /** What the buttons do. */
     record Deeds(Runnable search, Runnable stop, Runnable apply, Runnable discard) {
@@ -46,22 +49,22 @@ final class PlanningBoard {
         Composite row = new Composite(middle, SWT.NONE);
         row.setLayout(RowLayoutFactory.fillDefaults().wrap(true).pack(false).spacing(6).create());
         GridDataFactory.fillDefaults().grab(true, false).applyTo(row);
-        search = button(row, "&Search", "Search for a plan for all teams", deeds.search);
-        stop = button(row, "St&op", "Stop, and show the best plan found so far", deeds.stop);
-        apply = button(row, "&Put it in", "Put the plan into the event: one step, undone as one", deeds.apply);
-        discard = button(row, "Thro&w away", "Forget the plan; the event stays as it is", deeds.discard);
+        search = button(row, TEXTS.text("planningBoard.search"), TEXTS.text("planningBoard.search.tooltip"), deeds.search);
+        stop = button(row, TEXTS.text("planningBoard.stop"), TEXTS.text("planningBoard.stop.tooltip"), deeds.stop);
+        apply = button(row, TEXTS.text("planningBoard.use"), TEXTS.text("planningBoard.use.tooltip"), deeds.apply);
+        discard = button(row, TEXTS.text("planningBoard.discard"), TEXTS.text("planningBoard.discard.tooltip"), deeds.discard);
         stand = wide(new Label(middle, SWT.WRAP));
         sentence = wide(new Label(middle, SWT.WRAP));
         chart = new WorthChart(middle);
         GridDataFactory.fillDefaults().grab(true, true).hint(200, 80).applyTo(chart);
         tabs = new ProposalTabs(thirds);
-        tabs.addTab("Pins and bans", folder -> {
+        tabs.addTab(TEXTS.text("planningBoard.fixed"), folder -> {
             fixed = new FixedPane(folder);
             return fixed.control();
         });
         thirds.setWeights(SHARES);
         thirds.addListener(SWT.Resize, event -> share(thirds));
-        idle("Nothing searched yet.");
+        idle(TEXTS.text("planningBoard.nothing"));
     }
 
     private static Label wide(Label label) {
@@ -108,65 +111,66 @@ final class PlanningBoard {
     void idle(String words) {
         tabs.clear();
         chart.begin(questions.wholeSeconds());
-        say(words, "Pinned stops and turns stay as they are, and what is banned is left out.");
+        say(words, TEXTS.text("planningBoard.nothing.text"));
         enable(false, false);
     }
 
     /** A question cannot be read, so there is no search. */
     void refused(String words) {
-        say("Not searched.", words);
+        say(TEXTS.text("planningBoard.refused"), words);
     }
 
     void running() {
         tabs.clear();
         chart.begin(questions.wholeSeconds());
-        say("Finding passes…", "Stop keeps the best plan found so far on offer.");
+        say(TEXTS.text("planningBoard.passes"), TEXTS.text("planningBoard.passes.text"));
         enable(true, false);
     }
 
     void stands(SearchRun.Stand at) {
         chart.add(at);
         OptionalDouble gap = Proposal.gap(at.worth(), Double.isNaN(at.bound()) ? OptionalDouble.empty() : OptionalDouble.of(at.bound()));
-        say(String.format(Locale.ROOT, "Worth %.2f", at.worth())
-                + (Double.isNaN(at.bound()) ? ", no bound yet" : String.format(Locale.ROOT, ", at most %.2f", at.bound()))
-                + (gap.isPresent() ? String.format(Locale.ROOT, ", gap %.2f %%", 100 * gap.getAsDouble()) : ""), sentence.getText());
+        String numbers = Double.isNaN(at.bound()) ? TEXTS.text("planningBoard.stand.nobound", "worth", at.worth())
+                : gap.isEmpty() ? TEXTS.text("planningBoard.stand.nogap", "worth", at.worth(), "bound", at.bound())
+                : TEXTS.text("planningBoard.stand", "worth", at.worth(), "bound", at.bound(), "gap", 100 * gap.getAsDouble());
+        say(numbers, sentence.getText());
     }
 
     void found(Proposal proposal) {
         tabs.show(proposal);
         enable(false, !proposal.bringsNothing());
         if (proposal.bringsNothing()) {
-            say("There is nothing to plan.", proposal.ending().whyNothing().orElseThrow());
+            say(TEXTS.text("planningBoard.empty"), proposal.ending().whyNothing().orElseThrow());
             return;
         }
         chart.add(new SearchRun.Stand(proposal.elapsed().toMillis() / 1000.0, proposal.objective(),
                 proposal.upperBound().orElse(Double.NaN)));
-        say(numbers(proposal), ending(proposal) + (proposal.replan().keeping() > 0 ? " " + changes(proposal) : ""));
+        String ending = ending(proposal);
+        say(numbers(proposal), proposal.replan().keeping() > 0
+                ? TEXTS.text("planningBoard.sentences", "first", ending, "second", changes(proposal)) : ending);
     }
 
     private static String numbers(Proposal proposal) {
-        return String.format(Locale.ROOT, "%s, worth %.2f", proposal.size(), proposal.worth())
-                + (proposal.keeping() > 0 ? String.format(Locale.ROOT, " and %.2f for what it keeps", proposal.keeping()) : "")
-                + (proposal.gap().isEmpty() ? "" : String.format(Locale.ROOT, "; at most %.2f possible, gap %.2f %%",
-                        proposal.upperBound().getAsDouble(), 100 * proposal.gap().getAsDouble()));
+        String found = TEXTS.text("planningBoard.found", "size", proposal.size(), "worth", proposal.worth(),
+                "keeping", Math.max(0, proposal.keeping()));
+        return proposal.gap().isEmpty() ? found : TEXTS.text("planningBoard.found.bound", "found", found,
+                "bound", proposal.upperBound().getAsDouble(), "gap", 100 * proposal.gap().getAsDouble());
     }
 
     private static String ending(Proposal proposal) {
         String how = switch (proposal.ending()) {
-            case STOPPED -> "Stopped after %d s with the best so far.".formatted(proposal.elapsed().toSeconds());
-            case PROVEN -> "Proven best after %d s.".formatted(proposal.elapsed().toSeconds());
-            default -> "Searched for %d s.".formatted(proposal.elapsed().toSeconds());
+            case STOPPED -> TEXTS.text("planningBoard.stopped", "seconds", proposal.elapsed().toSeconds());
+            case PROVEN -> TEXTS.text("planningBoard.proven", "seconds", proposal.elapsed().toSeconds());
+            default -> TEXTS.text("planningBoard.searched", "seconds", proposal.elapsed().toSeconds());
         };
-        return proposal.ending().whyNothing().orElse(how + (proposal.way() == Proposal.Way.WITH_BOUND
-                && proposal.upperBound().isPresent() ? "" : " " + proposal.howItWasMade()));
+        return proposal.ending().whyNothing().orElse(proposal.way() == Proposal.Way.WITH_BOUND && proposal.upperBound().isPresent()
+                ? how : TEXTS.text("planningBoard.sentences", "first", how, "second", proposal.howItWasMade()));
     }
 
     private static String changes(Proposal proposal) {
-        long restored = proposal.changes(PlanChange.Kind.RESTORED);
-        return String.format("Of the present plan it keeps %d turns, moves %d and drops %d; it adds %d%s.",
-                proposal.changes(PlanChange.Kind.KEPT), proposal.changes(PlanChange.Kind.MOVED),
-                proposal.changes(PlanChange.Kind.DROPPED), proposal.changes(PlanChange.Kind.ADDED),
-                restored == 0 ? "" : " and puts " + restored + " back as published");
+        return TEXTS.text("planningBoard.changes", "kept", proposal.changes(PlanChange.Kind.KEPT),
+                "moved", proposal.changes(PlanChange.Kind.MOVED), "dropped", proposal.changes(PlanChange.Kind.DROPPED),
+                "added", proposal.changes(PlanChange.Kind.ADDED), "restored", proposal.changes(PlanChange.Kind.RESTORED));
     }
 
     private void say(String numbers, String words) {

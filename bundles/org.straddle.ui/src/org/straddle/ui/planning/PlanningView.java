@@ -10,6 +10,7 @@ import org.straddle.plan.Proposal;
 import org.straddle.plan.event.ApplyProposal;
 import org.straddle.ui.parts.SessionView;
 import org.straddle.ui.session.EventSession;
+import org.straddle.words.Catalogue;
 
 /**
  * Searches for plans while the work goes on: how good the best one is and how far from the best there can be, what it
@@ -17,16 +18,18 @@ import org.straddle.ui.session.EventSession;
  */
 public final class PlanningView extends SessionView<PlanningBoard> implements SearchRun.Told {
 
+    private static final Catalogue TEXTS = Catalogue.of(PlanningView.class);
+
     public static final String ID = "org.straddle.ui.planning";
 
-    private static final String NOTHING = "Nothing searched yet.";
+    private static final String NOTHING = TEXTS.text("planningBoard.nothing");
 
     private Optional<SearchRun> running = Optional.empty();
     private Optional<Proposal> offered = Optional.empty();
     private boolean putIn;
 
     public PlanningView() {
-        super("A plan for all teams is searched here when an event is open.");
+        super(TEXTS.text("planningView.closed"));
     }
 
     @Override
@@ -105,18 +108,17 @@ public final class PlanningView extends SessionView<PlanningBoard> implements Se
     }
 
     private void discard() {
-        forget("Thrown away. The event is as it was.");
+        forget(TEXTS.text("planningView.discarded"));
     }
 
     private void apply() {
         offered.ifPresent(proposal -> {
             if (session().execute(ApplyProposal.command(session().editingDomain(), session().event(), proposal))) {
-                forget("Put in. Undo takes it back in one step.");
+                forget(TEXTS.text("planningView.used"));
                 putIn = true;
                 pages().content().questions().forgetCases();
             } else {
-                MessageDialog.openError(getSite().getShell(), "Plan", "The plan does not fit any more: teams, sites, birds"
-                        + " or pinned stops were changed while it was searched.\n\nSearch again.");
+                MessageDialog.openError(getSite().getShell(), TEXTS.text("planningView.unfit.title"), TEXTS.text("planningView.unfit"));
             }
         });
     }

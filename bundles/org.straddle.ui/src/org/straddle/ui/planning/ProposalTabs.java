@@ -2,23 +2,29 @@ package org.straddle.ui.planning;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.TabFolder;
 import org.eclipse.swt.widgets.TabItem;
 import org.straddle.model.Identified;
-import org.straddle.outlook.things.Times;
+import org.straddle.model.naming.Naming;
+import org.straddle.outlook.Outlook;
 import org.straddle.plan.PlanChange;
 import org.straddle.plan.PlannedStop;
 import org.straddle.plan.Proposal;
 import org.straddle.plan.UncoveredSquare;
 import org.straddle.ui.session.EventSession;
+import org.straddle.words.Catalogue;
+import org.straddle.words.FigureText;
+import org.straddle.words.TimeText;
 
 /** What a proposal says: its stops and what each adds, what it changes, and which squares it leaves out and why. */
 final class ProposalTabs {
+
+    private static final Catalogue TEXTS = Catalogue.of(ProposalTabs.class);
 
     private final TabFolder tabs;
     private final Rows<PlannedStop> stops;
@@ -29,30 +35,31 @@ final class ProposalTabs {
     private final TabItem uncoveredTab;
 
     ProposalTabs(Composite parent) {
+        Supplier<TimeText> times = () -> TimeText.of(Outlook.zoneOf(EventSession.current().event()));
         tabs = new TabFolder(parent, SWT.NONE);
         stops = new Rows<PlannedStop>(tabs, SWT.NONE)
-                .column("Team", 6, 48, stop -> String.valueOf(stop.team().getNumber()))
-                .column("Site", 24, 110, stop -> stop.site().getName())
-                .column("Squares", 16, 75, stop -> String.join(" ", stop.site().getSquares()))
-                .column("When (UTC)", 24, 165, stop -> Times.utcDay(stop.stay().start()) + " "
-                        + Times.utcClock(stop.stay().start()) + "–" + Times.utcClock(stop.stay().end()))
-                .column("Birds", 20, 70, stop -> String.join(", ", stop.turns().stream().map(turn -> turn.bird().getName()).toList()))
-                .column("Adds", 8, 50, stop -> worth(stop.gain()))
-                .column("A turn", 9, 55, stop -> stop.turns().isEmpty() ? "" : worth(stop.turns().get(0).gain()))
-                .column("State", 8, 50, stop -> stop.kept().isPresent() ? "fixed" : stop.continued().isPresent() ? "kept" : "new");
+                .column(TEXTS.text("proposalTabs.team"), 6, 48, stop -> String.valueOf(stop.team().getNumber()))
+                .column(TEXTS.text("proposalTabs.site"), 24, 110, stop -> Naming.name(stop.site()))
+                .column(TEXTS.text("proposalTabs.squares"), 16, 75, stop -> String.join(" ", stop.site().getSquares()))
+                .column(TEXTS.text("proposalTabs.when"), 24, 165, stop -> times.get().during(stop.stay().start(), stop.stay().end()))
+                .column(TEXTS.text("proposalTabs.birds"), 20, 70, stop -> String.join(", ", stop.turns().stream().map(turn -> Naming.name(turn.bird())).toList()))
+                .column(TEXTS.text("proposalTabs.adds"), 8, 50, stop -> worth(stop.gain()))
+                .column(TEXTS.text("proposalTabs.turn"), 9, 55, stop -> stop.turns().isEmpty() ? "" : worth(stop.turns().get(0).gain()))
+                .column(TEXTS.text("proposalTabs.state"), 8, 50, stop -> TEXTS.text("proposalTabs.state.of",
+                        "state", stop.kept().isPresent() ? "fixed" : stop.continued().isPresent() ? "kept" : "new"));
         changes = new Rows<PlanChange>(tabs, SWT.NONE)
-                .column("Change", 8, 70, change -> change.kind().word())
-                .column("When (UTC)", 14, 135, change -> Times.utcDay(change.at()) + " " + Times.utcClock(change.at()))
-                .column("What", 78, 300, PlanChange::sentence);
+                .column(TEXTS.text("proposalTabs.change"), 8, 70, change -> change.kind().word())
+                .column(TEXTS.text("proposalTabs.when"), 14, 135, change -> times.get().at(change.at()))
+                .column(TEXTS.text("proposalTabs.what"), 78, 300, PlanChange::sentence);
         uncovered = new Rows<UncoveredSquare>(tabs, SWT.NONE)
-                .column("Square", 8, 60, square -> square.square().name())
-                .column("Wanted by", 8, 85, square -> Math.round(100 * square.demand()) + " %")
-                .column("Reason", 10, 90, square -> square.reason().word())
-                .column("Would cost", 8, 90, square -> square.cost().isPresent() ? worth(square.cost().getAsDouble()) : "")
-                .column("Why", 66, 300, UncoveredSquare::why);
-        stopsTab = tab("Stops", stops.frame());
-        changesTab = tab("Changes", changes.frame());
-        uncoveredTab = tab("Not worked", uncovered.frame());
+                .column(TEXTS.text("proposalTabs.square"), 8, 60, square -> square.square().name())
+                .column(TEXTS.text("proposalTabs.wanted"), 8, 85, square -> FigureText.inCurrent().percent(square.demand()))
+                .column(TEXTS.text("proposalTabs.reason"), 10, 90, square -> square.reason().word())
+                .column(TEXTS.text("proposalTabs.cost"), 8, 90, square -> square.cost().isPresent() ? worth(square.cost().getAsDouble()) : "")
+                .column(TEXTS.text("proposalTabs.why"), 66, 300, UncoveredSquare::why);
+        stopsTab = tab(TEXTS.text("proposalTabs.tab.stops"), stops.frame());
+        changesTab = tab(TEXTS.text("proposalTabs.tab.changes"), changes.frame());
+        uncoveredTab = tab(TEXTS.text("proposalTabs.uncovered"), uncovered.frame());
         stops.viewer().addOpenListener(opening -> open(((PlannedStop) stops.viewer().getStructuredSelection().getFirstElement()).site()));
         changes.viewer().addOpenListener(opening -> ((PlanChange) changes.viewer().getStructuredSelection().getFirstElement())
                 .before().ifPresent(this::open));
@@ -82,10 +89,10 @@ final class ProposalTabs {
         stops.viewer().setInput(proposal.stops());
         changes.viewer().setInput(proposal.changes().stream().sorted((a, b) -> b.kind().compareTo(a.kind())).toList());
         uncovered.viewer().setInput(proposal.uncovered());
-        stopsTab.setText("Stops (" + proposal.stops().size() + ")");
-        changesTab.setText("Changes (" + Arrays.stream(PlanChange.Kind.values()).filter(kind -> kind != PlanChange.Kind.KEPT)
-                .mapToLong(proposal::changes).sum() + ")");
-        uncoveredTab.setText("Not worked (" + proposal.uncovered().size() + ")");
+        stopsTab.setText(TEXTS.text("proposalTabs.stops.count", "count", proposal.stops().size()));
+        changesTab.setText(TEXTS.text("proposalTabs.changes.count",
+                "count", Arrays.stream(PlanChange.Kind.values()).filter(kind -> kind != PlanChange.Kind.KEPT).mapToLong(proposal::changes).sum()));
+        uncoveredTab.setText(TEXTS.text("proposalTabs.uncovered.count", "count", proposal.uncovered().size()));
         tabs.setSelection(proposal.replan().keeping() > 0 ? changesTab : stopsTab);
     }
 
@@ -93,12 +100,12 @@ final class ProposalTabs {
         stops.viewer().setInput(List.of());
         changes.viewer().setInput(List.of());
         uncovered.viewer().setInput(List.of());
-        stopsTab.setText("Stops");
-        changesTab.setText("Changes");
-        uncoveredTab.setText("Not worked");
+        stopsTab.setText(TEXTS.text("proposalTabs.tab.stops"));
+        changesTab.setText(TEXTS.text("proposalTabs.tab.changes"));
+        uncoveredTab.setText(TEXTS.text("proposalTabs.uncovered"));
     }
 
     private static String worth(double worth) {
-        return String.format(Locale.ROOT, "%.3f", worth);
+        return FigureText.inCurrent().fixed(3, worth);
     }
 }

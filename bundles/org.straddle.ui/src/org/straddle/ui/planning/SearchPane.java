@@ -23,9 +23,12 @@ import org.straddle.plan.Replan;
 import org.straddle.plan.WhatIf;
 import org.straddle.ui.fields.Instants;
 import org.straddle.ui.session.EventSession;
+import org.straddle.words.Catalogue;
 
 /** What to search for: how long, from which seed, how to hold on to the present plan, and what may happen. */
 final class SearchPane {
+
+    private static final Catalogue TEXTS = Catalogue.of(SearchPane.class);
 
     private static final int HUNDREDTHS = 100;
 
@@ -44,31 +47,30 @@ final class SearchPane {
         scroll = new ScrolledComposite(parent, SWT.V_SCROLL | SWT.H_SCROLL);
         Composite body = new Composite(scroll, SWT.NONE);
         body.setLayout(GridLayoutFactory.fillDefaults().numColumns(2).margins(8, 4).spacing(8, 3).create());
-        seconds = spinner(body, "Search &for, seconds:", 20, 1, 3600, 0, "How long to search");
-        seed = spinner(body, "S&eed:", 1, 1, Integer.MAX_VALUE, 0,
-                "Another seed may give another plan; the same one gives the same");
+        seconds = spinner(body, TEXTS.text("searchPane.seconds"), 20, 1, 3600, 0, TEXTS.text("searchPane.seconds.tooltip"));
+        seed = spinner(body, TEXTS.text("searchPane.seed"), 1, 1, Integer.MAX_VALUE, 0,
+                TEXTS.text("searchPane.seed.tooltip"));
         hold = new Button(body, SWT.CHECK);
-        hold.setText("&Hold on to what is planned and published");
-        hold.setToolTipText("Change or drop a turn only where that brings more than the worth of keeping it. Once a revision is published,\n"
-                + "what it promises counts in full, and a turn that nobody was told of half.");
+        hold.setText(TEXTS.text("searchPane.hold"));
+        hold.setToolTipText(TEXTS.text("searchPane.hold.tooltip"));
         GridDataFactory.fillDefaults().span(2, 1).applyTo(hold);
-        keeping = spinner(body, "Worth of a turn &kept:", (int) (HUNDREDTHS * Replan.USUAL_KEEPING), 0, 10_000, 2,
-                "1 is a square that all chasers need");
-        new Label(body, SWT.NONE).setText("&Made from:");
+        keeping = spinner(body, TEXTS.text("searchPane.keeping"), (int) (HUNDREDTHS * Replan.USUAL_KEEPING), 0, 10_000, 2,
+                TEXTS.text("searchPane.keeping.tooltip"));
+        new Label(body, SWT.NONE).setText(TEXTS.text("searchPane.from"));
         from = new Text(body, SWT.BORDER);
-        from.setMessage("nothing has begun");
-        from.setToolTipText("What begins before this instant, UTC, stays as it is. Empty: nothing has begun yet.");
+        from.setMessage(TEXTS.text("searchPane.from.empty"));
+        from.setToolTipText(TEXTS.text("searchPane.from.tooltip"));
         GridDataFactory.fillDefaults().grab(true, false).hint(120, SWT.DEFAULT).applyTo(from);
         wrong = new Label(body, SWT.WRAP);
         GridDataFactory.fillDefaults().grab(true, false).span(2, 1).exclude(true).applyTo(wrong);
-        new Label(body, SWT.NONE).setText("What &if:");
+        new Label(body, SWT.NONE).setText(TEXTS.text("searchPane.cases"));
         cases = new org.eclipse.swt.widgets.List(body, SWT.BORDER | SWT.V_SCROLL | SWT.H_SCROLL);
         GridDataFactory.fillDefaults().grab(true, true).hint(120, 40).applyTo(cases);
         Composite row = new Composite(body, SWT.NONE);
         row.setLayout(GridLayoutFactory.fillDefaults().numColumns(2).create());
         GridDataFactory.fillDefaults().span(2, 1).align(SWT.END, SWT.FILL).applyTo(row);
-        button(row, "&Add a case…", this::addCase);
-        button(row, "&Take out", this::takeOut);
+        button(row, TEXTS.text("searchPane.add"), this::addCase);
+        button(row, TEXTS.text("searchPane.remove"), this::takeOut);
         scroll.setContent(body);
         scroll.setExpandHorizontal(true);
         scroll.setExpandVertical(true);
@@ -94,8 +96,8 @@ final class SearchPane {
     }
 
     private void addCase() {
-        CaseDialog dialog = new CaseDialog(scroll.getShell(), session.event(), Case.Kind.TEAM_OUT, "What if",
-                "The plan makes room for it, and puts a ban for it into the event when it is applied.", "Add");
+        CaseDialog dialog = new CaseDialog(scroll.getShell(), session.event(), Case.Kind.TEAM_OUT, TEXTS.text("searchPane.case"),
+                TEXTS.text("searchPane.case.explanation"), TEXTS.text("searchPane.case.add"));
         if (dialog.open() == CaseDialog.OK) {
             add(dialog.result());
         }
@@ -130,7 +132,7 @@ final class SearchPane {
     String correct() {
         from.setFocus();
         from.selectAll();
-        return "“Made from” cannot be read. " + wrong.getText();
+        return TEXTS.text("searchPane.from.wrong", "problem", wrong.getText());
     }
 
     /** Whether everything can be read; else it says what cannot. */

@@ -21,9 +21,12 @@ import org.straddle.plan.Proposal;
 import org.straddle.plan.event.EventPlanner;
 import org.straddle.store.KeptFolder;
 import org.straddle.ui.session.UiThread;
+import org.straddle.words.Catalogue;
 
 /** One search for a plan, behind the window. What it tells arrives on the UI thread. */
 final class SearchRun extends Job {
+
+    private static final Catalogue TEXTS = Catalogue.of(SearchRun.class);
 
     /**
      * How the search stands.
@@ -51,7 +54,7 @@ final class SearchRun extends Job {
     private final Told told;
 
     SearchRun(Display display, Event snapshot, KeptFolder elements, PlanSettings settings, Told told) {
-        super("Searching for a plan");
+        super(TEXTS.text("searchRun.name"));
         this.display = display;
         this.snapshot = snapshot;
         this.elements = elements;
@@ -66,7 +69,7 @@ final class SearchRun extends Job {
 
     @Override
     protected IStatus run(IProgressMonitor monitor) {
-        SubMonitor progress = SubMonitor.convert(monitor, "Searching for a plan", 100);
+        SubMonitor progress = SubMonitor.convert(monitor, TEXTS.text("searchRun.name"), 100);
         try {
             Outlook outlook = Outlook.of(snapshot, EarthSearch.in(elements), progress.split(20));
             SubMonitor search = progress.newChild(80, SubMonitor.SUPPRESS_NONE);
@@ -74,14 +77,14 @@ final class SearchRun extends Job {
             later(heard -> heard.found(this, proposal));
             return Status.OK_STATUS;
         } catch (OperationCanceledException stopped) {
-            later(heard -> heard.failed(this, "Stopped before there was a plan."));
+            later(heard -> heard.failed(this, TEXTS.text("searchRun.stopped")));
             return Status.CANCEL_STATUS;
         } catch (IOException failure) {
             later(heard -> heard.failed(this, failure.getMessage()));
             return Status.error(failure.getMessage(), failure);
         } catch (RuntimeException failure) {
-            later(heard -> heard.failed(this, "The search failed. The log says why."));
-            return Status.error("The search for a plan failed.", failure);
+            later(heard -> heard.failed(this, TEXTS.text("searchRun.failed")));
+            return Status.error(TEXTS.text("searchRun.failed.log"), failure);
         }
     }
 
@@ -112,7 +115,7 @@ final class SearchRun extends Job {
         }
 
         private void tell(Stand stand) {
-            search.subTask(String.format(Locale.ROOT, "worth %.2f after %.0f s", stand.worth, stand.seconds));
+            search.subTask(TEXTS.text("searchRun.stand", "worth", stand.worth, "seconds", stand.seconds));
             later(heard -> heard.stands(SearchRun.this, stand));
         }
     }

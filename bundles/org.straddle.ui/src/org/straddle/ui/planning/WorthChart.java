@@ -13,12 +13,15 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
+import org.straddle.words.Catalogue;
 
 /**
  * Worth of the best plan and the proven bound over the time of a search: two steps that close in on each other, each
  * named at its end and drawn in a way of its own, so that colour is not needed to tell them apart.
  */
 final class WorthChart extends Canvas {
+
+    private static final Catalogue TEXTS = Catalogue.of(WorthChart.class);
 
     private static final int MARGIN = 8;
 
@@ -46,11 +49,11 @@ final class WorthChart extends Canvas {
 
     private String words() {
         if (stands.isEmpty()) {
-            return "No search yet";
+            return TEXTS.text("worthChart.name.none");
         }
         SearchRun.Stand last = stands.get(stands.size() - 1);
-        return String.format(Locale.ROOT, "Worth %.2f", last.worth())
-                + (Double.isNaN(last.bound()) ? "" : String.format(Locale.ROOT, ", at most %.2f", last.bound()));
+        return Double.isNaN(last.bound()) ? TEXTS.text("worthChart.name", "worth", last.worth())
+                : TEXTS.text("worthChart.name.bound", "worth", last.worth(), "bound", last.bound());
     }
 
     private void paint(GC gc) {
@@ -58,7 +61,7 @@ final class WorthChart extends Canvas {
         gc.setAntialias(SWT.ON);
         if (stands.size() < 2) {
             gc.setForeground(getDisplay().getSystemColor(SWT.COLOR_WIDGET_DISABLED_FOREGROUND));
-            gc.drawText("Worth and bound appear here while a search runs.", MARGIN, MARGIN, true);
+            gc.drawText(TEXTS.text("worthChart.empty"), MARGIN, MARGIN, true);
             return;
         }
         // Bounds are far off at first: what matters is how the two meet.
@@ -68,7 +71,7 @@ final class WorthChart extends Canvas {
         double room = Math.max(0.02 * Math.abs(high), high - low);
         double bottom = low - 0.1 * room;
         double top = high + 0.6 * room;
-        Point text = gc.textExtent("at most 0000.00");
+        Point text = gc.textExtent(TEXTS.text("worthChart.bound", "bound", 8888.88));
         Rectangle plot = new Rectangle(MARGIN, MARGIN, Math.max(10, area.width - text.x - 3 * MARGIN),
                 Math.max(10, area.height - text.y - 2 * MARGIN));
         gc.setForeground(getDisplay().getSystemColor(SWT.COLOR_WIDGET_NORMAL_SHADOW));
@@ -82,12 +85,14 @@ final class WorthChart extends Canvas {
         steps(gc, plot, bottom, top, SearchRun.Stand::bound);
         gc.setLineStyle(SWT.LINE_SOLID);
         gc.setClipping((Rectangle) null);
-        label(gc, plot, text.y, y(plot, bottom, top, last.worth()), String.format(Locale.ROOT, "worth %.2f", last.worth()), true);
+        label(gc, plot, text.y, y(plot, bottom, top, last.worth()), TEXTS.text("worthChart.worth",
+                "worth", last.worth()), true);
         if (!Double.isNaN(last.bound())) {
-            label(gc, plot, text.y, y(plot, bottom, top, last.bound()), String.format(Locale.ROOT, "at most %.2f", last.bound()), false);
+            label(gc, plot, text.y, y(plot, bottom, top, last.bound()), TEXTS.text("worthChart.bound",
+                    "bound", last.bound()), false);
         }
-        gc.drawText("0 s", plot.x, plot.y + plot.height + 1, true);
-        String end = String.format(Locale.ROOT, "%.0f s", span());
+        gc.drawText(TEXTS.text("worthChart.seconds", "seconds", 0), plot.x, plot.y + plot.height + 1, true);
+        String end = TEXTS.text("worthChart.seconds", "seconds", span());
         gc.drawText(end, plot.x + plot.width - gc.textExtent(end).x, plot.y + plot.height + 1, true);
     }
 
