@@ -57,9 +57,9 @@ class LongWorkTest {
         WINDOW.until("the planning view is there", () -> DemoWindow.page().findView(PLANNING) != null);
         WINDOW.ui(() -> RunningWorkbench.below(DemoWindow.content(PLANNING), Spinner.class).get(0).setSelection(1));
         press("Search");
-        WINDOW.until("a plan is offered", () -> button("Put it in").isEnabled());
+        WINDOW.until("a plan is offered", () -> button("Use this plan").isEnabled());
         assertEquals(draft, WINDOW.ask(() -> List.copyOf(WINDOW.session().event().getPlan().getStops())), "not yet in");
-        press("Put it in");
+        press("Use this plan");
         assertNotEquals(draft, WINDOW.ask(() -> List.copyOf(WINDOW.session().event().getPlan().getStops())));
         WINDOW.ui(() -> WINDOW.session().undo());
         assertEquals(draft, WINDOW.ask(() -> List.copyOf(WINDOW.session().event().getPlan().getStops())));
@@ -76,8 +76,8 @@ class LongWorkTest {
         WINDOW.until("there is a plan", () -> RunningWorkbench.below(DemoWindow.content(PLANNING), Label.class).stream()
                 .anyMatch(label -> label.getText().startsWith("Worth")));
         press("Stop");
-        WINDOW.until("it is offered", () -> button("Put it in").isEnabled());
-        press("Throw away");
+        WINDOW.until("it is offered", () -> button("Use this plan").isEnabled());
+        press("Discard it");
         assertFalse(WINDOW.ask(() -> WINDOW.session().canUndo()), "nothing was changed");
     }
 

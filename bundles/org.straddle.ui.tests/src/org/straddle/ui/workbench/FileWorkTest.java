@@ -42,7 +42,7 @@ class FileWorkTest {
     @Test
     void whoMayNotWriteIsTold() {
         String told = FileWork.sentence("Writing the map", new AccessDeniedException("/media/map.png"));
-        assertTrue(told.contains("/media/map.png may not be read or written by you."), told);
+        assertTrue(told.contains("You may not read or write /media/map.png."), told);
     }
 
     @Test

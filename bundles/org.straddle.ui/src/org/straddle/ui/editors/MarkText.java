@@ -8,6 +8,7 @@ import org.straddle.grid.Standing;
 import org.straddle.model.Mark;
 import org.straddle.model.Policies;
 import org.straddle.model.Site;
+import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.naming.Naming;
 import org.straddle.outlook.PresenceArgument;
 import org.straddle.ui.session.EventSession;
@@ -29,7 +30,7 @@ final class MarkText {
         }
         int fixes = mark.getFixes().size();
         return TEXTS.text("markText.how", "method", Naming.of(mark.getMethod()), "fixes", fixes, "datum", mark.getDatum(),
-                "wgs84", "WGS 84".equals(mark.getDatum()));
+                "wgs84", Literals.MARK__DATUM.getDefaultValue().equals(mark.getDatum()));
     }
 
     /** How far the mark of a visit is from that of the site. */

@@ -27,7 +27,6 @@ import org.straddle.model.Acceptance;
 import org.straddle.model.Identified;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.naming.Naming;
-import org.straddle.outlook.things.ThingText;
 import org.straddle.ui.guide.GuideView;
 import org.straddle.ui.parts.Act;
 import org.straddle.ui.parts.SessionView;

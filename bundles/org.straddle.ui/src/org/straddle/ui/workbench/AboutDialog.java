@@ -15,12 +15,15 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.osgi.framework.FrameworkUtil;
 import org.osgi.framework.Version;
+import org.straddle.words.Catalogue;
 
 /** What this program is, and which version of it runs: the text can be copied into a report. */
 final class AboutDialog extends Dialog {
 
+    private static final Catalogue TEXTS = Catalogue.of(AboutDialog.class);
+
     private static final String NAME = "Straddle";
-    private static final String NOTICES = "&Libraries and their licences…";
+    private static final String NOTICES = TEXTS.text("aboutDialog.libraries");
 
     private AboutDialog(Shell parent) {
         super(parent);
@@ -33,7 +36,7 @@ final class AboutDialog extends Dialog {
     @Override
     protected void configureShell(Shell shell) {
         super.configureShell(shell);
-        shell.setText("About " + NAME);
+        shell.setText(TEXTS.text("aboutDialog.title", "name", NAME));
     }
 
     @Override
@@ -46,8 +49,8 @@ final class AboutDialog extends Dialog {
         Label name = new Label(area, SWT.NONE);
         name.setText(NAME);
         name.setFont(JFaceResources.getHeaderFont());
-        text(area, "Version " + version() + "\nJava " + Runtime.version() + ", " + System.getProperty("os.name") + " "
-                + System.getProperty("os.version"));
+        text(area, TEXTS.text("aboutDialog.version", "version", version(), "java", Runtime.version(),
+                "system", System.getProperty("os.name"), "release", System.getProperty("os.version")));
         text(area, words());
         return area;
     }
@@ -84,6 +87,7 @@ final class AboutDialog extends Dialog {
     private static String version() {
         Version version = FrameworkUtil.getBundle(AboutDialog.class).getVersion();
         String number = version.getMajor() + "." + version.getMinor() + "." + version.getMicro();
-        return version.getQualifier().isEmpty() ? number : number + " (build " + version.getQualifier() + ")";
+        return version.getQualifier().isEmpty() ? number : TEXTS.text("aboutDialog.build", "number", number,
+                "qualifier", version.getQualifier());
     }
 }

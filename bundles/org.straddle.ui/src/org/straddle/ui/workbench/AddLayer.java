@@ -20,6 +20,7 @@ import org.straddle.exchange.maps.LayerImport;
 import org.straddle.store.EventFolderException;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.UiThread;
+import org.straddle.words.Catalogue;
 
 /**
  * Reads files of roads, power lines and other things in the background, asks what they are to the event, and adds each
@@ -27,7 +28,9 @@ import org.straddle.ui.session.UiThread;
  */
 public final class AddLayer extends Job {
 
-    private static final String TITLE = "Add a map layer";
+    private static final Catalogue TEXTS = Catalogue.of(AddLayer.class);
+
+    private static final String TITLE = TEXTS.text("addLayer.title");
 
     private final Shell shell;
     private final String event;
@@ -35,7 +38,7 @@ public final class AddLayer extends Job {
     private final CoordinateOrder order;
 
     private AddLayer(Shell shell, String event, Path file, CoordinateOrder order) {
-        super("Reading " + file.getFileName());
+        super(TEXTS.text("addLayer.reading", "file", file.getFileName()));
         this.shell = shell;
         this.event = event;
         this.file = file;
@@ -45,9 +48,9 @@ public final class AddLayer extends Job {
 
     public static void ask(Shell shell) {
         FileDialog dialog = new FileDialog(shell, SWT.OPEN | SWT.MULTI);
-        dialog.setText(TITLE + " (" + Purpose.LAYER.names() + ")");
+        dialog.setText(TEXTS.text("addLayer.choose", "formats", Purpose.LAYER.names()));
         dialog.setFilterExtensions(new String[] {Purpose.LAYER.patterns(), "*"});
-        dialog.setFilterNames(new String[] {Purpose.LAYER.names(), "All files"});
+        dialog.setFilterNames(new String[] {Purpose.LAYER.names(), TEXTS.text("addLayer.all")});
         if (dialog.open() != null) {
             List<Path> files = Stream.of(dialog.getFileNames()).map(name -> Path.of(dialog.getFilterPath(), name)).toList();
             files.forEach(file -> read(shell, file, CoordinateOrder.OF_THE_FORMAT));
@@ -83,17 +86,17 @@ public final class AddLayer extends Job {
         boolean swap = order == CoordinateOrder.OF_THE_FORMAT && failure.getCause() instanceof CoordinateOutOfRange place && place.fitsSwapped();
         if (!swap) {
             Problem.show(shell, failure.getMessage(), failure);
-        } else if (MessageDialog.open(MessageDialog.QUESTION, shell, TITLE, failure.getMessage(), SWT.NONE, "&Swap and read again",
-                "Cancel") == 0) {
+        } else if (MessageDialog.open(MessageDialog.QUESTION, shell, TITLE, failure.getMessage(), SWT.NONE, TEXTS.text("addLayer.swap"),
+                TEXTS.text("addLayer.cancel")) == 0) {
             read(shell, file, CoordinateOrder.SWAPPED);
         }
     }
 
     private void offer(LayerImport found) {
         EventSession session = EventSession.current();
-        if (found.swapOffered(session.event()) && MessageDialog.open(MessageDialog.QUESTION, shell, TITLE, found.map().name()
-                + ": it is far from the event, but near with latitude and longitude in each other's place.", SWT.NONE, "&Swap and read again",
-                "Take it as it is") == 0) {
+        if (found.swapOffered(session.event()) && MessageDialog.open(MessageDialog.QUESTION, shell, TITLE,
+                TEXTS.text("addLayer.far", "file", found.map().name()), SWT.NONE,
+                TEXTS.text("addLayer.swap"), TEXTS.text("addLayer.keep")) == 0) {
             read(shell, file, CoordinateOrder.SWAPPED);
             return;
         }

@@ -10,15 +10,18 @@ import org.eclipse.swt.widgets.DirectoryDialog;
 import org.eclipse.swt.widgets.Shell;
 import org.straddle.demo.DemoEvent;
 import org.straddle.store.EventFolder;
+import org.straddle.words.Catalogue;
 
 /** Asks for the folder, then opens, makes or saves the event there. */
 public final class EventDialogs {
+
+    private static final Catalogue TEXTS = Catalogue.of(EventDialogs.class);
 
     private EventDialogs() {
     }
 
     public static void open(Shell shell) {
-        String chosen = folder(shell, "Open event folder", "Choose the folder of an event.");
+        String chosen = folder(shell, TEXTS.text("eventDialogs.open"), TEXTS.text("eventDialogs.open.text"));
         if (chosen != null) {
             OpenEvent.open(shell, Path.of(chosen));
         }
@@ -28,17 +31,17 @@ public final class EventDialogs {
         NewEventDialog dialog = new NewEventDialog(shell);
         if (dialog.open() == NewEventDialog.OK) {
             NewEventDialog.Answer answer = dialog.answer();
-            OpenEvent.open(shell, "Making " + answer.folder().getFileName(),
+            OpenEvent.open(shell, TEXTS.text("eventDialogs.making", "folder", answer.folder().getFileName()),
                     () -> EventFolder.create(answer.folder(), answer.event()));
         }
     }
 
     public static void makeDemo(Shell shell) {
-        String chosen = folder(shell, "Make the demo event",
-                "Choose an empty folder, or one in which a folder “skerry-demo” is made.");
+        String chosen = folder(shell, TEXTS.text("eventDialogs.demo"),
+                TEXTS.text("eventDialogs.demo.text"));
         if (chosen != null) {
             Path folder = empty(Path.of(chosen)) ? Path.of(chosen) : free(Path.of(chosen), "skerry-demo");
-            OpenEvent.open(shell, "Making the demo event", () -> {
+            OpenEvent.open(shell, TEXTS.text("eventDialogs.demo.making"), () -> {
                 DemoEvent.write(folder);
                 return EventFolder.open(folder);
             });
@@ -47,15 +50,14 @@ public final class EventDialogs {
 
     /** True if the event was saved to a folder that the user chose. */
     public static boolean saveAs(Shell shell) {
-        String chosen = folder(shell, "Save event as", "Choose an empty folder for the event.");
+        String chosen = folder(shell, TEXTS.text("eventDialogs.saveAs"), TEXTS.text("eventDialogs.saveAs.text"));
         if (chosen == null) {
             return false;
         }
         if (empty(Path.of(chosen))) {
             return SaveEvent.saveAs(shell, Path.of(chosen));
         }
-        MessageDialog.openError(shell, "Save event as", "The folder " + chosen + " is not empty.\n\nChoose or make"
-                + " an empty folder: an event never mixes with other files.");
+        MessageDialog.openError(shell, TEXTS.text("eventDialogs.saveAs"), TEXTS.text("eventDialogs.saveAs.notempty", "folder", chosen));
         return false;
     }
 

@@ -13,11 +13,14 @@ import org.eclipse.swt.widgets.Shell;
 import org.straddle.exchange.sites.SiteWriter;
 import org.straddle.model.Site;
 import org.straddle.ui.session.EventSession;
+import org.straddle.words.Catalogue;
 
 /** Writes all sites of the event into a file for spreadsheets, receivers or maps. */
 final class ExportSites {
 
-    private static final String TITLE = "Export sites";
+    private static final Catalogue TEXTS = Catalogue.of(ExportSites.class);
+
+    private static final String TITLE = TEXTS.text("exportSites.title");
 
     private ExportSites() {
     }
@@ -27,14 +30,14 @@ final class ExportSites {
         session.commitPendingEdits();
         List<Site> sites = session.event().getSites();
         if (sites.isEmpty()) {
-            MessageDialog.openInformation(shell, TITLE, "The event has no sites yet.\n\nMake some, import them, or find places with the line scout.");
+            MessageDialog.openInformation(shell, TITLE, TEXTS.text("exportSites.none"));
             return;
         }
         FileDialog dialog = new FileDialog(shell, SWT.SAVE);
         dialog.setText(TITLE);
         SiteWriter.Format[] formats = SiteWriter.Format.values();
         dialog.setFilterExtensions(new String[] {"*.csv", "*.gpx", "*.geojson"});
-        dialog.setFilterNames(new String[] {"CSV for spreadsheets", "GPX waypoints", "GeoJSON points"});
+        dialog.setFilterNames(new String[] {TEXTS.text("exportSites.csv"), TEXTS.text("exportSites.gpx"), TEXTS.text("exportSites.geojson")});
         dialog.setFileName("sites.csv");
         dialog.setOverwrite(true);
         String chosen = dialog.open();
@@ -51,7 +54,8 @@ final class ExportSites {
     private static void write(Shell shell, List<Site> sites, Path file, SiteWriter.Format format) {
         try {
             String text = SiteWriter.write(sites, format);
-            FileWork.run(shell, "Writing " + file.getFileName(), () -> Files.writeString(file, text, StandardCharsets.UTF_8));
+            FileWork.run(shell, TEXTS.text("exportSites.writing",
+                    "file", file.getFileName()), () -> Files.writeString(file, text, StandardCharsets.UTF_8));
         } catch (IllegalArgumentException unplaced) {
             MessageDialog.openError(shell, TITLE, unplaced.getMessage());
         }

@@ -9,12 +9,15 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.PlatformUI;
 import org.straddle.exchange.ReadException;
 import org.straddle.store.EventFolderException;
+import org.straddle.words.Catalogue;
 
 /**
  * Reads or writes files on another thread while the window waits. The work must not touch the live event: the window
  * answers the user again after a moment.
  */
 public final class FileWork {
+
+    private static final Catalogue TEXTS = Catalogue.of(FileWork.class);
 
     private FileWork() {
     }
@@ -50,21 +53,20 @@ public final class FileWork {
         if (failure instanceof EventFolderException || failure instanceof ReadException) {
             return failure.getMessage();
         }
-        return task + " failed: " + reason(failure) + "\n\nCheck that the folder exists and may be read and written, or"
-                + " choose another one, then try again.";
+        return TEXTS.text("fileWork.failed", "task", task, "reason", reason(failure));
     }
 
     /** Failures of the file system often say nothing but the name of the file. */
     private static String reason(Throwable failure) {
         if (failure instanceof NoSuchFileException missing) {
-            return missing.getFile() + " is not there, or its folder is not.";
+            return TEXTS.text("fileWork.missing", "file", missing.getFile());
         }
         if (failure instanceof AccessDeniedException denied) {
-            return denied.getFile() + " may not be read or written by you.";
+            return TEXTS.text("fileWork.denied", "file", denied.getFile());
         }
         if (failure instanceof FileSystemException wrong) {
-            return wrong.getFile() + ": " + (wrong.getReason() == null ? wrong.getClass().getSimpleName() : wrong.getReason())
-                    + ".";
+            return TEXTS.text("fileWork.wrong", "file", wrong.getFile(),
+                    "reason", wrong.getReason() == null ? wrong.getClass().getSimpleName() : wrong.getReason());
         }
         return failure.getMessage() == null ? failure.getClass().getSimpleName() : failure.getMessage();
     }

@@ -20,12 +20,15 @@ import org.straddle.sky.ElementSet;
 import org.straddle.store.EventFolder;
 import org.straddle.store.EventFolderException;
 import org.straddle.ui.session.EventSession;
+import org.straddle.words.Catalogue;
 
 /**
  * Reads files of element sets, says what they would change, and takes them over as one step. Files of Earth orientation
  * among them are copied into the event at once.
  */
 final class ImportElements {
+
+    private static final Catalogue TEXTS = Catalogue.of(ImportElements.class);
 
     /** So many unknown birds are named; more would not be read. */
     private static final int NAMED = 12;
@@ -35,14 +38,15 @@ final class ImportElements {
 
     static void ask(Shell shell) {
         FileDialog dialog = new FileDialog(shell, SWT.OPEN | SWT.MULTI);
-        dialog.setText("Import element sets (" + Purpose.ELEMENTS.names() + ") or Earth orientation (" + Purpose.ORIENTATION.names() + ")");
+        dialog.setText(TEXTS.text("importElements.choose", "elements", Purpose.ELEMENTS.names(),
+                "orientation", Purpose.ORIENTATION.names()));
         if (dialog.open() == null) {
             return;
         }
         List<Path> paths = Stream.of(dialog.getFileNames()).map(name -> Path.of(dialog.getFilterPath(), name))
                 .toList();
         List<SkyFiles> read = new ArrayList<>();
-        if (!FileWork.run(shell, "Reading element sets",
+        if (!FileWork.run(shell, TEXTS.text("importElements.reading"),
                 () -> read.add(SkyFiles.read(paths, new NullProgressMonitor())))) {
             return;
         }
@@ -56,14 +60,14 @@ final class ImportElements {
         EventSession session = EventSession.current();
         List<String> done = new ArrayList<>();
         EventFolder folder = session.folder();
-        boolean kept = FileWork.run(shell, "Keeping Earth orientation", () -> {
+        boolean kept = FileWork.run(shell, TEXTS.text("importElements.keeping"), () -> {
             for (OrientationFile file : files) {
                 done.add(file.keepIn(folder));
             }
         });
         if (!done.isEmpty()) {
             session.computeNow();
-            MessageDialog.openInformation(shell, "Import Earth orientation", String.join("\n\n", done));
+            MessageDialog.openInformation(shell, TEXTS.text("importElements.orientation"), String.join("\n\n", done));
         }
         return kept;
     }
@@ -73,14 +77,15 @@ final class ImportElements {
         ElementImport known = ElementImport.into(session.event(), files, number -> false);
         boolean strangers = !known.unmatched().isEmpty();
         if (known.isEmpty() && !strangers) {
-            MessageDialog.openInformation(shell, "Import element sets", known.summary());
+            MessageDialog.openInformation(shell, TEXTS.text("importElements.title"), known.summary());
             return;
         }
         String[] buttons = strangers && !known.isEmpty()
-                ? new String[] {"&Import for known birds", "Import and &add the other birds", "Cancel"}
-                : strangers ? new String[] {"&Add these birds", "Cancel"} : new String[] {"&Import", "Cancel"};
-        int answer = MessageDialog.open(MessageDialog.QUESTION, shell, "Import element sets",
-                known.summary() + names(known.unmatched()), SWT.NONE, buttons);
+                ? new String[] {TEXTS.text("importElements.known"), TEXTS.text("importElements.all"), TEXTS.text("importElements.cancel")}
+                : strangers ? new String[] {TEXTS.text("importElements.add"),
+                        TEXTS.text("importElements.cancel")} : new String[] {TEXTS.text("importElements.import"), TEXTS.text("importElements.cancel")};
+        int answer = MessageDialog.open(MessageDialog.QUESTION, shell, TEXTS.text("importElements.title"),
+                question(known), SWT.NONE, buttons);
         if (answer < 0 || answer == buttons.length - 1) {
             return;
         }
@@ -88,15 +93,11 @@ final class ImportElements {
         take(shell, session, addBirds ? ElementImport.into(session.event(), files, number -> true) : known);
     }
 
-    /** Who the strangers are. */
-    private static String names(List<ElementSet> strangers) {
-        List<String> names = strangers.stream().map(ElementSet::label).distinct().toList();
-        if (names.isEmpty()) {
-            return "";
-        }
-        int more = names.size() - NAMED;
-        return "\n\nNot in the event: " + String.join(", ", names.subList(0, Math.min(NAMED, names.size())))
-                + (more > 0 ? " and " + more + " more." : ".");
+    /** What is known, and who the strangers are. */
+    private static String question(ElementImport known) {
+        List<String> names = known.unmatched().stream().map(ElementSet::label).distinct().toList();
+        return names.isEmpty() ? known.summary() : TEXTS.text("importElements.strangers", "summary", known.summary(),
+                "names", String.join(", ", names.subList(0, Math.min(NAMED, names.size()))), "more", Math.max(0, names.size() - NAMED));
     }
 
     private static void take(Shell shell, EventSession session, ElementImport chosen) {

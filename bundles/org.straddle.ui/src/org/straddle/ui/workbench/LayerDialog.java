@@ -11,9 +11,12 @@ import org.straddle.exchange.maps.LayerRole;
 import org.straddle.exchange.maps.MapFile;
 import org.straddle.grid.MapFeature;
 import org.straddle.ui.parts.QuestionDialog;
+import org.straddle.words.Catalogue;
 
 /** Asks what a map that was read is to the event. */
 final class LayerDialog extends QuestionDialog {
+
+    private static final Catalogue TEXTS = Catalogue.of(LayerDialog.class);
 
     private final MapFile map;
     private Text title;
@@ -22,7 +25,7 @@ final class LayerDialog extends QuestionDialog {
     private String named = "";
 
     LayerDialog(Shell parent, MapFile map) {
-        super(parent, "Add a map layer", told(map), "&Add the layer", 2);
+        super(parent, TEXTS.text("addLayer.title"), told(map), TEXTS.text("layerDialog.add"), 2);
         this.map = map;
     }
 
@@ -30,17 +33,17 @@ final class LayerDialog extends QuestionDialog {
         long lines = map.features().stream().filter(feature -> feature.shape() == MapFeature.Shape.LINES).count();
         long areas = map.features().stream().filter(feature -> feature.shape() == MapFeature.Shape.AREA).count();
         long points = map.features().size() - lines - areas;
-        return map.name() + " holds " + lines + (lines == 1 ? " line, " : " lines, ") + areas + (areas == 1 ? " area and " : " areas and ")
-                + points + (points == 1 ? " group of points." : " groups of points.");
+        return TEXTS.text("layerDialog.explanation", "file", map.name(), "lines", lines, "areas", areas,
+                "points", points);
     }
 
     @Override
     protected void fields(Composite body) {
-        new Label(body, SWT.NONE).setText("&Title:");
+        new Label(body, SWT.NONE).setText(TEXTS.text("layerDialog.title"));
         title = new Text(body, SWT.BORDER);
         title.setMessage(map.name());
         GridDataFactory.fillDefaults().grab(true, false).applyTo(title);
-        new Label(body, SWT.NONE).setText("All of it is:");
+        new Label(body, SWT.NONE).setText(TEXTS.text("layerDialog.role"));
         role = new Combo(body, SWT.DROP_DOWN);
         LayerRole.USUAL.forEach(each -> role.add(each.label()));
         boolean lines = map.features().stream().anyMatch(feature -> feature.shape() == MapFeature.Shape.LINES);
@@ -48,17 +51,14 @@ final class LayerDialog extends QuestionDialog {
         role.setVisibleItemCount(LayerRole.USUAL.size());
         GridDataFactory.fillDefaults().grab(true, false).applyTo(role);
         Label help = new Label(body, SWT.WRAP);
-        StringBuilder words = new StringBuilder("Roads to scout are searched for places where they cross lines between squares or pass corners."
-                + " Of everything else the distance to such places is told and counts for their rank. A word of your own will do, too.");
-        if (!map.remarks().isEmpty()) {
-            words.append("\n\n").append(map.remarks().size()).append(" remarks; the first: ").append(map.remarks().get(0));
-        }
-        help.setText(words.toString());
+        String words = TEXTS.text("layerDialog.help");
+        help.setText(map.remarks().isEmpty() ? words : TEXTS.text("layerDialog.remarks", "help", words,
+                "count", map.remarks().size(), "first", map.remarks().get(0)));
         GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(460, SWT.DEFAULT).applyTo(help);
         title.addModifyListener(change -> named = title.getText());
         role.addModifyListener(change -> {
             chosen = parsed();
-            setErrorMessage(chosen == null ? "\"" + role.getText() + "\" is no role. Choose one, or write a word or two." : null);
+            setErrorMessage(chosen == null ? TEXTS.text("layerDialog.role.wrong", "text", role.getText()) : null);
             answered();
         });
         chosen = parsed();

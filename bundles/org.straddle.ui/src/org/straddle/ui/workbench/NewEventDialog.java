@@ -4,6 +4,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.function.UnaryOperator;
 
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
@@ -19,9 +20,12 @@ import org.straddle.ui.fields.Dates;
 import org.straddle.ui.fields.Words;
 import org.straddle.ui.fields.ZoneNames;
 import org.straddle.ui.parts.QuestionDialog;
+import org.straddle.words.Catalogue;
 
 /** Asks for what an event cannot do without: a name, its days, its zone, and a folder. */
 final class NewEventDialog extends QuestionDialog {
+
+    private static final Catalogue TEXTS = Catalogue.of(NewEventDialog.class);
 
     /** A complete answer. */
     record Answer(Event event, Path folder) {
@@ -35,8 +39,8 @@ final class NewEventDialog extends QuestionDialog {
     private Answer answer;
 
     NewEventDialog(Shell parent) {
-        super(parent, "New event", "Days are local dates in the event's time zone. All of this can be changed later.",
-                "Make event", 3);
+        super(parent, TEXTS.text("newEventDialog.heading"), TEXTS.text("newEventDialog.explanation"),
+                TEXTS.text("newEventDialog.make"), 3);
     }
 
     Answer answer() {
@@ -45,13 +49,13 @@ final class NewEventDialog extends QuestionDialog {
 
     @Override
     protected void fields(Composite body) {
-        name = field(body, "&Name:", "", 2);
-        firstDay = field(body, "&First day:", LocalDate.now().plusMonths(1).toString(), 2);
-        lastDay = field(body, "&Last day:", LocalDate.now().plusMonths(1).plusDays(2).toString(), 2);
-        zone = field(body, "Time &zone:", ZoneId.systemDefault().getId(), 2);
-        folder = field(body, "Fol&der:", "", 1);
+        name = field(body, TEXTS.text("newEventDialog.name"), "", 2);
+        firstDay = field(body, TEXTS.text("newEventDialog.firstDay"), LocalDate.now().plusMonths(1).toString(), 2);
+        lastDay = field(body, TEXTS.text("newEventDialog.lastDay"), LocalDate.now().plusMonths(1).plusDays(2).toString(), 2);
+        zone = field(body, TEXTS.text("newEventDialog.zone"), ZoneId.systemDefault().getId(), 2);
+        folder = field(body, TEXTS.text("newEventDialog.folder"), "", 1);
         Button choose = new Button(body, SWT.PUSH);
-        choose.setText("&Choose…");
+        choose.setText(TEXTS.text("newEventDialog.choose"));
         choose.addListener(SWT.Selection, click -> choose());
         name.setFocus();
     }
@@ -67,7 +71,7 @@ final class NewEventDialog extends QuestionDialog {
 
     private void choose() {
         DirectoryDialog dialog = new DirectoryDialog(getShell());
-        dialog.setText("Folder of the new event");
+        dialog.setText(TEXTS.text("newEventDialog.choose.title"));
         String chosen = dialog.open();
         if (chosen != null) {
             folder.setText(chosen);
@@ -87,41 +91,40 @@ final class NewEventDialog extends QuestionDialog {
     }
 
     private Answer read() {
-        Event event = Fresh.event(Words.required("Enter the event's name.").parse(name.getText()));
-        event.setFirstDay(day("First day", firstDay));
-        event.setLastDay(day("Last day", lastDay));
+        Event event = Fresh.event(Words.required(TEXTS.text("newEventDialog.name.required")).parse(name.getText()));
+        event.setFirstDay(day(firstDay, problem -> TEXTS.text("newEventDialog.firstDay.wrong", "problem", problem)));
+        event.setLastDay(day(lastDay, problem -> TEXTS.text("newEventDialog.lastDay.wrong", "problem", problem)));
         if (event.getFirstDay() != null && event.getLastDay() != null
                 && event.getLastDay().isBefore(event.getFirstDay())) {
-            throw new IllegalArgumentException("The last day is before the first.");
+            throw new IllegalArgumentException(TEXTS.text("newEventDialog.order"));
         }
         event.setZone(new ZoneNames(event::getFirstDay, event::getLastDay).parse(zone.getText()));
         return new Answer(event, emptyFolder());
     }
 
-    private static LocalDate day(String name, Text field) {
+    private static LocalDate day(Text field, UnaryOperator<String> complaint) {
         try {
             return new Dates().parse(field.getText());
         } catch (IllegalArgumentException refused) {
-            throw new IllegalArgumentException(name + ": " + refused.getMessage(), refused);
+            throw new IllegalArgumentException(complaint.apply(refused.getMessage()), refused);
         }
     }
 
     private Path emptyFolder() {
         if (folder.getText().isBlank()) {
-            throw new IllegalArgumentException("Choose or type an empty folder for the event.");
+            throw new IllegalArgumentException(TEXTS.text("newEventDialog.folder.required"));
         }
         Path path;
         try {
             path = Path.of(folder.getText().strip());
         } catch (InvalidPathException wrong) {
-            throw new IllegalArgumentException("This is no name of a folder.", wrong);
+            throw new IllegalArgumentException(TEXTS.text("newEventDialog.folder.noname", "name", folder.getText()), wrong);
         }
         if (!path.isAbsolute()) {
-            throw new IllegalArgumentException("Enter the whole path of the folder.");
+            throw new IllegalArgumentException(TEXTS.text("newEventDialog.folder.relative"));
         }
         if (!EventDialogs.empty(path)) {
-            throw new IllegalArgumentException("This folder is not empty: choose an empty one, or type a new name"
-                    + " behind it.");
+            throw new IllegalArgumentException(TEXTS.text("newEventDialog.folder.notempty"));
         }
         return path;
     }

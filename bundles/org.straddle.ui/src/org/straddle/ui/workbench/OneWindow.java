@@ -16,12 +16,15 @@ import java.util.HexFormat;
 import org.eclipse.swt.widgets.Shell;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.SessionListener;
+import org.straddle.words.Catalogue;
 
 /**
  * One window for an event: who starts the program with an event that a window of the same user has open brings that
  * window to the front. The two meet at a socket in the user's own folder; nothing goes over a network.
  */
 final class OneWindow implements SessionListener {
+
+    private static final Catalogue TEXTS = Catalogue.of(OneWindow.class);
 
     private static final String FOLDER = "windows";
 
@@ -65,7 +68,7 @@ final class OneWindow implements SessionListener {
             ServerSocketChannel opened = ServerSocketChannel.open(StandardProtocolFamily.UNIX);
             door = opened;
             opened.bind(UnixDomainSocketAddress.of(address));
-            Thread thread = new Thread(() -> answer(opened), "Straddle window asked to the front");
+            Thread thread = new Thread(() -> answer(opened), TEXTS.text("oneWindow.job"));
             thread.setDaemon(true);
             thread.start();
         } catch (IOException | RuntimeException impossible) {

@@ -11,9 +11,12 @@ import org.straddle.store.EventFolder;
 import org.straddle.store.EventFolderException;
 import org.straddle.store.UnsavedEdits;
 import org.straddle.ui.session.EventSession;
+import org.straddle.words.Catalogue;
 
 /** Reads an event folder in the background and makes it the event of the window. */
 public final class OpenEvent {
+
+    private static final Catalogue TEXTS = Catalogue.of(OpenEvent.class);
 
     private OpenEvent() {
     }
@@ -32,7 +35,7 @@ public final class OpenEvent {
             session.close();
         }
         Attempt attempt = new Attempt(path);
-        if (!FileWork.run(shell, "Opening " + path.getFileName(), attempt::read)) {
+        if (!FileWork.run(shell, TEXTS.text("openEvent.opening", "folder", path.getFileName()), attempt::read)) {
             return false;
         }
         if (attempt.refusal != null) {
@@ -40,7 +43,7 @@ public final class OpenEvent {
         }
         if (attempt.unsaved.isPresent() && UnsavedQuestion.ask(shell, attempt.unsaved.get())) {
             attempt.folder.close();
-            return FileWork.run(shell, "Bringing back edits", attempt::readUnsaved) && show(attempt.folder) && broughtBack();
+            return FileWork.run(shell, TEXTS.text("openEvent.edits"), attempt::readUnsaved) && show(attempt.folder) && broughtBack();
         }
         return show(attempt.folder);
     }
@@ -63,9 +66,9 @@ public final class OpenEvent {
     }
 
     private static boolean readingIsEnough(Shell shell, Attempt attempt) {
-        return MessageDialog.open(MessageDialog.QUESTION, shell, "Open event folder", attempt.refusal.getMessage()
-                + "\n\nYou can open it to read it, and save it as another event.", SWT.NONE, "Open to &read",
-                "Cancel") == 0;
+        return MessageDialog.open(MessageDialog.QUESTION, shell, TEXTS.text("eventDialogs.open"),
+                TEXTS.text("openEvent.refused", "refusal", attempt.refusal.getMessage()), SWT.NONE, TEXTS.text("openEvent.read"),
+                TEXTS.text("openEvent.cancel")) == 0;
     }
 
     /** The event to edit; else to read, with the reason why it cannot be edited. */

@@ -12,12 +12,15 @@ import org.straddle.ui.explorer.ExplorerView;
 import org.straddle.ui.findings.FindingsView;
 import org.straddle.ui.passes.PassesView;
 import org.straddle.ui.planning.PlanningView;
+import org.straddle.words.Catalogue;
 
 /**
  * Explorer left, day sheet over the editors in the middle, what the checks say below. Suites that are not installed
  * leave only a placeholder.
  */
 public final class PlanPerspective implements IPerspectiveFactory {
+
+    private static final Catalogue TEXTS = Catalogue.of(PlanPerspective.class);
 
     public static final String ID = "org.straddle.ui.perspective.plan";
 
@@ -61,7 +64,7 @@ public final class PlanPerspective implements IPerspectiveFactory {
             try {
                 page.showView(MAP, null, IWorkbenchPage.VIEW_VISIBLE);
             } catch (PartInitException e) {
-                Problem.show(page.getWorkbenchWindow().getShell(), "The map could not be opened.", e);
+                Problem.show(page.getWorkbenchWindow().getShell(), TEXTS.text("planPerspective.nomap"), e);
             }
         }
     }

@@ -21,9 +21,12 @@ import org.straddle.publish.Publication;
 import org.straddle.publish.PublicationSettings;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.EventSession;
+import org.straddle.words.Catalogue;
 
 /** Writes briefs, packing lists and the announcement into a folder, from the last finished computation. */
 final class PublishEvent {
+
+    private static final Catalogue TEXTS = Catalogue.of(PublishEvent.class);
 
     private PublishEvent() {
     }
@@ -31,26 +34,25 @@ final class PublishEvent {
     static void ask(Shell shell) {
         EventSession session = EventSession.current();
         if (session.computed().isEmpty() || session.computing()) {
-            MessageDialog.openInformation(shell, "Publish", "The passes and checks are still being worked out.\n\n"
-                    + "Publish when the foot of the window shows the findings.");
+            MessageDialog.openInformation(shell, TEXTS.text("publishEvent.title"), TEXTS.text("publishEvent.computing"));
             return;
         }
         Computed computed = session.computed().orElseThrow();
         Tally tally = Tally.of(computed.findings());
-        if (tally.blockers() > 0 && MessageDialog.open(MessageDialog.WARNING, shell, "Publish",
-                "The event has " + tally + ".\n\nA plan with blockers cannot work as it stands.", SWT.NONE,
-                "Do &not publish", "&Publish anyway") != 1) {
+        if (tally.blockers() > 0 && MessageDialog.open(MessageDialog.WARNING, shell, TEXTS.text("publishEvent.title"),
+                TEXTS.text("publishEvent.blockers", "tally", tally), SWT.NONE,
+                TEXTS.text("publishEvent.dont"), TEXTS.text("publishEvent.anyway")) != 1) {
             return;
         }
         NextRevision next = NextRevision.of(computed.outlook());
-        InputDialog revision = new InputDialog(shell, "Publish", "Revision of the schedule, counted from 1:",
+        InputDialog revision = new InputDialog(shell, TEXTS.text("publishEvent.title"), TEXTS.text("publishEvent.revision"),
                 String.valueOf(next.number()), number(next));
         if (revision.open() != InputDialog.OK) {
             return;
         }
         DirectoryDialog folder = new DirectoryDialog(shell);
-        folder.setText("Publish");
-        folder.setMessage("Choose the folder for briefs, packing lists and the announcement.");
+        folder.setText(TEXTS.text("publishEvent.title"));
+        folder.setMessage(TEXTS.text("publishEvent.folder"));
         String chosen = folder.open();
         if (chosen != null) {
             write(shell, computed, Integer.parseInt(revision.getValue().strip()), Path.of(chosen));
@@ -61,25 +63,24 @@ final class PublishEvent {
         Instant now = Instant.now();
         NextRevision revision = NextRevision.of(computed.outlook()).numbered(number);
         if (revision.isNew() && EventSession.current().folder().isReadOnly()) {
-            MessageDialog.openInformation(shell, "Publish", "This event is open only to read it, so revision " + number
-                    + " cannot be written down.\n\nSave the event to another folder, and publish that one.");
+            MessageDialog.openInformation(shell, TEXTS.text("publishEvent.title"), TEXTS.text("publishEvent.readonly", "number", number));
             return;
         }
         Publication[] publication = new Publication[1];
         PreparedSheets[] prepared = new PreparedSheets[1];
-        if (!FileWork.run(shell, "Preparing the sheets", () -> publication[0] = Publication.of(computed.outlook(),
+        if (!FileWork.run(shell, TEXTS.text("publishEvent.preparing"), () -> publication[0] = Publication.of(computed.outlook(),
                 computed.findings(), new PublicationSettings(number, now)))
-                || MessageDialog.open(MessageDialog.QUESTION, shell, "Publish", String.join("\n", publication[0].outline()),
-                        SWT.NONE, "&Publish revision " + number, "Cancel") != 0
-                || !FileWork.run(shell, "Preparing the sheets", () -> prepared[0] = publication[0].prepare(folder))) {
+                || MessageDialog.open(MessageDialog.QUESTION, shell, TEXTS.text("publishEvent.title"), String.join("\n", publication[0].outline()),
+                        SWT.NONE, TEXTS.text("publishEvent.publish", "number", number), TEXTS.text("publishEvent.cancel")) != 0
+                || !FileWork.run(shell, TEXTS.text("publishEvent.preparing"), () -> prepared[0] = publication[0].prepare(folder))) {
             return;
         }
         try (PreparedSheets sheets = prepared[0]) {
             List<Path> files = new ArrayList<>();
-            if (noted(shell, revision, now) && FileWork.run(shell, "Publishing", () -> files.addAll(sheets.putInPlace()))) {
-                told(shell, files.size() + " files were written to " + folder + ".\n\nThe event knows revision " + number
-                        + ".\n\nThe folder " + Audience.PUBLIC.folder() + " is for everybody. The folder " + Audience.PRIVATE.folder()
-                        + " names people and whom to call: give each team its own sheets, and never upload it.", folder);
+            if (noted(shell, revision, now) && FileWork.run(shell, TEXTS.text("publishEvent.publishing"), () -> files.addAll(sheets.putInPlace()))) {
+                told(shell, TEXTS.text("publishEvent.done", "files", files.size(), "folder", folder,
+                        "number", number, "public", Audience.PUBLIC.folder(),
+                        "private", Audience.PRIVATE.folder()), folder);
             }
         }
     }
@@ -96,20 +97,22 @@ final class PublishEvent {
             return true;
         }
         session.takeBack(note);
-        MessageDialog.openError(shell, "Publish", "Nothing was published, because revision " + revision.number()
-                + " could not be written down in the event.\n\nSave the event first, here or to another folder, then publish again.");
+        MessageDialog.openError(shell, TEXTS.text("publishEvent.title"), TEXTS.text("publishEvent.failed",
+                "revision", revision.number()));
         return false;
     }
 
     private static void told(Shell shell, String words, Path folder) {
-        if (MessageDialog.open(MessageDialog.INFORMATION, shell, "Publish", words, SWT.NONE, "&Show the folder",
-                "Close") == 0) {
+        if (MessageDialog.open(MessageDialog.INFORMATION, shell,
+                TEXTS.text("publishEvent.title"), words, SWT.NONE, TEXTS.text("publishEvent.show"),
+                TEXTS.text("publishEvent.close")) == 0) {
             Program.launch(folder.toString());
         }
     }
 
     private static IInputValidator number(NextRevision next) {
-        return text -> !text.strip().matches("\\d{1,6}") ? "Enter a whole number from " + next.number() + "."
+        return text -> !text.strip().matches("\\d{1,6}") ? TEXTS.text("publishEvent.revision.wrong",
+                "next", next.number())
                 : next.whyNot(Integer.parseInt(text.strip())).map(why -> why.replace('\n', ' ')).orElse(null);
     }
 }

@@ -9,9 +9,12 @@ import java.util.stream.Stream;
 import org.eclipse.core.runtime.preferences.IEclipsePreferences;
 import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.osgi.service.prefs.BackingStoreException;
+import org.straddle.words.Catalogue;
 
 /** The event folders that were opened last, newest first. */
 final class RecentEvents {
+
+    private static final Catalogue TEXTS = Catalogue.of(RecentEvents.class);
 
     private static final int KEPT = 5;
     private static final String KEY = "recent";
@@ -33,7 +36,7 @@ final class RecentEvents {
             preferences().flush();
         } catch (BackingStoreException lost) {
             // The list is a convenience: losing it must not disturb the work.
-            Problem.log("The list of recent events could not be written.", lost);
+            Problem.log(TEXTS.text("recentEvents.lost"), lost);
         }
     }
 

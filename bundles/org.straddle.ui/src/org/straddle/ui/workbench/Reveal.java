@@ -11,9 +11,12 @@ import org.straddle.ui.editors.Revealing;
 import org.straddle.ui.editors.ThingInput;
 import org.straddle.ui.explorer.ExplorerView;
 import org.straddle.ui.things.Kind;
+import org.straddle.words.Catalogue;
 
 /** Opens the editor of a thing, or of the nearest thing around it that has one, and selects it in the explorer. */
 final class Reveal implements Consumer<Identified> {
+
+    private static final Catalogue TEXTS = Catalogue.of(Reveal.class);
 
     private final IWorkbenchWindow window;
 
@@ -31,7 +34,7 @@ final class Reveal implements Consumer<Identified> {
                 revealing.reveal(thing);
             }
         } catch (PartInitException failure) {
-            Problem.show(window.getShell(), "This could not be shown.", failure);
+            Problem.show(window.getShell(), TEXTS.text("reveal.failed"), failure);
         }
         if (page.findView(ExplorerView.ID) instanceof ExplorerView explorer) {
             explorer.select(thing);

@@ -6,9 +6,12 @@ import org.eclipse.swt.widgets.Shell;
 import org.straddle.store.EventFolderException;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.SaveRun;
+import org.straddle.words.Catalogue;
 
 /** Writes the event of the window to disk. */
 public final class SaveEvent {
+
+    private static final Catalogue TEXTS = Catalogue.of(SaveEvent.class);
 
     private SaveEvent() {
     }
@@ -53,7 +56,7 @@ public final class SaveEvent {
             Problem.show(shell, refused.getMessage(), refused);
             return false;
         }
-        boolean done = FileWork.run(shell, "Saving " + path.getFileName(), run::write);
+        boolean done = FileWork.run(shell, TEXTS.text("saveEvent.saving", "folder", path.getFileName()), run::write);
         if (done) {
             EventSession.current().saved(run);
         }

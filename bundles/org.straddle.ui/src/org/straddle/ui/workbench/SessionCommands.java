@@ -19,9 +19,12 @@ import org.straddle.ui.planning.PlanningView;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.SessionListener;
+import org.straddle.words.Catalogue;
 
 /** Gives the commands of menus, tools and keys their meaning, and keeps what is possible up to date. */
 final class SessionCommands implements SessionListener {
+
+    private static final Catalogue TEXTS = Catalogue.of(SessionCommands.class);
 
     private static final String UNDO = "org.eclipse.ui.edit.undo";
     private static final String REDO = "org.eclipse.ui.edit.redo";
@@ -55,14 +58,14 @@ final class SessionCommands implements SessionListener {
         commands.add("org.straddle.ui.check", open, shell -> session.computeNow());
         commands.add("org.straddle.ui.publish", open, PublishEvent::ask);
         commands.add("org.eclipse.ui.help.aboutAction", always, AboutDialog::show);
-        commands.add(UNDO, session::canUndo, shell -> session.undo(), () -> label("&Undo", session.undoLabel()));
-        commands.add(REDO, session::canRedo, shell -> session.redo(), () -> label("&Redo", session.redoLabel()));
+        commands.add(UNDO, session::canUndo, shell -> session.undo(), () -> TEXTS.text("sessionCommands.undo", "what", named(session.undoLabel())));
+        commands.add(REDO, session::canRedo, shell -> session.redo(), () -> TEXTS.text("sessionCommands.redo", "what", named(session.redoLabel())));
         session.addListener(commands);
         commands.refresh();
     }
 
-    private static String label(String verb, String what) {
-        return what.isEmpty() ? verb : verb + " " + Character.toLowerCase(what.charAt(0)) + what.substring(1);
+    private static String named(String what) {
+        return what.isEmpty() ? "none" : Character.toLowerCase(what.charAt(0)) + what.substring(1);
     }
 
     /** Where plans are searched for, judged and put in. */
@@ -70,8 +73,7 @@ final class SessionCommands implements SessionListener {
         try {
             PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage().showView(PlanningView.ID);
         } catch (PartInitException failure) {
-            Problem.show(shell, "The planning view could not be shown. Restart Straddle; if it happens again, look into"
-                    + " the log.", failure);
+            Problem.show(shell, TEXTS.text("sessionCommands.noplanning"), failure);
         }
     }
 

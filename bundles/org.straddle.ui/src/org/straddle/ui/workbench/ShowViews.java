@@ -10,9 +10,12 @@ import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.actions.CompoundContributionItem;
 import org.eclipse.ui.views.IViewDescriptor;
+import org.straddle.words.Catalogue;
 
 /** All views that are installed, from whatever suite: their ids begin with the name of the program. */
 public final class ShowViews extends CompoundContributionItem {
+
+    private static final Catalogue TEXTS = Catalogue.of(ShowViews.class);
 
     @Override
     protected IContributionItem[] getContributionItems() {
@@ -33,8 +36,8 @@ public final class ShowViews extends CompoundContributionItem {
                 try {
                     page.showView(view.getId());
                 } catch (PartInitException failure) {
-                    Problem.show(page.getWorkbenchWindow().getShell(), "The view " + view.getLabel()
-                            + " could not be shown. Restart Straddle; if it happens again, look into the log.",
+                    Problem.show(page.getWorkbenchWindow().getShell(), TEXTS.text("showViews.failed",
+                            "view", view.getLabel()),
                             failure);
                 }
             }

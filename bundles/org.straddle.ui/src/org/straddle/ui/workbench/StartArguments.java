@@ -6,9 +6,12 @@ import java.util.Optional;
 
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.ui.PlatformUI;
+import org.straddle.words.Catalogue;
 
 /** Opens the event folder that was named when the program was started. */
 final class StartArguments {
+
+    private static final Catalogue TEXTS = Catalogue.of(StartArguments.class);
 
     private StartArguments() {
     }
@@ -51,8 +54,7 @@ final class StartArguments {
         try {
             OpenEvent.open(shell, Path.of(name).toAbsolutePath());
         } catch (InvalidPathException failure) {
-            Problem.show(shell, "“" + name + "” is no name of a folder. Start Straddle with the path of an event"
-                    + " folder, or without one.", failure);
+            Problem.show(shell, TEXTS.text("startArguments.noname", "name", name), failure);
         }
     }
 }

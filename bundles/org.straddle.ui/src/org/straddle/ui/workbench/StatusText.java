@@ -6,9 +6,12 @@ import org.straddle.check.Tally;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.SessionListener;
+import org.straddle.words.Catalogue;
 
 /** The foot of the window: how the event stands. */
 final class StatusText implements SessionListener {
+
+    private static final Catalogue TEXTS = Catalogue.of(StatusText.class);
 
     private static final int WIDTH_CHARACTERS = 56;
 
@@ -30,7 +33,7 @@ final class StatusText implements SessionListener {
 
     @Override
     public void computing(EventSession session) {
-        show("Checking…");
+        show(TEXTS.text("statusText.checking"));
     }
 
     @Override
@@ -40,7 +43,7 @@ final class StatusText implements SessionListener {
 
     @Override
     public void stopped(EventSession session) {
-        show("Not checked");
+        show(TEXTS.text("statusText.stopped"));
     }
 
     @Override

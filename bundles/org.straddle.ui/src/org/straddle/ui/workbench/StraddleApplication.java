@@ -12,26 +12,27 @@ import org.eclipse.swt.SWTError;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.PlatformUI;
+import org.straddle.words.Catalogue;
 
 /** The desktop program. An argument that is no option is the folder of the event to open. */
 public final class StraddleApplication implements IApplication {
 
-    private static final String NO_WINDOW = "straddle: The window cannot be opened (%s). On Linux it needs a display and GTK 3, for example:"
-            + " sudo apt install libgtk-3-0. The command line needs neither: straddle --help";
+    private static final Catalogue TEXTS = Catalogue.of(StraddleApplication.class);
 
     @Override
     public Object start(IApplicationContext context) {
         Optional<Path> event = StartArguments.namedEvent();
         if (event.isPresent() && state().isPresent() && OneWindow.bringToFront(state().get(), event.get())) {
             context.applicationRunning();
-            System.err.println("This event is open already; its window is in front now.");
+            System.err.println(TEXTS.text("straddleApplication.open"));
             return EXIT_OK;
         }
         Display display;
         try {
             display = PlatformUI.createDisplay();
         } catch (SWTError | LinkageError impossible) {
-            System.err.println(NO_WINDOW.formatted(String.valueOf(impossible.getMessage()).lines().findFirst().orElse("")));
+            System.err.println(TEXTS.text("straddleApplication.nowindow",
+                    "reason", String.valueOf(impossible.getMessage()).lines().findFirst().orElse("")));
             return 2;
         }
         try {

@@ -9,9 +9,12 @@ import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchWindowAdvisor;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.SessionListener;
+import org.straddle.words.Catalogue;
 
 /** The window: names the event and its unsaved changes in the title, and asks before it goes. */
 final class StraddleWindow extends WorkbenchWindowAdvisor implements SessionListener {
+
+    private static final Catalogue TEXTS = Catalogue.of(StraddleWindow.class);
 
     StraddleWindow(IWorkbenchWindowConfigurer configurer) {
         super(configurer);
@@ -87,8 +90,8 @@ final class StraddleWindow extends WorkbenchWindowAdvisor implements SessionList
             return;
         }
         String name = session.event().getName();
-        String mark = session.dirty() ? "*" : "";
-        getWindowConfigurer().setTitle(mark + (name == null || name.isBlank() ? "Unnamed event" : name) + " – "
-                + session.folder().path() + (session.folder().isReadOnly() ? " (read only)" : "") + " – Straddle");
+        getWindowConfigurer().setTitle(TEXTS.text("straddleWindow.title", "unsaved", session.dirty(),
+                "name", name == null || name.isBlank() ? TEXTS.text("straddleWindow.unnamed") : name,
+                "folder", session.folder().path(), "readonly", session.folder().isReadOnly()));
     }
 }

@@ -18,13 +18,15 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
+import org.straddle.words.Catalogue;
 
 /** Name, version and licence of every library that Straddle is packed with, from the file that was packed with it. */
 final class ThirdParty extends Dialog {
 
+    private static final Catalogue TEXTS = Catalogue.of(ThirdParty.class);
+
     private static final String FILE = "THIRD-PARTY.txt";
-    private static final String TITLE = "Libraries and their licences";
-    private static final String UNREADABLE = "%s cannot be read (%s). It lies in the folder that Straddle was unpacked to.";
+    private static final String TITLE = TEXTS.text("thirdParty.title");
 
     private final Path file;
 
@@ -70,7 +72,7 @@ final class ThirdParty extends Dialog {
         try {
             return Files.readString(file);
         } catch (IOException failure) {
-            return UNREADABLE.formatted(file, failure.getMessage());
+            return TEXTS.text("thirdParty.unreadable", "file", file, "reason", failure.getMessage());
         }
     }
 }

@@ -7,9 +7,12 @@ import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PartInitException;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.SessionListener;
+import org.straddle.words.Catalogue;
 
 /** Shows the welcome page while no event is open, and the event itself once one is. */
 final class Welcome implements SessionListener {
+
+    private static final Catalogue TEXTS = Catalogue.of(Welcome.class);
 
     private final IWorkbenchWindow window;
 
@@ -45,7 +48,7 @@ final class Welcome implements SessionListener {
                 opened.setFocus();
             }
         } catch (PartInitException failure) {
-            Problem.log("The welcome page could not be shown.", failure);
+            Problem.log(TEXTS.text("welcome.failed"), failure);
         }
     }
 }

@@ -21,9 +21,12 @@ import org.eclipse.ui.forms.widgets.ImageHyperlink;
 import org.eclipse.ui.forms.widgets.ScrolledForm;
 import org.eclipse.ui.part.EditorPart;
 import org.straddle.ui.things.Icons;
+import org.straddle.words.Catalogue;
 
 /** What one can do while no event is open. */
 public final class WelcomePage extends EditorPart {
+
+    private static final Catalogue TEXTS = Catalogue.of(WelcomePage.class);
 
     static final String ID = "org.straddle.ui.welcome";
     static final IEditorInput INPUT = new Input();
@@ -54,21 +57,21 @@ public final class WelcomePage extends EditorPart {
         mark.setImage(ApplicationImages.image(64));
         mark.setLayoutData(new GridData(SWT.BEGINNING, SWT.TOP, false, false));
         Composite words = column(toolkit, body);
-        toolkit.createLabel(words, "Plan a group rove").setFont(JFaceResources.getHeaderFont());
-        toolkit.createLabel(words, "Several teams, one plan: who stands on which square, line or corner when which bird"
-                + " comes by.\nEverything about one rove is an event, and an event is a folder.");
+        toolkit.createLabel(words, TEXTS.text("welcomePage.title")).setFont(JFaceResources.getHeaderFont());
+        toolkit.createLabel(words, TEXTS.text("welcomePage.text"));
 
         toolkit.createLabel(body, "");
         Composite ways = toolkit.createComposite(body);
         ways.setLayout(new GridLayout(3, false));
         ((GridLayout) ways.getLayout()).horizontalSpacing = 36;
         ((GridLayout) ways.getLayout()).marginWidth = 0;
-        first = link(toolkit, ways, "open", "Open event folder…", "Go on with an event\nthat is on this computer.",
+        first = link(toolkit, ways,
+                "open", TEXTS.text("welcomePage.open"), TEXTS.text("welcomePage.open.text"),
                 () -> EventDialogs.open(getSite().getShell()));
-        link(toolkit, ways, "new", "New event…", "Start with a name, days\nand a time zone.",
+        link(toolkit, ways, "new", TEXTS.text("welcomePage.new"), TEXTS.text("welcomePage.new.text"),
                 () -> EventDialogs.createNew(getSite().getShell()));
-        link(toolkit, ways, "demo", "Make the demo event…",
-                "Look around in an invented rove\nwith three teams, mistakes included.",
+        link(toolkit, ways, "demo", TEXTS.text("welcomePage.demo"),
+                TEXTS.text("welcomePage.demo.text"),
                 () -> EventDialogs.makeDemo(getSite().getShell()));
         recent(toolkit, body);
         form.reflow(true);
@@ -81,7 +84,7 @@ public final class WelcomePage extends EditorPart {
         }
         toolkit.createLabel(body, "");
         Composite words = column(toolkit, body);
-        toolkit.createLabel(words, "Opened last").setFont(JFaceResources.getBannerFont());
+        toolkit.createLabel(words, TEXTS.text("welcomePage.recent")).setFont(JFaceResources.getBannerFont());
         for (Path path : recent) {
             link(toolkit, words, "event", path.getFileName().toString(), path.toString(),
                     () -> OpenEvent.open(getSite().getShell(), path));
@@ -160,7 +163,7 @@ public final class WelcomePage extends EditorPart {
 
         @Override
         public String getName() {
-            return "Welcome";
+            return TEXTS.text("welcomePage.name");
         }
 
         @Override
@@ -170,7 +173,7 @@ public final class WelcomePage extends EditorPart {
 
         @Override
         public String getToolTipText() {
-            return "Welcome";
+            return TEXTS.text("welcomePage.name");
         }
 
         @Override
