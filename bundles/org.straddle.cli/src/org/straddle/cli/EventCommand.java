@@ -21,7 +21,9 @@ abstract class EventCommand implements Callable<Integer> {
     @Override
     public final Integer call() throws Exception {
         try (OpenEvent event = opened) {
-            return work();
+            int code = work();
+            event.migration().ifPresent(migration -> err().println(migration.sentence()));
+            return code;
         }
     }
 

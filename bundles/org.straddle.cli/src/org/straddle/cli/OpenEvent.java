@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -18,6 +19,7 @@ import org.straddle.outlook.Outlook;
 import org.straddle.sky.PassSearch;
 import org.straddle.store.EventFolder;
 import org.straddle.store.EventFolderException;
+import org.straddle.store.Migration;
 import org.straddle.words.Catalogue;
 
 import picocli.CommandLine.Parameters;
@@ -58,6 +60,11 @@ final class OpenEvent implements AutoCloseable {
             folder = EventFolder.openReadOnly(path);
         }
         return folder.event();
+    }
+
+    /** What became of an event that an older Straddle wrote, once it is open. */
+    Optional<Migration> migration() {
+        return folder == null ? Optional.empty() : folder.migration();
     }
 
     /** Its folder, once {@link #event()} or {@link #toChange()} was called. */

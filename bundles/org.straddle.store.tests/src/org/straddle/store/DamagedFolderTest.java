@@ -67,8 +67,8 @@ class DamagedFolderTest {
 
     @Test
     void newerFormatIsRefusedWithAClearWord() throws IOException {
-        write(SITE, text(SITE).replace("urn:straddle:model:1", "urn:straddle:model:2"));
-        EventFolderException e = refused(SITE, lineOf(SITE, "<squares>") - 1, "written by a newer Straddle, format 2; this one reads up to 1");
+        write(SITE, text(SITE).replace("urn:straddle:model:2", "urn:straddle:model:3"));
+        EventFolderException e = refused(SITE, lineOf(SITE, "<squares>") - 1, "written by a newer Straddle, format 3; this one reads up to 2");
         assertTrue(e.whatToDo().contains("at least as new"));
     }
 

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -41,6 +42,7 @@ public final class EventFolder implements AutoCloseable {
     private final Event event;
     private final StagedFiles staged = new StagedFiles();
     /** Digests of the event's own files as last read or written, by name. */
+    private Migration migration;
     private volatile Map<String, String> known;
     /** Files of the layers that the event had when it was last read or written, by name. */
     private volatile Set<String> knownLayers;
@@ -192,7 +194,14 @@ public final class EventFolder implements AutoCloseable {
             throws EventFolderException {
         EventResourceSet resources = EventResourceSet.of(files);
         Limits.require(resources.event());
-        return new EventFolder(tree, lock, steps, resources, resources.event(), files);
+        EventFolder read = new EventFolder(tree, lock, steps, resources, resources.event(), files);
+        read.migration = Migration.of(files.get(Layout.EVENT), resources.event());
+        return read;
+    }
+
+    /** What became of an event that an older Straddle wrote; empty when this one did. */
+    public Optional<Migration> migration() {
+        return Optional.ofNullable(migration);
     }
 
     /** The live event. */

@@ -25,6 +25,7 @@ final class EventResourceSet extends ResourceSetImpl {
     /** @param files the event's own file is the first */
     static EventResourceSet of(Map<String, byte[]> files) throws EventFolderException {
         EventResourceSet set = new EventResourceSet();
+        Migration.prepare(set);
         for (Map.Entry<String, byte[]> file : files.entrySet()) {
             set.create(file.getKey()).read(file.getValue());
         }

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.OptionalInt;
 
 import org.eclipse.emf.common.util.URI;
-import org.straddle.model.StraddlePackage;
 import org.straddle.words.Catalogue;
 import org.xml.sax.Attributes;
 import org.xml.sax.Locator;
@@ -89,7 +88,7 @@ final class ScannedFile extends DefaultHandler {
             throw refuse(TEXTS.text("scannedFile.fileWrittenNewer", "asInt", format.getAsInt(), "current", Format.CURRENT),
                     TEXTS.text("scannedFile.openEventStraddle"));
         }
-        if (uri.equals(StraddlePackage.eNS_URI)) {
+        if (format.isPresent()) {
             ours = true;
         } else if (!uri.equals(XMI) && !uri.equals(XSI) && !uri.isEmpty()) {
             throw refuse(TEXTS.text("scannedFile.holdsThingsUnknown", "uri", uri), TEXTS.text("diskFiles.restoreFileFrom"));

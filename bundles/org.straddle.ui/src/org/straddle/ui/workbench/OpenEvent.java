@@ -6,6 +6,7 @@ import java.util.concurrent.Callable;
 
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
 import org.straddle.store.EventFolder;
 import org.straddle.store.EventFolderException;
@@ -62,6 +63,8 @@ public final class OpenEvent {
     private static boolean show(EventFolder opened) {
         EventSession.current().open(opened);
         RecentEvents.add(opened.path());
+        opened.migration().ifPresent(migration -> MessageDialog.openInformation(Display.getCurrent().getActiveShell(),
+                TEXTS.text("openEvent.older"), migration.sentence()));
         return true;
     }
 
