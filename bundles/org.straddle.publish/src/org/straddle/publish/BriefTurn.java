@@ -13,6 +13,7 @@ import org.straddle.outlook.SitePass;
 import org.straddle.sky.Pass;
 import org.straddle.sky.PassError;
 import org.straddle.words.Catalogue;
+import org.straddle.words.FigureText;
 
 /**
  * One turn of a brief.
@@ -59,6 +60,6 @@ public record BriefTurn(String bird, String mode, Moment start, Moment end, Opti
     }
 
     private static String azimuth(double degrees) {
-        return String.format("%03d°", Math.round(degrees) % 360);
+        return FigureText.inCurrent().azimuth(degrees);
     }
 }

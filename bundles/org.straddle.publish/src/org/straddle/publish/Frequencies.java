@@ -1,11 +1,11 @@
 package org.straddle.publish;
 
-import java.util.Locale;
 
 import org.straddle.model.Bird;
 import org.straddle.model.Link;
 import org.straddle.model.Turn;
 import org.straddle.words.Catalogue;
+import org.straddle.words.FigureText;
 
 /** How sheets print what to tune to: nominal frequencies, before Doppler. */
 final class Frequencies {
@@ -61,6 +61,6 @@ final class Frequencies {
     }
 
     private static String mhz(double value) {
-        return String.format(Locale.ROOT, "%.3f", value);
+        return FigureText.inCurrent().fixed(3, value);
     }
 }

@@ -65,6 +65,11 @@ public final class FigureText {
         return texts.text("figure.degrees", "degrees", atMost(0, degrees));
     }
 
+    /** {@code 018°}: an azimuth, in three digits as on a compass. */
+    public String azimuth(double degrees) {
+        return texts.text("figure.degrees", "degrees", format("000", Math.round(degrees) % 360));
+    }
+
     /** {@code 40 %} of a share from 0 to 1. */
     public String percent(double share) {
         return texts.text("figure.percent", "percent", atMost(0, 100 * share));

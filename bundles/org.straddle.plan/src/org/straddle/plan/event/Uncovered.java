@@ -177,7 +177,7 @@ final class Uncovered {
             }
         }
         Duration drive = Duration.ofSeconds(shortest);
-        return String.format("Out of reach: the shortest drive there and back takes %d h %02d, and no team could do it,"
+        return String.format(java.util.Locale.ROOT, "Out of reach: the shortest drive there and back takes %d h %02d, and no team could do it,"
                 + " work a pass and be back in time, whatever else it leaves.", drive.toHours(), drive.toMinutesPart());
     }
 
