@@ -24,7 +24,7 @@ import org.straddle.atlas.scene.SiteSpot;
 import org.straddle.drawing.Frame;
 import org.straddle.grid.GeoPosition;
 import org.straddle.ui.drawing.ScreenLetters;
-import org.straddle.ui.workbench.Problem;
+import org.straddle.ui.work.Problem;
 
 /**
  * The map on the screen. Moving and zooming only change the sight and copy the image that is there; a new image is

@@ -22,7 +22,7 @@ import org.straddle.grid.GeoPosition;
 import org.straddle.outlook.SitePass;
 import org.straddle.ui.places.ShownPlace;
 import org.straddle.ui.session.Computed;
-import org.straddle.ui.workbench.Problem;
+import org.straddle.ui.work.Problem;
 
 /**
  * Brings together what is on the map, part by part as it is loaded or computed in the background: nothing waits for

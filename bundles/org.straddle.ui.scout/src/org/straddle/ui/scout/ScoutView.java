@@ -38,7 +38,7 @@ import org.straddle.ui.places.ShownPlace;
 import org.straddle.ui.session.Edit;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.UiThread;
-import org.straddle.ui.workbench.AddLayer;
+import org.straddle.ui.importing.AddLayer;
 import org.straddle.ui.workbench.PlanPerspective;
 
 /**

@@ -27,7 +27,7 @@ import org.straddle.ui.fields.Slot;
 import org.straddle.ui.fields.SquareNames;
 import org.straddle.ui.fields.Words;
 import org.straddle.ui.fields.ZoneNames;
-import org.straddle.ui.workbench.AddLayer;
+import org.straddle.ui.importing.AddLayer;
 import org.straddle.words.Catalogue;
 
 /** The event's name and days, its demand, its announcement, and the figures that the coordinator chose. */

@@ -1,4 +1,4 @@
-package org.straddle.ui.workbench;
+package org.straddle.ui.folder;
 
 import java.nio.file.Path;
 
@@ -6,6 +6,8 @@ import org.eclipse.swt.widgets.Shell;
 import org.straddle.store.EventFolderException;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.SaveRun;
+import org.straddle.ui.work.FileWork;
+import org.straddle.ui.work.Problem;
 import org.straddle.words.Catalogue;
 
 /** Writes the event of the window to disk. */

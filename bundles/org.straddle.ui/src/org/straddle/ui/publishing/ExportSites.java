@@ -1,4 +1,4 @@
-package org.straddle.ui.workbench;
+package org.straddle.ui.publishing;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -13,10 +13,11 @@ import org.eclipse.swt.widgets.Shell;
 import org.straddle.exchange.sites.SiteWriter;
 import org.straddle.model.Site;
 import org.straddle.ui.session.EventSession;
+import org.straddle.ui.work.FileWork;
 import org.straddle.words.Catalogue;
 
 /** Writes all sites of the event into a file for spreadsheets, receivers or maps. */
-final class ExportSites {
+public final class ExportSites {
 
     private static final Catalogue TEXTS = Catalogue.of(ExportSites.class);
 
@@ -25,7 +26,7 @@ final class ExportSites {
     private ExportSites() {
     }
 
-    static void ask(Shell shell) {
+    public static void ask(Shell shell) {
         EventSession session = EventSession.current();
         session.commitPendingEdits();
         List<Site> sites = session.event().getSites();

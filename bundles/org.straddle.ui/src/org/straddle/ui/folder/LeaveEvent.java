@@ -1,4 +1,4 @@
-package org.straddle.ui.workbench;
+package org.straddle.ui.folder;
 
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;

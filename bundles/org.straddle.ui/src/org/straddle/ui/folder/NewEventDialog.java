@@ -1,4 +1,4 @@
-package org.straddle.ui.workbench;
+package org.straddle.ui.folder;
 
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;

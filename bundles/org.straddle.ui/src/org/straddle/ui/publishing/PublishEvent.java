@@ -1,4 +1,4 @@
-package org.straddle.ui.workbench;
+package org.straddle.ui.publishing;
 
 import java.nio.file.Path;
 import java.time.Instant;
@@ -19,19 +19,21 @@ import org.straddle.publish.NextRevision;
 import org.straddle.publish.PreparedSheets;
 import org.straddle.publish.Publication;
 import org.straddle.publish.PublicationSettings;
+import org.straddle.ui.folder.SaveEvent;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.EventSession;
+import org.straddle.ui.work.FileWork;
 import org.straddle.words.Catalogue;
 
 /** Writes briefs, packing lists and the announcement into a folder, from the last finished computation. */
-final class PublishEvent {
+public final class PublishEvent {
 
     private static final Catalogue TEXTS = Catalogue.of(PublishEvent.class);
 
     private PublishEvent() {
     }
 
-    static void ask(Shell shell) {
+    public static void ask(Shell shell) {
         EventSession session = EventSession.current();
         if (session.computed().isEmpty() || session.computing()) {
             MessageDialog.openInformation(shell, TEXTS.text("publishEvent.title"), TEXTS.text("publishEvent.computing"));

@@ -1,4 +1,4 @@
-package org.straddle.ui.workbench;
+package org.straddle.ui.importing;
 
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;

@@ -1,4 +1,4 @@
-package org.straddle.ui.workbench;
+package org.straddle.ui.work;
 
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;

@@ -1,4 +1,4 @@
-package org.straddle.ui.workbench;
+package org.straddle.ui.work;
 
 import java.lang.reflect.InvocationTargetException;
 import java.nio.file.AccessDeniedException;

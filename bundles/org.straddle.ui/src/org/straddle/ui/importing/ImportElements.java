@@ -1,4 +1,4 @@
-package org.straddle.ui.workbench;
+package org.straddle.ui.importing;
 
 import java.nio.file.Path;
 import java.time.Instant;
@@ -20,13 +20,15 @@ import org.straddle.sky.ElementSet;
 import org.straddle.store.EventFolder;
 import org.straddle.store.EventFolderException;
 import org.straddle.ui.session.EventSession;
+import org.straddle.ui.work.FileWork;
+import org.straddle.ui.work.Problem;
 import org.straddle.words.Catalogue;
 
 /**
  * Reads files of element sets, says what they would change, and takes them over as one step. Files of Earth orientation
  * among them are copied into the event at once.
  */
-final class ImportElements {
+public final class ImportElements {
 
     private static final Catalogue TEXTS = Catalogue.of(ImportElements.class);
 
@@ -36,7 +38,7 @@ final class ImportElements {
     private ImportElements() {
     }
 
-    static void ask(Shell shell) {
+    public static void ask(Shell shell) {
         FileDialog dialog = new FileDialog(shell, SWT.OPEN | SWT.MULTI);
         dialog.setText(TEXTS.text("importElements.choose", "elements", Purpose.ELEMENTS.names(),
                 "orientation", Purpose.ORIENTATION.names()));

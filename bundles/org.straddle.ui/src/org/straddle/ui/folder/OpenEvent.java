@@ -1,4 +1,4 @@
-package org.straddle.ui.workbench;
+package org.straddle.ui.folder;
 
 import java.nio.file.Path;
 import java.util.Optional;
@@ -11,6 +11,7 @@ import org.straddle.store.EventFolder;
 import org.straddle.store.EventFolderException;
 import org.straddle.store.UnsavedEdits;
 import org.straddle.ui.session.EventSession;
+import org.straddle.ui.work.FileWork;
 import org.straddle.words.Catalogue;
 
 /** Reads an event folder in the background and makes it the event of the window. */

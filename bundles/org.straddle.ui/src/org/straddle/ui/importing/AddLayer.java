@@ -1,4 +1,4 @@
-package org.straddle.ui.workbench;
+package org.straddle.ui.importing;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -20,6 +20,7 @@ import org.straddle.exchange.maps.LayerImport;
 import org.straddle.store.EventFolderException;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.UiThread;
+import org.straddle.ui.work.Problem;
 import org.straddle.words.Catalogue;
 
 /**

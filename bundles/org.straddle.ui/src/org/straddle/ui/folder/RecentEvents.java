@@ -1,4 +1,4 @@
-package org.straddle.ui.workbench;
+package org.straddle.ui.folder;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -9,10 +9,11 @@ import java.util.stream.Stream;
 import org.eclipse.core.runtime.preferences.IEclipsePreferences;
 import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.osgi.service.prefs.BackingStoreException;
+import org.straddle.ui.work.Problem;
 import org.straddle.words.Catalogue;
 
 /** The event folders that were opened last, newest first. */
-final class RecentEvents {
+public final class RecentEvents {
 
     private static final Catalogue TEXTS = Catalogue.of(RecentEvents.class);
 
@@ -22,12 +23,12 @@ final class RecentEvents {
     private RecentEvents() {
     }
 
-    static List<Path> list() {
+    public static List<Path> list() {
         return Stream.of(preferences().get(KEY, "").split("\n")).filter(line -> !line.isBlank()).map(Path::of)
                 .filter(Files::isDirectory).toList();
     }
 
-    static void add(Path path) {
+    public static void add(Path path) {
         List<Path> recent = new ArrayList<>(list());
         recent.remove(path);
         recent.add(0, path);

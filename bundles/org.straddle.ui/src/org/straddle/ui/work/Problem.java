@@ -1,4 +1,4 @@
-package org.straddle.ui.workbench;
+package org.straddle.ui.work;
 
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.Status;
