@@ -140,7 +140,7 @@ public final class EventEditor extends ThingEditor<Event> {
         figure(form, event, TEXTS.text("eventEditor.longestStop"), TEXTS.text("eventEditor.longestStop.unit"), 1, 1440,
                 Literals.POLICIES__LONGEST_STOP_MINUTES);
         form.choice(TEXTS.text("eventEditor.sitesToPlanWith"), SitesTaken.VALUES,
-                event.getPolicies(), Literals.POLICIES__SITES_TAKEN);
+                this.<SitesTaken>policy(event, Literals.POLICIES__SITES_TAKEN));
 
         form.section(TEXTS.text("eventEditor.section.presenceInSquares"), "");
         figure(form, event, TEXTS.text("eventEditor.leastPresence"),
