@@ -34,6 +34,7 @@ class ChecksTest {
     @Test
     void comesHeaviestFirstThenByTime() {
         List<Finding> findings = run(Sketch.of("""
+                policies inHandMinutes=0
                 Tern state=intermittent
                 S2 -surveys
                 A: S1 10:00-11:00 [Tern 10:20-10:30]; S2 10:30-12:00
@@ -85,7 +86,7 @@ class ChecksTest {
 
     @Test
     void tallyCountsAcceptedFindingsApart() {
-        Event event = Sketch.of(CLASH + "Tern state=intermittent");
+        Event event = Sketch.of(CLASH + "policies inHandMinutes=0\nTern state=intermittent");
         event.getAcceptances().add(of("one-channel", event).acceptance("agreed", "Cy", Instant.EPOCH));
         assertEquals("1 blocker, 0 warnings, 1 advice, 1 accepted", Tally.of(run(event)).toString());
     }

@@ -16,6 +16,7 @@ import org.straddle.outlook.Outlook;
 class FindingsByThingTest {
 
     private final Event event = Sketch.of("""
+            policies inHandMinutes=0
             Tern state=intermittent
             A: S1 10:00-11:00 [Tern 10:20-10:30]
             B: S1b 10:00-11:00 [Tern 10:20-10:30]

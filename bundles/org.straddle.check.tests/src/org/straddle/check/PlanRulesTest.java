@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 
 import org.junit.jupiter.api.Test;
 import org.straddle.check.run.Checks;
+import org.straddle.outlook.itinerary.CareRule;
 import org.straddle.outlook.itinerary.PlanRule;
 
 /** The list of what a plan may not do is the list of the rules that block a plan. */
@@ -38,5 +39,11 @@ class PlanRulesTest {
         missing.removeAll(INCOMPLETE);
         Stream.of(PlanRule.values()).map(PlanRule::id).forEach(missing::remove);
         assertEquals(new TreeSet<>(), missing);
+    }
+
+    @Test
+    void whatAPlanShouldNotDoIsARuleThatDoesNotBlock() {
+        assertEquals(List.of(), Stream.of(CareRule.values()).map(CareRule::id)
+                .filter(id -> !STANDARD.containsKey(id) || STANDARD.get(id).severity() == Severity.BLOCKER).toList());
     }
 }

@@ -78,6 +78,9 @@ record RuleCase(String rule, LocalDate day, String wrong, String right) {
                 // birds
                 of("elements-missing", "Tern -elementSets", "Tern name=Tern-1"),
                 of("elements-unusable", "Tern -elementSets +elementSets catalogueNumber=1 epoch=12:00", "Tern name=T"),
+                // 15.3 rounds a day are about 490 km up, 14.6 about 690 km
+                of("elements-too-old", "Auk -elementSets +elementSets catalogueNumber=4 epoch=6d12:00 meanMotionRevPerDay=15.3",
+                        "Auk -elementSets +elementSets catalogueNumber=4 epoch=6d12:00 meanMotionRevPerDay=14.6"),
                 of("elements-too-old", "policies elementSetAgeLimitDays=0.41", "policies elementSetAgeLimitDays=0.42"),
                 of("elements-too-old",
                         "policies elementSetAgeLimitDays=0.42 / A -days +days from=06:00 until=1d12:00"
@@ -204,6 +207,25 @@ record RuleCase(String rule, LocalDate day, String wrong, String right) {
                                 + " / A: S2 10:00-11:00; S2 1d10:00-1d11:00"),
                 of("driving-limit", "policies drivingLimitMinutes=130 / A: S2 10:00-11:00",
                         "policies drivingLimitMinutes=140 / A: S2 10:00-11:00"),
+                // 60 min at S1 and twice 6.25 min of driving at 1.126 of its time: 74 min and some seconds
+                of("duty-too-long", "policies longestDutyMinutes=74 / A: S1 10:00-11:00",
+                        "policies longestDutyMinutes=75 / A: S1 10:00-11:00"),
+                of("rest-too-short", "A +days from=1d06:00 until=1d22:00 start=Home end=Home / A: S1 20:00-21:50; S1 1d07:00-1d08:00",
+                        "A +days from=1d06:00 until=1d22:00 start=Home end=Home / A: S1 20:00-21:50; S1 1d08:10-1d09:00"),
+                // in Norway it is 11:00 at 09:00 UTC and 14:30 at 12:30
+                of("meal-missing", "A: S1 08:00-14:00 [Tern 09:10-12:01]", "A: S1 08:00-14:00 [Tern 09:10-12:00]"),
+                of("meal-missing", "A: S1 08:00-12:10 [Tern 09:10-11:50]; S1b 12:21-13:00",
+                        "policies mealMinutes=0 / A: S1 08:00-12:10 [Tern 09:10-11:50]; S1b 12:21-13:00"),
+                of("relief-missing", "A: S1 06:30-12:31", "A: S1 06:30-12:30"),
+                of("time-in-hand", "A: S1 10:00-11:00 [Tern 10:24-10:30]", "A: S1 10:00-11:00 [Tern 10:25-10:30]"),
+                // 62.5 min with a deviation of 9.37 min: 90 % take less than 74.5 min (1.2816 deviations more)
+                of("turn-may-slip", "A: S1 10:00-11:00; S2 12:03-13:00 [Tern 12:29-12:40]",
+                        "A: S1 10:00-11:00; S2 12:03-13:00 [Tern 12:30-12:40]"),
+                of("turn-may-slip", "policies leastKeepingPercent=95 / A: S1 10:00-11:00; S2 12:03-13:00 [Tern 12:30-12:40]",
+                        "policies leastKeepingPercent=95 computedDriveSpreadPercent=7"
+                                + " / A: S1 10:00-11:00; S2 12:03-13:00 [Tern 12:30-12:40]"),
+                of("drive-not-driven", "A: S1 10:00-11:00; S2 12:03-13:00 [Tern 12:25-12:40]",
+                        "event +legTimes from=S1 to=S2 minutes=62 / A: S1 10:00-11:00; S2 12:03-13:00 [Tern 12:25-12:40]"),
                 of("turn-outside-stop", "A: S1 10:00-11:00 [Tern 10:55-11:01]", "A: S1 10:00-11:00 [Tern 10:55-11:00]"),
                 of("turn-before-set-up", "A: S1 10:00-11:00 [Tern 10:14-10:25]",
                         "A: S1 10:00-11:00 [Tern 10:15-10:25]"),

@@ -53,8 +53,8 @@ class RulesTest {
     void aGoodPlanHasNoFindings() {
         Event event = Sketch.of("""
                 Auk -elementSets
-                A: S1 07:00-09:00 [Tern 07:20-07:30] [Gull 07:40-07:50 @145.950]; L 12:00-14:00 [Skua 12:20-12:30]
-                B: S2 08:00-10:00 [Skua 08:20-08:30] [Tern 08:40-08:50]; S1b 16:00-18:00 [Gull 16:20-16:30]
+                A: S1 07:00-09:00 [Tern 07:25-07:35] [Gull 07:40-07:50 @145.950]; L 12:00-14:00 [Skua 12:30-12:40]
+                B: S2 08:00-10:00 [Skua 08:25-08:35] [Tern 08:40-08:50]; S1b 16:00-18:00 [Gull 16:30-16:40]
                 """);
         event.getBirds().removeIf(bird -> bird.getName().equals("Auk"));
         assertEquals(List.of(), sentences(Checks.standard().run(Outlook.of(event, null), null)));

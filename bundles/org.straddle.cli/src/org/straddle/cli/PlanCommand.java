@@ -121,6 +121,11 @@ final class PlanCommand extends EventCommand {
             tell(TEXTS.text("planCommand.worthPlanWorth", "worth", worth, "upperBound", upperBound), elapsed);
         }
 
+        @Override
+        public void boundFailed(Throwable why) {
+            err().println(TEXTS.text("planCommand.boundFailed", "why", String.valueOf(why.getMessage())));
+        }
+
         private void tell(String words, Duration elapsed) {
             if (elapsed.compareTo(next) >= 0) {
                 err().println(TEXTS.text("planCommand.s", "words", words, "seconds", elapsed.toMillis() / 1000.0));

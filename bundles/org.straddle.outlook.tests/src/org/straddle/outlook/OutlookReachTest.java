@@ -59,6 +59,7 @@ class OutlookReachTest {
 
     @Test
     void sharesWeighRegions() {
+        world.event.getPolicies().setReachElevationDeg(0);
         Region here = region(30, null, "IP04");
         Region antipodes = region(10, "POLYGON((155 -70, 165 -70, 165 -60, 155 -60, 155 -70))");
         Region nobody = region(0, null, "JO21");

@@ -24,4 +24,12 @@ public interface PlanProgress {
      */
     default void bounded(double upperBound, double worth, Duration elapsed) {
     }
+
+    /**
+     * What works out the bound has died; the search goes on without it, and the last bound stays valid. Told once.
+     *
+     * @param why for the log
+     */
+    default void boundFailed(Throwable why) {
+    }
 }

@@ -69,7 +69,9 @@ public record Proposal(List<PlannedStop> stops, double worth, double keeping, Op
     public enum Way {
         WITH_BOUND("Planned by search and solver, with a proven bound."),
         SEARCH_ALONE("Planned by search alone, without a bound."),
-        SOLVER_MISSING("The solver's libraries do not load on this system: planned by search alone, without a bound.");
+        SOLVER_MISSING("The solver's libraries do not load on this system: planned by search alone, without a bound."),
+        BOUND_FAILED("The solver failed on the way, and the search went on without it. The plan can be used. A bound that is"
+                + " shown holds, but it may be higher than it could be.");
 
         private static final String BEFORE_THE_BOUND = "Planned by search and solver, but the search ended before there was a bound.";
 

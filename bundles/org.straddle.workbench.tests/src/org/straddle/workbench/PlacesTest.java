@@ -94,7 +94,7 @@ class PlacesTest {
                 .anyMatch(table -> table.isVisible() && table.getItemCount() > 3));
         assertFalse(WINDOW.ask(() -> button("Finish").isEnabled()), "a line is refused");
         assertEquals(before, sites(), "nothing changes before the last step");
-        press("Leave out the line");
+        press("Leave out the refused line");
         press("Finish");
         WINDOW.until("the wizard is closed", () -> wizard() == null);
         assertEquals(before + 1, sites());

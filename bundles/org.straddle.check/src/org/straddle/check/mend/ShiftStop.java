@@ -15,7 +15,11 @@ import org.straddle.check.rules.Inspection;
 import org.straddle.model.Event;
 import org.straddle.model.Stop;
 import org.straddle.model.StraddlePackage;
+import org.straddle.outlook.DriveTime;
+import org.straddle.outlook.itinerary.Drive;
 import org.straddle.outlook.itinerary.Stay;
+import org.straddle.outlook.itinerary.TeamDays;
+import org.straddle.sky.Window;
 
 /** Moves the arrival or the departure of a stop that is not pinned. */
 public record ShiftStop(Statement says, String stopId, EAttribute end, Instant to) implements Mend {
@@ -44,6 +48,23 @@ public record ShiftStop(Statement says, String stopId, EAttribute end, Instant t
         return stay.stop().isPinned() || to.isAfter(most) ? Optional.empty() : Optional.of(new ShiftStop(
                 Statement.of("fix.arriveLater", "site", stay.site(), "at", to).in(in.outlook().zone()), stay.stop().getId(),
                 StraddlePackage.Literals.STOP__ARRIVAL, to));
+    }
+
+    /** Arrive earlier by some time, if the drive there can begin earlier and still have its planned time. */
+    public static Optional<Mend> arriveEarlier(Stay stay, Duration by, Inspection in) {
+        Instant to = stay.window().start().minus(by);
+        Optional<Drive> drive = in.duties(stay.team()).stream().flatMap(duty -> duty.to(stay).stream()).findFirst();
+        boolean fits = drive.map(there -> there.time().minus(DriveTime.of(there.leg(), in.hold()).planned(in.hold()))
+                .compareTo(by) >= 0).orElseGet(() -> isFree(stay, to, in));
+        return stay.stop().isPinned() || !fits ? Optional.empty() : Optional.of(new ShiftStop(
+                Statement.of("fix.arriveEarlier", "site", stay.site(), "at", to).in(in.outlook().zone()), stay.stop().getId(),
+                StraddlePackage.Literals.STOP__ARRIVAL, to));
+    }
+
+    private static boolean isFree(Stay stay, Instant arrival, Inspection in) {
+        return in.itinerary().of(stay.team()).stream().noneMatch(other -> other.window().end().isAfter(arrival)
+                && other.window().start().isBefore(stay.window().start()))
+                && TeamDays.hold(stay.team(), new Window(arrival, stay.window().end()));
     }
 
     @Override

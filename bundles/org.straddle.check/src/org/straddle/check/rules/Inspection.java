@@ -1,6 +1,7 @@
 package org.straddle.check.rules;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,10 +14,14 @@ import org.straddle.model.Event;
 import org.straddle.model.Site;
 import org.straddle.model.Team;
 import org.straddle.outlook.Bans;
+import org.straddle.outlook.HoldFigures;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.PolicyFigures;
+import org.straddle.outlook.itinerary.Duty;
 import org.straddle.outlook.itinerary.Itinerary;
 import org.straddle.outlook.itinerary.Work;
+import org.straddle.outlook.keeping.PlanKeeping;
+import org.straddle.sky.Window;
 
 /** One look of all rules at one outlook, with what several of them need worked out once. For one thread. */
 public final class Inspection {
@@ -27,6 +32,9 @@ public final class Inspection {
     private final Map<Team, PackingList> packing = new HashMap<>();
     private final Map<Site, List<Visit>> visits = new HashMap<>();
     private final Map<Square, List<Work>> bySquare = new HashMap<>();
+    private final Map<Team, List<Duty>> duties = new HashMap<>();
+    private final Map<Team, PlanKeeping> keeping = new HashMap<>();
+    private final HoldFigures hold;
     private SortedMap<Square, List<Site>> claims;
     private Bans bans;
 
@@ -34,6 +42,7 @@ public final class Inspection {
         this.outlook = outlook;
         this.itinerary = Itinerary.of(outlook.event());
         this.words = new Words(outlook.zone());
+        this.hold = HoldFigures.of(outlook.event().getPolicies());
     }
 
     public static Inspection of(Outlook outlook) {
@@ -50,6 +59,22 @@ public final class Inspection {
 
     public PolicyFigures policies() {
         return outlook.policies();
+    }
+
+    /** The policies about a plan that holds. */
+    public HoldFigures hold() {
+        return hold;
+    }
+
+    /** When a team is out, by time. */
+    public List<Duty> duties(Team team) {
+        return duties.computeIfAbsent(team, any -> Duty.of(any, outlook, itinerary.of(any), hold).stream()
+                .sorted(Comparator.comparing(Duty::window, Window.IN_TIME_ORDER)).toList());
+    }
+
+    /** How likely the turns of a team happen as published. */
+    public PlanKeeping keeping(Team team) {
+        return keeping.computeIfAbsent(team, any -> PlanKeeping.of(any, outlook, itinerary.of(any)));
     }
 
     public Itinerary itinerary() {

@@ -33,11 +33,16 @@ import org.straddle.check.rules.plan.AnnouncementOutdated;
 import org.straddle.check.rules.plan.BanBroken;
 import org.straddle.check.rules.plan.BreakMissing;
 import org.straddle.check.rules.plan.DownlinkNotAgreed;
+import org.straddle.check.rules.plan.DriveNotDriven;
 import org.straddle.check.rules.plan.DrivingLimit;
+import org.straddle.check.rules.plan.DutyTooLong;
 import org.straddle.check.rules.plan.LegTooLong;
+import org.straddle.check.rules.plan.MealMissing;
 import org.straddle.check.rules.plan.OneChannel;
 import org.straddle.check.rules.plan.PeakLow;
 import org.straddle.check.rules.plan.PlanEmpty;
+import org.straddle.check.rules.plan.ReliefMissing;
+import org.straddle.check.rules.plan.RestTooShort;
 import org.straddle.check.rules.plan.SameFrequency;
 import org.straddle.check.rules.plan.SameSite;
 import org.straddle.check.rules.plan.SameSquare;
@@ -47,10 +52,12 @@ import org.straddle.check.rules.plan.StopOutsideDay;
 import org.straddle.check.rules.plan.StopShort;
 import org.straddle.check.rules.plan.StopTimesWrong;
 import org.straddle.check.rules.plan.StopsOverlap;
+import org.straddle.check.rules.plan.TimeInHand;
 import org.straddle.check.rules.plan.TurnAfterTakeDown;
 import org.straddle.check.rules.plan.TurnBeforeSetUp;
 import org.straddle.check.rules.plan.TurnBelowMask;
 import org.straddle.check.rules.plan.TurnIncomplete;
+import org.straddle.check.rules.plan.TurnMaySlip;
 import org.straddle.check.rules.plan.TurnOutsideStop;
 import org.straddle.check.rules.plan.TurnShort;
 import org.straddle.check.rules.plan.TurnTimesWrong;
@@ -154,6 +161,13 @@ public final class StandardRules {
                 new LegTooLong(),
                 new DrivingLimit(),
                 new BreakMissing(),
+                new DutyTooLong(),
+                new RestTooShort(),
+                new MealMissing(),
+                new ReliefMissing(),
+                new TimeInHand(),
+                new TurnMaySlip(),
+                new DriveNotDriven(),
                 new TurnOutsideStop(),
                 new TurnBeforeSetUp(),
                 new TurnAfterTakeDown(),

@@ -218,4 +218,69 @@ class BoundTest {
         assertEquals(told.stream().sorted().toList(), told);
         assertEquals(-told.get(3), found.upperBound().getAsDouble(), EQUAL);
     }
+
+    /** The real solver, which dies at a call. */
+    private record Dying(LinearProgram solver, int[] callsLeft) implements LinearProgram {
+        @Override
+        public int addRow(double lower, double upper) {
+            return solver.addRow(lower, upper);
+        }
+
+        @Override
+        public int addColumn(double worth, double most) {
+            return solver.addColumn(worth, most);
+        }
+
+        @Override
+        public void set(int row, int column, double factor) {
+            solver.set(row, column, factor);
+        }
+
+        @Override
+        public Optimum solve() {
+            if (--callsLeft[0] < 0) {
+                throw new IllegalStateException("no optimum today");
+            }
+            return solver.solve();
+        }
+
+        @Override
+        public void close() {
+            solver.close();
+        }
+    }
+
+    @Test
+    void aBoundThatDiesIsToldOnceAndTheSearchGoesOnWithTheLastBound() {
+        PlanProblem problem = RandomProblem.of(9, 5, 3, 40, 10);
+        for (int calls : new int[] {0, 20}) {
+            List<String> heard = new ArrayList<>();
+            List<Double> bounds = new ArrayList<>();
+            PlanProgress progress = new PlanProgress() {
+                @Override
+                public void improved(double worth, long iterations, Duration elapsed) {
+                    // not what this is about
+                }
+
+                @Override
+                public void bounded(double upperBound, double worth, Duration elapsed) {
+                    bounds.add(upperBound);
+                }
+
+                @Override
+                public void boundFailed(Throwable why) {
+                    heard.add(why.getMessage());
+                }
+            };
+            BoundedSearch.Found found = assertTimeoutPreemptively(Duration.ofSeconds(60), () -> BoundedSearch.search(problem,
+                    PlanSettings.ofIterations(2000, 1), progress, new NullProgressMonitor(),
+                    new Dying(new GlopProgram(), new int[] {calls})));
+            assertEquals(List.of("no optimum today"), heard);
+            assertTrue(found.boundFailed());
+            assertEquals(2000, found.plan().iterations(), "the search goes on");
+            assertEquals(calls > 0, !bounds.isEmpty());
+            assertEquals(bounds.isEmpty(), found.upperBound().isEmpty());
+            assertTrue(found.upperBound().orElse(Double.MAX_VALUE) >= found.plan().roster().worth() - EQUAL);
+        }
+    }
 }

@@ -91,7 +91,8 @@ public final class BoundedSearch {
     private volatile PlanMix running;
     private volatile boolean ended;
 
-    private BoundedSearch(PlanProblem problem, PlanSettings settings, PlanProgress progress, IProgressMonitor monitor) {
+    private BoundedSearch(PlanProblem problem, PlanSettings settings, PlanProgress progress, IProgressMonitor monitor,
+            LinearProgram solver) {
         this.problem = problem;
         this.settings = settings;
         this.progress = progress;
@@ -101,20 +102,29 @@ public final class BoundedSearch {
         table = new ChanceTable(problem);
         moments = new BirdMoments(problem, table);
         tiers = new OpenTiers(problem);
-        columns = new ColumnGeneration(problem, table, moments, tiers, new GlopProgram());
+        columns = new ColumnGeneration(problem, table, moments, tiers, solver);
     }
 
-    /** @param upperBound empty when the search ended before there was one */
-    public record Found(NeighbourhoodSearch.Found plan, OptionalDouble upperBound) {
+    /**
+     * @param upperBound  empty when the search ended before there was one
+     * @param boundFailed whether what works out the bound died on the way, so that the bound could be better
+     */
+    public record Found(NeighbourhoodSearch.Found plan, OptionalDouble upperBound, boolean boundFailed) {
     }
 
     /** Searches until the plan is proven best, the settings' limit or a cancel. Needs {@link NativeSolvers}. */
     public static Found search(PlanProblem problem, PlanSettings settings, PlanProgress progress, IProgressMonitor monitor) {
         if (problem.leavesNothingToPlan().isPresent()) {
             NeighbourhoodSearch.Found fixed = NeighbourhoodSearch.search(problem, settings, progress, monitor);
-            return new Found(fixed, OptionalDouble.of(fixed.roster().worth()));
+            return new Found(fixed, OptionalDouble.of(fixed.roster().worth()), false);
         }
-        return new BoundedSearch(problem, settings, progress, monitor).run();
+        return search(problem, settings, progress, monitor, new GlopProgram());
+    }
+
+    /** The same by a solver of one's own; it is closed at the end. */
+    static Found search(PlanProblem problem, PlanSettings settings, PlanProgress progress, IProgressMonitor monitor,
+            LinearProgram solver) {
+        return new BoundedSearch(problem, settings, progress, monitor, solver).run();
     }
 
     private Found run() {
@@ -123,8 +133,9 @@ public final class BoundedSearch {
             int round = 0;
             while (search.goesOn() && !isProven()) {
                 round++;
-                boolean bounding = !columns.isDone() && !boundFailed;
-                if (bounding && round % ROUNDS != 0) {
+                if (boundFailed) {
+                    search.step();
+                } else if (!columns.isDone() && round % ROUNDS != 0) {
                     together(STEPS + STEPS_PER_DAY * problem.days().size(), this::improveBound, this::tellBound);
                 } else {
                     mix();
@@ -132,7 +143,7 @@ public final class BoundedSearch {
             }
             NeighbourhoodSearch.Found plan = isProven() ? search.end(Proposal.Ending.PROVEN) : search.end();
             return new Found(plan, Double.isInfinite(bound) ? OptionalDouble.empty()
-                    : OptionalDouble.of(Math.max(bound, search.bestWorth())));
+                    : OptionalDouble.of(Math.max(bound, search.bestWorth())), boundFailed);
         } finally {
             endSecond();
         }
@@ -185,7 +196,8 @@ public final class BoundedSearch {
             } catch (InterruptedException e) {
                 Thread.currentThread().interrupt();
             } catch (ExecutionException e) {
-                boundFailed = true; // the last bound stays valid
+                boundFailed = true;
+                progress.boundFailed(e.getCause());
             }
         }
     }

@@ -35,6 +35,7 @@ public final class EventPlanner implements Planner {
         }
         BoundedSearch.Found found = BoundedSearch.search(event.problem(), settings, progress,
                 monitor == null ? new NullProgressMonitor() : monitor);
-        return NeighbourhoodPlanner.proposal(event, settings, found.plan(), found.upperBound(), Proposal.Way.WITH_BOUND);
+        return NeighbourhoodPlanner.proposal(event, settings, found.plan(), found.upperBound(),
+                found.boundFailed() ? Proposal.Way.BOUND_FAILED : Proposal.Way.WITH_BOUND);
     }
 }

@@ -8,7 +8,6 @@ import java.util.stream.Stream;
 import org.eclipse.jface.viewers.ISelection;
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.ISelectionListener;
 import org.eclipse.ui.IWorkbenchPart;
 import org.eclipse.ui.contexts.IContextService;
@@ -22,7 +21,6 @@ import org.straddle.ui.parts.ThingSelection;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.SessionListener;
-import org.straddle.ui.session.UiThread;
 
 /**
  * All teams over the same time: who is where, who drives, and who works which bird. Shows the last computation, and
@@ -44,8 +42,7 @@ public final class DaySheetView extends ViewPart implements SessionListener {
 
     @Override
     public void createPartControl(Composite parent) {
-        Display display = parent.getDisplay();
-        reader = new SheetReader(reading -> UiThread.later(display, () -> show(reading)));
+        reader = new SheetReader(parent.getDisplay(), this::show);
         pages = new EmptyOr<>(parent, "", "", body -> new SheetCanvas(body, this::chosen, session::reveal));
         sheet = pages.content();
         getSite().setSelectionProvider(selection);

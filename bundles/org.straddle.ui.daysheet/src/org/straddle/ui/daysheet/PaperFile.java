@@ -11,7 +11,7 @@ import org.eclipse.swt.widgets.Shell;
 import org.straddle.daysheet.page.PdfSheet;
 import org.straddle.daysheet.sheet.DaySheet;
 import org.straddle.ui.session.UiThread;
-import org.straddle.ui.workbench.Problem;
+import org.straddle.ui.work.Problem;
 
 /** Writes all days of the sheet to a PDF file, a page or more for each. */
 final class PaperFile {

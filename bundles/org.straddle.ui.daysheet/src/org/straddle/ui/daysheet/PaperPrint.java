@@ -18,7 +18,7 @@ import org.eclipse.swt.printing.PrinterData;
 import org.eclipse.swt.widgets.Shell;
 import org.straddle.daysheet.page.PdfSheet;
 import org.straddle.daysheet.sheet.DaySheet;
-import org.straddle.ui.workbench.Problem;
+import org.straddle.ui.work.Problem;
 
 /**
  * Prints all days of the sheet. The pages are those of the PDF file, drawn as pictures: printing systems differ too much

@@ -13,7 +13,7 @@ import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
 import org.straddle.daysheet.layout.DaySheetLayout;
-import org.straddle.ui.workbench.Problem;
+import org.straddle.ui.work.Problem;
 
 /** Writes the sheet to a picture: the time in sight, all lanes and the legend. */
 final class PictureFile {

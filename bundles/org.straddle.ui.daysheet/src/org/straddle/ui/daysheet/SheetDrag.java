@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-import org.eclipse.swt.widgets.Display;
+import org.eclipse.core.runtime.jobs.Job;
 import org.straddle.daysheet.fits.Carried;
 import org.straddle.daysheet.fits.FittingPlace;
 import org.straddle.daysheet.fits.Grip;
@@ -18,7 +18,7 @@ import org.straddle.daysheet.layout.LaneBox;
 import org.straddle.daysheet.sheet.SheetItem;
 import org.straddle.model.Team;
 import org.straddle.model.Turn;
-import org.straddle.ui.session.UiThread;
+import org.straddle.ui.session.NewestJob;
 
 /**
  * One stop or turn, or an end of it, from being lifted to being put down. The places that fit light up as soon as they
@@ -34,7 +34,7 @@ final class SheetDrag {
     private final SheetItem item;
     private final Carried carried;
     private final Duration offset;
-    private final PlaceSearch search;
+    private final NewestJob<List<FittingPlace>> search;
     private List<FittingPlace> places = List.of();
     private boolean searched;
     private Landing landing;
@@ -48,9 +48,9 @@ final class SheetDrag {
         this.item = item;
         this.carried = carried;
         this.offset = Duration.between(carried.grip() == Grip.END ? item.window().end() : item.window().start(), grabbed);
-        Display display = sheet.control().getDisplay();
-        this.search = new PlaceSearch(carried, found -> UiThread.later(display, () -> light(found)));
-        search.schedule();
+        this.search = new NewestJob<>(sheet.control().getDisplay(), new NewestJob.Kind("Places that fit", false, Job.INTERACTIVE,
+                "The places that fit could not be found."));
+        search.run(carried::everywhere, this::light, failure -> { });
     }
 
     /**
@@ -88,7 +88,7 @@ final class SheetDrag {
 
     /** Ends the search, whether it was put down or let fall. */
     void end() {
-        search.cancel();
+        search.stop();
     }
 
     private void light(List<FittingPlace> found) {

@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 
+import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
@@ -24,7 +25,7 @@ import org.straddle.atlas.scene.SiteSpot;
 import org.straddle.drawing.Frame;
 import org.straddle.grid.GeoPosition;
 import org.straddle.ui.drawing.ScreenLetters;
-import org.straddle.ui.workbench.Problem;
+import org.straddle.ui.session.NewestJob;
 
 /**
  * The map on the screen. Moving and zooming only change the sight and copy the image that is there; a new image is
@@ -44,7 +45,7 @@ final class MapCanvas {
     private final Backdrop backdrop;
     private final Overlay overlay;
     private final FoundPlaces found;
-    private final Newest<MapPicture> pictures;
+    private final NewestJob<MapPicture> pictures;
     private final Runnable slice = this::slice;
     private final List<Runnable> listeners = new ArrayList<>();
     private MapContents contents;
@@ -64,7 +65,8 @@ final class MapCanvas {
         backdrop = new Backdrop(canvas.getDisplay(), letters);
         overlay = new Overlay(this);
         found = new FoundPlaces(this);
-        pictures = new Newest<>("Picture of the map", canvas.getDisplay(), false);
+        pictures = new NewestJob<>(canvas.getDisplay(), new NewestJob.Kind("Picture of the map", false, Job.SHORT,
+                "The map could not be drawn."));
         canvas.addPaintListener(event -> paint(event.gc));
         canvas.addListener(SWT.Resize, event -> resized());
         canvas.addListener(SWT.FocusIn, event -> canvas.redraw());
@@ -336,7 +338,7 @@ final class MapCanvas {
                 backdrop.draw(picture);
                 slice();
             }
-        }, (work, failure) -> Problem.log("The map could not be drawn.", failure));
+        }, failure -> { });
     }
 
     /** Whether what is on the screen is what was asked for last. */

@@ -34,7 +34,7 @@ import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
 import org.straddle.outlook.things.ThingText;
 import org.straddle.ui.drawing.GcPen;
-import org.straddle.ui.workbench.FileWork;
+import org.straddle.ui.work.FileWork;
 
 /** Writes what is in sight to a picture, or to a page for the brief. */
 final class MapFiles {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.widgets.Display;
 import org.straddle.atlas.layer.BaseMap;
 import org.straddle.atlas.layer.LaidBaseMap;
@@ -22,7 +23,8 @@ import org.straddle.grid.GeoPosition;
 import org.straddle.outlook.SitePass;
 import org.straddle.ui.places.ShownPlace;
 import org.straddle.ui.session.Computed;
-import org.straddle.ui.workbench.Problem;
+import org.straddle.ui.session.NewestJob;
+import org.straddle.ui.work.Problem;
 
 /**
  * Brings together what is on the map, part by part as it is loaded or computed in the background: nothing waits for
@@ -34,10 +36,10 @@ final class MapMaker {
 
     private final Runnable changed;
     private final LayerFiles files = new LayerFiles();
-    private final Newest<LaidBaseMap> baseMapWork;
-    private final Newest<LayerFiles.Answer> layerWork;
-    private final Newest<EventScene> sceneWork;
-    private final Newest<ReachShape> reachWork;
+    private final NewestJob<LaidBaseMap> baseMapWork;
+    private final NewestJob<LayerFiles.Answer> layerWork;
+    private final NewestJob<EventScene> sceneWork;
+    private final NewestJob<ReachShape> reachWork;
     private MapContents contents;
     private Computed computed;
     private Map<String, LayerSource> sources = Map.of();
@@ -49,10 +51,14 @@ final class MapMaker {
     /** @param changed told after {@link #contents()} has changed */
     MapMaker(Display display, Runnable changed) {
         this.changed = changed;
-        baseMapWork = new Newest<>("Base map", display, false);
-        layerWork = new Newest<>("Map layers", display, true);
-        sceneWork = new Newest<>("Map", display, false);
-        reachWork = new Newest<>("Reach on the map", display, false);
+        baseMapWork = work("Base map", display, false);
+        layerWork = work("Map layers", display, true);
+        sceneWork = work("Map", display, false);
+        reachWork = work("Reach on the map", display, false);
+    }
+
+    private static <T> NewestJob<T> work(String name, Display display, boolean isShown) {
+        return new NewestJob<>(display, new NewestJob.Kind(name, isShown, Job.SHORT, name + " could not be shown on the map."));
     }
 
     /** Empty while no event is shown. */
@@ -116,7 +122,7 @@ final class MapMaker {
             refused = new TreeMap<>(answer.refused());
             contents = contents.with(answer.layers());
             changed.run();
-        }, this::failed);
+        }, failure -> failed("Map layers", failure));
         changed.run();
     }
 
@@ -141,7 +147,7 @@ final class MapMaker {
         reachWork.run(monitor -> ReachShape.of(from.outlook(), known.get(), plane, monitor), reach -> {
             contents = contents.with(Optional.of(reach));
             changed.run();
-        }, this::failed);
+        }, failure -> failed("Reach on the map", failure));
     }
 
     Optional<SitePass> pass() {
@@ -206,7 +212,7 @@ final class MapMaker {
         baseMapWork.run(monitor -> LaidBaseMap.of(baseMap(monitor), projector), laid -> {
             contents = contents.with(laid);
             changed.run();
-        }, this::failed);
+        }, failure -> failed("Base map", failure));
         readLayers();
     }
 
@@ -217,7 +223,7 @@ final class MapMaker {
                 scene -> {
                     contents = contents.with(scene);
                     changed.run();
-                }, this::failed);
+                }, failure -> failed("Map", failure));
     }
 
     private static synchronized BaseMap baseMap(IProgressMonitor monitor) throws IOException {
@@ -229,7 +235,9 @@ final class MapMaker {
 
     private void failed(String work, Throwable failure) {
         refused.put(work, work + " could not be shown: " + failure.getMessage());
-        Problem.log(work + " could not be shown on the map.", failure);
+        if (failure instanceof IOException) {
+            Problem.log(work + " could not be shown on the map.", failure);
+        }
         changed.run();
     }
 }

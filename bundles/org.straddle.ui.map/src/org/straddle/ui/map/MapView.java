@@ -34,7 +34,7 @@ import org.straddle.ui.places.ShownPlace;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.Edit;
 import org.straddle.ui.session.EventSession;
-import org.straddle.ui.workbench.Problem;
+import org.straddle.ui.work.Problem;
 
 /** Where everything is: squares and their demand, sites, drives, the user's layers, and the reach of a pass. */
 public final class MapView extends SessionView<MapBoard> implements MapActions.Deeds {

@@ -13,7 +13,7 @@ import org.eclipse.swt.widgets.Shell;
 import org.straddle.exchange.Waypoint;
 import org.straddle.exchange.maps.WaypointWriter;
 import org.straddle.ui.places.ShownPlace;
-import org.straddle.ui.workbench.FileWork;
+import org.straddle.ui.work.FileWork;
 
 /** Writes the list of places as waypoints for a receiver or a map. */
 final class PlaceFile {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
+import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.jface.action.IMenuManager;
 import org.eclipse.jface.action.IToolBarManager;
@@ -19,9 +20,8 @@ import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.events.KeyListener;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Display;
+import org.straddle.exchange.ReadException;
 import org.straddle.exchange.maps.LayerSource;
-import org.straddle.exchange.maps.ScoutRegion;
 import org.straddle.exchange.maps.ScoutedSite;
 import org.straddle.exchange.maps.Scouting;
 import org.straddle.grid.PositionText;
@@ -37,8 +37,8 @@ import org.straddle.ui.places.PlaceListener;
 import org.straddle.ui.places.ShownPlace;
 import org.straddle.ui.session.Edit;
 import org.straddle.ui.session.EventSession;
-import org.straddle.ui.session.UiThread;
-import org.straddle.ui.workbench.AddLayer;
+import org.straddle.ui.importing.AddLayer;
+import org.straddle.ui.session.NewestJob;
 import org.straddle.ui.workbench.PlanPerspective;
 
 /**
@@ -56,7 +56,7 @@ public final class ScoutView extends SessionView<ScoutPanel> implements PlaceLis
             + " the rank.";
 
     private final PlaceBoard board = PlaceBoard.current();
-    private ScoutJob job;
+    private NewestJob<Found> job;
     private List<LayerSource> scouted = List.of();
     private String told = "";
 
@@ -142,7 +142,7 @@ public final class ScoutView extends SessionView<ScoutPanel> implements PlaceLis
 
     @Override
     public void edited(EventSession edited) {
-        if (job != null) {
+        if (isLooking()) {
             return;
         }
         if (board.places().isEmpty()) {
@@ -191,12 +191,12 @@ public final class ScoutView extends SessionView<ScoutPanel> implements PlaceLis
             pages().content().find().setEnabled(true);
         } catch (IllegalArgumentException e) {
             pages().content().tell(e.getMessage());
-            pages().content().find().setEnabled(job != null);
+            pages().content().find().setEnabled(isLooking());
         }
     }
 
     private void findOrStop() {
-        if (job != null) {
+        if (isLooking()) {
             stop();
             return;
         }
@@ -209,22 +209,70 @@ public final class ScoutView extends SessionView<ScoutPanel> implements PlaceLis
             panel.places().say(NO_ROADS, ADD_ROADS);
             return;
         }
-        ScoutRegion region = panel.wantedRegion();
-        Display display = getSite().getShell().getDisplay();
-        ScoutJob[] own = new ScoutJob[1];
-        own[0] = new ScoutJob(layers, new Scouting.Question(panel.reach(), region, Map.of()), Demands.of(session().event()),
-                ending -> UiThread.later(display, () -> ended(own[0], ending)));
-        job = own[0];
+        Scouting.Question question = new Scouting.Question(panel.reach(), panel.wantedRegion(), Map.of());
+        Demands demands = Demands.of(session().event());
+        looking().run((monitor, news) -> {
+            long begun = System.nanoTime();
+            Scouting scouting = Scouting.of(layers, question, demands::of, monitor);
+            return new Found(scouting, layers, (System.nanoTime() - begun) / 1e9);
+        }, new Ending());
         panel.find().setText("&Stop");
         panel.find().requestLayout();
         panel.tell("Looking…");
-        job.schedule();
+    }
+
+    private boolean isLooking() {
+        return job != null && job.isRunning();
+    }
+
+    private NewestJob<Found> looking() {
+        if (job == null) {
+            job = new NewestJob<>(getSite().getShell().getDisplay(), new NewestJob.Kind("Looking for places along roads", true, Job.LONG,
+                    "Looking for places along roads failed."));
+        }
+        return job;
+    }
+
+    /** What a search found, in which layers, and how long it took. */
+    private record Found(Scouting scouting, List<LayerSource> layers, double seconds) {
+    }
+
+    private final class Ending implements NewestJob.Heard<Found> {
+
+        @Override
+        public void done(Found found) {
+            if (!pages().content().find().isDisposed()) {
+                show(found);
+            }
+        }
+
+        @Override
+        public void failed(Throwable failure) {
+            if (!pages().content().find().isDisposed()) {
+                atRest("");
+                board.clear();
+                pages().content().places().say("A layer cannot be read.", sentence(failure));
+            }
+        }
+
+        @Override
+        public void stopped() {
+            if (!pages().content().find().isDisposed()) {
+                atRest("Stopped.");
+            }
+        }
+
+        /** What is wrong, where, and what to do. */
+        private String sentence(Throwable failure) {
+            return failure instanceof ReadException ? failure.getMessage()
+                    : failure instanceof OutOfMemoryError ? "The layers are too large for the memory of this program.\nCut them to the region of the event."
+                    : "The search failed. The event is unharmed.\nTry with fewer layers to find the one to blame.";
+        }
     }
 
     private void stop() {
-        if (job != null) {
-            job.cancel();
-            job = null;
+        if (isLooking()) {
+            job.stop();
             atRest("Stopped.");
         }
     }
@@ -236,23 +284,7 @@ public final class ScoutView extends SessionView<ScoutPanel> implements PlaceLis
         pages().content().tell(words);
     }
 
-    private void ended(ScoutJob from, ScoutJob.Ending ending) {
-        if (from != job || pages().content().find().isDisposed()) {
-            return;
-        }
-        job = null;
-        if (ending instanceof ScoutJob.Found found) {
-            show(found);
-        } else if (ending instanceof ScoutJob.Failed failed) {
-            atRest("");
-            board.clear();
-            pages().content().places().say("A layer cannot be read.", failed.sentence());
-        } else {
-            atRest("Stopped.");
-        }
-    }
-
-    private void show(ScoutJob.Found found) {
+    private void show(Found found) {
         Scouting scouting = found.scouting();
         scouted = found.layers();
         List<ShownPlace> places = new ArrayList<>();
@@ -315,9 +347,8 @@ public final class ScoutView extends SessionView<ScoutPanel> implements PlaceLis
 
     @Override
     public void dispose() {
-        if (job != null) {
-            job.cancel();
-            job = null;
+        if (isLooking()) {
+            job.stop();
         }
         board.removeListener(this);
         board.clear();

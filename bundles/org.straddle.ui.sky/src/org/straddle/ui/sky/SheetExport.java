@@ -10,7 +10,7 @@ import java.util.function.Supplier;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
-import org.straddle.ui.workbench.FileWork;
+import org.straddle.ui.work.FileWork;
 
 /** Writes a sheet as a page to print or as a picture, where the user says. */
 final class SheetExport {

@@ -2,6 +2,7 @@ package org.straddle.ui.sky;
 
 import java.util.Optional;
 
+import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.ISelection;
@@ -18,6 +19,7 @@ import org.straddle.outlook.SitePass;
 import org.straddle.ui.parts.EmptyOr;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.EventSession;
+import org.straddle.ui.session.NewestJob;
 import org.straddle.ui.session.SessionListener;
 
 /**
@@ -28,17 +30,15 @@ import org.straddle.ui.session.SessionListener;
  */
 abstract class SkyView<S> extends ViewPart implements SessionListener {
 
+    private static final String CANNOT_BE_SHOWN = "This pass cannot be shown.";
+
     private final EventSession session = EventSession.current();
     private final ISelectionListener follow = this::follow;
     private final Runnable chosen = this::refresh;
     private EmptyOr<Control> pages;
     private PassChooser chooser;
-    private Latest<Question, Optional<S>> reader;
+    private NewestJob<Optional<S>> reader;
     private S sheet;
-
-    /** A pass of an outlook that is to be shown. */
-    private record Question(Outlook outlook, SitePass found) {
-    }
 
     /** Works the sheet out, off the UI thread; empty when it cannot be known. */
     abstract Optional<S> read(Outlook outlook, SitePass found);
@@ -57,8 +57,7 @@ abstract class SkyView<S> extends ViewPart implements SessionListener {
 
     @Override
     public final void createPartControl(Composite parent) {
-        reader = new Latest<>(getTitle(), parent.getDisplay(),
-                question -> read(question.outlook(), question.found()), this::show, this::failed);
+        reader = new NewestJob<>(parent.getDisplay(), new NewestJob.Kind(getTitle(), false, Job.SHORT, CANNOT_BE_SHOWN));
         pages = new EmptyOr<>(parent, "", "", this::body);
         getSite().getService(IContextService.class).activateContext(SkyActions.CONTEXT);
         new SkyActions(getViewSite()).add(() -> {
@@ -83,7 +82,7 @@ abstract class SkyView<S> extends ViewPart implements SessionListener {
 
     @Override
     public final void dispose() {
-        reader.forget();
+        reader.stop();
         ChosenPass.current().removeListener(chosen);
         session.removeListener(this);
         getSite().getPage().removePostSelectionListener(follow);
@@ -126,13 +125,13 @@ abstract class SkyView<S> extends ViewPart implements SessionListener {
         Outlook outlook = session.computed().get().outlook();
         ChosenPass.current().in(outlook).ifPresentOrElse(found -> {
             chooser.show(outlook, found);
-            reader.ask(new Question(outlook, found));
+            reader.run(monitor -> read(outlook, found), this::show, this::failed);
         }, () -> say("No passes.", "A pass needs a site with a position, a bird with element sets near the event's"
                 + " days, and days. File, Import element sets brings element sets."));
     }
 
     private void say(String heading, String sentence) {
-        reader.forget();
+        reader.stop();
         sheet = null;
         pages.say(heading, sentence);
     }
@@ -150,9 +149,9 @@ abstract class SkyView<S> extends ViewPart implements SessionListener {
         pages.showContent(true);
     }
 
-    private void failed(Question question, RuntimeException failure) {
+    private void failed(Throwable failure) {
         if (!pages.control().isDisposed()) {
-            say("This pass cannot be shown.", (failure.getMessage() == null ? failure.toString()
+            say(CANNOT_BE_SHOWN, (failure.getMessage() == null ? failure.toString()
                     : failure.getMessage()) + ". Choose another pass, or import newer element sets.");
         }
     }

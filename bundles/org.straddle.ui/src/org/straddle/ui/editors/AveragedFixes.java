@@ -21,7 +21,7 @@ import org.straddle.grid.PositionText;
 import org.straddle.survey.AveragedMark;
 import org.straddle.ui.fields.Positions;
 import org.straddle.ui.parts.QuestionDialog;
-import org.straddle.ui.workbench.FileWork;
+import org.straddle.ui.work.FileWork;
 import org.straddle.words.Catalogue;
 
 /** Asks for fixes, says what their mean is and how good, and gives it if the user wants it. */

@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.straddle.exchange.maps.LayerRole;
+import org.straddle.model.Chaser;
 import org.straddle.model.Demand;
 import org.straddle.model.Event;
 import org.straddle.model.Fresh;
@@ -14,6 +15,7 @@ import org.straddle.model.Jurisdiction;
 import org.straddle.model.Layer;
 import org.straddle.model.LegTime;
 import org.straddle.model.Region;
+import org.straddle.model.SitesTaken;
 import org.straddle.model.StraddleFactory;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.naming.Naming;
@@ -27,7 +29,7 @@ import org.straddle.ui.fields.Slot;
 import org.straddle.ui.fields.SquareNames;
 import org.straddle.ui.fields.Words;
 import org.straddle.ui.fields.ZoneNames;
-import org.straddle.ui.workbench.AddLayer;
+import org.straddle.ui.importing.AddLayer;
 import org.straddle.words.Catalogue;
 
 /** The event's name and days, its demand, its announcement, and the figures that the coordinator chose. */
@@ -53,6 +55,13 @@ public final class EventEditor extends ThingEditor<Event> {
         form.<Demand>table(event, Literals.EVENT__DEMANDS, StraddleFactory.eINSTANCE::createDemand, 13)
                 .column(TEXTS.text("eventEditor.column.square"), 110, Literals.DEMAND__SQUARE, SquareNames.one())
                 .column(TEXTS.text("eventEditor.column.stillNeededBy"), 140, Literals.DEMAND__SHARE_PERCENT, Numbers.between(0, 100));
+
+        form.wide(TEXTS.text("eventEditor.section.chasers"), TEXTS.text("eventEditor.section.chasers.description"));
+        form.<Chaser>table(event, Literals.EVENT__CHASER_LIST, StraddleFactory.eINSTANCE::createChaser, 8)
+                .column(TEXTS.text("eventEditor.column.callSign"), 110, Literals.CHASER__CALL_SIGN,
+                        Words.required(TEXTS.text("eventEditor.column.callSign.required")))
+                .column(TEXTS.text("eventEditor.column.locator"), 90, Literals.CHASER__LOCATOR, Words.any())
+                .column(TEXTS.text("eventEditor.column.squaresNeeded"), 450, Literals.CHASER__SQUARES, new SquareNames());
 
         form.wide(TEXTS.text("eventEditor.section.regions"), TEXTS.text("eventEditor.section.regions.description"));
         form.<Region>table(event, Literals.EVENT__REGIONS, Fresh::region, 5)
@@ -111,6 +120,28 @@ public final class EventEditor extends ThingEditor<Event> {
         form.check(TEXTS.text("eventEditor.loneOperator"),
                 policy(event, Literals.POLICIES__LONE_OPERATOR_ALLOWED));
 
+        form.section(TEXTS.text("eventEditor.section.holds"), TEXTS.text("eventEditor.section.holds.description"));
+        figure(form, event, TEXTS.text("eventEditor.timeInHand"), TEXTS.text("eventEditor.timeInHand.unit"), 0, 1440,
+                Literals.POLICIES__IN_HAND_MINUTES);
+        figure(form, event, TEXTS.text("eventEditor.surenessOfDrives"), TEXTS.text("eventEditor.surenessOfDrives.unit"), 50, 100,
+                Literals.POLICIES__DRIVE_SURENESS_PERCENT);
+        figure(form, event, TEXTS.text("eventEditor.spreadOfComputedDrives"), TEXTS.text("eventEditor.spreadOfComputedDrives.unit"), 0, 100,
+                Literals.POLICIES__COMPUTED_DRIVE_SPREAD_PERCENT);
+        figure(form, event, TEXTS.text("eventEditor.spreadOfKnownDrives"), TEXTS.text("eventEditor.spreadOfKnownDrives.unit"), 0, 100,
+                Literals.POLICIES__KNOWN_DRIVE_SPREAD_PERCENT);
+        figure(form, event, TEXTS.text("eventEditor.leastChanceOfKeeping"), TEXTS.text("eventEditor.leastChanceOfKeeping.unit"), 0, 100,
+                Literals.POLICIES__LEAST_KEEPING_PERCENT);
+        figure(form, event, TEXTS.text("eventEditor.longestDuty"), TEXTS.text("eventEditor.longestDuty.unit"), 1, 1440,
+                Literals.POLICIES__LONGEST_DUTY_MINUTES);
+        figure(form, event, TEXTS.text("eventEditor.leastRest"), TEXTS.text("eventEditor.leastRest.unit"), 0, 1440,
+                Literals.POLICIES__LEAST_REST_MINUTES);
+        figure(form, event, TEXTS.text("eventEditor.pauseForAMeal"), TEXTS.text("eventEditor.pauseForAMeal.unit"), 0, 240,
+                Literals.POLICIES__MEAL_MINUTES);
+        figure(form, event, TEXTS.text("eventEditor.longestStop"), TEXTS.text("eventEditor.longestStop.unit"), 1, 1440,
+                Literals.POLICIES__LONGEST_STOP_MINUTES);
+        form.choice(TEXTS.text("eventEditor.sitesToPlanWith"), SitesTaken.VALUES,
+                this.<SitesTaken>policy(event, Literals.POLICIES__SITES_TAKEN));
+
         form.section(TEXTS.text("eventEditor.section.presenceInSquares"), "");
         figure(form, event, TEXTS.text("eventEditor.leastPresence"),
                 TEXTS.text("eventEditor.leastPresence.unit"), 0, 1, Literals.POLICIES__LEAST_PRESENCE);
@@ -126,6 +157,8 @@ public final class EventEditor extends ThingEditor<Event> {
                 policy(event, Literals.POLICIES__REVIEW_VALIDITY_DAYS));
         figure(form, event, TEXTS.text("eventEditor.elementSets"),
                 TEXTS.text("eventEditor.elementSets.unit"), 0, 365, Literals.POLICIES__ELEMENT_SET_AGE_LIMIT_DAYS);
+        figure(form, event, TEXTS.text("eventEditor.elementSetsOfLowOrbits"), TEXTS.text("eventEditor.elementSetsOfLowOrbits.unit"), 0, 365,
+                Literals.POLICIES__LOW_ELEMENT_SET_AGE_LIMIT_DAYS);
     }
 
     private static List<Identified> ends(Event event) {

@@ -45,8 +45,8 @@ import org.straddle.ui.fields.Slot;
 import org.straddle.ui.fields.TableField;
 import org.straddle.ui.fields.Words;
 import org.straddle.ui.horizon.HorizonCanvas;
-import org.straddle.ui.workbench.FileWork;
-import org.straddle.ui.workbench.Problem;
+import org.straddle.ui.work.FileWork;
+import org.straddle.ui.work.Problem;
 import org.straddle.words.Catalogue;
 
 /**

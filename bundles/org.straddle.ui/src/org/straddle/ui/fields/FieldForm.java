@@ -151,8 +151,12 @@ public final class FieldForm {
     /** One of the values of an enumeration of the model. */
     public <E extends Enumerator> ChoiceField<E> choice(String name, List<E> values, EObject owner,
             EStructuralFeature feature) {
+        return choice(name, values, Slot.of(session, owner, feature));
+    }
+
+    public <E extends Enumerator> ChoiceField<E> choice(String name, List<E> values, Slot<E> slot) {
         label(name, SWT.CENTER);
-        return choice(Slot.of(session, owner, feature), () -> values, Naming::of);
+        return choice(slot, () -> values, Naming::of);
     }
 
     /** Another thing of the event; its name leads there. */

@@ -23,8 +23,8 @@ import org.straddle.terrain.HorizonRequest;
 import org.straddle.terrain.TerrainException;
 import org.straddle.terrain.TerrainHorizon;
 import org.straddle.ui.session.EventSession;
-import org.straddle.ui.workbench.FileWork;
-import org.straddle.ui.workbench.Problem;
+import org.straddle.ui.work.FileWork;
+import org.straddle.ui.work.Problem;
 import org.straddle.words.Catalogue;
 
 /** Where a mask comes from beside drawing: a table from a file, or elevation rasters. Each is one step for undo. */

@@ -13,7 +13,7 @@ import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
 import org.straddle.model.naming.Naming;
 import org.straddle.sky.Pass;
-import org.straddle.ui.workbench.FileWork;
+import org.straddle.ui.work.FileWork;
 import org.straddle.words.Catalogue;
 
 /** Writes passes for a spreadsheet: full instants and plain numbers, whatever the table shows (RFC 4180). */

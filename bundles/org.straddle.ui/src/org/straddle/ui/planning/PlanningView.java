@@ -10,13 +10,14 @@ import org.straddle.plan.Proposal;
 import org.straddle.plan.event.ApplyProposal;
 import org.straddle.ui.parts.SessionView;
 import org.straddle.ui.session.EventSession;
+import org.straddle.ui.session.NewestJob;
 import org.straddle.words.Catalogue;
 
 /**
  * Searches for plans while the work goes on: how good the best one is and how far from the best there can be, what it
  * changes and why, and the button that puts it in as one step.
  */
-public final class PlanningView extends SessionView<PlanningBoard> implements SearchRun.Told {
+public final class PlanningView extends SessionView<PlanningBoard> implements NewestJob.Heard<Proposal> {
 
     private static final Catalogue TEXTS = Catalogue.of(PlanningView.class);
 
@@ -24,7 +25,9 @@ public final class PlanningView extends SessionView<PlanningBoard> implements Se
 
     private static final String NOTHING = TEXTS.text("planningBoard.nothing");
 
-    private Optional<SearchRun> running = Optional.empty();
+    private NewestJob<Proposal> job;
+    /** The id of the event that the running search is of. */
+    private String searched;
     private Optional<Proposal> offered = Optional.empty();
     private boolean putIn;
 
@@ -88,20 +91,25 @@ public final class PlanningView extends SessionView<PlanningBoard> implements Se
         }
         offered = Optional.empty();
         Event snapshot = Snapshot.of(session().event());
-        SearchRun run = new SearchRun(getSite().getShell().getDisplay(), snapshot, session().folder().elements(),
-                board.questions().settings(snapshot), this);
-        running = Optional.of(run);
+        if (job == null) {
+            job = new NewestJob<>(getSite().getShell().getDisplay(), SearchRun.KIND);
+        }
+        searched = snapshot.getId();
         board.running();
-        run.schedule();
+        job.run(new SearchRun(snapshot, session().folder().elements(), board.questions().settings(snapshot), this::stands), this);
     }
 
+    /** The best plan so far is still offered. */
     private void stop() {
-        running.ifPresent(SearchRun::cancel);
+        if (job != null) {
+            job.endSoon();
+        }
     }
 
     private void forget(String words) {
-        stop();
-        running = Optional.empty();
+        if (job != null) {
+            job.stop();
+        }
         offered = Optional.empty();
         putIn = false;
         pages().content().idle(words);
@@ -123,31 +131,35 @@ public final class PlanningView extends SessionView<PlanningBoard> implements Se
         });
     }
 
-    private boolean isAwaited(SearchRun run) {
-        return running.isPresent() && running.get() == run && session().isOpen()
-                && session().event().getId().equals(run.eventId());
+    private boolean isAwaited() {
+        return session().isOpen() && session().event().getId().equals(searched);
     }
 
-    @Override
-    public void stands(SearchRun run, SearchRun.Stand stand) {
-        if (isAwaited(run)) {
+    private void stands(SearchRun.Stand stand) {
+        if (isAwaited()) {
             pages().content().stands(stand);
         }
     }
 
     @Override
-    public void found(SearchRun run, Proposal proposal) {
-        if (isAwaited(run)) {
-            running = Optional.empty();
+    public void done(Proposal proposal) {
+        if (isAwaited()) {
             offered = Optional.of(proposal);
             pages().content().found(proposal);
         }
     }
 
     @Override
-    public void failed(SearchRun run, String sentence) {
-        if (isAwaited(run)) {
-            forget(sentence);
+    public void failed(Throwable failure) {
+        if (isAwaited()) {
+            forget(SearchRun.sentence(failure));
+        }
+    }
+
+    @Override
+    public void stopped() {
+        if (isAwaited()) {
+            forget(SearchRun.stopped());
         }
     }
 }

@@ -5,13 +5,10 @@ import java.time.Duration;
 import java.util.Locale;
 import java.util.function.Consumer;
 
+import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
-import org.eclipse.core.runtime.IStatus;
-import org.eclipse.core.runtime.OperationCanceledException;
-import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.SubMonitor;
 import org.eclipse.core.runtime.jobs.Job;
-import org.eclipse.swt.widgets.Display;
 import org.straddle.model.Event;
 import org.straddle.outlook.EarthSearch;
 import org.straddle.outlook.Outlook;
@@ -20,11 +17,16 @@ import org.straddle.plan.PlanSettings;
 import org.straddle.plan.Proposal;
 import org.straddle.plan.event.EventPlanner;
 import org.straddle.store.KeptFolder;
-import org.straddle.ui.session.UiThread;
+import org.straddle.ui.session.NewestJob;
 import org.straddle.words.Catalogue;
 
-/** One search for a plan, behind the window. What it tells arrives on the UI thread. */
-final class SearchRun extends Job {
+/**
+ * One search for a plan, behind the window.
+ *
+ * @param elements where the event may keep a file of Earth orientation
+ * @param told     hears on the UI thread how the search gets on
+ */
+record SearchRun(Event snapshot, KeptFolder elements, PlanSettings settings, SearchRun.Told told) implements NewestJob.Work<Proposal> {
 
     private static final Catalogue TEXTS = Catalogue.of(SearchRun.class);
 
@@ -37,70 +39,40 @@ final class SearchRun extends Job {
     record Stand(double seconds, double worth, double bound) {
     }
 
-    /** Hears on the UI thread how the search gets on, and at last what it found. */
+    /** Hears on the UI thread how the search gets on. */
     interface Told {
-
-        void stands(SearchRun run, Stand stand);
-
-        void found(SearchRun run, Proposal proposal);
-
-        void failed(SearchRun run, String sentence);
+        void stands(Stand stand);
     }
 
-    private final Display display;
-    private final Event snapshot;
-    private final KeptFolder elements;
-    private final PlanSettings settings;
-    private final Told told;
-
-    SearchRun(Display display, Event snapshot, KeptFolder elements, PlanSettings settings, Told told) {
-        super(TEXTS.text("searchRun.name"));
-        this.display = display;
-        this.snapshot = snapshot;
-        this.elements = elements;
-        this.settings = settings;
-        this.told = told;
-    }
-
-    /** Of which event. */
-    String eventId() {
-        return snapshot.getId();
-    }
+    static final NewestJob.Kind KIND = new NewestJob.Kind(TEXTS.text("searchRun.name"), true, Job.LONG,
+            TEXTS.text("searchRun.failed.log"));
 
     @Override
-    protected IStatus run(IProgressMonitor monitor) {
+    public Proposal run(IProgressMonitor monitor, Consumer<Runnable> news) throws IOException {
         SubMonitor progress = SubMonitor.convert(monitor, TEXTS.text("searchRun.name"), 100);
-        try {
-            Outlook outlook = Outlook.of(snapshot, EarthSearch.in(elements), progress.split(20));
-            SubMonitor search = progress.newChild(80, SubMonitor.SUPPRESS_NONE);
-            Proposal proposal = EventPlanner.standard().propose(outlook, settings, new Teller(search), search);
-            later(heard -> heard.found(this, proposal));
-            return Status.OK_STATUS;
-        } catch (OperationCanceledException stopped) {
-            later(heard -> heard.failed(this, TEXTS.text("searchRun.stopped")));
-            return Status.CANCEL_STATUS;
-        } catch (IOException failure) {
-            later(heard -> heard.failed(this, failure.getMessage()));
-            return Status.error(failure.getMessage(), failure);
-        } catch (RuntimeException failure) {
-            later(heard -> heard.failed(this, TEXTS.text("searchRun.failed")));
-            return Status.error(TEXTS.text("searchRun.failed.log"), failure);
-        }
+        Outlook outlook = Outlook.of(snapshot, EarthSearch.in(elements), progress.split(20));
+        SubMonitor search = progress.newChild(80, SubMonitor.SUPPRESS_NONE);
+        return EventPlanner.standard().propose(outlook, settings, new Teller(search, news), search);
     }
 
-    private void later(Consumer<Told> event) {
-        if (!display.isDisposed()) {
-            UiThread.later(display, () -> event.accept(told));
-        }
+    /** Why there is no plan, for the user. */
+    static String sentence(Throwable failure) {
+        return failure instanceof IOException ? failure.getMessage() : TEXTS.text("searchRun.failed");
+    }
+
+    static String stopped() {
+        return TEXTS.text("searchRun.stopped");
     }
 
     private final class Teller implements PlanProgress {
 
         private final IProgressMonitor search;
+        private final Consumer<Runnable> news;
         private double bound = Double.NaN;
 
-        Teller(IProgressMonitor search) {
+        Teller(IProgressMonitor search, Consumer<Runnable> news) {
             this.search = search;
+            this.news = news;
         }
 
         @Override
@@ -114,9 +86,14 @@ final class SearchRun extends Job {
             tell(new Stand(elapsed.toMillis() / 1000.0, worth, bound));
         }
 
+        @Override
+        public void boundFailed(Throwable why) {
+            ILog.of(SearchRun.class).error(Proposal.Way.BOUND_FAILED.sentence(), why);
+        }
+
         private void tell(Stand stand) {
             search.subTask(TEXTS.text("searchRun.stand", "worth", stand.worth, "seconds", stand.seconds));
-            later(heard -> heard.stands(SearchRun.this, stand));
+            news.accept(() -> told.stands(stand));
         }
     }
 }

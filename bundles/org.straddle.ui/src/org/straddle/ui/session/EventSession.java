@@ -1,5 +1,6 @@
 package org.straddle.ui.session;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.EventObject;
 import java.util.HashMap;
@@ -13,12 +14,14 @@ import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 
+import org.eclipse.core.runtime.Status;
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.common.notify.AdapterFactory;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.edit.domain.AdapterFactoryEditingDomain;
 import org.eclipse.emf.edit.domain.EditingDomain;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.ui.statushandlers.StatusManager;
 import org.straddle.check.run.Checked;
 import org.straddle.model.Event;
 import org.straddle.model.Identified;
@@ -57,13 +60,14 @@ public final class EventSession {
     private AdapterFactoryEditingDomain domain;
     private Computed computed;
     private Checked checked;
-    private Computation computation;
+    private final NewestJob<Computation.Result> computation;
     private Consumer<Identified> revealer = thing -> { };
     private final Runnable compute = this::compute;
 
     EventSession(Display display) {
         this.display = display;
         this.keeper = new UnsavedKeeper(display, this);
+        this.computation = new NewestJob<>(display, Computation.KIND);
     }
 
     /** The session of this application; make the first call on the UI thread. */
@@ -296,7 +300,7 @@ public final class EventSession {
     }
 
     public boolean computing() {
-        return computation != null;
+        return computation.isRunning();
     }
 
     /** The live object with this id, for results that come from a snapshot. */
@@ -339,40 +343,41 @@ public final class EventSession {
         if (!isOpen()) {
             return;
         }
-        stopComputing();
-        Computation[] own = new Computation[1];
-        own[0] = new Computation(Snapshot.of(event()), folder().elements(), checked,
-                result -> UiThread.later(display, () -> publish(own[0], result)));
-        computation = own[0];
-        computation.addJobChangeListener(new WhenEnded(() -> UiThread.later(display, () -> ended(own[0]))));
+        display.timerExec(-1, compute);
+        computation.run(new Computation(Snapshot.of(event()), folder().elements(), checked), new NewestJob.Heard<>() {
+            @Override
+            public void done(Computation.Result result) {
+                publish(result);
+            }
+
+            @Override
+            public void failed(Throwable failure) {
+                if (failure instanceof IOException) {
+                    StatusManager.getManager().handle(Status.error(failure.getMessage(), failure),
+                            StatusManager.SHOW | StatusManager.LOG);
+                }
+                stopped();
+            }
+
+            @Override
+            public void stopped() {
+                listeners.forEach(listener -> listener.stopped(EventSession.this));
+            }
+        });
         listeners.forEach(listener -> listener.computing(this));
-        computation.schedule();
     }
 
-    private void publish(Computation from, Computed result) {
-        if (from != computation || !isOpen()) {
-            return;
-        }
-        computation = null;
-        checked = from.checked();
-        computed = result;
-        listeners.forEach(listener -> listener.computed(this, result));
-    }
-
-    /** A computation that failed or was cancelled by the user leaves the last results standing. */
-    private void ended(Computation job) {
-        if (job == computation) {
-            computation = null;
-            listeners.forEach(listener -> listener.stopped(this));
+    private void publish(Computation.Result result) {
+        if (isOpen()) {
+            checked = result.checked();
+            computed = result.computed();
+            listeners.forEach(listener -> listener.computed(this, computed));
         }
     }
 
     private void stopComputing() {
         display.timerExec(-1, compute);
-        if (computation != null) {
-            computation.cancel();
-            computation = null;
-        }
+        computation.stop();
     }
 
     private SessionStack stack() {

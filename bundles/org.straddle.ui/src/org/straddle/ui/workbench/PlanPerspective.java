@@ -12,6 +12,7 @@ import org.straddle.ui.explorer.ExplorerView;
 import org.straddle.ui.findings.FindingsView;
 import org.straddle.ui.passes.PassesView;
 import org.straddle.ui.planning.PlanningView;
+import org.straddle.ui.work.Problem;
 import org.straddle.words.Catalogue;
 
 /**

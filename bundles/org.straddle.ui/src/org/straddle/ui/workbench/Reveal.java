@@ -11,6 +11,7 @@ import org.straddle.ui.editors.Revealing;
 import org.straddle.ui.editors.ThingInput;
 import org.straddle.ui.explorer.ExplorerView;
 import org.straddle.ui.things.Kind;
+import org.straddle.ui.work.Problem;
 import org.straddle.words.Catalogue;
 
 /** Opens the editor of a thing, or of the nearest thing around it that has one, and selects it in the explorer. */

@@ -14,11 +14,19 @@ import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.commands.ICommandService;
 import org.eclipse.ui.handlers.IHandlerService;
+import org.straddle.ui.folder.EventDialogs;
+import org.straddle.ui.folder.LeaveEvent;
+import org.straddle.ui.folder.SaveEvent;
+import org.straddle.ui.importing.AddLayer;
+import org.straddle.ui.importing.ImportElements;
 import org.straddle.ui.importing.ImportSites;
 import org.straddle.ui.planning.PlanningView;
+import org.straddle.ui.publishing.ExportSites;
+import org.straddle.ui.publishing.PublishEvent;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.SessionListener;
+import org.straddle.ui.work.Problem;
 import org.straddle.words.Catalogue;
 
 /** Gives the commands of menus, tools and keys their meaning, and keeps what is possible up to date. */

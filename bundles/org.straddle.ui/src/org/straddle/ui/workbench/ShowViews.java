@@ -10,6 +10,7 @@ import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.actions.CompoundContributionItem;
 import org.eclipse.ui.views.IViewDescriptor;
+import org.straddle.ui.work.Problem;
 import org.straddle.words.Catalogue;
 
 /** All views that are installed, from whatever suite: their ids begin with the name of the program. */

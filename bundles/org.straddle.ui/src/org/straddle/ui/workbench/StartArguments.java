@@ -6,6 +6,8 @@ import java.util.Optional;
 
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.ui.PlatformUI;
+import org.straddle.ui.folder.OpenEvent;
+import org.straddle.ui.work.Problem;
 import org.straddle.words.Catalogue;
 
 /** Opens the event folder that was named when the program was started. */

@@ -7,6 +7,7 @@ import org.eclipse.ui.application.ActionBarAdvisor;
 import org.eclipse.ui.application.IActionBarConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchWindowAdvisor;
+import org.straddle.ui.folder.LeaveEvent;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.SessionListener;
 import org.straddle.words.Catalogue;

@@ -5,6 +5,7 @@ import org.eclipse.ui.application.IWorkbenchConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchAdvisor;
 import org.eclipse.ui.application.WorkbenchWindowAdvisor;
+import org.straddle.ui.folder.LeaveEvent;
 import org.straddle.ui.session.EventSession;
 
 /** One window, one perspective; keeps its layout between runs. */

@@ -7,6 +7,7 @@ import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PartInitException;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.SessionListener;
+import org.straddle.ui.work.Problem;
 import org.straddle.words.Catalogue;
 
 /** Shows the welcome page while no event is open, and the event itself once one is. */

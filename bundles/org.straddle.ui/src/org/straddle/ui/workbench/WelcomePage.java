@@ -20,6 +20,9 @@ import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.eclipse.ui.forms.widgets.ImageHyperlink;
 import org.eclipse.ui.forms.widgets.ScrolledForm;
 import org.eclipse.ui.part.EditorPart;
+import org.straddle.ui.folder.EventDialogs;
+import org.straddle.ui.folder.OpenEvent;
+import org.straddle.ui.folder.RecentEvents;
 import org.straddle.ui.things.Icons;
 import org.straddle.words.Catalogue;
 

@@ -1,6 +1,5 @@
 package org.straddle.check.rules.bird;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
@@ -13,8 +12,8 @@ import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
-import org.straddle.check.rules.Words;
 import org.straddle.model.Bird;
+import org.straddle.outlook.ElementAge;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.itinerary.Work;
 
@@ -32,21 +31,17 @@ public final class ElementsTooOld extends ScopedRule<Bird> {
             return;
         }
         List<Work> turns = in.itinerary().on(bird);
-        Duration limit = in.policies().elementSetAgeLimit();
         List<Instant> wanted = turns.isEmpty() ? List.of(outlook.span().start(), outlook.span().end())
                 : turns.stream().map(work -> work.window().start()).toList();
-        wanted.stream().max(Comparator.comparing(instant -> age(outlook, bird, instant)))
-                .filter(instant -> age(outlook, bird, instant).compareTo(limit) > 0)
+        wanted.stream().max(Comparator.comparing(instant -> ElementAge.of(outlook, bird, instant)))
+                .filter(instant -> ElementAge.isTooOld(outlook, bird, instant))
                 .ifPresent(instant -> {
                     Finding finding = Finding.of(this, Statement.of("elementsTooOld.elementSetAway", "bird", bird,
                             "epoch", outlook.elementSet(bird, instant).orElseThrow().epoch(),
-                            "days", Fact.days(age(outlook, bird, instant)), "isEmpty", turns.isEmpty(),
-                            "instant", instant, "days2", Fact.days(limit)), bird);
+                            "days", Fact.days(ElementAge.of(outlook, bird, instant)), "isEmpty", turns.isEmpty(),
+                            "instant", instant, "days2", Fact.days(ElementAge.limit(outlook, bird, instant)),
+                            "low", ElementAge.isLow(outlook, bird, instant)), bird);
                     findings.accept(turns.isEmpty() ? finding.weighing(Severity.ADVICE) : finding.at(instant));
                 });
-    }
-
-    private static Duration age(Outlook outlook, Bird bird, Instant instant) {
-        return outlook.elementSet(bird, instant).map(set -> set.ageAt(instant).abs()).orElse(Duration.ZERO);
     }
 }

@@ -1,0 +1,78 @@
+package org.straddle.check.rules.plan;
+
+import java.time.Duration;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+
+import org.straddle.check.Finding;
+import org.straddle.check.Mend;
+import org.straddle.check.Severity;
+import org.straddle.check.Statement;
+import org.straddle.check.mend.ShiftStop;
+import org.straddle.check.rules.Inspection;
+import org.straddle.check.rules.Scope;
+import org.straddle.check.rules.ScopedRule;
+import org.straddle.model.Team;
+import org.straddle.outlook.itinerary.CareRule;
+import org.straddle.outlook.itinerary.StationUp;
+import org.straddle.outlook.itinerary.Stay;
+import org.straddle.outlook.itinerary.Work;
+import org.straddle.outlook.keeping.PlanKeeping;
+import org.straddle.sky.Window;
+
+/** A published turn that the team may well miss, because the drives before it may take longer than there is time. */
+public final class TurnMaySlip extends ScopedRule<Team> {
+
+    /** How much earlier an arrival is tried, minutes. */
+    private static final List<Integer> EARLIER = List.of(5, 10, 15, 20, 30, 45, 60);
+
+    public TurnMaySlip() {
+        super(Scope.TEAM, CareRule.TURN_MAY_SLIP.id(), Severity.WARNING);
+    }
+
+    @Override
+    public void check(Team team, Inspection in, Consumer<Finding> findings) {
+        PlanKeeping keeping = in.keeping(team);
+        for (Stay stay : in.itinerary().of(team)) {
+            List<Work> doubtful = stay.turns().stream().filter(work -> isDoubtful(work, stay, keeping, in)).toList();
+            doubtful.stream().min(Comparator.comparing(work -> work.window().start())).ifPresent(first -> {
+                Finding finding = Finding.of(this, Statement.of("turnMaySlip.chance", "team", team, "bird", first.bird(),
+                        "site", stay.site(), "during", first.window(),
+                        "chance", (int) Math.floor(100 * keeping.chance(first.turn()).orElse(0)),
+                        "least", Math.round(100 * in.hold().leastKeeping())), first.turn(), stay.stop())
+                        .at(first.window().start());
+                findings.accept(earlier(stay, in).map(finding::mendedBy).orElse(finding));
+            });
+        }
+    }
+
+    /** A turn that begins before the station is up is another rule's. */
+    private static boolean isDoubtful(Work work, Stay stay, PlanKeeping keeping, Inspection in) {
+        OptionalDouble chance = keeping.chance(work.turn());
+        return chance.isPresent() && chance.getAsDouble() < in.hold().leastKeeping()
+                && !work.window().start().isBefore(StationUp.of(in.policies()).ready(stay.window()));
+    }
+
+    /** The least change of the arrival that settles it. */
+    private static Optional<Mend> earlier(Stay stay, Inspection in) {
+        for (int minutes : EARLIER) {
+            Duration by = Duration.ofMinutes(minutes);
+            Optional<Mend> mend = ShiftStop.arriveEarlier(stay, by, in);
+            if (mend.isEmpty() || settles(stay, by, in)) {
+                return mend;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static boolean settles(Stay stay, Duration by, Inspection in) {
+        Stay moved = new Stay(stay.stop(), stay.team(), stay.site(),
+                new Window(stay.window().start().minus(by), stay.window().end()), stay.turns());
+        PlanKeeping keeping = PlanKeeping.of(stay.team(), in.outlook(), in.itinerary().of(stay.team()).stream()
+                .map(other -> other == stay ? moved : other).toList());
+        return moved.turns().stream().noneMatch(work -> isDoubtful(work, moved, keeping, in));
+    }
+}

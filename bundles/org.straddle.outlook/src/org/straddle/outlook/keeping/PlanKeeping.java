@@ -1,0 +1,100 @@
+package org.straddle.outlook.keeping;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+import org.straddle.model.Team;
+import org.straddle.model.Turn;
+import org.straddle.outlook.HoldFigures;
+import org.straddle.outlook.Outlook;
+import org.straddle.outlook.itinerary.Drive;
+import org.straddle.outlook.itinerary.Duty;
+import org.straddle.outlook.itinerary.Itinerary;
+import org.straddle.outlook.itinerary.Stay;
+
+/**
+ * How likely a plan holds: its teams and days are independent of each other.
+ *
+ * @param chances that a turn is kept as published, 0 to 1; a turn on no day of its team is not there
+ * @param whole   chance that every turn is kept
+ * @param drives  that nobody knows yet and that matter, those that matter most first
+ */
+public record PlanKeeping(Map<Turn, Double> chances, double whole, List<UnknownDrive> drives) {
+
+    /** A drive matters when knowing it is worth a twentieth of a turn. */
+    private static final double LEAST_GAIN = 0.05;
+
+    /**
+     * A drive whose time is only computed.
+     *
+     * @param gain how many more turns would be expected to be kept if somebody knew its time, at the same usual time
+     */
+    public record UnknownDrive(Drive drive, double gain) {
+    }
+
+    public PlanKeeping {
+        chances = Map.copyOf(chances);
+        drives = List.copyOf(drives);
+    }
+
+    /** Of the plan of an event. */
+    public static PlanKeeping of(Outlook outlook) {
+        return of(outlook, Itinerary.of(outlook.event()));
+    }
+
+    public static PlanKeeping of(Outlook outlook, Itinerary itinerary) {
+        List<PlanKeeping> teams = itinerary.byTeam().entrySet().stream()
+                .map(team -> of(team.getKey(), outlook, team.getValue())).toList();
+        Map<Turn, Double> chances = new HashMap<>();
+        List<UnknownDrive> drives = new ArrayList<>();
+        double whole = 1;
+        for (PlanKeeping team : teams) {
+            chances.putAll(team.chances);
+            drives.addAll(team.drives);
+            whole *= team.whole;
+        }
+        return new PlanKeeping(chances, whole, byGain(drives));
+    }
+
+    /** Of one team. @param stays its own, by time */
+    public static PlanKeeping of(Team team, Outlook outlook, List<Stay> stays) {
+        HoldFigures figures = HoldFigures.of(outlook.event().getPolicies());
+        Map<Turn, Double> chances = new HashMap<>();
+        List<UnknownDrive> drives = new ArrayList<>();
+        double whole = 1;
+        for (Duty duty : Duty.of(team, outlook, stays, figures)) {
+            DayKeeping day = DayKeeping.of(duty, outlook.policies(), figures);
+            chances.putAll(day.chances());
+            whole *= day.whole();
+            for (Drive unknown : duty.drives()) {
+                if (!unknown.leg().isEntered() && unknown.after().isPresent()) {
+                    double gain = DayKeeping.of(duty, outlook.policies(), drive -> drive == unknown || drive.leg().isEntered()
+                            ? figures.knownSpread() : figures.computedSpread(), figures).expected() - day.expected();
+                    if (gain >= LEAST_GAIN) {
+                        drives.add(new UnknownDrive(unknown, gain));
+                    }
+                }
+            }
+        }
+        return new PlanKeeping(chances, whole, byGain(drives));
+    }
+
+    private static List<UnknownDrive> byGain(List<UnknownDrive> drives) {
+        return drives.stream().sorted(Comparator.comparingDouble(UnknownDrive::gain).reversed()).toList();
+    }
+
+    /** Empty for a turn that nobody can say anything of. */
+    public OptionalDouble chance(Turn turn) {
+        Double chance = chances.get(turn);
+        return chance == null ? OptionalDouble.empty() : OptionalDouble.of(chance);
+    }
+
+    /** How many turns are expected to be kept. */
+    public double expected() {
+        return chances.values().stream().mapToDouble(Double::doubleValue).sum();
+    }
+}
