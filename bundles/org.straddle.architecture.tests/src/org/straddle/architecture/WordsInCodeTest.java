@@ -20,15 +20,16 @@ import org.junit.jupiter.api.Test;
 class WordsInCodeTest {
 
     /** Bundles whose texts are not moved yet. It only ever gets shorter: one that is clean must leave it. */
-    private static final Set<String> NOT_YET = new TreeSet<>(List.of("check", "cli", "exchange", "grid", "guide",
-            "kit", "outlook", "plan", "publish", "safety", "store", "terrain", "ui.daysheet", "ui.kit", "ui.map", "ui.safety",
-            "ui.scout", "ui.sky"));
+    private static final Set<String> NOT_YET = new TreeSet<>(List.of(
+            "check", "cli", "exchange", "grid", "kit", "outlook", "plan", "publish", "safety", "store", "terrain",
+            "ui.daysheet", "ui.kit", "ui.map", "ui.safety", "ui.scout", "ui.sky"));
 
     /** The demo writes an event; what stands in an event is data, in the language of who wrote it. */
     private static final Set<String> DATA = Set.of("demo");
 
     /** Files whose literals are words of a format, not of a language, each with the format. */
     private static final Map<String, String> NOTATIONS = Map.of(
+            "Guide.java", "headings of the pages, which are files of a language",
             "PluralRule.java", "rules of plurals as the Unicode CLDR writes them",
             "SaveJournal.java", "lines of the journal of a save",
             "ElementWriter.java", "OMM in XML", "GpxText.java", "GPX",
