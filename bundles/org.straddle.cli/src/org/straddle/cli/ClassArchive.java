@@ -1,7 +1,5 @@
 package org.straddle.cli;
 
-import java.io.PrintWriter;
-import java.io.Writer;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -17,11 +15,10 @@ public final class ClassArchive {
     public static void main(String[] arguments) {
         String event = arguments[0];
         String published = Path.of(event).resolveSibling("published").toString();
-        PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
         for (List<String> command : List.of(List.of("--version"), List.of("demo", event), List.of("check", event),
                 List.of("check", event, "--format", "json"), List.of("passes", event), List.of("pack", event),
                 List.of("review", event), List.of("publish", event, "--out", published))) {
-            StraddleCommand.run(nowhere, nowhere, command.toArray(String[]::new));
+            StraddleCommand.runSilently(command.toArray(String[]::new));
         }
         System.exit(0);
     }

@@ -2,6 +2,7 @@ package org.straddle.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.ResourceBundle;
 
@@ -47,6 +48,12 @@ final class StraddleCommand implements Runnable {
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         return run(out, err, arguments);
+    }
+
+    /** Runs a command for what it loads, not for what it says. */
+    static int runSilently(String... arguments) {
+        PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
+        return run(nowhere, nowhere, arguments);
     }
 
     /** @return the exit code */

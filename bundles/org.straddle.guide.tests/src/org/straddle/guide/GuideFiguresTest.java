@@ -3,6 +3,7 @@ package org.straddle.guide;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -60,14 +61,17 @@ class GuideFiguresTest {
 
     /** By the label in the form of the event. */
     private static Map<String, String> defaults() {
-        String form = Sources.read(Sources.BUNDLES.resolve("org.straddle.ui/src/org/straddle/ui/editors/EventEditor.java"));
+        Path bundle = Sources.BUNDLES.resolve("org.straddle.ui");
+        String form = Sources.read(bundle.resolve("src/org/straddle/ui/editors/EventEditor.java"));
+        Map<String, String> texts = Sources.texts(bundle);
         Map<String, EStructuralFeature> byConstant = StraddlePackage.Literals.POLICIES.getEStructuralFeatures().stream()
                 .collect(Collectors.toMap(feature -> constant(feature.getName()), feature -> feature));
         Map<String, String> defaults = new HashMap<>();
         for (String statement : form.split(";")) {
             Matcher field = FIELD.matcher(statement);
             if (field.find()) {
-                defaults.put(Sources.literals(statement).get(0), written(byConstant.get(field.group(1))));
+                defaults.put(texts.get("src/org/straddle/ui/editors " + Sources.literals(statement).get(0)),
+                        written(byConstant.get(field.group(1))));
             }
         }
         assertFalse(defaults.isEmpty(), "the form of the event shows no figures");

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -57,13 +58,17 @@ class GuideLabelsTest {
         return page.sections().get(Guide.HEADINGS.indexOf("How to fix it")).text();
     }
 
-    /** All that is declared to the workbench, and every text in the classes of its views and forms. */
+    /** Every text in the catalogues of the window, its menus included; literals where a bundle has no catalogue yet. */
     private static Set<String> shown() {
         Set<String> shown = new HashSet<>();
         for (Path bundle : Sources.bundles("org.straddle.ui")) {
-            DECLARED.matcher(Sources.read(bundle.resolve("plugin.xml"))).results()
-                    .forEach(found -> shown.add(plain(found.group(1))));
-            Sources.java(bundle).forEach(file -> Sources.literals(Sources.read(file)).forEach(text -> shown.add(plain(text))));
+            Map<String, String> texts = Sources.texts(bundle);
+            texts.values().forEach(text -> shown.add(plain(text)));
+            if (texts.isEmpty()) {
+                DECLARED.matcher(Sources.read(bundle.resolve("plugin.xml"))).results()
+                        .forEach(found -> shown.add(plain(found.group(1))));
+                Sources.java(bundle).forEach(file -> Sources.literals(Sources.read(file)).forEach(text -> shown.add(plain(text))));
+            }
         }
         return shown;
     }

@@ -1,10 +1,14 @@
 package org.straddle.guide;
 
 import java.io.IOException;
+import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.Properties;
+import java.util.TreeMap;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -44,6 +48,24 @@ final class Sources {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** The texts of all catalogues of a bundle, by their keys, each key behind the folder of its catalogue. */
+    static Map<String, String> texts(Path bundle) {
+        Map<String, String> texts = new TreeMap<>();
+        try (Stream<Path> files = Files.walk(bundle)) {
+            for (Path file : files.filter(file -> file.getFileName().toString().matches("(?:messages|plugin)\\.properties"))
+                    .filter(file -> !file.startsWith(bundle.resolve("target"))).sorted().toList()) {
+                Properties catalogue = new Properties();
+                try (Reader reader = Files.newBufferedReader(file)) {
+                    catalogue.load(reader);
+                }
+                catalogue.forEach((key, text) -> texts.put(bundle.relativize(file.getParent()) + " " + key, text.toString()));
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return texts;
     }
 
     /** The string literals of a piece of Java, in order, without quotes within them. */
