@@ -275,7 +275,7 @@ class GatesTest {
     void papersWeighAsMuchAsASquareWorkedTwice() {
         var rules = Checks.standard().rules();
         Severity square = rules.stream().filter(rule -> rule.id().equals("same-square")).findFirst().orElseThrow().severity();
-        for (String paper : List.of("review-missing", "review-expired", "review-outdated", "site-refused", "survey-missing", "survey-old",
+        for (String paper : List.of("review-missing", "review-expired", "review-outdated", "review-fallen", "site-refused", "survey-missing", "survey-old",
                 "survey-expired", "permission-lapsed")) {
             Optional<Rule> rule = rules.stream().filter(each -> each.id().equals(paper)).findFirst();
             assertTrue(rule.orElseThrow().severity().compareTo(square) <= 0, paper);

@@ -69,6 +69,8 @@ record RuleCase(String rule, LocalDate day, String wrong, String right) {
                 of("review-expired", "policies reviewValidityDays=19 / A: S1 10:00-11:00",
                         "policies reviewValidityDays=20 / A: S1 10:00-11:00"),
                 of("review-outdated", "S1 +surveys date=2031-06-10 / A: S1 10:00-11:00", "A: S1 10:00-11:00"),
+                of("review-fallen", "S1 +reviews reviewer=Di date=2031-06-10 basis=VISIT / A: S1 10:00-11:00",
+                        "S1 +reviews reviewer=Di date=2031-06-10 / A: S1 10:00-11:00"),
                 of("site-refused", "S1 +reviews reviewer=Di date=2031-06-10 verdict=do_not_use / A: S1 10:00-11:00",
                         "S1 +reviews reviewer=Di date=2031-06-10 verdict=on_conditions / A: S1 10:00-11:00"),
                 of("review-conditions",

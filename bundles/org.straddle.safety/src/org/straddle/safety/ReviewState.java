@@ -1,8 +1,10 @@
 package org.straddle.safety;
 
 import java.time.LocalDate;
+import java.util.List;
 
 import org.straddle.words.Catalogue;
+import org.straddle.words.ListText;
 
 /** What the reviews of a site amount to on one day. Only {@link Valid} lets a team use the site. */
 public sealed interface ReviewState {
@@ -99,6 +101,28 @@ public sealed interface ReviewState {
         public String sentence() {
             return surveyed == null ? TEXTS.text("reviewState.reviewDoesNot", "reviewer", reviewer)
                     : TEXTS.text("reviewState.beforeVisit", "reviewer", reviewer, "day", surveyed);
+        }
+    }
+
+    /**
+     * Something under the review is not what it was when it was signed.
+     *
+     * @param changed what, in words
+     */
+    record Fallen(String reviewer, List<String> changed) implements ReviewState {
+
+        public Fallen {
+            changed = List.copyOf(changed);
+        }
+
+        @Override
+        public String word() {
+            return TEXTS.text("reviewState.fallen.word");
+        }
+
+        @Override
+        public String sentence() {
+            return TEXTS.text("reviewState.fallen", "reviewer", reviewer, "changed", ListText.all(changed));
         }
     }
 }

@@ -21,7 +21,7 @@ public final class RiskMatrix {
     private static final int COLUMNS = 4;
 
     /** Rows from frequent to improbable, columns from catastrophic to negligible. */
-    private static final RiskMatrix STANDARD = parse(TEXTS.text("riskMatrix.hhsmHhsmHsml"));
+    private static final RiskMatrix STANDARD = parse(String.join(" ", "HHSM", "HHSM", "HSML", "SMML", "MMML"));
 
     private final RiskLevel[][] levels;
 

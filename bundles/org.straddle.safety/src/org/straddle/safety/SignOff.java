@@ -56,7 +56,8 @@ public record SignOff(String reviewer, LocalDate date, Verdict verdict, String c
     }
 
     /**
-     * The review, not yet added to the site; it names the newest survey of its day, if there is one.
+     * The review, not yet added to the site; it names the newest survey of its day, if there is one, and
+     * keeps what else lies under it.
      *
      * @throws IllegalStateException if there are {@link #problems}
      */
@@ -72,6 +73,7 @@ public record SignOff(String reviewer, LocalDate date, Verdict verdict, String c
         review.setConditions(Words.orElse(conditions, null));
         review.setExpires(expires);
         SiteReviews.newestSurvey(site, date).ifPresent(review::setSurvey);
+        review.getBasis().addAll(ReviewBasis.of(site, SiteReviews.newestSurvey(site, date)));
         return review;
     }
 }

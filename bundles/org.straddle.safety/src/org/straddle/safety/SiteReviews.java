@@ -75,6 +75,10 @@ final class SiteReviews {
         if (newest.isPresent() && isNewer(newest.get(), review)) {
             return new ReviewState.Outdated(reviewer, newest.get().getDate());
         }
+        List<String> changed = ReviewBasis.changed(review, site, newest);
+        if (!changed.isEmpty()) {
+            return new ReviewState.Fallen(reviewer, changed);
+        }
         LocalDate until = lastDay(review, policies);
         return day.isAfter(until) ? new ReviewState.Expired(reviewer, until.plusDays(1))
                 : new ReviewState.Valid(reviewer, review.getDate(), until, conditions);

@@ -34,7 +34,7 @@ final class GateQuestions {
     private static final Catalogue TEXTS = Catalogue.of(GateQuestions.class);
 
     /** Items of the gate that ask about the same, so that it does not count twice. */
-    private static final Set<String> ASKED_ELSEWHERE = Set.of("review-missing", "review-expired", "review-outdated", "site-refused",
+    private static final Set<String> ASKED_ELSEWHERE = Set.of("review-missing", "review-expired", "review-outdated", "review-fallen", "site-refused",
             "survey-missing", "survey-old", "survey-expired", "permission-lapsed", "lone-operator", "team-without-operators",
             "energy-short");
 

@@ -37,9 +37,10 @@ public final class Scope<T> {
                     in.event().getLegTimes().stream(), in.event().getJurisdictions().stream(),
                     in.itinerary().of(team).stream().flatMap(Scope::around)));
 
-    /** A site: the stops there and their teams. */
+    /** A site: the stops there, their teams with their kits, and the forecasts. */
     public static final Scope<Site> SITE = new Scope<>("site", in -> in.event().getSites(), Identified::getId,
-            (site, in) -> Stream.concat(Stream.of(site), in.itinerary().at(site).stream().flatMap(Scope::around)));
+            (site, in) -> concat(Stream.of(site), in.event().getForecasts().stream(), in.itinerary().at(site).stream()
+                    .flatMap(stay -> stay.team().getKits().stream()).distinct(), in.itinerary().at(site).stream().flatMap(Scope::around)));
 
     /** A bird: the stops with turns on it, their teams and sites. */
     public static final Scope<Bird> BIRD = new Scope<>("bird", in -> in.event().getBirds(), Identified::getId,

@@ -111,6 +111,8 @@ public final class StandardRules {
                         ReviewState.Expired.class::isInstance),
                 new HazardReview("review-outdated", Severity.BLOCKER,
                         ReviewState.Outdated.class::isInstance),
+                new HazardReview("review-fallen", Severity.BLOCKER,
+                        ReviewState.Fallen.class::isInstance),
                 new HazardReview("site-refused", Severity.BLOCKER,
                         ReviewState.Refused.class::isInstance),
                 new HazardReview("review-conditions", Severity.ADVICE,

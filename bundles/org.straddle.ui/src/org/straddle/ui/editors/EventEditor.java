@@ -7,14 +7,19 @@ import java.util.stream.Stream;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.straddle.exchange.maps.LayerRole;
 import org.straddle.model.Chaser;
+import org.straddle.model.Contact;
+import org.straddle.model.ContactRole;
 import org.straddle.model.Demand;
 import org.straddle.model.Event;
+import org.straddle.model.ExposureLimits;
+import org.straddle.model.Forecast;
 import org.straddle.model.Fresh;
 import org.straddle.model.Identified;
 import org.straddle.model.Jurisdiction;
 import org.straddle.model.Layer;
 import org.straddle.model.LegTime;
 import org.straddle.model.Region;
+import org.straddle.model.Site;
 import org.straddle.model.SitesTaken;
 import org.straddle.model.StraddleFactory;
 import org.straddle.model.StraddlePackage.Literals;
@@ -25,6 +30,7 @@ import org.straddle.ui.fields.FieldForm;
 import org.straddle.ui.fields.Listed;
 import org.straddle.ui.fields.Notation;
 import org.straddle.ui.fields.Numbers;
+import org.straddle.ui.fields.RiskMatrices;
 import org.straddle.ui.fields.Slot;
 import org.straddle.ui.fields.SquareNames;
 import org.straddle.ui.fields.Words;
@@ -104,7 +110,10 @@ public final class EventEditor extends ThingEditor<Event> {
                 .column(TEXTS.text("eventEditor.column.squares"), 120, Literals.JURISDICTION__SQUARES, new SquareNames())
                 .column(TEXTS.text("eventEditor.column.outlineWktLongitudeLatitude"), 270, Literals.JURISDICTION__OUTLINE, Words.any())
                 .check(TEXTS.text("eventEditor.column.uplinkAllowed"), 140, Literals.JURISDICTION__UPLINK_ALLOWED)
-                .column(TEXTS.text("eventEditor.column.classesAndBands"), 220, Literals.JURISDICTION__ALLOWANCES, new Allowances());
+                .column(TEXTS.text("eventEditor.column.classesAndBands"), 220, Literals.JURISDICTION__ALLOWANCES, new Allowances())
+                .column(TEXTS.text("eventEditor.column.emergencyNumber"), 150, Literals.JURISDICTION__EMERGENCY_NUMBER, Words.any())
+                .choice(TEXTS.text("eventEditor.column.exposureLimits"), 150, Literals.JURISDICTION__EXPOSURE_LIMITS, ExposureLimits.VALUES)
+                .column(TEXTS.text("eventEditor.column.localRules"), 260, Literals.JURISDICTION__LOCAL_RULES, Words.any());
 
         form.section(TEXTS.text("eventEditor.section.atAStop"), "");
         figure(form, event, TEXTS.text("eventEditor.setUp"), TEXTS.text("eventEditor.setUp.unit"), 0, 1440, Literals.POLICIES__SET_UP_MINUTES);
@@ -141,6 +150,29 @@ public final class EventEditor extends ThingEditor<Event> {
                 Literals.POLICIES__LONGEST_STOP_MINUTES);
         form.choice(TEXTS.text("eventEditor.sitesToPlanWith"), SitesTaken.VALUES,
                 this.<SitesTaken>policy(event, Literals.POLICIES__SITES_TAKEN));
+        form.section(TEXTS.text("eventEditor.section.checkIn"), "");
+        figure(form, event, TEXTS.text("eventEditor.checkIn"), TEXTS.text("eventEditor.checkIn.unit"), 5, 1440, Literals.POLICIES__CHECK_IN_MINUTES);
+        figure(form, event, TEXTS.text("eventEditor.missedCheckIn"),
+                TEXTS.text("eventEditor.missedCheckIn.unit"), 1, 1440, Literals.POLICIES__MISSED_CHECK_IN_MINUTES);
+        form.text(TEXTS.text("eventEditor.riskMatrix"), "", new RiskMatrices(), this.<String>policy(event, Literals.POLICIES__RISK_MATRIX))
+                .example(TEXTS.text("eventEditor.riskMatrix.example"));
+
+        form.wide(TEXTS.text("eventEditor.section.contacts"), TEXTS.text("eventEditor.section.contacts.description"));
+        form.<Contact>table(event, Literals.EVENT__CONTACTS, StraddleFactory.eINSTANCE::createContact, 4)
+                .choice(TEXTS.text("eventEditor.column.role"), 150, Literals.CONTACT__ROLE, ContactRole.VALUES)
+                .column(TEXTS.text("eventEditor.column.name"), 220, Literals.CONTACT__NAME, Words.any())
+                .column(TEXTS.text("eventEditor.column.reach"), 220, Literals.CONTACT__REACH, Words.any())
+                .column(TEXTS.text("eventEditor.column.note"), 220, Literals.CONTACT__NOTE, Words.any());
+        form.wide(TEXTS.text("eventEditor.section.forecasts"), TEXTS.text("eventEditor.section.forecasts.description"));
+        form.<Forecast>table(event, Literals.EVENT__FORECASTS, () -> forecast(event), 4)
+                .column(TEXTS.text("eventEditor.column.day"), 110, Literals.FORECAST__DAY, new Dates())
+                .options(TEXTS.text("eventEditor.column.site"), 150, Literals.FORECAST__SITE, () -> sites(event), EventEditor::site)
+                .column(TEXTS.text("eventEditor.column.warmest"), 90, Literals.FORECAST__WARMEST_DEG_C, Numbers.optional(-60, 60))
+                .column(TEXTS.text("eventEditor.column.coldest"), 90, Literals.FORECAST__COLDEST_DEG_C, Numbers.optional(-60, 60))
+                .column(TEXTS.text("eventEditor.column.humidity"), 100, Literals.FORECAST__HUMIDITY_PERCENT, Numbers.optional(0, 100))
+                .column(TEXTS.text("eventEditor.column.wind"), 100, Literals.FORECAST__WIND_KMH, Numbers.optional(0, 300))
+                .check(TEXTS.text("eventEditor.column.thunder"), 90, Literals.FORECAST__THUNDER)
+                .column(TEXTS.text("eventEditor.column.source"), 160, Literals.FORECAST__SOURCE, Words.any());
 
         form.section(TEXTS.text("eventEditor.section.presenceInSquares"), "");
         figure(form, event, TEXTS.text("eventEditor.leastPresence"),
@@ -159,6 +191,20 @@ public final class EventEditor extends ThingEditor<Event> {
                 TEXTS.text("eventEditor.elementSets.unit"), 0, 365, Literals.POLICIES__ELEMENT_SET_AGE_LIMIT_DAYS);
         figure(form, event, TEXTS.text("eventEditor.elementSetsOfLowOrbits"), TEXTS.text("eventEditor.elementSetsOfLowOrbits.unit"), 0, 365,
                 Literals.POLICIES__LOW_ELEMENT_SET_AGE_LIMIT_DAYS);
+    }
+
+    private static Forecast forecast(Event event) {
+        Forecast forecast = StraddleFactory.eINSTANCE.createForecast();
+        forecast.setDay(event.getFirstDay());
+        return forecast;
+    }
+
+    private static List<Site> sites(Event event) {
+        return Stream.concat(Stream.of((Site) null), event.getSites().stream()).toList();
+    }
+
+    private static String site(Site site) {
+        return site == null ? TEXTS.text("eventEditor.site.all") : Naming.name(site);
     }
 
     private static List<Identified> ends(Event event) {

@@ -51,6 +51,9 @@ public final class KitEditor extends ThingEditor<Kit> implements Revealing {
                 .column(TEXTS.text("kitEditor.column.kgEach"), 80, Literals.KIT_ITEM__WEIGHT_KG, Numbers.between(0, 1000))
                 .column(TEXTS.text("kitEditor.column.storesWh"), 100, Literals.KIT_ITEM__STORES_WH, Numbers.between(0, 100_000))
                 .column(TEXTS.text("kitEditor.column.drawsW"), 85, Literals.KIT_ITEM__DRAWS_W, Numbers.between(0, 10_000))
+                .column(TEXTS.text("kitEditor.column.transmitsW"), 110, Literals.KIT_ITEM__TRANSMITS_W, Numbers.between(0, 10_000))
+                .column(TEXTS.text("kitEditor.column.gainDbi"), 85, Literals.KIT_ITEM__GAIN_DBI, Numbers.between(-30, 60))
+                .column(TEXTS.text("kitEditor.column.raisedM"), 90, Literals.KIT_ITEM__RAISED_M, Numbers.between(0, 100))
                 .column(TEXTS.text("kitEditor.column.note"), 160, Literals.KIT_ITEM__NOTE, Words.any());
     }
 

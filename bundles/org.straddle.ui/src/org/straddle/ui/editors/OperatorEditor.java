@@ -33,5 +33,9 @@ public final class OperatorEditor extends ThingEditor<Operator> {
 
         form.wide(TEXTS.text("operatorEditor.section.inAnEmergency"), TEXTS.text("operatorEditor.section.inAnEmergency.description"));
         form.lines(TEXTS.text("operatorEditor.contact"), 3, operator, Literals.OPERATOR__EMERGENCY_CONTACT);
+        form.section(TEXTS.text("operatorEditor.section.onTheRoad"), TEXTS.text("operatorEditor.section.onTheRoad.description"));
+        form.text(TEXTS.text("operatorEditor.phone"), "", Words.any(), operator, Literals.OPERATOR__PHONE);
+        form.text(TEXTS.text("operatorEditor.medicalNote"), "", Words.any(), operator, Literals.OPERATOR__MEDICAL_NOTE);
+        form.check(TEXTS.text("operatorEditor.medicalConsent"), operator, Literals.OPERATOR__MEDICAL_CONSENT);
     }
 }

@@ -21,6 +21,8 @@ import org.straddle.model.Mark;
 import org.straddle.model.MarkMethod;
 import org.straddle.model.OverheadLine;
 import org.straddle.model.Photo;
+import org.straddle.model.RiskProbability;
+import org.straddle.model.RiskSeverity;
 import org.straddle.model.Site;
 import org.straddle.model.StraddleFactory;
 import org.straddle.model.StraddlePackage.Literals;
@@ -105,6 +107,10 @@ public final class SurveyEditor extends ThingEditor<Survey> {
         form.text(TEXTS.text("surveyEditor.parking"), "", Words.any(), visit, Literals.SURVEY__PARKING);
         form.text(TEXTS.text("surveyEditor.surface"), "", Words.any(), visit, Literals.SURVEY__SURFACE);
         form.text(TEXTS.text("surveyEditor.phoneCoverage"), "", Words.any(), visit, Literals.SURVEY__PHONE_COVERAGE);
+        form.lines(TEXTS.text("surveyEditor.directions"), 2, visit, Literals.SURVEY__DIRECTIONS);
+        form.text(TEXTS.text("surveyEditor.meetingPoint"), "", Words.any(), visit, Literals.SURVEY__MEETING_POINT);
+        form.text(TEXTS.text("surveyEditor.nearestHospital"), "", Words.any(), visit, Literals.SURVEY__NEAREST_HOSPITAL);
+        form.text(TEXTS.text("surveyEditor.nearestHelp"), "", Words.any(), visit, Literals.SURVEY__NEAREST_HELP);
         form.text(TEXTS.text("surveyEditor.traffic"), TEXTS.text("surveyEditor.traffic.unit"), Numbers.between(0, 250), visit, Literals.SURVEY__ROAD_SPEED_KMH);
     }
 
@@ -203,9 +209,14 @@ public final class SurveyEditor extends ThingEditor<Survey> {
         form.wide(TEXTS.text("surveyEditor.section.hazards"), TEXTS.text("surveyEditor.section.hazards.description"));
         form.<Hazard>table(visit, Literals.SURVEY__HAZARDS, StraddleFactory.eINSTANCE::createHazard, 4)
                 .choice(TEXTS.text("surveyEditor.column.kind"), 120, Literals.HAZARD__KIND, HazardKind.VALUES)
-                .column(TEXTS.text("surveyEditor.column.what"), 300, Literals.HAZARD__DESCRIPTION, Words.any())
+                .column(TEXTS.text("surveyEditor.column.what"), 220, Literals.HAZARD__DESCRIPTION, Words.any())
                 .column(TEXTS.text("surveyEditor.column.distanceM"), 110, Literals.HAZARD__DISTANCE_M, Numbers.between(0, 100_000))
-                .column(TEXTS.text("surveyEditor.column.measure"), 380, Literals.HAZARD__MEASURE, Words.any());
+                .choice(TEXTS.text("surveyEditor.column.severity"), 110, Literals.HAZARD__SEVERITY, RiskSeverity.VALUES)
+                .choice(TEXTS.text("surveyEditor.column.probability"), 110, Literals.HAZARD__PROBABILITY, RiskProbability.VALUES)
+                .column(TEXTS.text("surveyEditor.column.measure"), 260, Literals.HAZARD__MEASURE, Words.any())
+                .column(TEXTS.text("surveyEditor.column.owner"), 110, Literals.HAZARD__OWNER, Words.any())
+                .choice(TEXTS.text("surveyEditor.column.severityLeft"), 140, Literals.HAZARD__SEVERITY_LEFT, RiskSeverity.VALUES)
+                .choice(TEXTS.text("surveyEditor.column.probabilityLeft"), 140, Literals.HAZARD__PROBABILITY_LEFT, RiskProbability.VALUES);
     }
 
     private void photos(FieldForm form, Survey visit) {

@@ -25,6 +25,22 @@ public final class Numbers implements Notation<Double> {
         return new Numbers(least, most);
     }
 
+    /** The same, or nothing where nobody knows. */
+    public static Notation<Double> optional(double least, double most) {
+        Numbers numbers = between(least, most);
+        return new Notation<>() {
+            @Override
+            public String print(Double value) {
+                return numbers.print(value);
+            }
+
+            @Override
+            public Double parse(String text) {
+                return text.isBlank() ? null : numbers.parse(text);
+            }
+        };
+    }
+
     /** Whole numbers of the same kind. */
     public static Notation<Integer> whole(int least, int most) {
         Numbers numbers = between(least, most);
