@@ -2,6 +2,8 @@ package org.straddle.check;
 
 import java.util.Collection;
 
+import org.straddle.words.Catalogue;
+
 /**
  * How many findings there are of each weight. Accepted findings are counted apart.
  *
@@ -11,6 +13,8 @@ import java.util.Collection;
  * @param accepted findings of any weight that the coordinator accepted
  */
 public record Tally(int blockers, int warnings, int advice, int accepted) {
+
+    private static final Catalogue TEXTS = Catalogue.of(Tally.class);
 
     public static Tally of(Collection<Finding> findings) {
         return new Tally(open(findings, Severity.BLOCKER), open(findings, Severity.WARNING),
@@ -25,7 +29,6 @@ public record Tally(int blockers, int warnings, int advice, int accepted) {
     /** {@code 2 blockers, 1 warning, 0 advice, 3 accepted}. */
     @Override
     public String toString() {
-        return blockers + (blockers == 1 ? " blocker, " : " blockers, ") + warnings
-                + (warnings == 1 ? " warning, " : " warnings, ") + advice + " advice, " + accepted + " accepted";
+        return TEXTS.text("tally", "blockers", blockers, "warnings", warnings, "advice", advice, "accepted", accepted);
     }
 }

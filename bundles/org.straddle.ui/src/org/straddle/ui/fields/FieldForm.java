@@ -352,7 +352,7 @@ public final class FieldForm {
 
     private static void name(Control label, int vertical) {
         GridData place = new GridData(SWT.FILL, vertical, false, false);
-        place.widthHint = NAME_WIDTH;
+        place.widthHint = Math.max(NAME_WIDTH, label.computeSize(SWT.DEFAULT, SWT.DEFAULT).x);
         place.verticalIndent = vertical == SWT.TOP ? 4 : 0;
         label.setLayoutData(place);
     }
@@ -376,7 +376,7 @@ public final class FieldForm {
             return null;
         }
         form.getToolkit().createLabel(section, "");
-        Label line = form.getToolkit().createLabel(section, "");
+        Label line = form.getToolkit().createLabel(section, "", SWT.WRAP);
         line.setForeground(line.getDisplay().getSystemColor(SWT.COLOR_DARK_GRAY));
         GridData place = new GridData(SWT.FILL, SWT.CENTER, true, false, 2, 1);
         place.horizontalIndent = 6;

@@ -31,6 +31,7 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.straddle.model.Identified;
 import org.straddle.model.naming.Naming;
+import org.straddle.ui.parts.HeaderRoom;
 import org.straddle.ui.session.Edit;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.UiThread;
@@ -164,7 +165,7 @@ public final class TableField<E extends EObject> implements Field {
         TableViewerColumn column = new TableViewerColumn(viewer, SWT.NONE);
         column.getColumn().setText(title);
         column.getColumn().setToolTipText(title);
-        column.getColumn().setWidth(width);
+        column.getColumn().setWidth(HeaderRoom.least(viewer.getTable(), title, width));
         column.setLabelProvider(new ColumnLabelProvider() {
             @Override
             @SuppressWarnings("unchecked")

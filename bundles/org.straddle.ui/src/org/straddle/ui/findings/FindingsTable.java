@@ -31,6 +31,7 @@ import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.Text;
 import org.straddle.check.Finding;
 import org.straddle.model.naming.Naming;
+import org.straddle.ui.parts.HeaderRoom;
 import org.straddle.ui.things.Icons;
 import org.straddle.words.Catalogue;
 
@@ -130,7 +131,7 @@ final class FindingsTable {
             Function<Finding, String> text) {
         TableViewerColumn column = new TableViewerColumn(viewer, SWT.NONE);
         column.getColumn().setText(title);
-        columns.setColumnData(column.getColumn(), new ColumnWeightData(weight, least));
+        columns.setColumnData(column.getColumn(), new ColumnWeightData(weight, HeaderRoom.least(viewer.getTable(), title, least)));
         boolean first = viewer.getTable().getColumnCount() == 1;
         Comparator<Finding> order = first ? Comparator.comparing(Finding::severity) : Comparator.comparing(text, String.CASE_INSENSITIVE_ORDER);
         column.getColumn().addListener(SWT.Selection, click -> sort(viewer, column.getColumn(), order));
@@ -175,7 +176,7 @@ final class FindingsTable {
     }
 
     private static String severityWord(Finding finding) {
-        return finding.accepted().isPresent() ? TEXTS.text("findingsTable.accepted") : finding.severity().label();
+        return finding.accepted().isPresent() ? TEXTS.text("findingsTable.accepted") : TEXTS.text("severity." + finding.severity().name());
     }
 
     private static String where(Finding finding) {

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
@@ -38,7 +39,8 @@ public final class HorizonCanvas extends Canvas {
     private static final double LEAST_TOP_DEG = 20;
     private static final double HEADROOM_DEG = 8;
     private static final int REACH_PIXELS = 9;
-    private static final String[] WINDS = TEXTS.text("horizonCanvas.winds").split(" ");
+    private static final String[] WINDS = Stream.of("N", "NE", "E", "SE", "S", "SW", "W", "NW", "N")
+            .map(wind -> TEXTS.text("wind." + wind)).toArray(String[]::new);
     private static final Color SKY = new Color(new RGB(0xE4, 0xF1, 0xFA));
     private static final Color GROUND = new Color(new RGB(0x9A, 0xA8, 0x8C));
     private static final Color INK = new Color(new RGB(0x2B, 0x38, 0x44));

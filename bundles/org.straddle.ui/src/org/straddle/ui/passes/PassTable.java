@@ -32,6 +32,7 @@ import org.eclipse.nebula.widgets.nattable.style.HorizontalAlignmentEnum;
 import org.eclipse.nebula.widgets.nattable.style.Style;
 import org.eclipse.nebula.widgets.nattable.viewport.ViewportLayer;
 import org.eclipse.swt.widgets.Composite;
+import org.straddle.ui.parts.HeaderRoom;
 
 /** Hundreds of passes as a table that sorts, hides and reorders its columns. */
 final class PassTable {
@@ -51,7 +52,7 @@ final class PassTable {
         DataLayer body = new DataLayer(data);
         ColumnOverrideLabelAccumulator labels = new ColumnOverrideLabelAccumulator(body);
         for (int i = 0; i < PassRow.COLUMNS.size(); i++) {
-            body.setColumnWidthByPosition(i, PassRow.COLUMNS.get(i).width());
+            body.setColumnWidthByPosition(i, HeaderRoom.least(parent, PassRow.COLUMNS.get(i).title(), PassRow.COLUMNS.get(i).width()));
             if (PassRow.COLUMNS.get(i).number()) {
                 labels.registerColumnOverrides(i, NUMBER);
             }

@@ -11,6 +11,7 @@ import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerColumn;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
+import org.straddle.ui.parts.HeaderRoom;
 
 /** A table of one kind of row, each column a function of it; long texts are told in full where the mouse rests. */
 final class Rows<T> {
@@ -30,7 +31,7 @@ final class Rows<T> {
     Rows<T> column(String title, int weight, int least, Function<T, String> text) {
         TableViewerColumn column = new TableViewerColumn(viewer, SWT.NONE);
         column.getColumn().setText(title);
-        layout.setColumnData(column.getColumn(), new ColumnWeightData(weight, least));
+        layout.setColumnData(column.getColumn(), new ColumnWeightData(weight, HeaderRoom.least(viewer.getTable(), title, least)));
         column.setLabelProvider(new ColumnLabelProvider() {
             @Override
             @SuppressWarnings("unchecked")
