@@ -14,12 +14,15 @@ import org.straddle.daysheet.edit.Forbid;
 import org.straddle.daysheet.sheet.SheetItem;
 import org.straddle.model.Stop;
 import org.straddle.model.Turn;
-import org.straddle.outlook.things.ThingText;
-import org.straddle.outlook.things.Times;
+import org.straddle.model.naming.Naming;
 import org.straddle.ui.parts.QuestionDialog;
+import org.straddle.words.Catalogue;
+import org.straddle.words.TimeText;
 
 /** Asks what of a stop or turn is banned, when, and why. */
 final class BanDialog extends QuestionDialog {
+
+    private static final Catalogue TEXTS = Catalogue.of(BanDialog.class);
 
     private final SheetItem item;
     private final Stop stop;
@@ -32,8 +35,7 @@ final class BanDialog extends QuestionDialog {
     private String reason = "";
 
     BanDialog(Shell parent, SheetItem item) {
-        super(parent, "Ban", "No plan will do what matches all that is ticked. The findings tell where the present plan"
-                + " does.", "&Ban", 1);
+        super(parent, TEXTS.text("banDialog.ban"), TEXTS.text("banDialog.planWillDo"), TEXTS.text("banDialog.ban"), 1);
         this.item = item;
         this.turn = item.thing() instanceof Turn chosen ? Optional.of(chosen) : Optional.empty();
         this.stop = turn.map(chosen -> (Stop) chosen.eContainer()).orElseGet(() -> (Stop) item.thing());
@@ -50,19 +52,22 @@ final class BanDialog extends QuestionDialog {
     @Override
     protected void fields(Composite body) {
         if (stop.getTeam() != null) {
-            tick(body, "&Team " + ThingText.of(stop.getTeam()), ofTeam, ticked -> ofTeam = ticked);
+            tick(body, TEXTS.text("banDialog.team",
+                    "team", Naming.name(stop.getTeam())), ofTeam, ticked -> ofTeam = ticked);
         }
         if (stop.getSite() != null) {
-            tick(body, "&Site " + ThingText.of(stop.getSite()), ofSite, ticked -> ofSite = ticked);
+            tick(body, TEXTS.text("banDialog.site",
+                    "site", Naming.name(stop.getSite())), ofSite, ticked -> ofSite = ticked);
         }
-        turn.map(Turn::getBird).ifPresent(bird -> tick(body, "B&ird " + ThingText.of(bird), ofBird,
+        turn.map(Turn::getBird).ifPresent(bird -> tick(body, TEXTS.text("banDialog.bIrd",
+                "bird", Naming.name(bird)), ofBird,
                 ticked -> ofBird = ticked));
-        tick(body, "&Only " + Times.utcDay(item.window().start()) + " " + Times.utcClock(item.window().start()) + "–"
-                + Times.utcClock(item.window().end()), thenOnly, ticked -> thenOnly = ticked);
-        tick(body, "Take it &out of the plan", remove, ticked -> remove = ticked);
-        new Label(body, SWT.NONE).setText("&Why:");
+        tick(body, TEXTS.text("banDialog.only", "day", TimeText.utc().weekday(item.window().start()),
+                "times", TimeText.zulu(item.window().start(), item.window().end())), thenOnly, ticked -> thenOnly = ticked);
+        tick(body, TEXTS.text("banDialog.takeOutPlan"), remove, ticked -> remove = ticked);
+        new Label(body, SWT.NONE).setText(TEXTS.text("banDialog.why"));
         Text why = new Text(body, SWT.BORDER);
-        why.setMessage("a breakdown, a closed road, a silent bird");
+        why.setMessage(TEXTS.text("banDialog.breakdownClosedRoad"));
         why.addModifyListener(event -> reason = why.getText());
         GridDataFactory.fillDefaults().grab(true, false).applyTo(why);
     }

@@ -21,12 +21,15 @@ import org.straddle.ui.parts.ThingSelection;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.SessionListener;
+import org.straddle.words.Catalogue;
 
 /**
  * All teams over the same time: who is where, who drives, and who works which bird. Shows the last computation, and
  * says when a newer one is under way.
  */
 public final class DaySheetView extends ViewPart implements SessionListener {
+
+    private static final Catalogue TEXTS = Catalogue.of(DaySheetView.class);
 
     public static final String ID = "org.straddle.ui.daysheet.view";
 
@@ -80,7 +83,7 @@ public final class DaySheetView extends ViewPart implements SessionListener {
 
     @Override
     public void opened(EventSession opened) {
-        pages.say("Computing…", "The passes over the sites and the checks are being worked out.");
+        pages.say(TEXTS.text("daySheetView.computing"), TEXTS.text("daySheetView.passesOverSites"));
     }
 
     @Override
@@ -89,14 +92,14 @@ public final class DaySheetView extends ViewPart implements SessionListener {
         last = null;
         sheet.clear();
         selection.clear();
-        pages.say("No event is open.", "Open an event folder, make a new event, or look at the demo event.");
+        pages.say(TEXTS.text("daySheetView.eventOpen"), TEXTS.text("daySheetView.openEventFolder"));
     }
 
     @Override
     public void edited(EventSession edited) {
         // Also comes when a computation has ended without a result.
         if (!session.computing() && session.computed().isEmpty()) {
-            pages.say("Nothing has been computed.", "The computation was stopped or failed. Check now starts it anew.");
+            pages.say(TEXTS.text("daySheetView.nothingHasBeen"), TEXTS.text("daySheetView.computationStoppedFailed"));
         }
         readAhead();
         note();
@@ -145,17 +148,16 @@ public final class DaySheetView extends ViewPart implements SessionListener {
         } else {
             sheet.clear();
             List<Team> teams = reading.computed().snapshot().getTeams();
-            pages.say(teams.isEmpty() ? "The event has no teams."
-                    : teams.stream().allMatch(team -> team.getDays().isEmpty()) ? "No team has a day yet."
-                    : "No day of a team has times that can be drawn.",
-                    "Each team gets a lane here. Enter in the team's editor when and from which base it is out on"
-                    + " each day.");
+            pages.say(teams.isEmpty() ? TEXTS.text("daySheetView.eventHasTeams")
+                    : teams.stream().allMatch(team -> team.getDays().isEmpty()) ? TEXTS.text("daySheetView.teamHasDay")
+                    : TEXTS.text("daySheetView.dayTeamHas"),
+                    TEXTS.text("daySheetView.eachTeamGets"));
         }
         note();
     }
 
     private void note() {
-        sheet.note(session.computing() ? "Computing…" : "");
+        sheet.note(session.computing() ? TEXTS.text("daySheetView.computing") : "");
     }
 
     private void chosen(Identified thing) {

@@ -21,9 +21,12 @@ import org.eclipse.ui.actions.ActionFactory;
 import org.eclipse.ui.handlers.IHandlerService;
 import org.straddle.daysheet.fits.Grip;
 import org.straddle.model.Team;
+import org.straddle.words.Catalogue;
 
 /** Keys, menu of the view and menu on the sheet for everything that changes the plan. */
 final class EditActions {
+
+    private static final Catalogue TEXTS = Catalogue.of(EditActions.class);
 
     private static final Duration MINUTE = Duration.ofMinutes(1);
     private static final Duration FIVE = Duration.ofMinutes(5);
@@ -41,31 +44,31 @@ final class EditActions {
         this.edits = edits;
         this.handlers = site.getService(IHandlerService.class);
         groups.add(List.of(
-                action("earlier", "Move &earlier by a minute  (Alt+Left)", () -> edits.move(MINUTE.negated())),
-                action("later", "Move &later by a minute  (Alt+Right)", () -> edits.move(MINUTE)),
-                action("muchEarlier", "Move earlier by five minutes  (Alt+Shift+Left)", () -> edits.move(FIVE.negated())),
-                action("muchLater", "Move later by five minutes  (Alt+Shift+Right)", () -> edits.move(FIVE)),
-                action("previousPlace", "To the place &before that fits  (Alt+Page Up)", () -> edits.toFitting(false)),
-                action("nextPlace", "To the &next place that fits  (Alt+Page Down)", () -> edits.toFitting(true))));
+                action("earlier", TEXTS.text("editActions.moveEarlierMinute"), () -> edits.move(MINUTE.negated())),
+                action("later", TEXTS.text("editActions.moveLaterMinute"), () -> edits.move(MINUTE)),
+                action("muchEarlier", TEXTS.text("editActions.moveEarlierFive"), () -> edits.move(FIVE.negated())),
+                action("muchLater", TEXTS.text("editActions.moveLaterFive"), () -> edits.move(FIVE)),
+                action("previousPlace", TEXTS.text("editActions.placeBeforeFits"), () -> edits.toFitting(false)),
+                action("nextPlace", TEXTS.text("editActions.nextPlaceFits"), () -> edits.toFitting(true))));
         groups.add(List.of(
-                action("startEarlier", "Start earlier  (Ctrl+Shift+Left)", () -> edits.stretch(Grip.START, MINUTE.negated())),
-                action("startLater", "Start later  (Ctrl+Shift+Right)", () -> edits.stretch(Grip.START, MINUTE)),
-                action("endEarlier", "End earlier  (Shift+Left)", () -> edits.stretch(Grip.END, MINUTE.negated())),
-                action("endLater", "End later  (Shift+Right)", () -> edits.stretch(Grip.END, MINUTE)),
-                action("split", "&Split", () -> edits.split(pointed))));
+                action("startEarlier", TEXTS.text("editActions.startEarlierCtrl"), () -> edits.stretch(Grip.START, MINUTE.negated())),
+                action("startLater", TEXTS.text("editActions.startLaterCtrl"), () -> edits.stretch(Grip.START, MINUTE)),
+                action("endEarlier", TEXTS.text("editActions.endEarlierShift"), () -> edits.stretch(Grip.END, MINUTE.negated())),
+                action("endLater", TEXTS.text("editActions.endLaterShift"), () -> edits.stretch(Grip.END, MINUTE)),
+                action("split", TEXTS.text("editActions.split"), () -> edits.split(pointed))));
         groups.add(List.of(
-                action("previousTeam", "Hand over to the team abo&ve  (Alt+Up)", () -> edits.handOver(-1)),
-                action("nextTeam", "&Hand over to the team below  (Alt+Down)", () -> edits.handOver(1))));
+                action("previousTeam", TEXTS.text("editActions.handOverTeam"), () -> edits.handOver(-1)),
+                action("nextTeam", TEXTS.text("editActions.handOverTeam2"), () -> edits.handOver(1))));
         groups.add(List.of(
-                action("pin", "&Pin, or let go", edits::pin),
-                action("ban", "B&an…", () -> edits.ban(site.getShell()))));
-        IAction delete = new Deed("&Delete", edits::delete);
+                action("pin", TEXTS.text("editActions.pinLetGo"), edits::pin),
+                action("ban", TEXTS.text("editActions.ban"), () -> edits.ban(site.getShell()))));
+        IAction delete = new Deed(TEXTS.text("editActions.delete"), edits::delete);
         delete.setActionDefinitionId("org.eclipse.ui.edit.delete");
         site.getActionBars().setGlobalActionHandler(ActionFactory.DELETE.getId(), delete);
         groups.add(List.of(
-                action("addStop", "Add a st&op…",
+                action("addStop", TEXTS.text("editActions.addStOp"),
                         () -> edits.addStop(site.getShell(), pointedLane, pointed)),
-                action("addTurn", "Add a &turn…", () -> edits.addTurn(site.getShell())),
+                action("addTurn", TEXTS.text("editActions.addTurn"), () -> edits.addTurn(site.getShell())),
                 delete));
         fill(site.getActionBars().getMenuManager());
         onSheet();

@@ -7,11 +7,14 @@ import java.util.stream.Stream;
 
 import org.straddle.daysheet.fits.Landing;
 import org.straddle.daysheet.fits.Obstacle;
-import org.straddle.outlook.things.Times;
 import org.straddle.sky.Window;
+import org.straddle.words.Catalogue;
+import org.straddle.words.TimeText;
 
 /** What is said of a place while something is carried over it, and after it was put there. */
 final class LandingWords {
+
+    private static final Catalogue TEXTS = Catalogue.of(LandingWords.class);
 
     private static final int MOST_OBSTACLES = 3;
     private static final int MOST_NOTES = 2;
@@ -23,8 +26,10 @@ final class LandingWords {
     static List<String> lines(Landing landing, ZoneId zone) {
         List<String> lines = new ArrayList<>();
         Window window = landing.window();
-        lines.add(Times.utcClock(window.start()).replace("Z", "") + "–" + Times.utcClock(window.end()) + " · "
-                + window.duration().toMinutes() + " min · local " + Times.local(window.start(), zone));
+        TimeText times = TimeText.of(zone);
+        lines.add(TEXTS.text("landingWords.minLocal", "times", TimeText.zulu(window.start(), window.end()),
+                "minutes", window.duration().toMinutes(), "day", times.weekday(window.start()),
+                "local", times.clock(window.start())));
         List<String> obstacles = obstacles(landing);
         obstacles.stream().limit(MOST_OBSTACLES).forEach(lines::add);
         more(lines, obstacles.size() - MOST_OBSTACLES);
@@ -44,7 +49,7 @@ final class LandingWords {
 
     private static void more(List<String> lines, int count) {
         if (count > 0) {
-            lines.add("and " + count + " more");
+            lines.add(TEXTS.text("landingWords.more", "count", count));
         }
     }
 }

@@ -1,5 +1,6 @@
 package org.straddle.ui.daysheet;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -14,15 +15,19 @@ import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.straddle.daysheet.fits.Openings.Opening;
 import org.straddle.model.Stop;
+import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
-import org.straddle.outlook.things.ThingText;
-import org.straddle.outlook.things.Times;
 import org.straddle.ui.parts.QuestionDialog;
+import org.straddle.words.Catalogue;
+import org.straddle.words.TimeText;
 
 /** Offers what more can be worked during a stop. */
 final class OpeningDialog extends QuestionDialog {
 
-    private static final String[] COLUMNS = {"Bird", "From", "Until", "Minutes", "Peak", "Squares and demand"};
+    private static final Catalogue TEXTS = Catalogue.of(OpeningDialog.class);
+
+    private static final String[] COLUMNS = {TEXTS.text("openingDialog.bird"), TEXTS.text("openingDialog.from"), TEXTS.text("openingDialog.until"), TEXTS.text("openingDialog.minutes"),
+            TEXTS.text("openingDialog.peak"), TEXTS.text("openingDialog.squaresDemand")};
 
     private final Outlook outlook;
     private final Stop stop;
@@ -31,8 +36,8 @@ final class OpeningDialog extends QuestionDialog {
     private int chosen;
 
     OpeningDialog(Shell parent, Outlook outlook, Stop stop, List<Opening> openings) {
-        super(parent, "Add a turn", "Passes that can be worked during the stop of " + ThingText.of(stop)
-                + ", without a blocker.", "&Add", 1);
+        super(parent, TEXTS.text("openingDialog.addTurn"), TEXTS.text("openingDialog.passesCanWorked",
+                "stop", Naming.name(stop)), TEXTS.text("openingDialog.add"), 1);
         this.outlook = outlook;
         this.stop = stop;
         this.openings = openings;
@@ -69,11 +74,16 @@ final class OpeningDialog extends QuestionDialog {
     }
 
     private void row(Opening opening) {
-        new TableItem(table, SWT.NONE).setText(new String[] {ThingText.of(opening.pass().bird()),
-                Times.utcSeconds(opening.window().start()) + "Z", Times.utcSeconds(opening.window().end()) + "Z",
-                Times.minutes(opening.window().duration()),
+        new TableItem(table, SWT.NONE).setText(new String[] {Naming.name(opening.pass().bird()),
+                TimeText.utc().seconds(opening.window().start()) + TEXTS.text("openingDialog.z"),
+                TimeText.utc().seconds(opening.window().end()) + TEXTS.text("openingDialog.z"), minutes(opening.window().duration()),
                 Math.round(opening.pass().pass().peakElevationDeg()) + "°",
                 outlook.squares(stop.getSite()).stream().map(square -> square + " "
                         + Math.round(100 * outlook.demand(square)) + " %").collect(Collectors.joining(", "))});
+    }
+
+    /** {@code 9:40}: minutes and seconds. */
+    private static String minutes(Duration length) {
+        return length.toMinutes() + (length.toSecondsPart() < 10 ? ":0" : ":") + length.toSecondsPart();
     }
 }

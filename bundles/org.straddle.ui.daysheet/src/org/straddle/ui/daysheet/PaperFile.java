@@ -12,9 +12,12 @@ import org.straddle.daysheet.page.PdfSheet;
 import org.straddle.daysheet.sheet.DaySheet;
 import org.straddle.ui.session.UiThread;
 import org.straddle.ui.work.Problem;
+import org.straddle.words.Catalogue;
 
 /** Writes all days of the sheet to a PDF file, a page or more for each. */
 final class PaperFile {
+
+    private static final Catalogue TEXTS = Catalogue.of(PaperFile.class);
 
     private PaperFile() {
     }
@@ -22,10 +25,10 @@ final class PaperFile {
     /** Asks where to, and writes there off the UI thread. */
     static void export(Shell shell, SheetCanvas canvas, DaySheet sheet) {
         FileDialog dialog = new FileDialog(shell, SWT.SAVE);
-        dialog.setText("Save the day sheet as PDF");
+        dialog.setText(TEXTS.text("paperFile.saveDaySheet"));
         dialog.setFileName("day-sheet.pdf");
         dialog.setFilterExtensions(new String[] {"*.pdf"});
-        dialog.setFilterNames(new String[] {"PDF (*.pdf)"});
+        dialog.setFilterNames(new String[] {TEXTS.text("paperFile.pdfPdf")});
         dialog.setOverwrite(true);
         String chosen = dialog.open();
         if (chosen != null) {
@@ -37,14 +40,13 @@ final class PaperFile {
         ICoreRunnable work = monitor -> {
             try {
                 int pages = PdfSheet.write(sheet, file);
-                tell(shell, () -> canvas.say("Written " + pages + (pages == 1 ? " page" : " pages") + " to " + file + ".",
+                tell(shell, () -> canvas.say(TEXTS.text("paperFile.writtenPages", "pages", pages, "file", file),
                         false));
             } catch (IOException failure) {
-                tell(shell, () -> Problem.show(shell, "The day sheet could not be written to " + file
-                        + ". Check that the folder exists, may be written and has room, or choose another one.", failure));
+                tell(shell, () -> Problem.show(shell, TEXTS.text("paperFile.daySheetCould", "file", file), failure));
             }
         };
-        Job job = Job.create("Writing the day sheet", work);
+        Job job = Job.create(TEXTS.text("paperFile.writingDaySheet"), work);
         job.setUser(true);
         job.schedule();
     }

@@ -19,6 +19,7 @@ import org.eclipse.swt.widgets.Shell;
 import org.straddle.daysheet.page.PdfSheet;
 import org.straddle.daysheet.sheet.DaySheet;
 import org.straddle.ui.work.Problem;
+import org.straddle.words.Catalogue;
 
 /**
  * Prints all days of the sheet. The pages are those of the PDF file, drawn as pictures: printing systems differ too much
@@ -26,9 +27,10 @@ import org.straddle.ui.work.Problem;
  */
 final class PaperPrint {
 
+    private static final Catalogue TEXTS = Catalogue.of(PaperPrint.class);
+
     /** Fine enough for the smallest letters and hatches; common practice, no source. */
     private static final int DPI = 250;
-    private static final String INSTEAD = " Save the sheet as PDF instead (Ctrl+Shift+F) and print that.";
 
     private PaperPrint() {
     }
@@ -38,7 +40,7 @@ final class PaperPrint {
         PrinterData wanted = new PrinterData();
         wanted.orientation = PrinterData.LANDSCAPE;
         PrintDialog dialog = new PrintDialog(shell);
-        dialog.setText("Print the day sheet");
+        dialog.setText(TEXTS.text("paperPrint.printDaySheet"));
         dialog.setPrinterData(wanted);
         try {
             PrinterData chosen = dialog.open();
@@ -46,7 +48,7 @@ final class PaperPrint {
                 draw(shell, canvas, sheet, chosen);
             }
         } catch (SWTError failure) {
-            Problem.show(shell, "There is no printer on this computer." + INSTEAD, failure);
+            Problem.show(shell, TEXTS.text("paperPrint.therePrinterComputer"), failure);
         }
     }
 
@@ -56,11 +58,10 @@ final class PaperPrint {
                 List<BufferedImage> pages = PdfSheet.pictures(sheet, DPI);
                 PaperFile.tell(shell, () -> spool(shell, canvas, pages, chosen));
             } catch (IOException failure) {
-                PaperFile.tell(shell, () -> Problem.show(shell, "The pages of the day sheet could not be drawn."
-                        + INSTEAD, failure));
+                PaperFile.tell(shell, () -> Problem.show(shell, TEXTS.text("paperPrint.pagesDaySheet"), failure));
             }
         };
-        Job job = Job.create("Drawing the pages of the day sheet", work);
+        Job job = Job.create(TEXTS.text("paperPrint.drawingPagesDay"), work);
         job.setUser(true);
         job.schedule();
     }
@@ -68,7 +69,7 @@ final class PaperPrint {
     private static void spool(Shell shell, SheetCanvas canvas, List<BufferedImage> pages, PrinterData chosen) {
         Printer printer = new Printer(chosen);
         try {
-            if (!printer.startJob("Day sheet")) {
+            if (!printer.startJob(TEXTS.text("paperPrint.daySheet"))) {
                 throw new IllegalStateException("the printer took no job");
             }
             for (BufferedImage page : pages) {
@@ -77,12 +78,10 @@ final class PaperPrint {
                 printer.endPage();
             }
             printer.endJob();
-            canvas.say("Sent " + pages.size() + (pages.size() == 1 ? " page" : " pages") + " to the printer "
-                    + chosen.name + ".", false);
+            canvas.say(TEXTS.text("paperPrint.sentPagesPrinter", "pages", pages.size(), "name", chosen.name), false);
         } catch (RuntimeException failure) {
             printer.cancelJob();
-            Problem.show(shell, "The printer " + chosen.name + " does not take the day sheet. Check that it is on and"
-                    + " has paper, and print again." + INSTEAD, failure);
+            Problem.show(shell, TEXTS.text("paperPrint.printerDoesNot", "name", chosen.name), failure);
         } finally {
             printer.dispose();
         }

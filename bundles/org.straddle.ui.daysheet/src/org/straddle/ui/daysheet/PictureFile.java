@@ -14,9 +14,12 @@ import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
 import org.straddle.daysheet.layout.DaySheetLayout;
 import org.straddle.ui.work.Problem;
+import org.straddle.words.Catalogue;
 
 /** Writes the sheet to a picture: the time in sight, all lanes and the legend. */
 final class PictureFile {
+
+    private static final Catalogue TEXTS = Catalogue.of(PictureFile.class);
 
     /** Twice as fine as on the screen, for printing. */
     private static final int FINE = 2;
@@ -28,18 +31,17 @@ final class PictureFile {
     /** Asks where to, and writes there. */
     static void export(Shell shell, SheetCanvas sheet) {
         FileDialog dialog = new FileDialog(shell, SWT.SAVE);
-        dialog.setText("Save the day sheet as a picture");
+        dialog.setText(TEXTS.text("pictureFile.saveDaySheet"));
         dialog.setFileName("day-sheet.png");
         dialog.setFilterExtensions(new String[] {"*.png"});
-        dialog.setFilterNames(new String[] {"Picture (*.png)"});
+        dialog.setFilterNames(new String[] {TEXTS.text("pictureFile.picturePng")});
         dialog.setOverwrite(true);
         String chosen = dialog.open();
         if (chosen != null) {
             try {
                 write(shell.getDisplay(), sheet, Path.of(chosen.contains(".") ? chosen : chosen + ".png"));
             } catch (SWTException failure) {
-                Problem.show(shell, "The picture could not be written to " + chosen
-                        + ". Check that the folder exists, may be written and has room, or choose another one.",
+                Problem.show(shell, TEXTS.text("pictureFile.pictureCouldNot", "chosen", chosen),
                         failure);
             }
         }

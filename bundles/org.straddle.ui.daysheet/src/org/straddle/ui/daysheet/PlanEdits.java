@@ -5,9 +5,12 @@ import org.straddle.daysheet.edit.RefusedEdit;
 import org.straddle.daysheet.edit.SheetEdit;
 import org.straddle.daysheet.fits.Landing;
 import org.straddle.ui.session.EventSession;
+import org.straddle.words.Catalogue;
 
 /** Runs edits on the event of the window, each as one step, and tells on the sheet what came of them. */
 final class PlanEdits {
+
+    private static final Catalogue TEXTS = Catalogue.of(PlanEdits.class);
 
     private final EventSession session;
     private final SheetCanvas sheet;
@@ -30,7 +33,7 @@ final class PlanEdits {
                 sheet.say(label + ".", false);
                 return true;
             }
-            sheet.say(label + " cannot be done as things stand. Check now, then try again.", true);
+            sheet.say(TEXTS.text("planEdits.cannotDoneAs", "label", label), true);
         } catch (RefusedEdit refusal) {
             sheet.say(refusal.getMessage(), true);
         }
@@ -40,7 +43,7 @@ final class PlanEdits {
     /** Puts something down, and says what is wrong with its place. */
     boolean run(Landing landing) {
         if (landing.edit().isEmpty()) {
-            sheet.say("Nothing was changed: " + LandingWords.line(landing) + ".", true);
+            sheet.say(TEXTS.text("planEdits.nothingChanged", "line", LandingWords.line(landing)), true);
             return false;
         }
         boolean done = run(landing.edit().get());

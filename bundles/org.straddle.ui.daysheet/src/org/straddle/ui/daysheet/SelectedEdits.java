@@ -26,12 +26,15 @@ import org.straddle.model.Identified;
 import org.straddle.model.Stop;
 import org.straddle.model.Team;
 import org.straddle.model.Turn;
+import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
-import org.straddle.outlook.things.ThingText;
 import org.straddle.sky.Window;
+import org.straddle.words.Catalogue;
 
 /** What keys and menus do to the stop or turn that is selected. */
 final class SelectedEdits {
+
+    private static final Catalogue TEXTS = Catalogue.of(SelectedEdits.class);
 
     private final SheetCanvas sheet;
     private final PlanEdits edits;
@@ -60,9 +63,8 @@ final class SelectedEdits {
             Optional<Instant> next = starts.filter(start -> later ? start.isAfter(now) : start.isBefore(now))
                     .min(Comparator.comparing((Instant start) -> Duration.between(start, now).abs()));
             next.ifPresentOrElse(start -> edits.run(carried.land(team(item), start, places, Duration.ofSeconds(1))),
-                    () -> sheet.say("Team " + ThingText.of(team(item)) + " has no place where it fits "
-                            + (later ? "after" : "before") + " this one. Move or shorten what stands in its way, or hand"
-                            + " it over.", true));
+                    () -> sheet.say(TEXTS.text("selectedEdits.teamHasPlace", "team", Naming.name(team(item)),
+                            "later", later), true));
         });
     }
 
@@ -82,13 +84,12 @@ final class SelectedEdits {
             if (item.thing() instanceof Stop) {
                 teams.stream().findFirst().ifPresentOrElse(
                         team -> edits.run(carried.land(team, item.window().start())),
-                        () -> sheet.say("There is no other team. Make one in the explorer first.", true));
+                        () -> sheet.say(TEXTS.text("selectedEdits.noOther"), true));
                 return;
             }
             Optional<Landing> landing = teams.stream().flatMap(team -> then(item, carried, team).stream()).findFirst();
-            landing.ifPresentOrElse(edits::run, () -> sheet.say("No other team has a stop at which "
-                    + ThingText.of(((Turn) item.thing()).getBird()) + " can be worked then. Add or stretch a stop of one"
-                    + " first.", true));
+            landing.ifPresentOrElse(edits::run, () -> sheet.say(TEXTS.text("selectedEdits.teamHasStop",
+                    "bird", Naming.name(((Turn) item.thing()).getBird())), true));
         });
     }
 
@@ -116,7 +117,7 @@ final class SelectedEdits {
             List<Team> teams = new ArrayList<>(outlook.event().getTeams());
             teams.sort(Comparator.comparingInt(Team::getNumber));
             if (teams.isEmpty()) {
-                sheet.say("There is no team. Make one in the explorer first.", true);
+                sheet.say(TEXTS.text("selectedEdits.noTeam"), true);
                 return;
             }
             Optional<SheetItem> selected = sheet.selected();
@@ -138,8 +139,7 @@ final class SelectedEdits {
             Stop stop = item.thing() instanceof Stop chosen ? chosen : (Stop) item.thing().eContainer();
             List<Openings.Opening> openings = Openings.of(outlook, stop);
             if (openings.isEmpty()) {
-                sheet.say("No pass can be worked during the stop of " + ThingText.of(stop)
-                        + " besides those that are. Stretch it, or move it.", true);
+                sheet.say(TEXTS.text("selectedEdits.passCanWorked", "stop", Naming.name(stop)), true);
                 return;
             }
             new OpeningDialog(shell, outlook, stop, openings).ask().ifPresent(opening -> {
@@ -158,17 +158,17 @@ final class SelectedEdits {
     private void carried(Grip grip, Deed deed) {
         selected(item -> {
             if (team(item) == null) {
-                sheet.say(ThingText.of(item.thing()) + " has no team. Open it and choose one first.", true);
+                sheet.say(TEXTS.text("selectedEdits.hasTeamOpen", "thing", Naming.name(item.thing())), true);
                 return;
             }
             sheet.carried(item, grip).ifPresentOrElse(carried -> deed.to(item, carried), () -> sheet.say(
-                    ThingText.of(item.thing()) + " lacks a site, a bird or a time. Open it and complete it first.", true));
+                    TEXTS.text("selectedEdits.lacksSiteBird", "thing", Naming.name(item.thing())), true));
         });
     }
 
     private void selected(Consumer<SheetItem> deed) {
         sheet.whenUpToDate(() -> sheet.selected().ifPresentOrElse(deed,
-                () -> sheet.say("Nothing is selected. Choose a stop or a turn: Tab goes from one to the next.", true)));
+                () -> sheet.say(TEXTS.text("selectedEdits.nothingSelectedChoose"), true)));
     }
 
     private static Team team(SheetItem item) {

@@ -14,9 +14,12 @@ import org.eclipse.ui.IViewSite;
 import org.eclipse.ui.actions.ActionFactory;
 import org.eclipse.ui.handlers.IHandlerService;
 import org.straddle.daysheet.layout.Sight;
+import org.straddle.words.Catalogue;
 
 /** Toolbar, view menu and keys of the view. */
 final class SheetActions {
+
+    private static final Catalogue TEXTS = Catalogue.of(SheetActions.class);
 
     static final String CONTEXT = "org.straddle.ui.daysheet.context";
 
@@ -26,20 +29,20 @@ final class SheetActions {
     SheetActions(IViewSite site, SheetCanvas sheet) {
         this.sheet = sheet;
         this.handlers = site.getService(IHandlerService.class);
-        IAction in = moving("zoomIn", "Zoom &in", "Larger (also + and Ctrl with the wheel)", s -> s.zoom(true));
-        IAction out = moving("zoomOut", "Zoom &out", "Smaller (also - and Ctrl with the wheel)", s -> s.zoom(false));
-        IAction all = moving("fitAll", "All &days", "Show all days (also 0)", Sight::fitAll);
-        IAction day = moving("fitDay", "One d&ay", "Show the day of what is selected, or the one in the middle (days have the keys 1 to 9)",
+        IAction in = moving("zoomIn", TEXTS.text("sheetActions.zoom"), TEXTS.text("sheetActions.largerAlsoCtrl"), s -> s.zoom(true));
+        IAction out = moving("zoomOut", TEXTS.text("sheetActions.zoomOut"), TEXTS.text("sheetActions.smallerAlsoCtrl"), s -> s.zoom(false));
+        IAction all = moving("fitAll", TEXTS.text("sheetActions.allDays"), TEXTS.text("sheetActions.showAllDays"), Sight::fitAll);
+        IAction day = moving("fitDay", TEXTS.text("sheetActions.oneDAy"), TEXTS.text("sheetActions.showDayWhat"),
                 this::day);
-        IAction hour = moving("oneHour", "One &hour", "Show one hour around what is selected", this::hour);
-        IAction picture = action("picture", "Save as &picture…", "Save the time in sight as a picture", () -> {
+        IAction hour = moving("oneHour", TEXTS.text("sheetActions.oneHour"), TEXTS.text("sheetActions.showOneHour"), this::hour);
+        IAction picture = action("picture", TEXTS.text("sheetActions.saveAsPicture"), TEXTS.text("sheetActions.saveTimeSight"), () -> {
             if (sheet.sheet().isPresent()) {
                 PictureFile.export(site.getShell(), sheet);
             }
         });
-        IAction pdf = action("pdf", "Save as P&DF…", "All days on paper, a page or more for each",
+        IAction pdf = action("pdf", TEXTS.text("sheetActions.saveAsP"), TEXTS.text("sheetActions.allDaysPaper"),
                 () -> sheet.sheet().ifPresent(shown -> PaperFile.export(site.getShell(), sheet, shown)));
-        IAction print = action("print", "&Print…", "All days on paper, a page or more for each",
+        IAction print = action("print", TEXTS.text("sheetActions.print"), TEXTS.text("sheetActions.allDaysPaper"),
                 () -> sheet.sheet().ifPresent(shown -> PaperPrint.print(site.getShell(), sheet, shown)));
         site.getActionBars().setGlobalActionHandler(ActionFactory.PRINT.getId(), print);
         IAction legend = legend();
@@ -77,8 +80,7 @@ final class SheetActions {
     }
 
     private IAction legend() {
-        return action("legend", "&Legend: more, none, fitting", "Show what the drawings mean: in full, not at all, or as"
-                + " much as fits", () -> sheet.legend(sheet.legend().next()));
+        return action("legend", TEXTS.text("sheetActions.legendMoreNone"), TEXTS.text("sheetActions.showWhatDrawings"), () -> sheet.legend(sheet.legend().next()));
     }
 
     private IAction moving(String name, String text, String tip, Consumer<Sight> motion) {

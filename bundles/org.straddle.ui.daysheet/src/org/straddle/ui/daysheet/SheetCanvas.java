@@ -33,16 +33,19 @@ import org.straddle.daysheet.sheet.SheetItem;
 import org.straddle.model.Identified;
 import org.straddle.model.Stop;
 import org.straddle.model.Turn;
+import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
-import org.straddle.outlook.things.ThingText;
 import org.straddle.sky.Window;
 import org.straddle.ui.drawing.GcPen;
 import org.straddle.ui.drawing.ScreenLetters;
 import org.straddle.ui.parts.PictureAccess;
 import org.straddle.ui.session.Computed;
+import org.straddle.words.Catalogue;
 
 /** The sheet on the screen. Whatever changes only drops the layout; the next paint makes it anew. */
 final class SheetCanvas {
+
+    private static final Catalogue TEXTS = Catalogue.of(SheetCanvas.class);
 
     /** Keys that are held down must not pile up edits that come long after. */
     private static final int MOST_WAITING = 20;
@@ -191,9 +194,9 @@ final class SheetCanvas {
         }
         Optional<Carried> carried = carried(item, grip);
         if (item.thing() instanceof Stop stop ? stop.isPinned() : ((Turn) item.thing()).isPinned()) {
-            say(ThingText.of(item.thing()) + " is pinned. Let it go first.", true);
+            say(TEXTS.text("sheetCanvas.pinnedLetGo", "thing", Naming.name(item.thing())), true);
         } else if (carried.isEmpty()) {
-            say(ThingText.of(item.thing()) + " lacks a team, a site, a bird or a time. Open it and complete it first.", true);
+            say(TEXTS.text("sheetCanvas.lacksTeamSite", "thing", Naming.name(item.thing())), true);
         } else {
             message = "";
             drag = new SheetDrag(this, item, carried.get(), sight.scale().at(x - gutter()));

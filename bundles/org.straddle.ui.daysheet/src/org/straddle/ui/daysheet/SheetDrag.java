@@ -19,12 +19,15 @@ import org.straddle.daysheet.sheet.SheetItem;
 import org.straddle.model.Team;
 import org.straddle.model.Turn;
 import org.straddle.ui.session.NewestJob;
+import org.straddle.words.Catalogue;
 
 /**
  * One stop or turn, or an end of it, from being lifted to being put down. The places that fit light up as soon as they
  * are found; what would be wrong is told with every move.
  */
 final class SheetDrag {
+
+    private static final Catalogue TEXTS = Catalogue.of(SheetDrag.class);
 
     private static final int SNAP_PX = 8;
     /** Where a pixel is more than this, five minutes are as fine as a hand can go. */
@@ -48,8 +51,9 @@ final class SheetDrag {
         this.item = item;
         this.carried = carried;
         this.offset = Duration.between(carried.grip() == Grip.END ? item.window().end() : item.window().start(), grabbed);
-        this.search = new NewestJob<>(sheet.control().getDisplay(), new NewestJob.Kind("Places that fit", false, Job.INTERACTIVE,
-                "The places that fit could not be found."));
+        this.search = new NewestJob<>(sheet.control().getDisplay(), new NewestJob.Kind(
+                TEXTS.text("placeSearch.placesFit"), false, Job.INTERACTIVE,
+                TEXTS.text("sheetDrag.placesFitCould")));
         search.run(carried::everywhere, this::light, failure -> { });
     }
 
@@ -81,7 +85,7 @@ final class SheetDrag {
         List<String> words = landing == null ? List.of()
                 : new ArrayList<>(LandingWords.lines(landing, sheet.sheet().orElseThrow().zone()));
         if (searched && places.isEmpty() && landing != null) {
-            words.add("No place on the sheet fits it.");
+            words.add(TEXTS.text("sheetDrag.placeSheetFits"));
         }
         return new Carry(item.thing() instanceof Turn, places, landing(), words);
     }

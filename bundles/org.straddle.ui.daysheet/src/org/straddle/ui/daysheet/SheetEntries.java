@@ -7,21 +7,24 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.straddle.daysheet.sheet.DaySheet;
 import org.straddle.daysheet.sheet.SheetItem;
 import org.straddle.ui.parts.PictureAccess;
+import org.straddle.words.Catalogue;
 
 /** The stops and turns of the sheet in reading order, for screen readers. */
 record SheetEntries(SheetCanvas sheet) implements PictureAccess.Entries {
 
+    private static final Catalogue TEXTS = Catalogue.of(SheetEntries.class);
+
     @Override
     public String title() {
-        return "Day sheet";
+        return TEXTS.text("paperPrint.daySheet");
     }
 
     @Override
     public String description() {
         String said = sheet.said().isEmpty() ? "" : sheet.said() + " ";
-        return said + sheet.selected().flatMap(item -> sheet.wording().map(wording -> "Selected: " + wording.of(item)))
-                .orElseGet(() -> sheet.sheet().map(shown -> shown.lanes().size() + " teams, " + count()
-                        + " stops and turns. Tab goes from one to the next, Enter opens it.").orElse("Empty"));
+        return said + sheet.selected().flatMap(item -> sheet.wording().map(wording -> TEXTS.text("sheetEntries.selected", "item", wording.of(item))))
+                .orElseGet(() -> sheet.sheet().map(shown -> TEXTS.text("sheetEntries.teamsStopsTurns",
+                        "lanes", shown.lanes().size(), "count", count())).orElse(TEXTS.text("sheetEntries.empty")));
     }
 
     @Override

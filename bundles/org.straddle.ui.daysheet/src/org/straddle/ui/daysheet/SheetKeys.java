@@ -9,12 +9,15 @@ import org.eclipse.swt.events.TraverseEvent;
 import org.straddle.daysheet.sheet.DaySheet;
 import org.straddle.daysheet.sheet.SheetItem;
 import org.straddle.daysheet.sheet.Walk;
+import org.straddle.words.Catalogue;
 
 /**
  * Keys on the sheet. Tab and the arrows walk over stops and turns; with Ctrl, or when nothing is selected, the arrows
  * move the sight.
  */
 final class SheetKeys {
+
+    private static final Catalogue TEXTS = Catalogue.of(SheetKeys.class);
 
     private static final double NUDGE = 0.1;
     private static final double PAGE = 0.9;
@@ -68,7 +71,7 @@ final class SheetKeys {
     private void escape() {
         if (sheet.isDragging()) {
             sheet.letFall();
-            sheet.say("Put back where it was.", false);
+            sheet.say(TEXTS.text("sheetKeys.putBackWhere"), false);
         } else {
             sheet.say("", false);
             sheet.chooseNothing();

@@ -12,6 +12,7 @@ import org.straddle.outlook.Outlook;
 import org.straddle.store.KeptFolder;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.NewestJob;
+import org.straddle.words.Catalogue;
 
 /**
  * Reads sheets off the UI thread, because the light of many days takes a while; only the newest is of interest.
@@ -21,13 +22,16 @@ import org.straddle.ui.session.NewestJob;
  */
 final class SheetReader {
 
+    private static final Catalogue TEXTS = Catalogue.of(SheetReader.class);
+
     private final LightMemory light = new LightMemory();
     private final NewestJob<Reading> job;
     private final Consumer<Reading> done;
 
     /** @param done called on the UI thread */
     SheetReader(Display display, Consumer<Reading> done) {
-        this.job = new NewestJob<>(display, new NewestJob.Kind("Day sheet", false, Job.INTERACTIVE, "The day sheet could not be read."));
+        this.job = new NewestJob<>(display, new NewestJob.Kind(
+                TEXTS.text("paperPrint.daySheet"), false, Job.INTERACTIVE, TEXTS.text("sheetReader.daySheetCould")));
         this.done = done;
     }
 

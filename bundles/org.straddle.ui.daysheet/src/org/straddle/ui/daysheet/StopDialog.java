@@ -2,7 +2,6 @@ package org.straddle.ui.daysheet;
 
 import java.time.Instant;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -24,15 +23,20 @@ import org.straddle.daysheet.fits.StopOpenings;
 import org.straddle.daysheet.fits.StopOpenings.StopOpening;
 import org.straddle.model.Site;
 import org.straddle.model.Team;
+import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
-import org.straddle.outlook.things.ThingText;
-import org.straddle.outlook.things.Times;
 import org.straddle.ui.parts.QuestionDialog;
+import org.straddle.words.Catalogue;
+import org.straddle.words.FigureText;
+import org.straddle.words.TimeText;
 
 /** Offers the sites where a team could stop in its free time. */
 final class StopDialog extends QuestionDialog {
 
-    private static final String[] COLUMNS = {"Site", "Squares and demand", "From", "Until", "Passes", "Adds", "Why not"};
+    private static final Catalogue TEXTS = Catalogue.of(StopDialog.class);
+
+    private static final String[] COLUMNS = {TEXTS.text("stopDialog.site"), TEXTS.text("openingDialog.squaresDemand"), TEXTS.text("stopDialog.from"), TEXTS.text("stopDialog.until"),
+            TEXTS.text("stopDialog.passes"), TEXTS.text("stopDialog.adds"), TEXTS.text("stopDialog.whyNot")};
 
     private final Outlook outlook;
     private final List<Team> teams;
@@ -52,8 +56,8 @@ final class StopDialog extends QuestionDialog {
      * @param at    a time for the stop, to begin with
      */
     StopDialog(Shell parent, Outlook outlook, List<Team> teams, Team first, Optional<Instant> at) {
-        super(parent, "Add a stop", "Sites where a team can stop in its free time, the one that adds most first.",
-                "&Add", 2);
+        super(parent, TEXTS.text("stopDialog.addStop"), TEXTS.text("stopDialog.sitesWhereTeam"),
+                TEXTS.text("stopDialog.add"), 2);
         this.outlook = outlook;
         this.teams = teams;
         this.at = at;
@@ -66,11 +70,11 @@ final class StopDialog extends QuestionDialog {
 
     @Override
     protected void fields(Composite body) {
-        team = combo(body, "&Team:");
-        teams.forEach(known -> team.add(ThingText.of(known)));
+        team = combo(body, TEXTS.text("stopDialog.team"));
+        teams.forEach(known -> team.add(Naming.name(known)));
         team.select(chosenTeam);
         team.addListener(SWT.Selection, event -> showTimes());
-        time = combo(body, "&Free time (UTC):");
+        time = combo(body, TEXTS.text("stopDialog.freeTimeUtc"));
         time.addListener(SWT.Selection, event -> showSites());
         table = new Table(body, SWT.SINGLE | SWT.BORDER | SWT.FULL_SELECTION);
         table.setHeaderVisible(true);
@@ -86,7 +90,7 @@ final class StopDialog extends QuestionDialog {
             }
         });
         withTurns = new Button(body, SWT.CHECK);
-        withTurns.setText("Add the &passes that can be worked there, too");
+        withTurns.setText(TEXTS.text("stopDialog.addPassesCan"));
         withTurns.setSelection(true);
         GridDataFactory.fillDefaults().span(2, 1).applyTo(withTurns);
         showTimes();
@@ -124,20 +128,20 @@ final class StopDialog extends QuestionDialog {
         if (!openings.isEmpty()) {
             table.select(0);
         }
-        setErrorMessage(free.isEmpty() ? "This team has no free time. Give it a day in its form, or shorten a stop."
-                : openings.isEmpty() ? "The event has no sites. Make one in the explorer first."
+        setErrorMessage(free.isEmpty() ? TEXTS.text("stopDialog.teamHasFree")
+                : openings.isEmpty() ? TEXTS.text("stopDialog.eventHasSites")
                 : openings.get(0).fits() ? null
-                : "There is no site for this time: the list says why. Choose another time or team.");
+                : TEXTS.text("stopDialog.thereSiteTime"));
         answered();
     }
 
     private void row(StopOpening opening) {
         TableItem item = new TableItem(table, SWT.NONE);
-        item.setText(new String[] {ThingText.of(opening.site()), squares(opening.site()),
-                opening.window().map(window -> Times.utcClock(window.start())).orElse(""),
-                opening.window().map(window -> Times.utcClock(window.end())).orElse(""),
+        item.setText(new String[] {Naming.name(opening.site()), squares(opening.site()),
+                opening.window().map(window -> TimeText.zulu(window.start())).orElse(""),
+                opening.window().map(window -> TimeText.zulu(window.end())).orElse(""),
                 opening.fits() ? String.valueOf(opening.passes()) : "",
-                opening.fits() ? String.format(Locale.ROOT, "%.2f", opening.adds()) : "",
+                opening.fits() ? FigureText.inCurrent().fixed(2, opening.adds()) : "",
                 opening.obstacle().map(obstacle -> obstacle.sentence()).orElse("")});
         if (!opening.fits()) {
             item.setForeground(table.getDisplay().getSystemColor(SWT.COLOR_WIDGET_DISABLED_FOREGROUND));
@@ -150,9 +154,11 @@ final class StopDialog extends QuestionDialog {
     }
 
     private static String words(FreeTime free) {
-        return Times.utcDay(free.window().start()) + " " + Times.utcClock(free.window().start()).replace("Z", "") + "–"
-                + Times.utcClock(free.window().end()) + ", " + free.window().duration().toMinutes() + " min, "
-                + free.from().map(ThingText::of).orElse("no base") + " to " + free.to().map(ThingText::of).orElse("no base");
+        return TEXTS.text("stopDialog.min", "day", TimeText.utc().weekday(free.window().start()),
+                "times", TimeText.zulu(free.window().start(), free.window().end()),
+                "minutes", free.window().duration().toMinutes(),
+                "from", free.from().map(Naming::name).orElse(TEXTS.text("stopDialog.base")),
+                "to", free.to().map(Naming::name).orElse(TEXTS.text("stopDialog.base")));
     }
 
     @Override

@@ -2,7 +2,6 @@ package org.straddle.ui.daysheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 import org.straddle.daysheet.sheet.PlacedTurn;
 import org.straddle.model.Bird;
@@ -12,9 +11,13 @@ import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
 import org.straddle.plan.event.TurnWorth;
 import org.straddle.sky.PassError;
+import org.straddle.words.Catalogue;
+import org.straddle.words.FigureText;
 
 /** What a turn adds to the plan and what it costs, in lines. */
 final class TurnCost {
+
+    private static final Catalogue TEXTS = Catalogue.of(TurnCost.class);
 
     private final Outlook outlook;
 
@@ -25,17 +28,17 @@ final class TurnCost {
     List<String> lines(PlacedTurn placed) {
         List<String> lines = new ArrayList<>();
         worth(placed, lines);
-        lines.add("Takes " + placed.window().duration().toMinutes() + " min and the gap of "
-                + outlook.policies().turnGap().toMinutes() + " min to the next turn");
+        lines.add(TEXTS.text("turnCost.takesMinGap", "minutes", placed.window().duration().toMinutes(),
+                "gap", outlook.policies().turnGap().toMinutes()));
         Site site = ((Stop) placed.turn().eContainer()).getSite();
         Bird bird = placed.turn().getBird();
         placed.pass().ifPresent(pass -> {
             outlook.reach().of(new SitePass(site, bird, pass), placed.window()).ifPresent(reach -> lines.add(
-                    "Reaches " + percent(reach.mean()) + " of chasers at a moment, " + percent(reach.ever())
-                            + " at some time of it"));
+                    TEXTS.text("turnCost.reachesChasersMoment", "mean", percent(reach.mean()),
+                            "ever", percent(reach.ever()))));
             PassError error = outlook.error(pass);
-            lines.add(String.format(Locale.ROOT, "Times good to ±%.1f s; the element set is %.1f days old",
-                    error.timeErrorS(), error.age().toMinutes() / 1440.0));
+            lines.add(TEXTS.text("turnCost.timesGoodS", "seconds", error.timeErrorS(),
+                    "days", error.age().toMinutes() / 1440.0));
         });
         return lines;
     }
@@ -43,12 +46,12 @@ final class TurnCost {
     private void worth(PlacedTurn placed, List<String> lines) {
         TurnWorth worth = TurnWorth.of(outlook, placed.turn());
         for (TurnWorth.Part part : worth.parts()) {
-            lines.add(part.square() + ": demand " + percent(part.demand()) + ", "
-                    + (part.worked() == 1 ? "the only pass from it" : "one of " + part.worked() + " passes from it")
-                    + ", adds " + hundredths(part.adds()));
+            lines.add(TEXTS.text("turnCost.demandAdds", "square", part.square(), "demand", percent(part.demand()),
+                    "worked", part.worked(),
+                    "worth", hundredths(part.adds())));
         }
         if (worth.parts().size() > 1) {
-            lines.add("Without this turn the plan is worth " + hundredths(worth.adds()) + " less");
+            lines.add(TEXTS.text("turnCost.withoutTurnPlan", "worth", hundredths(worth.adds())));
         }
     }
 
@@ -57,6 +60,6 @@ final class TurnCost {
     }
 
     private static String hundredths(double worth) {
-        return String.format(Locale.ROOT, "%.2f", worth);
+        return FigureText.inCurrent().fixed(2, worth);
     }
 }

@@ -1,11 +1,9 @@
 package org.straddle.ui.daysheet;
 
 import java.time.Duration;
-import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 import org.straddle.check.Finding;
@@ -23,19 +21,23 @@ import org.straddle.daysheet.sheet.PlacedStop;
 import org.straddle.daysheet.sheet.PlacedTurn;
 import org.straddle.daysheet.sheet.SheetItem;
 import org.straddle.grid.Square;
-import org.straddle.model.Base;
 import org.straddle.model.Bird;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.model.Team;
+import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
-import org.straddle.outlook.things.ThingText;
-import org.straddle.outlook.things.Times;
 import org.straddle.sky.Pass;
 import org.straddle.sky.Window;
+import org.straddle.words.Catalogue;
+import org.straddle.words.DateText;
+import org.straddle.words.LengthText;
+import org.straddle.words.TimeText;
 
 /** What tooltips and screen readers say of the parts of a sheet. */
 final class Wording {
+
+    private static final Catalogue TEXTS = Catalogue.of(Wording.class);
 
     /** Tooltips longer than this leave the screen. */
     private static final int MOST_FINDINGS = 8;
@@ -61,8 +63,8 @@ final class Wording {
         } else if (part instanceof LaneBox lane) {
             return lane(lane.lane());
         } else if (part instanceof DayTab day) {
-            return "Show " + Times.day(day.day().date()) + " alone"
-                    + day.number().map(box -> " (key " + day.day().number() + ")").orElse("");
+            return TEXTS.text("day.alone", "day", DateText.inCurrent().weekday(day.day().date()),
+                    "numbered", day.number().isPresent(), "key", day.day().number());
         }
         return "";
     }
@@ -75,14 +77,15 @@ final class Wording {
         Stop stop = placed.stop();
         Site site = stop.getSite();
         List<String> lines = new ArrayList<>();
-        lines.add(team(stop.getTeam()) + " at " + (site == null ? "no site" : ThingText.of(site) + ", "
-                + site.getKind().getLiteral() + " site"));
+        lines.add(site == null ? TEXTS.text("stop.nosite", "team", team(stop.getTeam()))
+                : TEXTS.text("stop.at", "team", team(stop.getTeam()), "site", Naming.name(site),
+                        "kind", Naming.of(site.getKind())));
         lines.add(times(placed.window()));
         if (site != null && !outlook.squares(site).isEmpty()) {
-            lines.add("Squares " + outlook.squares(site).stream().map(this::square)
-                    .collect(Collectors.joining(", ")));
+            lines.add(TEXTS.text("stop.squares",
+                    "squares", outlook.squares(site).stream().map(this::square).collect(Collectors.joining(", "))));
         }
-        lines.add(counted(placed.turns().size(), "turn") + (stop.isPinned() ? ", pinned" : ""));
+        lines.add(TEXTS.text("stop.turns", "turns", placed.turns().size(), "pinned", stop.isPinned()));
         tell(lines, placed.findings());
         if (site != null) {
             List<Finding> ofSite = findings.stream().filter(finding -> finding.objects().stream()
@@ -96,15 +99,15 @@ final class Wording {
     private String turn(PlacedTurn placed) {
         Bird bird = placed.turn().getBird();
         List<String> lines = new ArrayList<>();
-        lines.add("Turn " + placed.bird().letters() + ": "
-                + (bird == null ? "no bird" : ThingText.of(bird) + ", " + bird.getMode().getLiteral())
-                + (placed.turn().isPinned() ? ", pinned" : ""));
+        lines.add(TEXTS.text("turn", "letters", placed.bird().letters(), "bird", bird == null
+                ? TEXTS.text("nobird") : Naming.name(bird) + ", " + Naming.of(bird.getMode()),
+                "pinned", placed.turn().isPinned()));
         lines.add(times(placed.window()));
         if (placed.turn().getDownlinkMhz() > 0) {
-            lines.add(String.format(Locale.ROOT, "Downlink %.3f MHz", placed.turn().getDownlinkMhz()));
+            lines.add(TEXTS.text("turn.downlink", "mhz", placed.turn().getDownlinkMhz()));
         }
         placed.pass().ifPresentOrElse(pass -> lines.addAll(pass(pass)),
-                () -> lines.add("No pass of the bird over this site is known at that time."));
+                () -> lines.add(TEXTS.text("turn.nopass")));
         if (bird != null) {
             lines.addAll(new TurnCost(outlook).lines(placed));
         }
@@ -114,86 +117,66 @@ final class Wording {
 
     private static List<String> pass(Pass pass) {
         return List.of(
-                (pass.startsBefore() ? "Already up" : "AOS") + " " + Times.utcSeconds(pass.aos()) + "Z, azimuth "
-                        + degrees(pass.aosAzimuthDeg()),
-                "TCA " + Times.utcSeconds(pass.tca()) + "Z, azimuth " + degrees(pass.tcaAzimuthDeg()) + ", peak "
-                        + degrees(pass.peakElevationDeg()),
-                (pass.endsAfter() ? "Still up" : "LOS") + " " + Times.utcSeconds(pass.los()) + "Z, azimuth "
-                        + degrees(pass.losAzimuthDeg()));
+                TEXTS.text("pass.aos", "startsBefore", pass.startsBefore(),
+                        "time", TimeText.utc().seconds(pass.aos()), "azimuth", degrees(pass.aosAzimuthDeg())),
+                TEXTS.text("pass.tca", "time", TimeText.utc().seconds(pass.tca()),
+                        "azimuth", degrees(pass.tcaAzimuthDeg()), "peak", degrees(pass.peakElevationDeg())),
+                TEXTS.text("pass.los", "endsAfter", pass.endsAfter(),
+                        "time", TimeText.utc().seconds(pass.los()), "azimuth", degrees(pass.losAzimuthDeg())));
     }
 
     private static String leg(PlacedLeg placed) {
         long need = minutes(placed.leg().total());
         long breaks = minutes(placed.leg().breaks());
         long spare = minutes(placed.room().minus(placed.leg().total()));
-        return "Drive " + placed.from() + " to " + placed.to() + "\nAbout " + Math.round(placed.leg().roadKm())
-                + " km of road, " + need + " min" + (breaks > 0 ? " with " + breaks + " min of breaks" : "")
-                + "\n" + minutes(placed.room()) + " min until the team is due: "
-                + (placed.fits() ? spare + " min to spare" : -spare + " min short")
-                + "\n" + (placed.leg().isEntered() ? "Time " + placed.leg().origin() + "." : "Estimated from the distance.");
+        return TEXTS.text("drive", "from", placed.from(), "to", placed.to(),
+                "roadKm", Math.round(placed.leg().roadKm()), "need", need, "breaks", breaks, "room", minutes(placed.room()),
+                "fits", placed.fits(), "spare", Math.abs(spare), "entered", placed.leg().isEntered(), "origin", placed.leg().origin());
     }
 
     private String span(OpenSpan span) {
-        return "The team may be out\n" + times(span.window())
-                + span.start().map(base -> "\nFrom " + name(base)).orElse("\nNo base to start from")
-                + span.end().map(base -> "\nBack at " + name(base)).orElse("\nNo base to return to");
+        return TEXTS.text("span", "times", times(span.window()),
+                "started", span.start().isPresent(),
+                "start", span.start().map(Naming::name).orElse(""), "ended", span.end().isPresent(),
+                "end", span.end().map(Naming::name).orElse(""));
     }
 
     private String lane(Lane lane) {
         List<String> lines = new ArrayList<>();
-        lines.add(lane.team().map(Wording::team).orElse("Stops without a team"));
+        lines.add(lane.team().map(Naming::name).map(team -> TEXTS.text("lane.of", "team", team)).orElse(TEXTS.text("lane.noteam")));
         lane.team().map(Team::getOperators).filter(operators -> !operators.isEmpty())
-                .ifPresent(operators -> lines.add(operators.stream().map(ThingText::of)
+                .ifPresent(operators -> lines.add(operators.stream().map(Naming::name)
                         .collect(Collectors.joining(", "))));
-        lines.add(counted(lane.stops().size(), "stop"));
+        lines.add(TEXTS.text("lane.stops", "stops", lane.stops().size()));
         tell(lines, lane.open());
         return String.join("\n", lines);
     }
 
     private void tell(List<String> lines, List<Finding> told) {
-        told.stream().limit(MOST_FINDINGS).forEach(finding -> lines.add("• "
-                + (finding.accepted().isPresent() ? "accepted " : "") + finding.severity().label() + ": "
-                + finding.sentence()));
+        told.stream().limit(MOST_FINDINGS).forEach(finding -> lines.add(TEXTS.text("finding",
+                "accepted", finding.accepted().isPresent(), "severity", finding.severity().label(),
+                "sentence", finding.sentence())));
         if (told.size() > MOST_FINDINGS) {
-            lines.add("• and " + (told.size() - MOST_FINDINGS) + " more, see Findings");
+            lines.add(TEXTS.text("finding.more", "count", told.size() - MOST_FINDINGS));
         }
     }
 
     private String square(Square square) {
-        return square + " (demand " + Math.round(100 * outlook.demand(square)) + " %)";
+        return TEXTS.text("square", "square", square, "demand", Math.round(100 * outlook.demand(square)));
     }
 
     private String times(Window window) {
         ZoneId zone = outlook.zone();
-        return Times.utcDay(window.start()) + " " + clock(window.start()) + "–" + Times.utcClock(window.end()) + " ("
-                + length(window.duration()) + "), local " + Times.local(window.start(), zone) + "–"
-                + Times.localSeconds(window.end(), zone).substring(0, 5);
-    }
-
-    private static String clock(Instant instant) {
-        return Times.utcClock(instant).replace("Z", "");
+        return TEXTS.text("times", "times", TimeText.of(zone).during(window.start(), window.end()),
+                "length", LengthText.inCurrent().minutes(window.duration()));
     }
 
     private static String team(Team team) {
-        return team == null ? "No team" : "Team " + ThingText.of(team);
-    }
-
-    private static String name(Base base) {
-        return ThingText.of(base);
-    }
-
-    private static String counted(int count, String word) {
-        return count + " " + word + (count == 1 ? "" : "s");
+        return team == null ? TEXTS.text("noteam") : Naming.name(team);
     }
 
     private static String degrees(double value) {
         return Math.round(value) + "°";
-    }
-
-    private static String length(Duration duration) {
-        long minutes = minutes(duration);
-        return minutes < 120 ? minutes + " min" : minutes / 60 + " h" + (minutes % 60 == 0 ? "" : " " + minutes % 60
-                + " min");
     }
 
     private static long minutes(Duration duration) {

@@ -8,9 +8,12 @@ import org.eclipse.jface.window.Window;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.PlatformUI;
 import org.osgi.framework.FrameworkUtil;
+import org.straddle.words.Catalogue;
 
 /** Who ticks items off: asked for once, then remembered for this user until changed. */
 final class Packer {
+
+    private static final Catalogue TEXTS = Catalogue.of(Packer.class);
 
     private static final String NAME = "packer";
 
@@ -25,9 +28,9 @@ final class Packer {
 
     /** Asks even if a name is known. */
     Optional<String> ask(Shell shell) {
-        InputDialog dialog = new InputDialog(shell, "Who packs?",
-                "Your name or call sign stands beside every item that you tick off.", memory.get(NAME),
-                text -> text.isBlank() ? "Enter a name or a call sign." : null);
+        InputDialog dialog = new InputDialog(shell, TEXTS.text("packer.whoPacks"),
+                TEXTS.text("packer.yourNameCall"), memory.get(NAME),
+                text -> text.isBlank() ? TEXTS.text("packer.enterNameCall") : null);
         if (dialog.open() != Window.OK) {
             return Optional.empty();
         }

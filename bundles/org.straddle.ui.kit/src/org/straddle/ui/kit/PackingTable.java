@@ -28,12 +28,16 @@ import org.straddle.kit.PackingList;
 import org.straddle.kit.PackingRow;
 import org.straddle.kit.SinglePoint;
 import org.straddle.model.KitItem;
-import org.straddle.outlook.things.Times;
+import org.straddle.model.naming.Naming;
 import org.straddle.ui.session.UiThread;
 import org.straddle.ui.things.Icons;
+import org.straddle.words.Catalogue;
+import org.straddle.words.TimeText;
 
 /** The rows of a packing list, each with a tick box that the Space key works. */
 final class PackingTable {
+
+    private static final Catalogue TEXTS = Catalogue.of(PackingTable.class);
 
     private final CheckboxTableViewer rows;
     private final Composite frame;
@@ -51,18 +55,18 @@ final class PackingTable {
         frame.setLayout(layout);
         rows = CheckboxTableViewer.newCheckList(frame, SWT.MULTI | SWT.FULL_SELECTION | SWT.BORDER | SWT.V_SCROLL);
         rows.getTable().getAccessible().addAccessibleListener(AccessibleListener.getNameAdapter(
-                asked -> asked.result = "Packing list"));
+                asked -> asked.result = TEXTS.text("packingTable.packingList")));
         rows.getTable().setHeaderVisible(true);
         rows.getTable().setLinesVisible(true);
         rows.setContentProvider(ArrayContentProvider.getInstance());
-        column(layout, "Item", SWT.LEFT, 24, row -> row.note().isEmpty() ? row.name() : row.name() + " – " + row.note());
-        column(layout, "Count", SWT.RIGHT, 7, row -> Integer.toString(row.count()));
-        column(layout, "Role", SWT.LEFT, 10, row -> row.role().getLiteral());
-        column(layout, "For", SWT.LEFT, 10, row -> row.modes().isEmpty() ? "all" : row.modesText());
-        column(layout, "Spare for", SWT.LEFT, 18, row -> row.spareFor().orElse(""));
+        column(layout, TEXTS.text("packingTable.item"), SWT.LEFT, 24, row -> row.note().isEmpty() ? row.name() : row.name() + " – " + row.note());
+        column(layout, TEXTS.text("packingTable.count"), SWT.RIGHT, 7, row -> Integer.toString(row.count()));
+        column(layout, TEXTS.text("packingTable.role"), SWT.LEFT, 10, row -> Naming.of(row.role()));
+        column(layout, TEXTS.text("packingTable.for"), SWT.LEFT, 10, row -> row.modes().isEmpty() ? TEXTS.text("packingTable.all") : row.modesText());
+        column(layout, TEXTS.text("packingTable.spare"), SWT.LEFT, 18, row -> row.spareFor().orElse(""));
         failureColumn(layout);
-        column(layout, "Weight", SWT.RIGHT, 8, PackingRow::weightText);
-        column(layout, "Packed", SWT.LEFT, 20, this::packed);
+        column(layout, TEXTS.text("packingTable.weight"), SWT.RIGHT, 8, PackingRow::weightText);
+        column(layout, TEXTS.text("packingTable.packed"), SWT.LEFT, 20, this::packed);
         rows.setCheckStateProvider(new ICheckStateProvider() {
             @Override
             public boolean isChecked(Object row) {
@@ -116,8 +120,9 @@ final class PackingTable {
     }
 
     private String packed(PackingRow row) {
-        return row.packed().map(packed -> (packed.by() + "  "
-                + packed.at().map(at -> Times.local(at, zone)).orElse("")).strip()).orElse("");
+        TimeText times = TimeText.of(zone);
+        return row.packed().map(packed -> (packed.by() + "  " + packed.at()
+                .map(at -> times.weekday(at) + " " + times.clock(at)).orElse("")).strip()).orElse("");
     }
 
     private void column(TableColumnLayout layout, String heading, int side, int weight,
@@ -131,11 +136,12 @@ final class PackingTable {
     }
 
     private void failureColumn(TableColumnLayout layout) {
-        add(layout, "If it fails", SWT.LEFT, 20, new ColumnLabelProvider() {
+        add(layout, TEXTS.text("packingTable.ifFails"), SWT.LEFT, 20, new ColumnLabelProvider() {
             @Override
             public String getText(Object row) {
                 SinglePoint point = point(row);
-                return point == null ? "" : point.modesText() + (point.stops().size() > 1 ? " stop" : " stops");
+                return point == null ? "" : TEXTS.text("packingTable.stops",
+                        "modes", point.modesText(), "stops", point.stops().size());
             }
 
             @Override

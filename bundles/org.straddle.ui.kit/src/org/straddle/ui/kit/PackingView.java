@@ -35,12 +35,15 @@ import org.straddle.ui.parts.EmptyOr;
 import org.straddle.ui.parts.TabLeaves;
 import org.straddle.ui.parts.ThingView;
 import org.straddle.ui.session.EventSession;
+import org.straddle.words.Catalogue;
 
 /**
  * What one team takes along, ticked off item by item, with what is missing beside it. Follows a team or a stop that
  * is selected elsewhere.
  */
 public final class PackingView extends ThingView<Team> {
+
+    private static final Catalogue TEXTS = Catalogue.of(PackingView.class);
 
     public static final String ID = "org.straddle.ui.kit.packing";
 
@@ -53,8 +56,8 @@ public final class PackingView extends ThingView<Team> {
     private PackingList list;
 
     public PackingView() {
-        super("The event has no teams.",
-                "Make a team in the explorer and give it a kit; its packing list then stands here.");
+        super(TEXTS.text("packingView.eventHasTeams"),
+                TEXTS.text("packingView.makeTeamExplorer"));
     }
 
     @Override
@@ -80,7 +83,7 @@ public final class PackingView extends ThingView<Team> {
     protected Composite content(Composite parent) {
         Composite body = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(3).margins(6, 4).spacing(8, 4).applyTo(body);
-        chooser(body, "&Team:");
+        chooser(body, TEXTS.text("packingView.team"));
         summary = new Label(body, SWT.NONE);
         summary.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
         kitPages = new EmptyOr<>(body, "", "", this::kit);
@@ -93,7 +96,7 @@ public final class PackingView extends ThingView<Team> {
         table = new PackingTable(sash, this::tick, row -> session.reveal(row.item()));
         remarks = new Text(sash, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL | SWT.BORDER);
         remarks.getAccessible().addAccessibleListener(AccessibleListener.getNameAdapter(
-                asked -> asked.result = "What is missing, and how long the energy lasts"));
+                asked -> asked.result = TEXTS.text("packingView.whatMissingHow")));
         TabLeaves.on(remarks);
         sash.setWeights(76, 24);
         sash.addControlListener(ControlListener.controlResizedAdapter(resized -> {
@@ -109,13 +112,14 @@ public final class PackingView extends ThingView<Team> {
         summary.setText(list.isEmpty() ? "" : list.summary());
         summary.setToolTipText(summary.getText());
         if (list.isEmpty()) {
-            kitPages.say(team.getKits().isEmpty() ? "This team has no kit." : "This team's kit has no items.",
-                    team.getKits().isEmpty() ? "Open the team and choose the kits that it takes along."
-                            : "Open the kit and add what belongs to it.");
+            kitPages.say(team.getKits().isEmpty() ? TEXTS.text("packingView.teamHasKit")
+                    : TEXTS.text("packingView.teamSKit"),
+                    team.getKits().isEmpty() ? TEXTS.text("packingView.openTeamChoose")
+                            : TEXTS.text("packingView.openKitAdd"));
             return;
         }
         table.show(list, Outlook.zoneOf(session.event()));
-        String missing = Stream.concat(list.remarks().isEmpty() ? Stream.of("Nothing is missing from this list.")
+        String missing = Stream.concat(list.remarks().isEmpty() ? Stream.of(TEXTS.text("packingView.nothingMissingFrom"))
                 : list.remarks().stream().map(remark -> "•  " + remark), Stream.of(list.energy().sentence()))
                 .collect(Collectors.joining("\n\n"));
         if (!remarks.getText().equals(missing)) {
@@ -153,17 +157,17 @@ public final class PackingView extends ThingView<Team> {
     @Override
     protected void equip(Composite content) {
         super.equip(content);
-        Action tick = act("&Tick off or clear\tSpace", "accepted", this::tickChosen);
-        Action open = act("&Open item\tEnter", "open",
+        Action tick = act(TEXTS.text("packingView.tickOffClear"), "accepted", this::tickChosen);
+        Action open = act(TEXTS.text("packingView.openItemEnter"), "open",
                 () -> table.chosen().stream().findFirst().ifPresent(row -> session.reveal(row.item())));
-        Action openTeam = act("Open &team", "team", () -> session.reveal(thing()));
-        Action name = act("Change the &packer's name…", "operator", () -> packer.ask(getSite().getShell()));
-        Action clear = act("&Clear all ticks", "remove", () -> tick(list.rows(), false));
-        Action print = act("P&rint in the browser", "publish",
+        Action openTeam = act(TEXTS.text("packingView.openTeam"), "team", () -> session.reveal(thing()));
+        Action name = act(TEXTS.text("packingView.changePackerS"), "operator", () -> packer.ask(getSite().getShell()));
+        Action clear = act(TEXTS.text("packingView.clearAllTicks"), "remove", () -> tick(list.rows(), false));
+        Action print = act(TEXTS.text("packingView.pRintBrowser"), "publish",
                 () -> SheetFile.openInBrowser(getSite().getShell(), html(), fileName()));
-        Action export = act("&Export as a web page…", "export",
+        Action export = act(TEXTS.text("packingView.exportAsWeb"), "export",
                 () -> SheetFile.export(getSite().getShell(), html(), fileName()));
-        Action copy = act("&Copy as text", "columns", this::copy);
+        Action copy = act(TEXTS.text("packingView.copyAsText"), "columns", this::copy);
 
         IToolBarManager bar = getViewSite().getActionBars().getToolBarManager();
         Stream.of(tick, openTeam, print, export).forEach(bar::add);

@@ -13,9 +13,12 @@ import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
 
 import org.straddle.ui.session.UiThread;
+import org.straddle.words.Catalogue;
 
 /** Writes a packing sheet to a file in the background: a slow disk must not hold up the window. */
 final class SheetFile {
+
+    private static final Catalogue TEXTS = Catalogue.of(SheetFile.class);
 
     private SheetFile() {
     }
@@ -23,10 +26,10 @@ final class SheetFile {
     /** Asks where to, and writes there. */
     static void export(Shell shell, String html, String suggestedName) {
         FileDialog dialog = new FileDialog(shell, SWT.SAVE);
-        dialog.setText("Export the packing list");
+        dialog.setText(TEXTS.text("sheetFile.exportPackingList"));
         dialog.setFileName(suggestedName);
         dialog.setFilterExtensions(new String[] {"*.html"});
-        dialog.setFilterNames(new String[] {"Web page (*.html)"});
+        dialog.setFilterNames(new String[] {TEXTS.text("sheetFile.webPageHtml")});
         dialog.setOverwrite(true);
         String chosen = dialog.open();
         if (chosen != null) {
@@ -38,9 +41,8 @@ final class SheetFile {
     static void openInBrowser(Shell shell, String html, String name) {
         write(shell, html, () -> Files.createTempDirectory("packing").resolve(name), file -> {
             if (!Program.launch(file.toUri().toString())) {
-                MessageDialog.openInformation(shell, "Print the packing list",
-                        "No program for web pages was found. The sheet is in " + file
-                                + ": open and print it with any browser.");
+                MessageDialog.openInformation(shell, TEXTS.text("sheetFile.printPackingList"),
+                        TEXTS.text("sheetFile.programWebPages", "file", file));
             }
         });
     }
@@ -54,14 +56,13 @@ final class SheetFile {
     }
 
     private static void write(Shell shell, String html, Place place, Then then) {
-        Job.create("Writing the packing list", (ICoreRunnable) monitor -> {
+        Job.create(TEXTS.text("sheetFile.writingPackingList"), (ICoreRunnable) monitor -> {
             try {
                 Path file = Files.writeString(place.find(), html);
                 onScreen(shell, () -> then.with(file));
             } catch (IOException failure) {
-                onScreen(shell, () -> MessageDialog.openError(shell, "Straddle", "The packing list could not be written"
-                        + " to " + failure.getMessage() + ".\n\nCheck that the folder exists and may be written, then"
-                        + " try again."));
+                onScreen(shell, () -> MessageDialog.openError(shell,
+                        "Straddle", TEXTS.text("sheetFile.packingListCould", "reason", failure.getMessage())));
             }
         }).schedule();
     }

@@ -12,9 +12,12 @@ import org.straddle.model.StraddleFactory;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.Tick;
 import org.straddle.ui.session.Edit;
+import org.straddle.words.Catalogue;
 
 /** Ticking items off, or clearing ticks, as one step of undo. */
 final class Ticks {
+
+    private static final Catalogue TEXTS = Catalogue.of(Ticks.class);
 
     private Ticks() {
     }
@@ -23,7 +26,7 @@ final class Ticks {
     static Command tick(EditingDomain domain, List<PackingRow> rows, String packer) {
         Instant now = Instant.now().truncatedTo(ChronoUnit.SECONDS);
         List<PackingRow> open = rows.stream().filter(row -> row.packed().isEmpty()).toList();
-        return change(domain, open, "Tick off ", () -> {
+        return change(domain, open, true, () -> {
             Tick tick = StraddleFactory.eINSTANCE.createTick();
             tick.setBy(packer);
             tick.setAt(now);
@@ -32,13 +35,13 @@ final class Ticks {
     }
 
     static Command untick(EditingDomain domain, List<PackingRow> rows) {
-        return change(domain, rows.stream().filter(row -> row.packed().isPresent()).toList(), "Clear tick of ",
-                () -> null);
+        return change(domain, rows.stream().filter(row -> row.packed().isPresent()).toList(), false, () -> null);
     }
 
-    private static Command change(EditingDomain domain, List<PackingRow> rows, String verb, Supplier<Tick> tick) {
-        String what = rows.size() == 1 ? rows.get(0).name() : rows.size() + " items";
-        return Edit.together(verb + what, rows.stream()
+    private static Command change(EditingDomain domain, List<PackingRow> rows, boolean ticked, Supplier<Tick> tick) {
+        String label = rows.size() == 1 ? TEXTS.text("ticks.one", "ticked", ticked, "item", rows.get(0).name())
+                : TEXTS.text("ticks.many", "ticked", ticked, "count", rows.size());
+        return Edit.together(label, rows.stream()
                 .map(row -> Edit.set(domain, row.item(), Literals.KIT_ITEM__TICK, tick.get())).toList());
     }
 }

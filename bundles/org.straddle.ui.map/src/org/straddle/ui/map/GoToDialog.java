@@ -7,9 +7,12 @@ import org.eclipse.jface.window.Window;
 import org.eclipse.swt.widgets.Shell;
 import org.straddle.grid.GeoPosition;
 import org.straddle.grid.PositionText;
+import org.straddle.words.Catalogue;
 
 /** Asks for a position in any common form, or a locator. */
 final class GoToDialog {
+
+    private static final Catalogue TEXTS = Catalogue.of(GoToDialog.class);
 
     private GoToDialog() {
     }
@@ -17,7 +20,7 @@ final class GoToDialog {
     /** Empty when the user gave up. */
     static Optional<GeoPosition> ask(Shell shell, String title, String first) {
         InputDialog dialog = new InputDialog(shell, title,
-                "Latitude and longitude, or a locator: 64.1466, -21.9426 or 64°08.8'N 21°56.6'W or HP94bc.", first,
+                TEXTS.text("goToDialog.latitudeLongitudeLocator"), first,
                 GoToDialog::objection);
         return dialog.open() == Window.OK ? Optional.of(PositionText.read(dialog.getValue()).position()) : Optional.empty();
     }

@@ -14,9 +14,12 @@ import org.straddle.atlas.layer.UserLayer;
 import org.straddle.atlas.plane.Projector;
 import org.straddle.exchange.ReadException;
 import org.straddle.exchange.maps.LayerSource;
+import org.straddle.words.Catalogue;
 
 /** Reads the maps of an event for its map. What was read once is kept while its source is the same. */
 final class LayerFiles {
+
+    private static final Catalogue TEXTS = Catalogue.of(LayerFiles.class);
 
     /** What came of the maps: layers that could be read, and what there is to say about those that could not. */
     record Answer(List<UserLayer.Laid> layers, Map<String, String> refused) {
@@ -54,7 +57,7 @@ final class LayerFiles {
         List<UserLayer.Laid> layers = new ArrayList<>();
         Map<String, String> refused = new HashMap<>();
         known.keySet().retainAll(contents(sources).values());
-        SubMonitor progress = SubMonitor.convert(monitor, "Map layers", 2 * sources.size());
+        SubMonitor progress = SubMonitor.convert(monitor, TEXTS.text("layerFiles.mapLayers"), 2 * sources.size());
         sources.forEach((name, source) -> {
             progress.subTask(name);
             try {

@@ -1,11 +1,9 @@
 package org.straddle.ui.map;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -35,11 +33,14 @@ import org.straddle.ui.drawing.GcPen;
 import org.straddle.ui.drawing.ScreenLetters;
 import org.straddle.ui.parts.Chooser;
 import org.straddle.ui.things.Icons;
+import org.straddle.words.Catalogue;
+import org.straddle.words.DateText;
 
 /** What the map can show, each with its drawing and a box to tick: legend and switches in one. */
 final class LayerList {
 
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
+    private static final Catalogue TEXTS = Catalogue.of(LayerList.class);
+
 
     /** One row: a part of the map, a layer of the user, or a file that could not be read. */
     private sealed interface Row {
@@ -87,12 +88,13 @@ final class LayerList {
         table = CheckboxTableViewer.newCheckList(body, SWT.V_SCROLL | SWT.FULL_SELECTION);
         table.getTable().setLayoutData(GridDataFactory.fillDefaults().grab(true, true).span(2, 1).create());
         table.getTable().getAccessible().addAccessibleListener(AccessibleListener.getNameAdapter(
-                asked -> asked.result = "Layers of the map"));
+                asked -> asked.result = TEXTS.text("layerList.layersMap")));
         table.setContentProvider(ArrayContentProvider.getInstance());
         table.setLabelProvider(new Labels());
         ColumnViewerToolTipSupport.enableFor(table);
         table.addCheckStateListener(change -> tick((Row) change.getElement(), change.getChecked()));
-        day = new Chooser<>(body, "D&rives of:", chosen -> chosen.map(DAY::format).orElse("all days"),
+        day = new Chooser<>(body, TEXTS.text("layerList.dRives"), chosen -> chosen.map(DateText.inCurrent()::weekday).orElse(
+                TEXTS.text("layerList.allDays")),
                 chosen -> tell(shown.on(chosen)));
         day.control().setLayoutData(GridDataFactory.fillDefaults().grab(true, false).create());
         day.offer(List.of(Optional.empty()), Optional.empty());
@@ -128,7 +130,7 @@ final class LayerList {
         List<Row> more = new ArrayList<>();
         for (UserLayer.Laid layer : contents.layers()) {
             String role = layer.byRole().keySet().stream().findFirst().orElse("");
-            more.add(new LayerRow(layer.layer().name(), tip(layer), sample("role " + role, Legend.layer(role))));
+            more.add(new LayerRow(layer.layer().name(), tip(layer), sample("role:" + role, Legend.layer(role))));
         }
         refused.forEach((name, reason) -> more.add(new RefusedRow(name, reason)));
         List<String> now = more.stream().map(Row::toString).toList();
@@ -151,8 +153,8 @@ final class LayerList {
 
     private static String tip(UserLayer.Laid layer) {
         StringBuilder tip = new StringBuilder(layer.layer().name());
-        layer.byRole().forEach((role, things) -> tip.append('\n').append(role.isEmpty() ? "without a role" : role)
-                .append(": ").append(things.full().size()).append(things.full().size() == 1 ? " thing" : " things"));
+        layer.byRole().forEach((role, things) -> tip.append('\n').append(TEXTS.text("layerList.things",
+                "role", role.isEmpty() ? TEXTS.text("layerList.withoutRole") : role, "count", things.full().size())));
         return tip.toString();
     }
 

@@ -12,9 +12,12 @@ import org.eclipse.jface.resource.ResourceLocator;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.ui.IViewSite;
 import org.eclipse.ui.handlers.IHandlerService;
+import org.straddle.words.Catalogue;
 
 /** Toolbar, menus and commands of the map. */
 final class MapActions {
+
+    private static final Catalogue TEXTS = Catalogue.of(MapActions.class);
 
     static final String CONTEXT = "org.straddle.ui.map.context";
 
@@ -25,19 +28,19 @@ final class MapActions {
     MapActions(IViewSite site, MapHands hands, MapBoard board, Deeds deeds) {
         handlers = site.getService(IHandlerService.class);
         map = hands.map();
-        IAction in = action("zoomIn", "Zoom &in", "Larger (also + and the wheel)", () -> map.zoom(MapKeys.ZOOM));
-        IAction out = action("zoomOut", "Zoom &out", "Smaller (also - and the wheel)", () -> map.zoom(1 / MapKeys.ZOOM));
-        IAction all = action("fitAll", "Whole &event", "Show the whole event (also 0)", map::fitAll);
-        IAction one = action("fitSelection", "&Selection", "Show the selected site, or the reach of the pass (also F)",
+        IAction in = action("zoomIn", TEXTS.text("mapActions.zoom"), TEXTS.text("mapActions.largerAlsoWheel"), () -> map.zoom(MapKeys.ZOOM));
+        IAction out = action("zoomOut", TEXTS.text("mapActions.zoomOut"), TEXTS.text("mapActions.smallerAlsoWheel"), () -> map.zoom(1 / MapKeys.ZOOM));
+        IAction all = action("fitAll", TEXTS.text("mapActions.wholeEvent"), TEXTS.text("mapActions.showWholeEvent"), map::fitAll);
+        IAction one = action("fitSelection", TEXTS.text("mapActions.selection"), TEXTS.text("mapActions.showSelectedSite"),
                 map::fitSelection);
-        IAction goTo = action("goTo", "&Go to…", "Go to a position or a locator, or type where the site is (also G)",
+        IAction goTo = action("goTo", TEXTS.text("mapActions.go"), TEXTS.text("mapActions.goPositionLocator"),
                 deeds::goTo);
-        IAction fresh = action("newSite", "&New site (N)", "Place a new site in the middle of the map (also N)", hands::newSite);
-        IAction move = action("move", "&Move site (M)", "Move the selected site (also M, or drag it)", hands::move);
-        IAction recentre = action("recentre", "&Centre here",
-                "Lay the map anew around the middle of the window; the whole event brings it back", deeds::recentre);
-        IAction picture = action("picture", "Save as &picture…", "Save what is in sight as a picture", deeds::picture);
-        IAction page = action("page", "Save as p&age…", "Save what is in sight as a page for the brief", deeds::page);
+        IAction fresh = action("newSite", TEXTS.text("mapActions.newSiteN"), TEXTS.text("mapActions.placeNewSite"), hands::newSite);
+        IAction move = action("move", TEXTS.text("mapActions.moveSiteM"), TEXTS.text("mapActions.moveSelectedSite"), hands::move);
+        IAction recentre = action("recentre", TEXTS.text("mapActions.centreHere"),
+                TEXTS.text("mapActions.layMapAnew"), deeds::recentre);
+        IAction picture = action("picture", TEXTS.text("mapActions.saveAsPicture"), TEXTS.text("mapActions.saveWhatSight"), deeds::picture);
+        IAction page = action("page", TEXTS.text("mapActions.saveAsP"), TEXTS.text("mapActions.saveWhatSight2"), deeds::page);
         IAction layers = layers(board);
         IToolBarManager bar = site.getActionBars().getToolBarManager();
         add(bar, in, out, all, one, goTo, null, fresh, move, null, layers, picture, page);
@@ -71,7 +74,7 @@ final class MapActions {
     }
 
     private IAction layers(MapBoard board) {
-        Action layers = new Action("&Layers", IAction.AS_CHECK_BOX) {
+        Action layers = new Action(TEXTS.text("mapActions.layers"), IAction.AS_CHECK_BOX) {
             @Override
             public void run() {
                 board.listLayers(!board.listsLayers());
@@ -79,7 +82,7 @@ final class MapActions {
             }
         };
         layers.setImageDescriptor(ResourceLocator.imageDescriptorFromBundle(MapActions.class, "icons/layers.svg").orElse(null));
-        layers.setToolTipText("Show the list of layers");
+        layers.setToolTipText(TEXTS.text("mapActions.showListLayers"));
         layers.setChecked(true);
         return registered("layers", layers);
     }

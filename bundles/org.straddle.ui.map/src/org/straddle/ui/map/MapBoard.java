@@ -10,16 +10,19 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.straddle.atlas.mark.PlaceWords;
 import org.straddle.grid.GeoPosition;
+import org.straddle.words.Catalogue;
 
 /** The map with its list of layers beside it, and a line below that says where one is and what the keys do. */
 final class MapBoard {
 
+    private static final Catalogue TEXTS = Catalogue.of(MapBoard.class);
+
     /** Below this width the list is not shown until it is asked for. */
     private static final int NARROW_PX = 760;
     private static final int LIST_PX = 215;
-    private static final String KEYS = "Tab: sites   Enter: open   arrows, + −: map   N: new site   M: move   G: go to   P: places found";
+    private static final String KEYS = TEXTS.text("mapBoard.tabSitesEnter");
     private static final String PLACING_KEYS =
-            "Arrows: 1 m (Shift 10 m, Ctrl 0.1 m)   L: onto the line   C: onto the corner   G: type it   Enter: put down   Esc: leave";
+            TEXTS.text("mapBoard.arrowsMShift");
 
     private final Composite body;
     private final SashForm halves;

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Consumer;
 
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.SWT;
@@ -26,12 +25,15 @@ import org.straddle.drawing.Frame;
 import org.straddle.grid.GeoPosition;
 import org.straddle.ui.drawing.ScreenLetters;
 import org.straddle.ui.session.NewestJob;
+import org.straddle.words.Catalogue;
 
 /**
  * The map on the screen. Moving and zooming only change the sight and copy the image that is there; a new image is
  * laid out in the background and drawn in slices (see {@link Backdrop}).
  */
 final class MapCanvas {
+
+    private static final Catalogue TEXTS = Catalogue.of(MapCanvas.class);
 
     /** Of the image around the window, so that a drag shows what is there already. */
     private static final int MARGIN_PX = 200;
@@ -65,8 +67,9 @@ final class MapCanvas {
         backdrop = new Backdrop(canvas.getDisplay(), letters);
         overlay = new Overlay(this);
         found = new FoundPlaces(this);
-        pictures = new NewestJob<>(canvas.getDisplay(), new NewestJob.Kind("Picture of the map", false, Job.SHORT,
-                "The map could not be drawn."));
+        pictures = new NewestJob<>(canvas.getDisplay(), new NewestJob.Kind(
+                TEXTS.text("mapCanvas.pictureMap"), false, Job.SHORT,
+                TEXTS.text("mapCanvas.mapCouldNot")));
         canvas.addPaintListener(event -> paint(event.gc));
         canvas.addListener(SWT.Resize, event -> resized());
         canvas.addListener(SWT.FocusIn, event -> canvas.redraw());

@@ -5,11 +5,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 import org.eclipse.swt.SWT;
@@ -30,31 +27,34 @@ import org.straddle.atlas.picture.ScaleBar;
 import org.straddle.atlas.picture.Shown;
 import org.straddle.atlas.picture.Sight;
 import org.straddle.model.Event;
+import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
-import org.straddle.outlook.things.ThingText;
 import org.straddle.ui.drawing.GcPen;
 import org.straddle.ui.work.FileWork;
+import org.straddle.words.Catalogue;
+import org.straddle.words.DateText;
 
 /** Writes what is in sight to a picture, or to a page for the brief. */
 final class MapFiles {
 
+    private static final Catalogue TEXTS = Catalogue.of(MapFiles.class);
+
     /** Twice as fine as on the screen, for printing. */
     private static final int FINE = 2;
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG).withLocale(Locale.UK);
 
     private MapFiles() {
     }
 
     static void picture(Shell shell, MapCanvas map) {
-        ask(shell, "Save the map as a picture", "map.png", "Picture (*.png)")
+        ask(shell, TEXTS.text("mapFiles.saveMapAs"), "map.png", TEXTS.text("mapFiles.picturePng"))
                 .ifPresent(file -> picture(shell, map, file));
     }
 
     static boolean picture(Shell shell, MapCanvas map, Path file) {
         ImageLoader loader = new ImageLoader();
         loader.data = new ImageData[] {draw(shell.getDisplay(), map)};
-        return FileWork.run(shell, "Writing the map", () -> {
+        return FileWork.run(shell, TEXTS.text("mapFiles.writingMap"), () -> {
             ByteArrayOutputStream png = new ByteArrayOutputStream();
             loader.save(png, SWT.IMAGE_PNG);
             Files.write(file, png.toByteArray());
@@ -87,8 +87,9 @@ final class MapFiles {
         Sight sight = map.sight();
         Shown shown = map.shown();
         MapPage.Text text = text(outlook.event(), contents, shown);
-        ask(shell, "Save the map as a page", "map.pdf", "Page (*.pdf)").ifPresent(file -> FileWork.run(shell,
-                "Writing the map", () -> write(file, contents, sight, shown, text)));
+        ask(shell, TEXTS.text("mapFiles.saveMapAs2"),
+                "map.pdf", TEXTS.text("mapFiles.pagePdf")).ifPresent(file -> FileWork.run(shell,
+                TEXTS.text("mapFiles.writingMap"), () -> write(file, contents, sight, shown, text)));
     }
 
     private static void write(Path file, MapContents contents, Sight sight, Shown shown, MapPage.Text text)
@@ -104,24 +105,25 @@ final class MapFiles {
         List<String> layers = contents.layers().stream().map(UserLayer.Laid::layer).map(UserLayer::name)
                 .filter(shown::showsLayer).toList();
         if (!layers.isEmpty()) {
-            notes.add("Layers of the event: " + String.join(", ", layers) + ".");
+            notes.add(TEXTS.text("mapFiles.layersEvent", "layers", String.join(", ", layers)));
         }
-        contents.reach().filter(reach -> shown.shows(Part.REACH)).ifPresent(reach -> notes.add(reachWords(reach.pass())
-                + String.format(Locale.ROOT, ", at %.0f° or higher.", reach.leastDeg())));
-        return new MapPage.Text("Map: " + ThingText.of(event), days(event), notes);
+        contents.reach().filter(reach -> shown.shows(Part.REACH)).ifPresent(reach -> notes.add(TEXTS.text("mapFiles.higher",
+                "reach", reachWords(reach.pass()), "degrees", reach.leastDeg())));
+        return new MapPage.Text(TEXTS.text("mapFiles.map", "event", Naming.name(event)), days(event), notes);
     }
 
     static String reachWords(SitePass pass) {
-        return "Reach of " + ThingText.of(pass.bird()) + " from " + ThingText.of(pass.site()) + ", TCA "
-                + pass.pass().tca().toString().substring(0, 16).replace('T', ' ') + " UTC";
+        return TEXTS.text("mapFiles.reachFromTca", "bird", Naming.name(pass.bird()),
+                "site", Naming.name(pass.site()),
+                "tca", pass.pass().tca());
     }
 
     private static String days(Event event) {
         LocalDate first = event.getFirstDay();
         LocalDate last = event.getLastDay();
-        String days = first == null ? "" : last == null || last.equals(first) ? DAY.format(first)
-                : DAY.format(first) + " to " + DAY.format(last);
-        return days + (days.isEmpty() ? "" : "   ") + "As planned on " + DAY.format(LocalDate.now());
+        String days = first == null ? "" : last == null || last.equals(first) ? DateText.inCurrent().of(first)
+                : TEXTS.text("mapFiles.to", "first", first, "last", last);
+        return TEXTS.text("mapFiles.isemptyAsPlanned", "known", !days.isEmpty(), "days", days, "today", LocalDate.now());
     }
 
     private static Optional<Path> ask(Shell shell, String title, String name, String kind) {

@@ -25,12 +25,15 @@ import org.straddle.ui.places.ShownPlace;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.NewestJob;
 import org.straddle.ui.work.Problem;
+import org.straddle.words.Catalogue;
 
 /**
  * Brings together what is on the map, part by part as it is loaded or computed in the background: nothing waits for
  * anything else, and the map shows what is there. UI thread only.
  */
 final class MapMaker {
+
+    private static final Catalogue TEXTS = Catalogue.of(MapMaker.class);
 
     private static BaseMap baseMap;
 
@@ -51,14 +54,14 @@ final class MapMaker {
     /** @param changed told after {@link #contents()} has changed */
     MapMaker(Display display, Runnable changed) {
         this.changed = changed;
-        baseMapWork = work("Base map", display, false);
-        layerWork = work("Map layers", display, true);
-        sceneWork = work("Map", display, false);
-        reachWork = work("Reach on the map", display, false);
+        baseMapWork = work(TEXTS.text("mapMaker.baseMap"), display, false);
+        layerWork = work(TEXTS.text("layerFiles.mapLayers"), display, true);
+        sceneWork = work(TEXTS.text("mapMaker.map"), display, false);
+        reachWork = work(TEXTS.text("mapMaker.reachMap"), display, false);
     }
 
     private static <T> NewestJob<T> work(String name, Display display, boolean isShown) {
-        return new NewestJob<>(display, new NewestJob.Kind(name, isShown, Job.SHORT, name + " could not be shown on the map."));
+        return new NewestJob<>(display, new NewestJob.Kind(name, isShown, Job.SHORT, TEXTS.text("mapMaker.notShown", "work", name)));
     }
 
     /** Empty while no event is shown. */
@@ -81,8 +84,9 @@ final class MapMaker {
 
     /** What is being loaded, for the corner of the map; empty for nothing. */
     String loading() {
-        return layerWork.isRunning() ? "Loading layers…" : baseMapWork.isRunning() ? "Loading the base map…"
-                : sceneWork.isRunning() ? "Drawing…" : "";
+        return layerWork.isRunning() ? TEXTS.text("mapMaker.loadingLayers") : baseMapWork.isRunning()
+                ? TEXTS.text("mapMaker.loadingBaseMap")
+                : sceneWork.isRunning() ? TEXTS.text("mapMaker.drawing") : "";
     }
 
     void show(Computed newest) {
@@ -122,7 +126,7 @@ final class MapMaker {
             refused = new TreeMap<>(answer.refused());
             contents = contents.with(answer.layers());
             changed.run();
-        }, failure -> failed("Map layers", failure));
+        }, failure -> failed(TEXTS.text("layerFiles.mapLayers"), failure));
         changed.run();
     }
 
@@ -147,7 +151,7 @@ final class MapMaker {
         reachWork.run(monitor -> ReachShape.of(from.outlook(), known.get(), plane, monitor), reach -> {
             contents = contents.with(Optional.of(reach));
             changed.run();
-        }, failure -> failed("Reach on the map", failure));
+        }, failure -> failed(TEXTS.text("mapMaker.reachMap"), failure));
     }
 
     Optional<SitePass> pass() {
@@ -212,7 +216,7 @@ final class MapMaker {
         baseMapWork.run(monitor -> LaidBaseMap.of(baseMap(monitor), projector), laid -> {
             contents = contents.with(laid);
             changed.run();
-        }, failure -> failed("Base map", failure));
+        }, failure -> failed(TEXTS.text("mapMaker.baseMap"), failure));
         readLayers();
     }
 
@@ -223,7 +227,7 @@ final class MapMaker {
                 scene -> {
                     contents = contents.with(scene);
                     changed.run();
-                }, failure -> failed("Map", failure));
+                }, failure -> failed(TEXTS.text("mapMaker.map"), failure));
     }
 
     private static synchronized BaseMap baseMap(IProgressMonitor monitor) throws IOException {
@@ -234,9 +238,9 @@ final class MapMaker {
     }
 
     private void failed(String work, Throwable failure) {
-        refused.put(work, work + " could not be shown: " + failure.getMessage());
+        refused.put(work, TEXTS.text("mapMaker.couldNotShown", "work", work, "reason", failure.getMessage()));
         if (failure instanceof IOException) {
-            Problem.log(work + " could not be shown on the map.", failure);
+            Problem.log(TEXTS.text("mapMaker.notShown", "work", work), failure);
         }
         changed.run();
     }

@@ -35,9 +35,12 @@ import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.Edit;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.work.Problem;
+import org.straddle.words.Catalogue;
 
 /** Where everything is: squares and their demand, sites, drives, the user's layers, and the reach of a pass. */
 public final class MapView extends SessionView<MapBoard> implements MapActions.Deeds {
+
+    private static final Catalogue TEXTS = Catalogue.of(MapView.class);
 
     public static final String ID = "org.straddle.ui.map.view";
 
@@ -57,7 +60,7 @@ public final class MapView extends SessionView<MapBoard> implements MapActions.D
     private PictureAccess access;
 
     public MapView() {
-        super("Open an event folder, make a new event, or look at the demo event.");
+        super(TEXTS.text("mapView.openEventFolder"));
     }
 
     @Override
@@ -105,7 +108,7 @@ public final class MapView extends SessionView<MapBoard> implements MapActions.D
         maker.forget();
         hiddenByHand.clear();
         map.clear();
-        pages().say("Computing…", "The map comes with the first results of the event.");
+        pages().say(TEXTS.text("mapView.computing"), TEXTS.text("mapView.mapComesFirst"));
     }
 
     @Override
@@ -119,7 +122,7 @@ public final class MapView extends SessionView<MapBoard> implements MapActions.D
     @Override
     public void edited(EventSession edited) {
         if (!edited.computing() && edited.computed().isEmpty()) {
-            pages().say("Nothing has been computed.", "The computation was stopped or failed. Check now starts it anew.");
+            pages().say(TEXTS.text("mapView.nothingHasBeen"), TEXTS.text("mapView.computationStoppedFailed"));
         }
         readLayers();
     }
@@ -135,7 +138,7 @@ public final class MapView extends SessionView<MapBoard> implements MapActions.D
         try {
             maker.layers(LayerSource.of(session().folder()));
         } catch (IOException failure) {
-            Problem.log("The folder of layers cannot be read.", failure);
+            Problem.log(TEXTS.text("mapView.folderLayersCannot"), failure);
         }
     }
 
@@ -172,7 +175,7 @@ public final class MapView extends SessionView<MapBoard> implements MapActions.D
             board.layers().show(contents, maker.refused(), hidden());
             boolean empty = contents.scene().sites().isEmpty() && !maker.isLoading();
             map.note(!maker.loading().isEmpty() ? maker.loading()
-                    : empty ? "No site has a position yet. Move the map to the place, then press N to put a new site there."
+                    : empty ? TEXTS.text("mapView.siteHasPosition")
                             : contents.reach().map(reach -> MapFiles.reachWords(reach.pass())).orElse(""));
         });
     }
@@ -230,7 +233,8 @@ public final class MapView extends SessionView<MapBoard> implements MapActions.D
     @Override
     public void goTo() {
         String first = map.placing().map(placing -> PositionText.write(placing.at(), PositionText.Form.DEGREES)).orElse("");
-        GoToDialog.ask(getSite().getShell(), map.placing().isPresent() ? "Where the site is" : "Go to", first).ifPresent(at -> {
+        GoToDialog.ask(getSite().getShell(), map.placing().isPresent() ? TEXTS.text("mapView.whereSite")
+                : TEXTS.text("mapView.go"), first).ifPresent(at -> {
             if (map.placing().isPresent()) {
                 hands.placeAt(at);
             } else {

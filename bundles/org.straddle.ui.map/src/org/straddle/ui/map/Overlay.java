@@ -20,9 +20,12 @@ import org.straddle.drawing.Stroke;
 import org.straddle.drawing.Words;
 import org.straddle.grid.Square;
 import org.straddle.ui.drawing.GcPen;
+import org.straddle.words.Catalogue;
 
 /** What is drawn anew in each frame over the map: what is selected, what is being placed, scale, words in the corner. */
 final class Overlay {
+
+    private static final Catalogue TEXTS = Catalogue.of(Overlay.class);
 
     private static final double INSET = 10;
     private static final Stroke HALO = Stroke.solid(Palette.CHOSEN, 4);
@@ -121,7 +124,7 @@ final class Overlay {
         marks.add(new Mark.Line(cross, EDGE));
         marks.add(new Mark.Line(List.of(new Frame(x - 5, y - 5, x + 5.0, y + 5.0).ring()), EDGE));
         List<String> lines = new ArrayList<>(PlaceWords.lines(placing.at()));
-        lines.set(2, lines.get(2) + placing.on().map(on -> "   on " + on).orElse(""));
+        lines.set(2, lines.get(2) + placing.on().map(on -> TEXTS.text("overlay.on", "on", on)).orElse(""));
         box(lines, x + 34, y + 20, marks);
     }
 

@@ -13,13 +13,17 @@ import org.straddle.model.Fresh;
 import org.straddle.model.Policies;
 import org.straddle.model.Site;
 import org.straddle.model.StraddlePackage.Literals;
+import org.straddle.model.naming.Naming;
 import org.straddle.ui.session.Edit;
+import org.straddle.words.Catalogue;
 
 /**
  * What the map does to sites, each as one step of undo. A claim of kind and squares that fitted the mark goes on
  * fitting it; one that somebody made otherwise is theirs, and stays.
  */
 final class SiteCommands {
+
+    private static final Catalogue TEXTS = Catalogue.of(SiteCommands.class);
 
     private SiteCommands() {
     }
@@ -35,7 +39,7 @@ final class SiteCommands {
                 commands.add(Edit.set(domain, site, Literals.SITE__SQUARES, claim.squares()));
             });
         }
-        return Edit.together("Move site " + words(site), commands);
+        return Edit.together(TEXTS.text("siteCommands.moveSite", "site", Naming.name(site)), commands);
     }
 
     /** A site that claims what its mark allows; it still wants a name. */
@@ -43,7 +47,7 @@ final class SiteCommands {
         Site site = Fresh.site();
         site.setLatitudeDeg(at.latitudeDeg());
         site.setLongitudeDeg(at.longitudeDeg());
-        site.setName("New site " + (event.getSites().size() + 1));
+        site.setName(TEXTS.text("siteCommands.newSite", "number", event.getSites().size() + 1));
         claim(event, at.latitudeDeg(), at.longitudeDeg(), site.getMarkErrorM()).ifPresent(claim -> {
             site.setKind(claim.kind());
             site.getSquares().addAll(claim.squares());
@@ -52,7 +56,7 @@ final class SiteCommands {
     }
 
     static Command add(EditingDomain domain, Event event, Site site) {
-        return Edit.add(domain, event, Literals.EVENT__SITES, site, "site " + words(site));
+        return Edit.add(domain, event, Literals.EVENT__SITES, site, TEXTS.text("siteCommands.site", "site", Naming.name(site)));
     }
 
     private static Optional<Claim> claim(Event event, double latitudeDeg, double longitudeDeg, double errorM) {
@@ -62,9 +66,5 @@ final class SiteCommands {
         } catch (IllegalArgumentException impossible) {
             return Optional.empty();
         }
-    }
-
-    private static String words(Site site) {
-        return site.getName() == null || site.getName().isBlank() ? "without a name" : site.getName();
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
@@ -13,6 +14,8 @@ import org.straddle.grid.MapRole;
 import org.straddle.grid.PositionText;
 import org.straddle.grid.Square;
 import org.straddle.ui.places.ShownPlace;
+import org.straddle.words.Catalogue;
+import org.straddle.words.FigureText;
 
 /**
  * One column of the list of places.
@@ -22,37 +25,40 @@ import org.straddle.ui.places.ShownPlace;
  */
 record PlaceColumn(String title, int width, boolean number, String tip, Function<ShownPlace, String> text, Comparator<ShownPlace> order) {
 
+    private static final Catalogue TEXTS = Catalogue.of(PlaceColumn.class);
+
     /** The columns for places with distances to things of these roles. */
     static List<PlaceColumn> of(List<MapRole> around) {
         List<PlaceColumn> columns = new ArrayList<>(List.of(
-                number("Rank", 70, "Best first: demand, less the walk to a corner, and what is near", place -> place.rank(), "%.0f", false),
-                words("Kind", 95, "How the road meets the line or corner", place -> kind(place.candidate().candidate())),
-                words("Line or corner", 130, "What is straddled", place -> place.candidate().candidate().boundary().toString()),
-                words("Squares", 150, "What one contact counts for", PlaceColumn::squares),
-                number("Demand", 70, "Sum of the shares of chasers that still need these squares", place -> place.candidate().demand(), "%.2f", true),
-                number("Points", 65, "What the rank goes by", place -> place.candidate().points(), "%.2f", true),
-                words("Road", 170, "Name of the road on the map", place -> place.candidate().candidate().road().name()),
-                number("Bearing", 75, "Direction of the road as it was drawn, degrees from true north",
-                        place -> Math.round(place.candidate().candidate().bearingDeg()) % 360, "%03.0f°", false),
-                number("To the line", 95, "Angle between road and line: 0° along it, 90° straight across",
-                        place -> place.candidate().candidate().angleDeg(), "%.0f°", true),
-                number("Room, m", 85, "Length of road on which the station still straddles; 0 when one has to walk",
-                        place -> place.candidate().candidate().bandM(), "%.0f", true),
-                number("Walk, m", 80, "From the road to the line or corner", place -> place.candidate().candidate().distanceM(), "%.0f", false)));
+                number(TEXTS.text("placeColumn.rank"), 70, TEXTS.text("placeColumn.bestFirstDemand"), place -> place.rank(), whole(), false),
+                words(TEXTS.text("placeColumn.kind"), 95, TEXTS.text("placeColumn.howRoadMeets"), place -> kind(place.candidate().candidate())),
+                words(TEXTS.text("placeColumn.lineCorner"), 130, TEXTS.text("placeColumn.whatStraddled"), place -> place.candidate().candidate().boundary().toString()),
+                words(TEXTS.text("placeColumn.squares"), 150, TEXTS.text("placeColumn.whatOneContact"), PlaceColumn::squares),
+                number(TEXTS.text("placeColumn.demand"), 70, TEXTS.text("placeColumn.sumSharesChasers"), place -> place.candidate().demand(),
+                        decimals(2), true),
+                number(TEXTS.text("placeColumn.points"), 65, TEXTS.text("placeColumn.whatRankGoes"), place -> place.candidate().points(),
+                        decimals(2), true),
+                words(TEXTS.text("placeColumn.road"), 170, TEXTS.text("placeColumn.nameRoadMap"), place -> place.candidate().candidate().road().name()),
+                number(TEXTS.text("placeColumn.bearing"), 75, TEXTS.text("placeColumn.directionRoadAs"),
+                        place -> Math.round(place.candidate().candidate().bearingDeg()) % 360, value -> TEXTS.text("placeColumn.degrees", "degrees", padded(value)), false),
+                number(TEXTS.text("placeColumn.line"), 95, TEXTS.text("placeColumn.angleBetweenRoad"),
+                        place -> place.candidate().candidate().angleDeg(), value -> TEXTS.text("placeColumn.degrees", "degrees", FigureText.inCurrent().fixed(0, value)), true),
+                number(TEXTS.text("placeColumn.roomM"), 85, TEXTS.text("placeColumn.lengthRoadWhich"),
+                        place -> place.candidate().candidate().bandM(), whole(), true),
+                number(TEXTS.text("placeColumn.walkM"), 80, TEXTS.text("placeColumn.fromRoadLine"), place -> place.candidate().candidate().distanceM(), whole(), false)));
         for (MapRole role : around) {
-            columns.add(new PlaceColumn(capital(role.name().replace('-', ' ')) + ", m", 110, true, "Distance to the nearest " + role.name().replace('-', ' ')
-                    + " within reach", place -> place.candidate().near(role).map(near -> format("%.0f", near.distanceM())).orElse(""),
+            columns.add(new PlaceColumn(TEXTS.text("placeColumn.near", "role", capital(role.name().replace('-', ' '))), 110, true, TEXTS.text("placeColumn.distanceNearestWithin", "role", role.name().replace('-', ' ')), place -> place.candidate().near(role).map(near -> FigureText.inCurrent().fixed(0, near.distanceM())).orElse(TEXTS.text("placeColumn.unknown")),
                     Comparator.comparingDouble(place -> place.candidate().near(role).map(near -> near.distanceM()).orElse(Double.MAX_VALUE))));
         }
-        columns.add(words("Position", 210, "WGS 84", place -> PositionText.write(place.candidate().candidate().position(), PositionText.Form.DEGREES)));
+        columns.add(words(TEXTS.text("placeColumn.position"), 210, TEXTS.text("placeColumn.wgs"), place -> PositionText.write(place.candidate().candidate().position(), PositionText.Form.DEGREES)));
         return columns;
     }
 
     static String kind(Candidate candidate) {
         return switch (candidate.kind()) {
-            case CROSSING -> "crossing";
-            case ALONGSIDE -> "alongside";
-            case CORNER -> "corner";
+            case CROSSING -> TEXTS.text("placeColumn.crossing");
+            case ALONGSIDE -> TEXTS.text("placeColumn.alongside");
+            case CORNER -> TEXTS.text("placeColumn.atcorner");
         };
     }
 
@@ -68,12 +74,23 @@ record PlaceColumn(String title, int width, boolean number, String tip, Function
         return new PlaceColumn(title, width, false, tip, text, Comparator.comparing(text, String.CASE_INSENSITIVE_ORDER));
     }
 
-    private static PlaceColumn number(String title, int width, String tip, ToDoubleFunction<ShownPlace> value, String format, boolean mostFirst) {
+    private static PlaceColumn number(String title, int width, String tip, ToDoubleFunction<ShownPlace> value,
+            DoubleFunction<String> figure, boolean mostFirst) {
         Comparator<ShownPlace> order = Comparator.comparingDouble(value);
-        return new PlaceColumn(title, width, true, tip, place -> format(format, value.applyAsDouble(place)), mostFirst ? order.reversed() : order);
+        return new PlaceColumn(title, width, true, tip, place -> figure.apply(value.applyAsDouble(place)), mostFirst ? order.reversed() : order);
     }
 
-    private static String format(String format, double value) {
-        return String.format(Locale.ROOT, format, value);
+    private static DoubleFunction<String> whole() {
+        return decimals(0);
+    }
+
+    private static DoubleFunction<String> decimals(int decimals) {
+        return value -> FigureText.inCurrent().fixed(decimals, value);
+    }
+
+    /** Three digits, as bearings are read out. */
+    private static String padded(double degrees) {
+        String whole = FigureText.inCurrent().fixed(0, degrees);
+        return "0".repeat(Math.max(0, 3 - whole.length())) + whole;
     }
 }

@@ -12,9 +12,12 @@ import org.eclipse.swt.widgets.Text;
 import org.straddle.exchange.maps.ScoutRegion;
 import org.straddle.grid.ScoutReach;
 import org.straddle.ui.parts.EmptyOr;
+import org.straddle.words.Catalogue;
 
 /** What is asked for, in a line, and the places under it. */
 final class ScoutPanel {
+
+    private static final Catalogue TEXTS = Catalogue.of(ScoutPanel.class);
 
     private static final int COLUMNS = 9;
 
@@ -29,19 +32,19 @@ final class ScoutPanel {
     ScoutPanel(Composite parent) {
         Composite body = new Composite(parent, SWT.NONE);
         body.setLayout(GridLayoutFactory.fillDefaults().numColumns(COLUMNS).extendedMargins(6, 8, 3, 2).spacing(8, 3).create());
-        new Label(body, SWT.NONE).setText("&Station, m");
+        new Label(body, SWT.NONE).setText(TEXTS.text("scoutPanel.stationM"));
         span = spinner(body, 1, (int) ScoutReach.LONGEST_SPAN_M, 10);
-        span.setToolTipText("Longest distance between two occupied parts of the set-up station");
-        new Label(body, SWT.NONE).setText("&Corners within, m");
+        span.setToolTipText(TEXTS.text("scoutPanel.longestDistanceBetween"));
+        new Label(body, SWT.NONE).setText(TEXTS.text("scoutPanel.cornersWithinM"));
         corner = spinner(body, 0, (int) ScoutReach.FARTHEST_CORNER_M, 500);
-        corner.setToolTipText("How far from a corner a road may pass; from there one walks");
-        new Label(body, SWT.NONE).setText("&Only in");
+        corner.setToolTipText(TEXTS.text("scoutPanel.howFarFrom"));
+        new Label(body, SWT.NONE).setText(TEXTS.text("scoutPanel.only"));
         region = new Text(body, SWT.BORDER);
-        region.setMessage("HP94 IP");
-        region.setToolTipText("Squares or fields, parted by blanks; empty means everywhere");
+        region.setMessage(TEXTS.text("scoutPanel.hpIp"));
+        region.setToolTipText(TEXTS.text("scoutPanel.squaresFieldsParted"));
         GridDataFactory.fillDefaults().hint(110, SWT.DEFAULT).applyTo(region);
         find = new Button(body, SWT.PUSH);
-        find.setText("&Find places");
+        find.setText(TEXTS.text("scoutPanel.findPlaces"));
         status = new Label(body, SWT.WRAP);
         GridDataFactory.fillDefaults().grab(true, false).hint(200, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).span(2, 1).applyTo(status);
     }

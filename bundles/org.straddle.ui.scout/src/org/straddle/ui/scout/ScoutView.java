@@ -3,7 +3,6 @@ package org.straddle.ui.scout;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -28,6 +27,7 @@ import org.straddle.grid.PositionText;
 import org.straddle.model.Policies;
 import org.straddle.model.Site;
 import org.straddle.model.StraddlePackage.Literals;
+import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Demands;
 import org.straddle.ui.parts.Act;
 import org.straddle.ui.parts.EmptyOr;
@@ -40,6 +40,7 @@ import org.straddle.ui.session.EventSession;
 import org.straddle.ui.importing.AddLayer;
 import org.straddle.ui.session.NewestJob;
 import org.straddle.ui.workbench.PlanPerspective;
+import org.straddle.words.Catalogue;
 
 /**
  * Places where the roads of the event cross lines between squares or pass corners, best first. What is listed is also
@@ -47,13 +48,13 @@ import org.straddle.ui.workbench.PlanPerspective;
  */
 public final class ScoutView extends SessionView<ScoutPanel> implements PlaceListener {
 
+    private static final Catalogue TEXTS = Catalogue.of(ScoutView.class);
+
     public static final String ID = "org.straddle.ui.scout.places";
 
-    private static final String CAUTION = "Places come from maps alone: look for power lines, traffic and permission on the spot before you set up.";
-    private static final String NO_ROADS = "No roads yet.";
-    private static final String ADD_ROADS = "Bring in roads or tracks with File, Add a map layer (GPX tracks and routes, GeoJSON lines), and give"
-            + " them the role “roads to scout”. Power lines, buildings, railways, quarries and other roads come in the same way and count for"
-            + " the rank.";
+    private static final String CAUTION = TEXTS.text("scoutView.placesComeFrom");
+    private static final String NO_ROADS = TEXTS.text("scoutView.roadsYet");
+    private static final String ADD_ROADS = TEXTS.text("scoutView.bringRoadsTracks");
 
     private final PlaceBoard board = PlaceBoard.current();
     private NewestJob<Found> job;
@@ -61,7 +62,7 @@ public final class ScoutView extends SessionView<ScoutPanel> implements PlaceLis
     private String told = "";
 
     public ScoutView() {
-        super("Places along roads appear here when an event with roads is open.");
+        super(TEXTS.text("scoutView.placesAlongRoads"));
     }
 
     @Override
@@ -91,13 +92,14 @@ public final class ScoutView extends SessionView<ScoutPanel> implements PlaceLis
             }
         }));
         IToolBarManager tools = getViewSite().getActionBars().getToolBarManager();
-        tools.add(new Act("Make a site of the chosen place", "add", this::makeSites));
-        tools.add(new Act("Add a map layer…", "import", () -> {
+        tools.add(new Act(TEXTS.text("scoutView.makeSiteChosen"), "add", this::makeSites));
+        tools.add(new Act(TEXTS.text("scoutView.addMapLayer"), "import", () -> {
             if (session().isOpen()) {
                 AddLayer.ask(getSite().getShell());
             }
         }));
-        tools.add(new Act("Write the list…", "export", () -> PlaceFile.ask(getSite().getShell(), table.rows())));
+        tools.add(new Act(TEXTS.text("scoutView.writeList"),
+                "export", () -> PlaceFile.ask(getSite().getShell(), table.rows())));
     }
 
     private void showOnMap(ShownPlace place) {
@@ -109,9 +111,9 @@ public final class ScoutView extends SessionView<ScoutPanel> implements PlaceLis
         if (pages().content().places().content().chosen().isEmpty()) {
             return;
         }
-        menu.add(new Act("&Make a site of it\tInsert", "add", this::makeSites));
-        menu.add(new Act("&Show on the map\tEnter", "open", () -> board.chosen().ifPresent(this::showOnMap)));
-        menu.add(new Act("&Copy the position\tCtrl+C", "link", this::copyPositions));
+        menu.add(new Act(TEXTS.text("scoutView.makeSiteInsert"), "add", this::makeSites));
+        menu.add(new Act(TEXTS.text("scoutView.showMapEnter"), "open", () -> board.chosen().ifPresent(this::showOnMap)));
+        menu.add(new Act(TEXTS.text("scoutView.copyPositionCtrl"), "link", this::copyPositions));
     }
 
     @Override
@@ -148,7 +150,8 @@ public final class ScoutView extends SessionView<ScoutPanel> implements PlaceLis
         if (board.places().isEmpty()) {
             sayWhatToDo();
         } else {
-            pages().content().tell(layers().equals(scouted) ? told : "Layers were changed: find again.  " + told);
+            pages().content().tell(layers().equals(scouted) ? told : TEXTS.text("scoutView.layersWereChanged",
+                    "told", told));
         }
     }
 
@@ -170,9 +173,10 @@ public final class ScoutView extends SessionView<ScoutPanel> implements PlaceLis
         if (layers.isEmpty()) {
             pages().content().places().say(NO_ROADS, ADD_ROADS);
         } else {
-            pages().content().places().say("Roads are waiting.", "Find places looks through " + (layers.size() == 1 ? "the layer "
-                    : "the layers ") + layers.stream().map(layer -> layer.title() + " (" + layer.role().label() + ")").collect(Collectors.joining(", "))
-                    + ".");
+            pages().content().places().say(
+                    TEXTS.text("scoutView.roadsWaiting"), TEXTS.text("scoutView.findPlacesLooks",
+                    "layers", layers.size(),
+                    "titles", layers.stream().map(layer -> layer.title() + " (" + layer.role().label() + ")").collect(Collectors.joining(", "))));
         }
     }
 
@@ -216,9 +220,9 @@ public final class ScoutView extends SessionView<ScoutPanel> implements PlaceLis
             Scouting scouting = Scouting.of(layers, question, demands::of, monitor);
             return new Found(scouting, layers, (System.nanoTime() - begun) / 1e9);
         }, new Ending());
-        panel.find().setText("&Stop");
+        panel.find().setText(TEXTS.text("scoutView.stop"));
         panel.find().requestLayout();
-        panel.tell("Looking…");
+        panel.tell(TEXTS.text("scoutView.looking"));
     }
 
     private boolean isLooking() {
@@ -227,8 +231,9 @@ public final class ScoutView extends SessionView<ScoutPanel> implements PlaceLis
 
     private NewestJob<Found> looking() {
         if (job == null) {
-            job = new NewestJob<>(getSite().getShell().getDisplay(), new NewestJob.Kind("Looking for places along roads", true, Job.LONG,
-                    "Looking for places along roads failed."));
+            job = new NewestJob<>(getSite().getShell().getDisplay(), new NewestJob.Kind(
+                    TEXTS.text("scoutJob.lookingPlacesAlong"), true, Job.LONG,
+                    TEXTS.text("scoutJob.lookingPlacesAlong2")));
         }
         return job;
     }
@@ -251,35 +256,35 @@ public final class ScoutView extends SessionView<ScoutPanel> implements PlaceLis
             if (!pages().content().find().isDisposed()) {
                 atRest("");
                 board.clear();
-                pages().content().places().say("A layer cannot be read.", sentence(failure));
+                pages().content().places().say(TEXTS.text("scoutView.layerCannotRead"), sentence(failure));
             }
         }
 
         @Override
         public void stopped() {
             if (!pages().content().find().isDisposed()) {
-                atRest("Stopped.");
+                atRest(TEXTS.text("scoutView.stopped"));
             }
         }
 
         /** What is wrong, where, and what to do. */
         private String sentence(Throwable failure) {
             return failure instanceof ReadException ? failure.getMessage()
-                    : failure instanceof OutOfMemoryError ? "The layers are too large for the memory of this program.\nCut them to the region of the event."
-                    : "The search failed. The event is unharmed.\nTry with fewer layers to find the one to blame.";
+                    : failure instanceof OutOfMemoryError ? TEXTS.text("scoutJob.layersTooLarge")
+                    : TEXTS.text("scoutJob.searchFailedEvent");
         }
     }
 
     private void stop() {
         if (isLooking()) {
             job.stop();
-            atRest("Stopped.");
+            atRest(TEXTS.text("scoutView.stopped"));
         }
     }
 
     private void atRest(String words) {
         told = words;
-        pages().content().find().setText("&Find places");
+        pages().content().find().setText(TEXTS.text("scoutPanel.findPlaces"));
         pages().content().find().requestLayout();
         pages().content().tell(words);
     }
@@ -291,17 +296,16 @@ public final class ScoutView extends SessionView<ScoutPanel> implements PlaceLis
         for (int i = 0; i < scouting.places().size(); i++) {
             places.add(new ShownPlace(i + 1, scouting.places().get(i)));
         }
-        String remarks = scouting.remarks().isEmpty() ? "" : "  " + scouting.remarks().size() + (scouting.remarks().size() == 1 ? " remark: "
-                : " remarks; the first: ") + scouting.remarks().get(0);
-        atRest(String.format(Locale.ROOT, "%,d %s on %,.0f km of roads", places.size(), places.size() == 1 ? "place" : "places",
-                scouting.roadsKm()) + (found.seconds() < 0.1 ? "" : String.format(Locale.ROOT, ", found in %.1f s", found.seconds())));
+        String remarks = scouting.remarks().isEmpty() ? "" : TEXTS.text("scoutView.remarks", "count", scouting.remarks().size(),
+                "first", scouting.remarks().get(0));
+        atRest(TEXTS.text("scoutView.found", "places", places.size(), "kilometres", scouting.roadsKm(),
+                "long", found.seconds() >= 0.1, "seconds", found.seconds()));
         pages().content().note(CAUTION + remarks);
         EmptyOr<PlaceTable> list = pages().content().places();
         if (scouting.roads() == 0) {
-            list.say("None of the layers holds roads to scout.", "Give a layer the role “roads to scout”, or add one. " + ADD_ROADS);
+            list.say(TEXTS.text("scoutView.noneLayersHolds"), TEXTS.text("scoutView.giveLayerRole") + " " + ADD_ROADS);
         } else if (places.isEmpty()) {
-            list.say("No places found.", "None of the roads crosses a line between squares or passes a corner so near. Allow corners farther away,"
-                    + " leave “Only in” empty, or add more roads.");
+            list.say(TEXTS.text("scoutView.placesFound"), TEXTS.text("scoutView.noneRoadsCrosses"));
         } else {
             list.content().show(places, scouting.around());
             list.showContent(true);
@@ -328,7 +332,8 @@ public final class ScoutView extends SessionView<ScoutPanel> implements PlaceLis
             made.add(site);
             commands.add(Edit.add(session().editingDomain(), session().event(), Literals.EVENT__SITES, site, "site"));
         }
-        if (session().execute(Edit.together(made.size() == 1 ? "Make site " + made.get(0).getName() : "Make " + made.size() + " sites", commands))
+        if (session().execute(Edit.together(made.size() == 1 ? TEXTS.text("scoutView.makeSite",
+                "site", Naming.name(made.get(0))) : TEXTS.text("scoutView.makeSites", "count", made.size()), commands))
                 && made.size() == 1) {
             session().reveal(made.get(0));
         }

@@ -8,9 +8,12 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.straddle.ui.sky.pass.SheetWords.MomentRow;
+import org.straddle.words.Catalogue;
 
 /** What holds at AOS, TCA and LOS. */
 final class MomentTable {
+
+    private static final Catalogue TEXTS = Catalogue.of(MomentTable.class);
 
     private final Table table;
 
@@ -22,7 +25,7 @@ final class MomentTable {
             new TableColumn(table, title.isEmpty() ? SWT.LEFT : SWT.RIGHT).setText(title);
         }
         table.addListener(SWT.Resize, event -> fit());
-        Accessibility.name(table, "AOS, TCA and LOS");
+        Accessibility.name(table, TEXTS.text("momentTable.aosTcaLos"));
     }
 
     void show(List<MomentRow> rows) {

@@ -13,12 +13,15 @@ import org.straddle.ui.sky.pass.PassSheet;
 import org.straddle.ui.sky.pass.SheetWords;
 import org.straddle.ui.sky.picture.Faces;
 import org.straddle.ui.sky.picture.PassPicture;
+import org.straddle.words.Catalogue;
 
 /**
  * The picture of the pass, with a pointer on the arc: by mouse, or by the arrow keys, Home for AOS, End for LOS, and
  * Escape to take it away.
  */
 final class PassCanvas {
+
+    private static final Catalogue TEXTS = Catalogue.of(PassCanvas.class);
 
     private static final Duration STEP = Duration.ofSeconds(10);
 
@@ -43,7 +46,7 @@ final class PassCanvas {
         canvas.addListener(SWT.KeyDown, this::key);
         canvas.addListener(SWT.MouseDown, event -> canvas.setFocus());
         canvas.addListener(SWT.MouseMove, event -> mouse(event));
-        Accessibility.picture(canvas, "Pass over the horizon", () -> words == null ? "Empty" : words.spoken(),
+        Accessibility.picture(canvas, TEXTS.text("passCanvas.passOverHorizon"), () -> words == null ? TEXTS.text("passCanvas.empty") : words.spoken(),
                 () -> pointer == null ? "" : words.look(pointer));
     }
 

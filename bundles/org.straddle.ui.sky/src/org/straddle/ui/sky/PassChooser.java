@@ -10,15 +10,18 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.straddle.model.Bird;
 import org.straddle.model.Site;
+import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
-import org.straddle.outlook.things.ThingText;
-import org.straddle.outlook.things.Times;
 import org.straddle.ui.parts.Chooser;
 import org.straddle.ui.sky.pass.Worker;
+import org.straddle.words.Catalogue;
+import org.straddle.words.TimeText;
 
 /** Site, bird and pass to choose from; only what has a pass is offered. */
 final class PassChooser {
+
+    private static final Catalogue TEXTS = Catalogue.of(PassChooser.class);
 
     private final Composite row;
     private final Chooser<Site> sites;
@@ -30,9 +33,9 @@ final class PassChooser {
     PassChooser(Composite parent) {
         row = new Composite(parent, SWT.NONE);
         row.setLayout(GridLayoutFactory.fillDefaults().numColumns(6).extendedMargins(6, 6, 3, 3).create());
-        sites = wide(new Chooser<>(row, "S&ite:", ThingText::of, this::choose), 150);
-        birds = wide(new Chooser<>(row, "&Bird:", ThingText::of, this::choose), 120);
-        passes = wide(new Chooser<>(row, "&Pass:", this::words, this::choose), 240);
+        sites = wide(new Chooser<>(row, TEXTS.text("passChooser.site"), Naming::name, this::choose), 150);
+        birds = wide(new Chooser<>(row, TEXTS.text("passChooser.bird"), Naming::name, this::choose), 120);
+        passes = wide(new Chooser<>(row, TEXTS.text("passChooser.pass"), this::words, this::choose), 240);
     }
 
     private static <T> Chooser<T> wide(Chooser<T> chooser, int width) {
@@ -58,7 +61,7 @@ final class PassChooser {
     }
 
     private static <T extends EObject> List<T> byName(List<T> things) {
-        return things.stream().sorted((a, b) -> ThingText.of(a).compareToIgnoreCase(ThingText.of(b))).toList();
+        return things.stream().sorted((a, b) -> Naming.name(a).compareToIgnoreCase(Naming.name(b))).toList();
     }
 
     private void choose(Object thing) {
@@ -66,8 +69,9 @@ final class PassChooser {
     }
 
     private String words(SitePass found) {
-        return Times.utcDay(found.pass().aos()) + " " + Times.utcClock(found.pass().aos()).replace("Z", "") + "–"
-                + Times.utcClock(found.pass().los()) + ", peak " + Math.round(found.pass().peakElevationDeg()) + "°"
-                + (Worker.works(outlook.event(), found) ? ", worked" : "");
+        return TEXTS.text("passChooser.peakCase", "day", TimeText.utc().weekday(found.pass().aos()),
+                "times", TimeText.zulu(found.pass().aos(), found.pass().los()),
+                "degrees", Math.round(found.pass().peakElevationDeg()),
+                "worked", Worker.works(outlook.event(), found));
     }
 }

@@ -5,14 +5,17 @@ import java.util.stream.Stream;
 
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Shell;
-import org.straddle.outlook.things.ThingText;
+import org.straddle.model.naming.Naming;
 import org.straddle.ui.sky.pass.PassSheet;
 import org.straddle.ui.sky.pass.SheetWords;
 import org.straddle.ui.sky.picture.PassPaper;
 import org.straddle.ui.sky.picture.PassPicture;
+import org.straddle.words.Catalogue;
 
 /** The pass sheet as a page to print or as a picture. */
 final class PassExport {
+
+    private static final Catalogue TEXTS = Catalogue.of(PassExport.class);
 
     private static final int WIDTH = 1120;
     private static final int PICTURE_HEIGHT = 400;
@@ -23,9 +26,9 @@ final class PassExport {
     }
 
     static void ask(Shell shell, PassCanvas picture, PassSheet sheet) {
-        String name = "pass-" + ThingText.of(sheet.found().site()) + " " + ThingText.of(sheet.found().bird()) + " "
-                + sheet.aos().at().toString().substring(0, 16).replace(":", "") + "Z";
-        SheetExport.ask(shell, "Print or export the pass", name, () -> {
+        String name = "pass-" + Naming.name(sheet.found().site()) + " " + Naming.name(sheet.found().bird()) + " "
+                + sheet.aos().at().toString().substring(0, 16).replace(":", "") + TEXTS.text("passExport.z");
+        SheetExport.ask(shell, TEXTS.text("passExport.printExportPass"), name, () -> {
             byte[] png = FinePicture.png(shell.getDisplay(), WIDTH, PICTURE_HEIGHT, gc -> PassPicture.paint(gc,
                     picture.faces(), sheet, new Rectangle(0, 0, WIDTH, PICTURE_HEIGHT), null));
             return page(new SheetWords(sheet), png).bytes();

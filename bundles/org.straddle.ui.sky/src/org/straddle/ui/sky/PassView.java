@@ -14,9 +14,12 @@ import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
 import org.straddle.ui.sky.pass.PassSheet;
 import org.straddle.ui.sky.pass.SheetWords;
+import org.straddle.words.Catalogue;
 
 /** The sheet of one pass: its arc over the skyline of the site, times, directions, Doppler and light. */
 public final class PassView extends SkyView<PassSheet> {
+
+    private static final Catalogue TEXTS = Catalogue.of(PassView.class);
 
     public static final String ID = "org.straddle.ui.sky.pass";
 
@@ -49,7 +52,7 @@ public final class PassView extends SkyView<PassSheet> {
         GridDataFactory.fillDefaults().grab(true, false).indent(8, 2).applyTo(reading);
         tables = new SashForm(halves, SWT.VERTICAL | SWT.SMOOTH);
         moments = new MomentTable(tables);
-        facts = new FactsText(tables, "About this pass");
+        facts = new FactsText(tables, TEXTS.text("passView.aboutPass"));
         halves.addListener(SWT.Resize, event -> arrange());
         read("");
         return halves;
@@ -65,8 +68,8 @@ public final class PassView extends SkyView<PassSheet> {
 
     @Override
     String[] missing() {
-        return new String[] {"The bird cannot be followed.",
-            "It has no element set that can be used. File, Import element sets brings one."};
+        return new String[] {TEXTS.text("passView.birdCannotFollowed"),
+            TEXTS.text("passView.hasElementSet")};
     }
 
     @Override
@@ -75,7 +78,7 @@ public final class PassView extends SkyView<PassSheet> {
     }
 
     private void read(String words) {
-        reading.setText(words.isEmpty() ? "Point at the arc, or use the arrow keys in the picture." : words);
+        reading.setText(words.isEmpty() ? TEXTS.text("passView.pointArcUse") : words);
     }
 
     private void arrange() {

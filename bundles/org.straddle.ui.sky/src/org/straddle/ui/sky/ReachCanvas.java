@@ -13,9 +13,12 @@ import org.straddle.ui.sky.picture.Faces;
 import org.straddle.ui.sky.picture.ReachPicture;
 import org.straddle.ui.sky.reach.ReachSheet;
 import org.straddle.ui.sky.reach.ReachWords;
+import org.straddle.words.Catalogue;
 
 /** The picture of the reach; the list beside it has the keyboard, and a row chosen there is marked here. */
 final class ReachCanvas {
+
+    private static final Catalogue TEXTS = Catalogue.of(ReachCanvas.class);
 
     private final Canvas canvas;
     private final Faces faces;
@@ -44,8 +47,8 @@ final class ReachCanvas {
                 clicked.accept(row);
             }
         });
-        Accessibility.picture(canvas, "Reach over time",
-                () -> sheet == null ? "Empty" : new ReachWords(sheet).summary(), () -> "");
+        Accessibility.picture(canvas, TEXTS.text("reachCanvas.reachOverTime"),
+                () -> sheet == null ? TEXTS.text("reachCanvas.empty") : new ReachWords(sheet).summary(), () -> "");
     }
 
     Canvas control() {

@@ -9,9 +9,12 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.straddle.ui.sky.reach.ReachWords;
+import org.straddle.words.Catalogue;
 
 /** Whom the pass reaches, as a list. */
 final class ReachTable {
+
+    private static final Catalogue TEXTS = Catalogue.of(ReachTable.class);
 
     private final Table table;
 
@@ -24,7 +27,7 @@ final class ReachTable {
             new TableColumn(table, i == 0 ? SWT.LEFT : SWT.RIGHT).setText(ReachWords.COLUMNS.get(i));
         }
         table.addListener(SWT.Selection, event -> chosen.accept(table.getSelectionIndex()));
-        Accessibility.name(table, "Places that the pass reaches");
+        Accessibility.name(table, TEXTS.text("reachTable.placesPassReaches"));
     }
 
     void show(List<List<String>> rows) {

@@ -11,15 +11,18 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
+import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
-import org.straddle.outlook.things.ThingText;
 import org.straddle.ui.sky.picture.ReachPicture;
 import org.straddle.ui.sky.reach.ReachSheet;
 import org.straddle.ui.sky.reach.ReachWords;
+import org.straddle.words.Catalogue;
 
 /** Who can be worked through one pass, and when: regions where chasers live, and their squares. */
 public final class ReachView extends SkyView<ReachSheet> {
+
+    private static final Catalogue TEXTS = Catalogue.of(ReachView.class);
 
     public static final String ID = "org.straddle.ui.sky.reach";
 
@@ -67,16 +70,14 @@ public final class ReachView extends SkyView<ReachSheet> {
 
     @Override
     String[] missing() {
-        return new String[] {"Nobody is known to be reached.", "The event does not say where chasers live. Enter regions,"
-                + " each with its squares or its outline and its share of all chasers; whom a pass reaches then stands"
-                + " here."};
+        return new String[] {TEXTS.text("reachView.nobodyKnownReached"), TEXTS.text("reachView.eventDoesNot")};
     }
 
     @Override
     void export(ReachSheet shown) {
-        String name = "reach-" + ThingText.of(shown.found().site()) + " " + ThingText.of(shown.found().bird()) + " "
-                + shown.found().pass().aos().toString().substring(0, 16).replace(":", "") + "Z";
-        SheetExport.ask(getSite().getShell(), "Print or export the reach", name, () -> page(shown), () -> png(shown));
+        String name = "reach-" + Naming.name(shown.found().site()) + " " + Naming.name(shown.found().bird()) + " "
+                + shown.found().pass().aos().toString().substring(0, 16).replace(":", "") + TEXTS.text("reachView.z");
+        SheetExport.ask(getSite().getShell(), TEXTS.text("reachView.printExportReach"), name, () -> page(shown), () -> png(shown));
     }
 
     private byte[] page(ReachSheet shown) {

@@ -11,9 +11,12 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
 import org.straddle.ui.work.FileWork;
+import org.straddle.words.Catalogue;
 
 /** Writes a sheet as a page to print or as a picture, where the user says. */
 final class SheetExport {
+
+    private static final Catalogue TEXTS = Catalogue.of(SheetExport.class);
 
     private SheetExport() {
     }
@@ -26,7 +29,7 @@ final class SheetExport {
     static void ask(Shell shell, String title, String name, Supplier<byte[]> page, Supplier<byte[]> png) {
         FileDialog dialog = new FileDialog(shell, SWT.SAVE);
         dialog.setText(title);
-        dialog.setFilterNames(new String[] {"Page to print from a browser (*.html)", "Picture (*.png)"});
+        dialog.setFilterNames(new String[] {TEXTS.text("sheetExport.pagePrintFrom"), TEXTS.text("sheetExport.picturePng")});
         dialog.setFilterExtensions(new String[] {"*.html", "*.png"});
         dialog.setFileName(name.replaceAll("[^\\p{L}\\p{N}]+", "-") + ".html");
         dialog.setOverwrite(true);
@@ -35,7 +38,7 @@ final class SheetExport {
             boolean picture = chosen.toLowerCase(Locale.ROOT).endsWith(".png") || dialog.getFilterIndex() == 1;
             Path file = Path.of(chosen.replaceAll("(?i)\\.(html?|png)$", "") + (picture ? ".png" : ".html"));
             byte[] bytes = (picture ? png : page).get();
-            FileWork.run(shell, "Writing " + file.getFileName(), () -> write(file, bytes));
+            FileWork.run(shell, TEXTS.text("sheetExport.writing", "file", file.getFileName()), () -> write(file, bytes));
         }
     }
 

@@ -9,9 +9,12 @@ import org.eclipse.jface.resource.ResourceLocator;
 import org.eclipse.ui.IViewSite;
 import org.eclipse.ui.handlers.IHandlerService;
 import org.straddle.ui.session.EventSession;
+import org.straddle.words.Catalogue;
 
 /** Toolbar, view menu and keys of the sky views. */
 final class SkyActions {
+
+    private static final Catalogue TEXTS = Catalogue.of(SkyActions.class);
 
     static final String CONTEXT = "org.straddle.ui.sky.context";
 
@@ -23,11 +26,11 @@ final class SkyActions {
 
     /** @param export what printing or exporting does in this view */
     void add(Runnable export) {
-        IAction earlier = action("earlier", "&Earlier pass", "The pass before of this bird over this site (Ctrl+Left)",
+        IAction earlier = action("earlier", TEXTS.text("skyActions.earlierPass"), TEXTS.text("skyActions.passBeforeBird"),
                 () -> step(-1));
-        IAction later = action("later", "&Later pass", "The next pass of this bird over this site (Ctrl+Right)",
+        IAction later = action("later", TEXTS.text("skyActions.laterPass"), TEXTS.text("skyActions.nextPassBird"),
                 () -> step(1));
-        IAction print = action("export", "&Print or export…", "A page to print, or a picture (Ctrl+P)", export);
+        IAction print = action("export", TEXTS.text("skyActions.printExport"), TEXTS.text("skyActions.pagePrintPicture"), export);
         for (IContributionManager bar : new IContributionManager[] {site.getActionBars().getToolBarManager(),
             site.getActionBars().getMenuManager()}) {
             bar.add(earlier);

@@ -21,6 +21,7 @@ import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.NewestJob;
 import org.straddle.ui.session.SessionListener;
+import org.straddle.words.Catalogue;
 
 /**
  * A view of one pass, with a chooser above: it follows what is selected elsewhere, has its content worked out off the
@@ -30,7 +31,9 @@ import org.straddle.ui.session.SessionListener;
  */
 abstract class SkyView<S> extends ViewPart implements SessionListener {
 
-    private static final String CANNOT_BE_SHOWN = "This pass cannot be shown.";
+    private static final Catalogue TEXTS = Catalogue.of(SkyView.class);
+
+    private static final String CANNOT_BE_SHOWN = TEXTS.text("skyView.passCannotShown");
 
     private final EventSession session = EventSession.current();
     private final ISelectionListener follow = this::follow;
@@ -115,19 +118,18 @@ abstract class SkyView<S> extends ViewPart implements SessionListener {
 
     private void refresh() {
         if (!session.isOpen()) {
-            say("No event is open.", "Open an event folder, make a new event, or look at the demo event.");
+            say(TEXTS.text("skyView.eventOpen"), TEXTS.text("skyView.openEventFolder"));
             return;
         }
         if (session.computed().isEmpty()) {
-            say("Finding passes…", "A pass is shown here when the passes are known.");
+            say(TEXTS.text("skyView.findingPasses"), TEXTS.text("skyView.passShownHere"));
             return;
         }
         Outlook outlook = session.computed().get().outlook();
         ChosenPass.current().in(outlook).ifPresentOrElse(found -> {
             chooser.show(outlook, found);
             reader.run(monitor -> read(outlook, found), this::show, this::failed);
-        }, () -> say("No passes.", "A pass needs a site with a position, a bird with element sets near the event's"
-                + " days, and days. File, Import element sets brings element sets."));
+        }, () -> say(TEXTS.text("skyView.passes"), TEXTS.text("skyView.passNeedsSite")));
     }
 
     private void say(String heading, String sentence) {
@@ -151,8 +153,8 @@ abstract class SkyView<S> extends ViewPart implements SessionListener {
 
     private void failed(Throwable failure) {
         if (!pages.control().isDisposed()) {
-            say(CANNOT_BE_SHOWN, (failure.getMessage() == null ? failure.toString()
-                    : failure.getMessage()) + ". Choose another pass, or import newer element sets.");
+            say(CANNOT_BE_SHOWN, TEXTS.text("skyView.choosePassImport",
+                    "reason", failure.getMessage() == null ? failure.toString() : failure.getMessage()));
         }
     }
 

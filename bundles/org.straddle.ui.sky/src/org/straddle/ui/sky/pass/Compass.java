@@ -1,18 +1,20 @@
 package org.straddle.ui.sky.pass;
 
-import java.util.List;
+import org.straddle.words.Catalogue;
 
 /** The eight winds, for people who point by hand. */
 public final class Compass {
 
-    private static final List<String> WINDS = List.of("N", "NE", "E", "SE", "S", "SW", "W", "NW");
+    private static final Catalogue TEXTS = Catalogue.of(Compass.class);
+
+    private static final int WINDS = 8;
 
     private Compass() {
     }
 
     /** @param azimuthDeg any angle, from true north over east */
     public static String wind(double azimuthDeg) {
-        return WINDS.get((int) Math.floorMod(Math.round(azimuthDeg / 45), 8L));
+        return TEXTS.text("wind." + Math.floorMod(Math.round(azimuthDeg * WINDS / 360), WINDS));
     }
 
     /** {@code 187° S}. */

@@ -2,11 +2,11 @@ package org.straddle.ui.sky.pass;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 import org.straddle.model.Bird;
 import org.straddle.model.Link;
 import org.straddle.sky.Doppler;
+import org.straddle.words.Catalogue;
 
 /**
  * One link of the bird, and what Doppler makes of it at the station: what to add to the nominal frequency on the
@@ -18,22 +18,20 @@ import org.straddle.sky.Doppler;
  */
 public record Dial(Direction direction, double nominalMhz, String which) {
 
+    private static final Catalogue TEXTS = Catalogue.of(Dial.class);
+
     /** Which way the link goes. */
     public enum Direction {
-        DOWNLINK("Downlink", "Listen", 1), UPLINK("Uplink", "Send", -1);
+        DOWNLINK(1), UPLINK(-1);
 
-        private final String word;
-        private final String verb;
         private final int sign;
 
-        Direction(String word, String verb, int sign) {
-            this.word = word;
-            this.verb = verb;
+        Direction(int sign) {
             this.sign = sign;
         }
 
         public String word() {
-            return word;
+            return TEXTS.text(this);
         }
     }
 
@@ -46,13 +44,13 @@ public record Dial(Direction direction, double nominalMhz, String which) {
         List<Dial> dials = new ArrayList<>();
         boolean agreed = agreedDownlinkMhz > 0 && isKnown(bird.getDownlink());
         if (agreed) {
-            dials.add(new Dial(Direction.DOWNLINK, agreedDownlinkMhz, "agreed frequency"));
+            dials.add(new Dial(Direction.DOWNLINK, agreedDownlinkMhz, TEXTS.text("dial.agreedFrequency")));
         } else if (isKnown(bird.getDownlink())) {
             dials.add(of(Direction.DOWNLINK, bird.getDownlink()));
         }
         if (isKnown(bird.getUplink())) {
             dials.add(agreed && isPassband(bird.getUplink())
-                    ? new Dial(Direction.UPLINK, uplinkFor(bird, agreedDownlinkMhz), "frequency for the agreed downlink")
+                    ? new Dial(Direction.UPLINK, uplinkFor(bird, agreedDownlinkMhz), TEXTS.text("dial.frequencyAgreedDownlink"))
                     : of(Direction.UPLINK, bird.getUplink()));
         }
         return List.copyOf(dials);
@@ -60,8 +58,8 @@ public record Dial(Direction direction, double nominalMhz, String which) {
 
     private static Dial of(Direction direction, Link link) {
         return isPassband(link)
-                ? new Dial(direction, (link.getLowMhz() + link.getHighMhz()) / 2, "middle of the passband")
-                : new Dial(direction, link.getLowMhz(), "channel");
+                ? new Dial(direction, (link.getLowMhz() + link.getHighMhz()) / 2, TEXTS.text("dial.middlePassband"))
+                : new Dial(direction, link.getLowMhz(), TEXTS.text("dial.channel"));
     }
 
     private static double uplinkFor(Bird bird, double downlinkMhz) {
@@ -85,6 +83,6 @@ public record Dial(Direction direction, double nominalMhz, String which) {
 
     /** {@code Listen 436.780}, megahertz. */
     public String verb() {
-        return String.format(Locale.ROOT, "%s %.3f", direction.verb, nominalMhz);
+        return TEXTS.text("dial.verb", "downlink", direction == Direction.DOWNLINK, "mhz", nominalMhz);
     }
 }

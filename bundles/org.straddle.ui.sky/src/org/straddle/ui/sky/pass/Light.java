@@ -1,21 +1,19 @@
 package org.straddle.ui.sky.pass;
 
+import org.straddle.words.Catalogue;
+
 /** How a piece of a pass shows itself to the site. */
 public enum Light {
     /** Above the mask, and the whole sun shines on the bird. */
-    LIT("lit by the sun"),
+    LIT,
     /** Above the mask, in the Earth's shadow; half-shadow counts as shadow. */
-    SHADED("in the Earth's shadow"),
+    SHADED,
     /** Behind what the mask says is in the way. */
-    HIDDEN("behind the mask");
+    HIDDEN;
 
-    private final String words;
-
-    Light(String words) {
-        this.words = words;
-    }
+    private static final Catalogue TEXTS = Catalogue.of(Light.class);
 
     public String words() {
-        return words;
+        return TEXTS.text(this);
     }
 }

@@ -2,6 +2,8 @@ package org.straddle.ui.sky.pass;
 
 import java.time.Instant;
 
+import org.straddle.words.Catalogue;
+
 /**
  * AOS, TCA or LOS.
  *
@@ -10,9 +12,11 @@ import java.time.Instant;
  */
 public record Moment(String word, Instant at, ArcPoint look, SunSeen sun, Light light, boolean cut) {
 
+    private static final Catalogue TEXTS = Catalogue.of(Moment.class);
+
     /** What to say before the time of a cut end: the rise or set itself is not known. */
-    public String prefix() {
-        return !cut ? "" : word.equals("AOS") ? "before " : "after ";
+    public String prefixed(String time) {
+        return !cut ? time : TEXTS.text("moment.cut", "before", word.equals("AOS"), "time", time);
     }
 
     /** Between the bird and the sun, degrees. */

@@ -8,12 +8,16 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 
+import org.straddle.words.Catalogue;
+
 /**
  * The step in which times are shown: no finer than they are known. A time that is good to 3 s is rounded to 5 s.
  *
  * @param step 1 s to 1 h
  */
 public record TimeGrain(Duration step) {
+
+    private static final Catalogue TEXTS = Catalogue.of(TimeGrain.class);
 
     private static final List<Integer> STEPS_S = List.of(1, 2, 5, 10, 30, 60, 300, 600, 1800, 3600);
     private static final DateTimeFormatter SECONDS = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.UK);
@@ -42,7 +46,8 @@ public record TimeGrain(Duration step) {
     public String words(Duration duration) {
         long seconds = Math.round((double) duration.toMillis() / step.toMillis()) * step.toSeconds();
         long hours = seconds / 3600;
-        String minutes = (hours > 0 ? hours + " h " : "") + seconds / 60 % 60 + " min";
-        return step.toSeconds() < 60 && hours == 0 ? minutes + " " + seconds % 60 + " s" : minutes;
+        boolean fine = step.toSeconds() < 60 && hours == 0;
+        return TEXTS.text("grain.length", "long", hours > 0, "hours", hours, "minutes", seconds / 60 % 60, "fine", fine,
+                "seconds", seconds % 60);
     }
 }

@@ -3,7 +3,6 @@ package org.straddle.ui.sky.picture;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 
 import org.eclipse.swt.graphics.Color;
@@ -13,9 +12,13 @@ import org.straddle.ui.sky.pass.ArcPoint;
 import org.straddle.ui.sky.pass.Dial;
 import org.straddle.ui.sky.pass.Moment;
 import org.straddle.ui.sky.pass.PassSheet;
+import org.straddle.words.Catalogue;
+import org.straddle.words.FigureText;
 
 /** What to add to the dial from AOS to LOS, one line for each link. */
 final class DialPainter {
+
+    private static final Catalogue TEXTS = Catalogue.of(DialPainter.class);
 
     private final Brush brush;
     private final PassSheet sheet;
@@ -37,7 +40,7 @@ final class DialPainter {
     static void paint(Brush brush, PassSheet sheet, Rectangle area, Instant pointer) {
         DialPainter painter = new DialPainter(brush, sheet, area);
         if (sheet.dials().isEmpty()) {
-            brush.words("No frequencies are entered for this bird.", area.x + 8, area.y + 8, brush.faces().small(),
+            brush.words(TEXTS.text("dialPainter.frequenciesEnteredBird"), area.x + 8, area.y + 8, brush.faces().small(),
                     Palette.QUIET);
         } else if (painter.fits()) {
             painter.paint(pointer);
@@ -54,7 +57,7 @@ final class DialPainter {
     }
 
     private void paint(Instant pointer) {
-        brush.words("Add to the dial, kHz", area.x + 4, area.y + 2, brush.faces().small(), Palette.INK);
+        brush.words(TEXTS.text("dialPainter.addDialKhz"), area.x + 4, area.y + 2, brush.faces().small(), Palette.INK);
         brush.fill(box, Palette.PAPER);
         scale();
         for (Moment moment : sheet.moments()) {
@@ -83,7 +86,7 @@ final class DialPainter {
         for (double khz : new double[] {-topKhz, -topKhz / 2, 0, topKhz / 2, topKhz}) {
             brush.pen(khz == 0 ? Palette.QUIET : Palette.GRID, 1, null);
             brush.line(box.x, y(khz), box.x + box.width, y(khz));
-            String words = khz == 0 ? "0" : String.format(Locale.ROOT, khz == Math.rint(khz) ? "%+.0f" : "%+.1f", khz)
+            String words = (khz > 0 ? "+" : "") + FigureText.inCurrent().atMost(1, khz)
                     .replace('-', '−');
             Point size = brush.size(words, brush.faces().small());
             brush.words(words, box.x - size.x - 4, y(khz) - size.y / 2, brush.faces().small(), Palette.QUIET);
@@ -101,7 +104,7 @@ final class DialPainter {
 
     private void key(Dial dial, int y) {
         pen(dial);
-        String words = dial.verb() + " MHz";
+        String words = TEXTS.text("dialPainter.mhz", "verb", dial.verb());
         Point size = brush.size(words, brush.faces().small());
         brush.line(area.x + 8, y + size.y / 2, area.x + 34, y + size.y / 2);
         brush.words(words, area.x + 40, y, brush.faces().small(), Palette.INK);

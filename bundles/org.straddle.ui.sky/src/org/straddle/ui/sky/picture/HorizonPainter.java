@@ -18,12 +18,15 @@ import org.straddle.ui.sky.pass.PassSheet;
 import org.straddle.ui.sky.pass.SheetWords;
 import org.straddle.ui.sky.pass.SunSeen;
 import org.straddle.ui.sky.pass.Worker;
+import org.straddle.words.Catalogue;
 
 /**
  * The horizon as one turns about at the site: skyline, arc of the bird, sun. The bird's line is solid in sunlight,
  * dashed in shadow and dotted behind the mask.
  */
 final class HorizonPainter {
+
+    private static final Catalogue TEXTS = Catalogue.of(HorizonPainter.class);
 
     /** On a lower picture the moments tell their time only. */
     private static final int LOW_PX = 200;
@@ -73,7 +76,7 @@ final class HorizonPainter {
             new HorizonPainter(brush, sheet, frame).glance(pointer);
         }
         String words = new SheetWords(sheet).glance();
-        String more = words + ". Enlarge this part to see more.";
+        String more = TEXTS.text("horizonPainter.enlargePartSee", "words", words);
         brush.words(brush.size(more, brush.faces().small()).x < area.width - 8 ? more : words, area.x + 4,
                 area.y + Math.max(0, area.height - line - 3), brush.faces().small(), Palette.INK);
         return frame;
@@ -146,8 +149,9 @@ final class HorizonPainter {
         int y = frame.y(sun.elevationDeg());
         brush.sun(x, y);
         spots.take(new Rectangle(x - 14, y - 14, 28, 28));
-        String words = "Sun" + (sheet.isSunHidden() ? " (behind the mask)" : "")
-                + sheet.nearestSun().map(near -> ", never nearer than " + Math.round(near.separationDeg()) + "°")
+        String words = TEXTS.text("horizonPainter.sun", "hidden", sheet.isSunHidden())
+                + sheet.nearestSun().map(near -> TEXTS.text("horizonPainter.neverNearerThan",
+                        "separationDeg", Math.round(near.separationDeg())))
                         .orElse("");
         Point size = brush.size(words, brush.faces().small());
         brush.slip(words, spots.some(x, y - 6, size), brush.faces().small(), Palette.INK);
@@ -209,7 +213,7 @@ final class HorizonPainter {
             spots.take(new Rectangle(x - 7, y - 7, 14, 14));
         }
         for (Moment moment : sheet.moments()) {
-            String time = moment.word() + " " + moment.prefix() + sheet.grain().utc(moment.at()) + "Z";
+            String time = moment.word() + " " + moment.prefixed(sheet.grain().utc(moment.at())) + TEXTS.text("horizonPainter.z");
             String words = frame.height() < LOW_PX ? time : time + "\n" + Compass.words(moment.look().azimuthDeg()) + ", "
                     + Math.round(moment.look().elevationDeg()) + "°";
             Point size = brush.size(words, brush.faces().bold());
@@ -234,7 +238,8 @@ final class HorizonPainter {
     /** UTC, and local time below where it differs. */
     private String clock(Instant tick) {
         String utc = CLOCK.format(tick.atOffset(ZoneOffset.UTC));
-        return hasLocal() ? utc + "Z\n" + CLOCK.format(tick.atZone(sheet.zone())) + " local" : utc + "Z";
+        return hasLocal() ? TEXTS.text("horizonPainter.zLocal", "utc", utc,
+                "atZone", CLOCK.format(tick.atZone(sheet.zone()))) : utc + TEXTS.text("horizonPainter.z");
     }
 
     private boolean hasLocal() {
@@ -278,7 +283,7 @@ final class HorizonPainter {
             brush.words("worked", x + 32, y, brush.faces().small(), Palette.INK);
             x += 32 + size.x + 18;
         }
-        String rest = "Times UTC" + (hasLocal() ? ", local below" : " = local");
+        String rest = TEXTS.text("horizonPainter.timesUtcHaslocal", "hasLocal", hasLocal());
         if (x + brush.size(rest, brush.faces().small()).x <= frame.right()) {
             brush.words(rest, x, y, brush.faces().small(), Palette.QUIET);
         }

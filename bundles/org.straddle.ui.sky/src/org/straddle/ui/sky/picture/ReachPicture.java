@@ -17,12 +17,15 @@ import org.straddle.ui.sky.reach.ReachRow;
 import org.straddle.ui.sky.reach.ReachSheet;
 import org.straddle.ui.sky.reach.ReachWords;
 import org.straddle.ui.sky.reach.Slice;
+import org.straddle.words.Catalogue;
 
 /**
  * Time across, places down. Each cell tells with a number, and with a hatch that is denser the greater it is, how well
  * the place is reached then; a bar below tells exactly when.
  */
 public final class ReachPicture {
+
+    private static final Catalogue TEXTS = Catalogue.of(ReachPicture.class);
 
     private static final int PAD = 6;
     private static final int INDENT = 14;
@@ -48,7 +51,7 @@ public final class ReachPicture {
         this.top = top;
         this.row = rowHeight(brush);
         this.gutter = Math.min(width / 3, sheet.rows().stream().mapToInt(r -> brush.size(label(r), face(r)).x + indent(r))
-                .reduce(brush.size("Elevation here", brush.faces().plain()).x, Math::max) + 2 * PAD);
+                .reduce(brush.size(TEXTS.text("reachPicture.elevationHere"), brush.faces().plain()).x, Math::max) + 2 * PAD);
         this.width = width - gutter - PAD;
     }
 
@@ -126,7 +129,7 @@ public final class ReachPicture {
                 next = x + brush.size(words, brush.faces().small()).x + 5;
             }
         }
-        brush.words("Elevation here", left + PAD, top + row + 4, brush.faces().plain(), Palette.INK);
+        brush.words(TEXTS.text("reachPicture.elevationHere"), left + PAD, top + row + 4, brush.faces().plain(), Palette.INK);
         for (Slice slice : sheet.slices()) {
             cell(slice, top + row, slice.hereDeg(), DEGREES, "°", Palette.GROUND_EDGE);
         }
@@ -203,7 +206,7 @@ public final class ReachPicture {
 
     private static String label(ReachRow place) {
         return place.kind() == ReachRow.Kind.REGION
-                ? place.name() + String.format(Locale.ROOT, ", %.0f %%", place.sharePercent()) : place.name();
+                ? TEXTS.text("reachPicture.share", "place", place.name(), "percent", Math.round(place.sharePercent())) : place.name();
     }
 
     private Font face(ReachRow place) {

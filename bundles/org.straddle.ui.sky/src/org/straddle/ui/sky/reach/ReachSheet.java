@@ -10,6 +10,7 @@ import java.util.TreeSet;
 
 import org.straddle.grid.Square;
 import org.straddle.model.Region;
+import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.Reach;
 import org.straddle.outlook.Reach.PassReach;
@@ -20,6 +21,7 @@ import org.straddle.sky.Ephemeris;
 import org.straddle.sky.Place;
 import org.straddle.sky.Window;
 import org.straddle.ui.sky.pass.TimeGrain;
+import org.straddle.words.Catalogue;
 
 /**
  * Whom one pass reaches, and when: everybody, the regions, and the squares of each region that are reached. Worked
@@ -30,6 +32,8 @@ import org.straddle.ui.sky.pass.TimeGrain;
  */
 public record ReachSheet(SitePass found, TimeGrain grain, double leastDeg, List<Slice> slices, List<ReachRow> rows,
         int squares) {
+
+    private static final Catalogue TEXTS = Catalogue.of(ReachSheet.class);
 
     /** Works out the rows of one pass. */
     private static final class Reading {
@@ -56,13 +60,13 @@ public record ReachSheet(SitePass found, TimeGrain grain, double leastDeg, List<
         }
 
         ReachRow everybody(PassReach whole) {
-            return new ReachRow(ReachRow.Kind.EVERYBODY, "All chasers", 100,
+            return new ReachRow(ReachRow.Kind.EVERYBODY, TEXTS.text("reachSheet.allChasers"), 100,
                     parts.stream().map(part -> percent(part.map(PassReach::mean))).toList(), List.of(), whole.mean(),
                     whole.ever());
         }
 
         ReachRow region(Region region, AreaReach whole) {
-            String name = region.getName() == null || region.getName().isBlank() ? "(unnamed region)" : region.getName();
+            String name = Naming.name(region);
             return new ReachRow(ReachRow.Kind.REGION, name, region.getSharePercent(), parts.stream()
                     .map(part -> percent(part.map(known -> known.byRegion().get(region).mean()))).toList(),
                     within(reach.views(found.site(), found.bird(), region)), whole.mean(), whole.ever());

@@ -1,21 +1,23 @@
 package org.straddle.ui.sky.reach;
 
-import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
-import org.straddle.outlook.things.ThingText;
+import org.straddle.model.naming.Naming;
 import org.straddle.sky.CommonView;
+import org.straddle.words.Catalogue;
+import org.straddle.words.DateText;
+import org.straddle.words.TimeText;
 
 /** What the reach of a pass says in words and figures. */
 public final class ReachWords {
 
-    public static final List<String> COLUMNS = List.of("Place", "Chasers", "From", "Until", "Lasts", "Best at", "Here",
-            "There", "Up, mean", "Up, ever");
+    private static final Catalogue TEXTS = Catalogue.of(ReachWords.class);
 
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM uuuu", Locale.UK);
+    public static final List<String> COLUMNS = List.of(TEXTS.text("reachWords.place"), TEXTS.text("reachWords.chasers"), TEXTS.text("reachWords.from"), TEXTS.text("reachWords.until"),
+            TEXTS.text("reachWords.lasts"), TEXTS.text("reachWords.best"), TEXTS.text("reachWords.here"),
+            TEXTS.text("reachWords.there"), TEXTS.text("reachWords.upMean"), TEXTS.text("reachWords.upEver"));
+
     private static final String NOTHING = "–";
 
     private final ReachSheet sheet;
@@ -25,10 +27,12 @@ public final class ReachWords {
     }
 
     public String title() {
-        return "Reach of " + ThingText.of(sheet.found().bird()) + " from " + ThingText.of(sheet.found().site()) + ", "
-                + DAY.format(sheet.grain().rounded(sheet.found().pass().aos()).atOffset(ZoneOffset.UTC)) + " "
-                + sheet.grain().utc(sheet.found().pass().aos()) + "–" + sheet.grain().utc(sheet.found().pass().los())
-                + " UTC";
+        return TEXTS.text("reachWords.reachFromUtc", "bird", Naming.name(sheet.found().bird()),
+                "site", Naming.name(sheet.found().site()),
+                "day", DateText.inCurrent().weekday(TimeText.utc().date(sheet.grain().rounded(sheet.found().pass().aos()))),
+                "year", TimeText.utc().date(sheet.grain().rounded(sheet.found().pass().aos())).getYear(),
+                "utc", sheet.grain().utc(sheet.found().pass().aos()),
+                "utc2", sheet.grain().utc(sheet.found().pass().los()));
     }
 
     /** One line for each of the {@link #COLUMNS}. */
@@ -41,8 +45,8 @@ public final class ReachWords {
         return List.of(row.kind() == ReachRow.Kind.SQUARE ? "   " + row.name() : row.name(),
                 percent(row.sharePercent() / 100), row.span().map(span -> sheet.grain().utc(span.start())).orElse(NOTHING),
                 row.span().map(span -> sheet.grain().utc(span.end())).orElse(NOTHING),
-                row.views().isEmpty() ? NOTHING : sheet.grain().words(row.lasts())
-                        + (row.views().size() > 1 ? " in " + row.views().size() + " parts" : ""),
+                row.views().isEmpty() ? NOTHING : TEXTS.text("reachWords.lasting", "length", sheet.grain().words(row.lasts()),
+                        "parts", row.views().size()),
                 best.map(view -> sheet.grain().utc(view.best())).orElse(NOTHING),
                 best.map(view -> degrees(view.hereDeg())).orElse(NOTHING),
                 best.map(view -> degrees(view.thereDeg())).orElse(NOTHING), percent(row.mean()), percent(row.ever()));
@@ -51,18 +55,15 @@ public final class ReachWords {
     /** In one sentence. */
     public String summary() {
         ReachRow all = sheet.rows().get(0);
-        return percent(all.mean()) + " of all chasers have the bird up on average over this pass, "
-                + percent(all.ever()) + " at some time of it"
-                + (sheet.squares() > 0 ? "; " + sheet.squaresReached() + " of " + sheet.squares()
-                        + " squares are reached" : "")
-                + ". Counted while it stands above the mask here and above " + degrees(sheet.leastDeg())
-                + " there; power, noise and hills there are left out.";
+        return TEXTS.text("reachWords.allChasersHave", "mean", percent(all.mean()), "ever", percent(all.ever()),
+                "counted", sheet.squares() > 0, "reached", sheet.squaresReached(),
+                "squares", sheet.squares(),
+                "degrees", degrees(sheet.leastDeg()));
     }
 
     /** How to read the picture. */
     public static List<String> key() {
-        return List.of("Number and hatch: per cent of the chasers who have the bird up; for the site and for squares,"
-                + " its elevation.", "Bar: when both ends have it. Times are UTC.");
+        return List.of(TEXTS.text("reachWords.numberHatchPer"), TEXTS.text("reachWords.barWhenBoth"));
     }
 
     static String percent(double part) {
