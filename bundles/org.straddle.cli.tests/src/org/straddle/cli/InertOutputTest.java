@@ -2,6 +2,7 @@ package org.straddle.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
 
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -28,7 +29,10 @@ import org.straddle.store.EventFolder;
 class InertOutputTest {
 
     /** Of each kind that XML 1.0 can carry: C1, overrides and isolates of direction, separators of lines and paragraphs. */
-    private static final String HOSTILE = "\u007F\u0085\u009B31m\u009D0;title\u009C\u202Eabc\u2066\u2069\u2028\u2029<b>&\"'";
+    private static final String HOSTILE = "\nFORGED\r\n\t FORGED\u007F\u0085\u009B31m\u009D0;title\u009C\u202Eabc\u2066\u2069\u2028\u2029<b>&\"'";
+
+    /** The words of the announcement alone are set in paragraphs, as somebody wrote them. */
+    private static final String PARAGRAPH = HOSTILE.replace("\n", "").replace("\r", "");
 
     @TempDir
     static Path folder;
@@ -47,7 +51,8 @@ class InertOutputTest {
                     boolean named = List.of("name", "label", "notes", "text", "role", "announcementText", "club", "callSign", "by", "access",
                             "title", "reason", "source", "origin").contains(text.getName());
                     if (named && !text.isMany() && text.isChangeable() && text.getEAttributeType().getInstanceClass() == String.class) {
-                        each.eSet(text, (each.eGet(text) == null ? "" : each.eGet(text)) + HOSTILE);
+                        each.eSet(text, (each.eGet(text) == null ? "" : each.eGet(text))
+                                + (text.getName().equals("announcementText") ? PARAGRAPH : HOSTILE));
                     }
                 }
             }
@@ -61,6 +66,16 @@ class InertOutputTest {
         assertTrue(InertText.isPlain(left), () -> what + ": "
                 + InertText.line(left.codePoints().filter(InertText::acts).limit(5).collect(StringBuilder::new, StringBuilder::appendCodePoint,
                         StringBuilder::append).toString()));
+    }
+
+    /** A cell of CSV may hold ends of lines, which is quoted then; nothing else may. */
+    private static void assertOurLines(String what, String text) {
+        List<String> lines = text.lines().toList();
+        for (int i = 1; i < lines.size(); i++) {
+            if (lines.get(i).strip().startsWith("FORGED")) {
+                fail(what + " has a line that is none of ours, after: " + lines.get(i - 1));
+            }
+        }
     }
 
     /** The list of commands is the command line's own: a new one without arguments here fails. */
@@ -96,6 +111,11 @@ class InertOutputTest {
                     Console run = Console.run(words.toArray());
                     assertInert(words + " printed", run.out());
                     assertInert(words + " complained", run.err());
+                    assertOurLines(words + " complained", run.err());
+                    // What is exported is no prose: its format says what belongs to a name.
+                    if (!format.equals("csv") && !command.getKey().equals("export")) {
+                        assertOurLines(words + " printed", run.out());
+                    }
                     assertTrue(!(run.out() + run.err()).contains("Something failed"), run.err());
                 }
             }
@@ -105,6 +125,7 @@ class InertOutputTest {
             assertTrue(all.size() > 3, all.toString());
             for (Path sheet : all) {
                 assertInert(sheet.toString(), text(sheet));
+                assertOurLines(sheet.toString(), text(sheet));
             }
         }
     }

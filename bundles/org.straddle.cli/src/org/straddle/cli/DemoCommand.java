@@ -5,6 +5,7 @@ import java.util.concurrent.Callable;
 
 import org.straddle.demo.DemoEvent;
 import org.straddle.model.Event;
+import org.straddle.model.InertText;
 import org.straddle.store.EventFolder;
 import org.straddle.words.Catalogue;
 
@@ -31,7 +32,7 @@ final class DemoCommand implements Callable<Integer> {
         // Read back, so that what is printed is what was written.
         try (EventFolder written = EventFolder.openReadOnly(folder)) {
             Event event = written.event();
-            spec.commandLine().getOut().println(TEXTS.text("demoCommand.teamsOperatorsSites", "event", event.getName(),
+            spec.commandLine().getOut().println(TEXTS.text("demoCommand.teamsOperatorsSites", "event", InertText.line(event.getName()),
                     "teams", event.getTeams().size(), "operators", event.getOperators().size(),
                     "sites", event.getSites().size(), "birds", event.getBirds().size(), "folder", folder));
         }

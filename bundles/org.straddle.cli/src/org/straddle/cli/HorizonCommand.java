@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 
 import org.straddle.grid.GeoPosition;
+import org.straddle.model.InertText;
 import org.straddle.model.Site;
 import org.straddle.model.StraddlePackage;
 import org.straddle.sky.Horizon;
@@ -65,7 +66,7 @@ final class HorizonCommand extends EventCommand {
             out().println(computed.origin());
             computed.remarks().forEach(out()::println);
             out().println(dryRun ? TEXTS.text("importCommand.nothingChanged")
-                    : TEXTS.text("horizonCommand.changed", "site", site.getName()));
+                    : TEXTS.text("horizonCommand.changed", "site", InertText.line(site.getName())));
         }
         return StraddleCommand.DONE;
     }
@@ -76,7 +77,7 @@ final class HorizonCommand extends EventCommand {
                     farthestKm * 1000, takeForWgs84);
         } catch (IllegalArgumentException e) {
             throw new WrongInput(TEXTS.text("horizonCommand.giveValueCorrect", "reason", e.getMessage(),
-                    "site", site.getName()));
+                    "site", InertText.line(site.getName())));
         }
     }
 }

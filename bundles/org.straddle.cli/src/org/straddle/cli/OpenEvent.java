@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 
 import org.eclipse.emf.ecore.EClass;
 import org.straddle.model.Event;
+import org.straddle.model.InertText;
 import org.straddle.model.StraddlePackage;
 import org.straddle.model.Team;
 import org.straddle.model.naming.Naming;
@@ -141,7 +142,8 @@ final class OpenEvent implements AutoCloseable {
         if (matching.size() == 1) {
             return matching.get(0);
         }
-        String names = (matching.isEmpty() ? all : matching).stream().<String>map(name).collect(Collectors.joining(", "));
+        String names = (matching.isEmpty() ? all : matching).stream().<String>map(name)
+                .map(each -> InertText.line(String.valueOf(each))).collect(Collectors.joining(", "));
         throw new WrongInput(!matching.isEmpty() ? TEXTS.text("openEvent.severalThingsMatch", "wanted", wanted,
                 "names", names)
                 : TEXTS.text("openEvent.called", "kind", kind, "wanted", wanted, "names", names.isEmpty()

@@ -4,6 +4,7 @@ import java.util.List;
 
 import org.straddle.kit.PackingList;
 import org.straddle.kit.PackingRow;
+import org.straddle.model.InertText;
 import org.straddle.model.Team;
 import org.straddle.words.Catalogue;
 
@@ -32,10 +33,10 @@ final class PackCommand extends EventCommand {
         if (rows.forPeople()) {
             for (Team each : teams) {
                 PackingList list = PackingList.of(each);
-                out().println(TEXTS.text("packCommand.team", "number", each.getNumber(), "each", each.getName()));
+                out().println(TEXTS.text("packCommand.team", "number", each.getNumber(), "each", InertText.line(each.getName())));
                 rows.print(table(List.of(each)), out());
                 out().println();
-                list.remarks().forEach(remark -> out().println("! " + remark));
+                list.remarks().forEach(remark -> out().println("! " + InertText.line(remark)));
                 out().println(list.summary());
                 out().println(list.energy().sentence());
                 out().println();

@@ -9,6 +9,7 @@ import java.util.Optional;
 
 import org.straddle.grid.Square;
 import org.straddle.model.Bird;
+import org.straddle.model.InertText;
 import org.straddle.model.Region;
 import org.straddle.model.Site;
 import org.straddle.model.StraddlePackage;
@@ -71,7 +72,7 @@ final class ReachCommand extends EventCommand {
         rows.print(table(found), out());
         if (rows.forPeople()) {
             out().println(TEXTS.text("reachCommand.windowsAboveBoth", "windows", found.size(),
-                    "place", square.map(Square::name).orElseGet(() -> region.getName()), "leastDeg", reach.leastDeg()));
+                    "place", square.map(Square::name).orElseGet(() -> InertText.line(region.getName())), "leastDeg", reach.leastDeg()));
         }
         return StraddleCommand.DONE;
     }

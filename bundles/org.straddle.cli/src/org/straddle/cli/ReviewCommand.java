@@ -15,6 +15,7 @@ import org.straddle.check.gate.GateItem;
 import org.straddle.check.gate.Gates;
 import org.straddle.check.run.Checks;
 import org.straddle.model.Event;
+import org.straddle.model.InertText;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.model.StraddlePackage;
@@ -166,7 +167,7 @@ final class ReviewCommand extends EventCommand {
             rows.print(table, out());
             return;
         }
-        out().println(TEXTS.text("reviewCommand.on", "site", site.getName(), "day", notes.day(),
+        out().println(TEXTS.text("reviewCommand.on", "site", InertText.line(site.getName()), "day", notes.day(),
                 "state", notes.state().sentence()));
         notes.remarks().forEach(remark -> out().println("! " + remark));
         for (HazardNote hazard : notes.hazards()) {

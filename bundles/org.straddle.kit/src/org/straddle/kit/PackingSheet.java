@@ -61,7 +61,7 @@ public final class PackingSheet {
     }
 
     private String text() {
-        StringBuilder text = new StringBuilder(title()).append('\n');
+        StringBuilder text = new StringBuilder(oneLine(title())).append('\n');
         if (list.isEmpty()) {
             return text.append("\nThis team takes no kit along.\n").toString();
         }
@@ -80,8 +80,8 @@ public final class PackingSheet {
             String details = details(row);
             text.append(details.isEmpty() ? "" : "\n    " + details).append('\n');
         }
-        text.append('\n').append(list.summary()).append('\n').append(list.energy().sentence()).append('\n');
-        list.remarks().forEach(remark -> text.append("! ").append(remark).append('\n'));
+        text.append('\n').append(oneLine(list.summary())).append('\n').append(oneLine(list.energy().sentence())).append('\n');
+        list.remarks().forEach(remark -> text.append("! ").append(oneLine(remark)).append('\n'));
         return text.toString();
     }
 
@@ -161,7 +161,7 @@ public final class PackingSheet {
     }
 
     private static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;")
+        return InertText.line(text).replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;")
                 .replace("'", "&#39;");
     }
 }

@@ -2,6 +2,7 @@ package org.straddle.kit;
 
 import java.util.Locale;
 
+import org.straddle.model.InertText;
 import org.straddle.model.KitItem;
 import org.straddle.model.WorkMode;
 import org.straddle.words.Catalogue;
@@ -15,7 +16,7 @@ final class Words {
     }
 
     static String orElse(String text, String otherwise) {
-        return text == null || text.isBlank() ? otherwise : text.strip();
+        return text == null || text.isBlank() ? otherwise : InertText.line(text.strip());
     }
 
     static String name(KitItem item) {

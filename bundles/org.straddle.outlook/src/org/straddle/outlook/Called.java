@@ -2,6 +2,7 @@ package org.straddle.outlook;
 
 import org.straddle.model.Base;
 import org.straddle.model.Bird;
+import org.straddle.model.InertText;
 import org.straddle.model.Jurisdiction;
 import org.straddle.model.Region;
 import org.straddle.model.Site;
@@ -36,6 +37,6 @@ final class Called {
     }
 
     private static String of(String name, String kind) {
-        return name == null || name.isBlank() ? TEXTS.text("called.withoutName", "kind", kind) : name;
+        return name == null || name.isBlank() ? TEXTS.text("called.withoutName", "kind", kind) : InertText.line(name);
     }
 }

@@ -9,6 +9,7 @@ import java.util.StringJoiner;
 
 import org.straddle.model.Ban;
 import org.straddle.model.Bird;
+import org.straddle.model.InertText;
 import org.straddle.model.Site;
 import org.straddle.model.Team;
 import org.straddle.sky.Window;
@@ -82,6 +83,6 @@ public final class Words {
     }
 
     private static String named(String name, String otherwise) {
-        return name == null || name.isBlank() ? otherwise : name;
+        return name == null || name.isBlank() ? otherwise : InertText.line(name);
     }
 }

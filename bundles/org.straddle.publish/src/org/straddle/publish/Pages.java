@@ -56,7 +56,7 @@ final class Pages {
         return set("announcement.txt.ftl", "announcement", announcement);
     }
 
-    /** Values as templates see them. */
+    /** Values as templates see them: text that somebody wrote ends no line, or it could pass for a line of ours. */
     private static final class InertValues extends DefaultObjectWrapper {
 
         InertValues() {
@@ -65,7 +65,7 @@ final class Pages {
 
         @Override
         public TemplateModel wrap(Object value) throws TemplateModelException {
-            return super.wrap(value instanceof String text ? InertText.lines(text) : value);
+            return super.wrap(value instanceof String text ? InertText.line(text) : value);
         }
     }
 

@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import org.straddle.model.Base;
 import org.straddle.model.Bird;
 import org.straddle.model.Identified;
+import org.straddle.model.InertText;
 import org.straddle.model.Jurisdiction;
 import org.straddle.model.Operator;
 import org.straddle.model.Site;
@@ -115,15 +116,15 @@ public record Words(ZoneId zone) {
     public static String name(Team team) {
         String number = team.getNumber() > 0 ? "team " + team.getNumber() : "team";
         return blank(team.getName()) ? team.getNumber() > 0 ? number : "a team without a name"
-                : number + " (" + team.getName() + ")";
+                : number + " (" + InertText.line(team.getName()) + ")";
     }
 
     public static String name(Site site) {
-        return blank(site.getName()) ? "a site without a name" : site.getName();
+        return blank(site.getName()) ? "a site without a name" : InertText.line(site.getName());
     }
 
     public static String name(Base base) {
-        return blank(base.getName()) ? "a base without a name" : base.getName();
+        return blank(base.getName()) ? "a base without a name" : InertText.line(base.getName());
     }
 
     /** @param place a site or a base */
@@ -132,16 +133,16 @@ public record Words(ZoneId zone) {
     }
 
     public static String name(Bird bird) {
-        return blank(bird.getName()) ? "a bird without a name" : bird.getName();
+        return blank(bird.getName()) ? "a bird without a name" : InertText.line(bird.getName());
     }
 
     public static String name(Jurisdiction place) {
-        return blank(place.getName()) ? "a jurisdiction without a name" : place.getName();
+        return blank(place.getName()) ? "a jurisdiction without a name" : InertText.line(place.getName());
     }
 
     public static String name(Operator operator) {
         return blank(operator.getName()) ? blank(operator.getCallSign()) ? "an operator without a name"
-                : operator.getCallSign() : operator.getName();
+                : InertText.line(operator.getCallSign()) : InertText.line(operator.getName());
     }
 
     /** With a capital first letter. */

@@ -6,6 +6,7 @@ import org.eclipse.emf.common.util.Enumerator;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
+import org.straddle.model.InertText;
 import org.straddle.model.Operator;
 import org.straddle.model.Review;
 import org.straddle.model.Stop;
@@ -24,7 +25,7 @@ public final class Naming {
      * What it takes to name a thing, in any language, without the thing.
      *
      * @param type   name of its class in the model
-     * @param name   null when it has none
+     * @param name   null when it has none; in one line, or a name could pass for a line of the program's
      * @param number of a team; else 0
      */
     public record Called(String type, String name, int number) {
@@ -35,7 +36,7 @@ public final class Naming {
             if (thing instanceof Operator operator && blank(operator.getName())) {
                 written = operator.getCallSign();
             }
-            return new Called(thing.eClass().getName(), (String) written, thing instanceof Team team ? team.getNumber() : 0);
+            return new Called(thing.eClass().getName(), written == null ? null : InertText.line((String) written), thing instanceof Team team ? team.getNumber() : 0);
         }
     }
 
