@@ -12,6 +12,7 @@ import org.eclipse.swt.SWTError;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.PlatformUI;
+import org.straddle.model.InertText;
 import org.straddle.words.Catalogue;
 
 /** The desktop program. An argument that is no option is the folder of the event to open. */
@@ -24,14 +25,14 @@ public final class StraddleApplication implements IApplication {
         Optional<Path> event = StartArguments.namedEvent();
         if (event.isPresent() && state().isPresent() && OneWindow.bringToFront(state().get(), event.get())) {
             context.applicationRunning();
-            System.err.println(TEXTS.text("straddleApplication.open"));
+            tellTheTerminal(TEXTS.text("straddleApplication.open"));
             return EXIT_OK;
         }
         Display display;
         try {
             display = PlatformUI.createDisplay();
         } catch (SWTError | LinkageError impossible) {
-            System.err.println(TEXTS.text("straddleApplication.nowindow",
+            tellTheTerminal(TEXTS.text("straddleApplication.nowindow",
                     "reason", String.valueOf(impossible.getMessage()).lines().findFirst().orElse("")));
             return 2;
         }
@@ -41,6 +42,11 @@ public final class StraddleApplication implements IApplication {
         } finally {
             display.dispose();
         }
+    }
+
+    /** Without a window the terminal is the only place to say why the program ends. */
+    private static void tellTheTerminal(String text) {
+        System.err.println(InertText.line(text));
     }
 
     /** The user's folder for what the program remembers; none when it runs without. */
