@@ -2,6 +2,7 @@ package org.straddle.cli;
 
 import java.time.Duration;
 import java.util.Arrays;
+import java.util.Locale;
 import java.util.stream.Collectors;
 
 import org.straddle.model.Event;
@@ -81,6 +82,12 @@ final class PlanCommand extends EventCommand {
     }
 
     private void sayWhatItIs(Proposal proposal) {
+        out().println(TEXTS.text("planCommand.contacts", "served", proposal.chasers().served(),
+                "wanted", proposal.chasers().wanted()));
+        if (proposal.chasers().byGroup().size() > 1) {
+            proposal.chasers().byGroup().forEach(group -> out().println(TEXTS.text("planCommand.contacts.region",
+                    "region", group.group().name(), "served", group.served(), "wanted", group.wanted())));
+        }
         out().println(TEXTS.text("planCommand.worthSeedRounds", "plan", proposal.size(), "worth", proposal.worth(),
                 "seed", proposal.seed(), "rounds", proposal.iterations(),
                 "seconds", proposal.elapsed().toMillis() / 1000.0));

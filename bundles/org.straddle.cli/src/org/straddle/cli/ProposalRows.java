@@ -28,16 +28,43 @@ enum ProposalRows {
         }
     },
 
-    /** Each turn, and what it adds by itself. */
+    /** Each turn, what it is to the chasers, and what it adds by itself. */
     turns {
         @Override
         Table of(Proposal proposal) {
             Table table = new Table(Table.column("team"), Table.column("site"),
-                    Table.column("squares"), Table.column("bird"), Table.column("start"),
-                    Table.column("end"), Table.column("gain"), Table.column("pinned"));
+                    Table.column("squares"), Table.column("bird"), Table.column("start"), Table.column("end"),
+                    Table.column("effectiveMinutes"), Table.column("qualityPercent"), Table.column("callers"),
+                    Table.column("chancePercent"), Table.column("gain"), Table.column("pinned"));
             proposal.stops().forEach(stop -> stop.turns().forEach(turn -> table.row(stop.team().getNumber(),
                     stop.site().getName(), List.copyOf(stop.site().getSquares()), turn.bird().getName(),
-                    turn.window().start(), turn.window().end(), rounded(turn.gain()), turn.kept().isPresent())));
+                    turn.window().start(), turn.window().end(), tenths(turn.chance().minutes()),
+                    Math.round(100 * turn.chance().quality()), tenths(turn.chance().callers()),
+                    Math.round(100 * turn.chance().chance()), rounded(turn.gain()), turn.kept().isPresent())));
+            return table;
+        }
+    },
+
+    /** Each square that somebody needs or that is worked: who needs it, who is expected to get it, who is still owed it. */
+    squares {
+        @Override
+        Table of(Proposal proposal) {
+            Table table = new Table(Table.column("square"), Table.column("turns"),
+                    Table.column("needed"), Table.column("served"), Table.column("owed"));
+            proposal.chasers().squares().forEach(square -> table.row(square.name(), proposal.chasers().turns(square),
+                    tenths(proposal.chasers().wanted(square)), tenths(proposal.chasers().served(square)),
+                    tenths(proposal.chasers().owed(square))));
+            return table;
+        }
+    },
+
+    /** Each region where chasers live: the contacts they want, and how many are expected. */
+    regions {
+        @Override
+        Table of(Proposal proposal) {
+            Table table = new Table(Table.column("region"), Table.column("contactsWanted"),
+                    Table.column("served"));
+            proposal.chasers().byGroup().forEach(group -> table.row(group.group().name(), tenths(group.wanted()), tenths(group.served())));
             return table;
         }
     },
@@ -73,6 +100,10 @@ enum ProposalRows {
 
     private static Double rounded(OptionalDouble worth) {
         return rounded(worth.getAsDouble());
+    }
+
+    private static double tenths(double figure) {
+        return Math.round(figure * 10) / 10.0;
     }
 
     private static double rounded(double worth) {

@@ -6,14 +6,16 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 import org.straddle.model.Ban;
+import org.straddle.worth.PlanWorth;
 
 /**
  * A whole plan, ready to look at and to apply. It names objects of the snapshot it was made from; their
  * ids lead to the live ones.
  *
  * @param stops      the pinned and the proposed ones, by team day and arrival
- * @param worth      sum over squares of demand times repeat worths, pinned stops included, less a small
- *                   price for driving that is still to be done; no unit, comparable only within one event
+ * @param chasers    whom the plan is expected to serve, pinned stops included
+ * @param worth      expected chasers served with a square they needed, pinned stops included, less a small
+ *                   price for driving that is still to be done
  * @param keeping    what kept turns of the present plan are worth besides, see {@link Replan}; 0 for a plan from nothing
  * @param upperBound no plan of this event can have more {@link #objective()} whose turns are what the planner offers:
  *                   passes as far as they can be worked, very long ones in parts, and turns of the present plan as they
@@ -28,7 +30,7 @@ import org.straddle.model.Ban;
  * @param bans       new ones, of the what-ifs, that go in with the plan
  * @param changes    what it makes of the present plan, in order of time
  */
-public record Proposal(List<PlannedStop> stops, double worth, double keeping, OptionalDouble upperBound,
+public record Proposal(List<PlannedStop> stops, PlanWorth chasers, double worth, double keeping, OptionalDouble upperBound,
         List<UncoveredSquare> uncovered, long seed, long iterations, Duration elapsed, Ending ending, Way way,
         Replan replan, List<Ban> bans, List<PlanChange> changes) {
 
@@ -46,8 +48,7 @@ public record Proposal(List<PlannedStop> stops, double worth, double keeping, Op
         NOTHING_TO_WORK("No bird can be worked from any site while a team is out. Enter sites with squares and birds with"
                 + " element sets, and look through the bans."),
         /** There was nothing to search. */
-        NOTHING_WANTED("No square is worth anything. Enter in the demand which squares chasers need, and in the policies"
-                + " what the first pass from a square is worth.");
+        NOTHING_WANTED("No square is worth anything. Enter in the demand which squares chasers need.");
 
         private final Optional<String> whyNothing;
 

@@ -16,8 +16,7 @@ import java.util.Optional;
  * and bird, same minutes. A turn of the present plan that nobody was told of counts half then.
  *
  * @param from    what began before this instant stays as it was: stops, and turns in them; empty when nothing began yet
- * @param keeping worth of one kept turn, in the unit of worth: 1 is a square that all chasers need, worked as often
- *                as it pays; not negative
+ * @param keeping worth of one kept turn, in expected chasers served; not negative
  * @param whatIfs what to plan for besides the event's own bans
  */
 public record Replan(Optional<Instant> from, double keeping, List<WhatIf> whatIfs) {
@@ -25,8 +24,8 @@ public record Replan(Optional<Instant> from, double keeping, List<WhatIf> whatIf
     /** Plan anew, whatever was planned. */
     public static final Replan NONE = new Replan(Optional.empty(), 0, List.of());
 
-    /** A change has to bring half of what the first pass from a square that all need brings. A choice of ours. */
-    public static final double USUAL_KEEPING = 0.25;
+    /** A change has to serve ten chasers more. A choice of ours. */
+    public static final double USUAL_KEEPING = 10;
 
     /** @throws IllegalArgumentException when the worth of keeping is negative or not a number */
     public Replan {

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -21,9 +22,10 @@ import org.straddle.outlook.itinerary.Itinerary;
 import org.straddle.outlook.itinerary.PlanRule;
 import org.straddle.outlook.itinerary.Stay;
 import org.straddle.plan.SiteUse;
-import org.straddle.plan.event.TurnWorth;
 import org.straddle.sky.Window;
 import org.straddle.words.Catalogue;
+import org.straddle.worth.EventWorth;
+import org.straddle.worth.TurnChance;
 
 /** Where a team could stop in its free time, and what that would bring. */
 public final class StopOpenings {
@@ -35,7 +37,7 @@ public final class StopOpenings {
      *
      * @param window   from the earliest arrival to the latest departure, whole minutes; empty when there is none
      * @param passes   how many could be worked then, if no other team were on the birds
-     * @param adds     what they would add to the plan as it stands, 1 being a square that all chasers need
+     * @param adds     how many more chasers the plan as it stands would be expected to serve
      * @param obstacle why a team cannot stop there; empty when it can
      */
     public record StopOpening(Site site, Optional<Window> window, int passes, double adds, Optional<Obstacle> obstacle) {
@@ -54,11 +56,15 @@ public final class StopOpenings {
     private final Itinerary plan;
     private final FreeTime free;
     private final Duration least;
+    private final EventWorth worth;
+    private final Collection<TurnChance> planned;
 
     private StopOpenings(Outlook outlook, FreeTime free) {
         this.outlook = outlook;
         this.free = free;
         plan = Itinerary.of(outlook.event());
+        worth = EventWorth.of(outlook);
+        planned = worth.turns().values();
         least = outlook.policies().setUp().plus(outlook.policies().minimumTurn()).plus(outlook.policies().takeDown());
     }
 
@@ -112,8 +118,10 @@ public final class StopOpenings {
                     .orElse(new Obstacle("stop-short", TEXTS.text("stop.short")));
             return without(site, first);
         }
-        int passes = passes(site, fitting.get());
-        return new StopOpening(site, fitting, passes, TurnWorth.ofMore(outlook, site, passes), Optional.empty());
+        List<TurnChance> turns = turns(site, fitting.get());
+        List<TurnChance> all = new ArrayList<>(planned);
+        all.addAll(turns);
+        return new StopOpening(site, fitting, turns.size(), worth.of(all).served() - worth.of(planned).served(), Optional.empty());
     }
 
     private static StopOpening without(Site site, Obstacle obstacle) {
@@ -146,25 +154,31 @@ public final class StopOpenings {
                 .max(Comparator.comparing(Window::duration));
     }
 
-    private int passes(Site site, Window stay) {
+    /** A part of a pass that could be worked. */
+    private record Part(SitePass pass, Window window) {
+    }
+
+    /** One after the other: as many as go. */
+    private List<TurnChance> turns(Site site, Window stay) {
         Optional<Window> ready = Itinerary.window(stay.start().plus(outlook.policies().setUp()),
                 stay.end().minus(outlook.policies().takeDown()));
-        List<Window> workable = ready.stream().flatMap(time -> outlook.event().getBirds().stream()
+        List<Part> workable = ready.stream().flatMap(time -> outlook.event().getBirds().stream()
                 .filter(bird -> !BirdHours.isNotWorking(bird))
                 .flatMap(bird -> outlook.passes(site, bird).stream())
                 .filter(pass -> pass.pass().peakElevationDeg() >= outlook.policies().minimumPeakElevationDeg())
-                .flatMap(pass -> parts(pass).flatMap(part -> part.intersection(time).stream())))
-                .filter(part -> part.duration().compareTo(outlook.policies().minimumTurn()) >= 0)
-                .sorted(Comparator.comparing(Window::end)).toList();
-        int passes = 0;
-        Instant free = Instant.MIN;
-        for (Window part : workable) {
-            if (!part.start().isBefore(free)) {
-                passes++;
-                free = part.end().plus(outlook.policies().turnGap());
+                .flatMap(pass -> parts(pass).flatMap(part -> part.intersection(time).stream())
+                        .map(part -> new Part(pass, part))))
+                .filter(part -> part.window.duration().compareTo(outlook.policies().minimumTurn()) >= 0)
+                .sorted(Comparator.comparing(part -> part.window.end())).toList();
+        List<TurnChance> turns = new ArrayList<>();
+        Instant next = Instant.MIN;
+        for (Part part : workable) {
+            if (!part.window.start().isBefore(next)) {
+                turns.add(worth.chance(part.pass, part.window));
+                next = part.window.end().plus(outlook.policies().turnGap());
             }
         }
-        return passes;
+        return turns;
     }
 
     private Stream<Window> parts(SitePass pass) {

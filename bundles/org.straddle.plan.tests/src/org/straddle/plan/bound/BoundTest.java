@@ -21,7 +21,6 @@ import org.straddle.plan.problem.EveryPlan;
 import org.straddle.plan.problem.PlanRules;
 import org.straddle.plan.problem.BirdMoments;
 import org.straddle.plan.problem.ChanceTable;
-import org.straddle.plan.problem.OpenTiers;
 import org.straddle.plan.problem.PlanProblem;
 import org.straddle.plan.problem.RandomProblem;
 import org.straddle.plan.problem.Roster;
@@ -42,7 +41,7 @@ class BoundTest {
 
     private static ColumnGeneration columns(PlanProblem problem) {
         ChanceTable table = new ChanceTable(problem);
-        return new ColumnGeneration(problem, table, new BirdMoments(problem, table), new OpenTiers(problem),
+        return new ColumnGeneration(problem, table, new BirdMoments(problem, table), new OpenWants(problem),
                 new GlopProgram());
     }
 
@@ -95,11 +94,11 @@ class BoundTest {
             double best = PlanRules.worth(problem, EveryPlan.best(problem));
             ChanceTable table = new ChanceTable(problem);
             BirdMoments moments = new BirdMoments(problem, table);
-            OpenTiers tiers = new OpenTiers(problem);
-            List<Memory> memories = problem.days().stream().map(day -> new Memory(problem.tiers().count())).toList();
-            try (RouteMaster master = new RouteMaster(problem, tiers, table, moments, new GlopProgram())) {
+            OpenWants wants = new OpenWants(problem);
+            List<Memory> memories = problem.days().stream().map(day -> new Memory()).toList();
+            try (RouteMaster master = new RouteMaster(problem, wants, table, moments, new GlopProgram())) {
                 RoutePricing pricing = new RoutePricing(problem, table, moments, memories);
-                Prices prices = random(problem, tiers, moments, new Random(seed));
+                Prices prices = random(problem, moments, new Random(seed));
                 pricing.setPrices(prices, List.of());
                 double sum = 0;
                 for (int day = 0; day < problem.days().size(); day++) {
@@ -110,13 +109,44 @@ class BoundTest {
         }
     }
 
-    private static Prices random(PlanProblem problem, OpenTiers tiers, BirdMoments moments, Random random) {
-        double[][] tier = new double[problem.squareCount()][];
-        for (int square = 0; square < tier.length; square++) {
-            tier[square] = random.doubles(tiers.count(square)).toArray();
+    private static Prices random(PlanProblem problem, BirdMoments moments, Random random) {
+        PayCurve[][] pay = new PayCurve[problem.squareCount()][problem.groupCount()];
+        for (PayCurve[] ofSquare : pay) {
+            for (int g = 0; g < ofSquare.length; g++) {
+                ofSquare[g] = new PayCurve(random.doubles(random.nextInt(4), 0, 2).mapToObj(at ->
+                        new PayCurve.Priced(new Cut(at), random.nextDouble())).toList());
+            }
         }
-        return new Prices(tier, random.doubles(moments.all().size()).toArray(),
+        return new Prices(pay, random.doubles(moments.all().size()).toArray(),
                 random.doubles(problem.days().size(), 0, 1e-4).toArray(), new double[0]);
+    }
+
+    /** What several routes serve together is never above the constant and what each contributes, at any touching point. */
+    @Test
+    void cutsLieAboveWhatIsServed() {
+        Random random = new Random(1);
+        for (int trial = 0; trial < 20_000; trial++) {
+            Cut cut = new Cut(random.nextInt(4) == 0 ? 0 : 3 * random.nextDouble());
+            double sum = 0;
+            double bound = cut.constant();
+            for (int route = random.nextInt(5); route >= 0; route--) {
+                double amount = random.nextInt(20) == 0 ? Double.POSITIVE_INFINITY : 2 * random.nextDouble();
+                sum += amount;
+                bound += cut.of(amount);
+            }
+            assertTrue(-Math.expm1(-sum) <= bound + 1e-12, cut + ": " + sum + " above " + bound);
+        }
+        assertEquals(1 - Math.exp(-0.7), new Cut(0.7).constant() + new Cut(0.7).of(0.7), 1e-12, "touches");
+    }
+
+    /** A curve of prices is what its cuts pay one by one. */
+    @Test
+    void payIsTheSumOfTheCuts() {
+        PayCurve curve = new PayCurve(List.of(new PayCurve.Priced(new Cut(0.6), 2), new PayCurve.Priced(Cut.ALONE, 3)));
+        for (double amount : new double[] { 0, 0.2, 0.6, 1.7 }) {
+            assertEquals(2 * new Cut(0.6).of(amount) + 3 * Cut.ALONE.of(amount), curve.of(amount), 1e-12);
+        }
+        assertEquals(2 * new Cut(0.6).of(9e9) + 3, curve.most(), 1e-12);
     }
 
     @Test
@@ -164,7 +194,7 @@ class BoundTest {
                 }
                 pool.addAll(columns.best(100));
             }
-            PlanMix mix = new PlanMix(problem, table, new BirdMoments(problem, table), new OpenTiers(problem), pool);
+            PlanMix mix = new PlanMix(problem, table, new BirdMoments(problem, table), new OpenWants(problem), pool);
             mix.startFrom(plan);
             Roster mixed = new Roster(problem);
             mix.best(1, seed).plan().orElseThrow().forEach(route -> mixed.restore(route.day(), route.stays()));

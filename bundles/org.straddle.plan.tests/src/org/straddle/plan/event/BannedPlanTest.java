@@ -59,7 +59,7 @@ class BannedPlanTest {
                 assertEquals(best, worth, EQUAL, "seed " + seed);
             }
             assertTrue(found.upperBound().orElse(Double.POSITIVE_INFINITY) >= best - EQUAL, "seed " + seed);
-            PlanProblem free = new PlanProblem(problem.squaresOfSite(), problem.demand(), problem.tiers(),
+            PlanProblem free = new PlanProblem(problem.squaresOfSite(), problem.wants(),
                     problem.teamsAtOnce(), problem.days().stream().map(day -> new PlanDay(day.team(), day.from(),
                             day.until(), day.startPlace(), day.endPlace(), day.drivingLimit())).toList(),
                     problem.chances(), problem.fixed(), problem.roads(), problem.times(),

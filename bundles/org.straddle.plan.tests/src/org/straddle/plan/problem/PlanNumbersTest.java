@@ -36,12 +36,15 @@ class PlanNumbersTest {
     }
 
     @Test
-    void repeatedPassesFallInWorth() {
-        Tiers tiers = new Tiers(List.of(0.5, 0.25, 0.4));
-        assertEquals(0.25, tiers.next(2), "a share above the one before it counts as that one");
-        assertEquals(0, tiers.next(3));
-        assertEquals(1.0, tiers.upTo(7));
-        assertThrows(IllegalArgumentException.class, () -> new Tiers(List.of(Double.NaN)));
+    void amountsAddUpWhereProbabilitiesDoNot() {
+        Service one = Service.of(0.5, 0);
+        Service other = Service.of(0.2, 1);
+        assertEquals(1 - 0.5 * 0.8, -Math.expm1(-one.amount(0) - other.amount(0)), 1e-12);
+        assertEquals(0, one.amount(1));
+        assertEquals(Double.POSITIVE_INFINITY, other.amount(1));
+        assertEquals(one, Service.of(0.5, 0));
+        assertThrows(IllegalArgumentException.class, () -> Service.of(Double.NaN));
+        assertThrows(IllegalArgumentException.class, () -> new Wants(new double[][] { { -1 } }, 1));
     }
 
     @Test

@@ -46,16 +46,18 @@ public final class PlanRules {
 
     /** Reckoned from the definition, the long way. */
     public static double worth(PlanProblem problem, List<Stay> stays) {
-        double[] shares = { 0.5, 0.25, 0.15, 0.1 };
         double worth = 0;
-        for (int square = 0; square < problem.demand().size(); square++) {
-            int k = 0;
-            for (Stay stay : stays) {
-                if (problem.squaresOfSite().get(stay.site()).contains(square)) {
-                    for (int turn = 0; turn < turns(stay).size() && k < shares.length; turn++) {
-                        worth += shares[k++] * problem.demand().get(square);
+        for (int square = 0; square < problem.squareCount(); square++) {
+            for (int group = 0; group < problem.wants().groups(); group++) {
+                double nobody = 1;
+                for (Stay stay : stays) {
+                    if (problem.squaresOfSite().get(stay.site()).contains(square)) {
+                        for (Chance turn : turns(stay)) {
+                            nobody *= 1 - turn.service().probability(group);
+                        }
                     }
                 }
+                worth += problem.wants().of(square, group) * (1 - nobody);
             }
         }
         for (int day = 0; day < problem.days().size(); day++) {

@@ -18,6 +18,7 @@ public final class RandomProblem {
     private final int birds;
     private final int passesPerBirdAndDay;
     private final double side;
+    private final int groups;
 
     private RandomProblem(long seed, int teams, int daysPerTeam, int sites, int birds, int passesPerBirdAndDay,
             double sideMinutes) {
@@ -28,12 +29,13 @@ public final class RandomProblem {
         this.birds = birds;
         this.passesPerBirdAndDay = passesPerBirdAndDay;
         side = sideMinutes;
+        groups = 1 + random.nextInt(3);
     }
 
     /** At most two teams and seven chances: small enough to try everything. */
     public static PlanProblem tiny(long seed) {
         PlanProblem whole = new RandomProblem(seed, 1 + (int) (seed % 2), 1, 3, 2, 2, 60).make();
-        return new PlanProblem(whole.squaresOfSite(), whole.demand(), whole.tiers(), whole.teamsAtOnce(),
+        return new PlanProblem(whole.squaresOfSite(), whole.wants(), whole.teamsAtOnce(),
                 whole.days(), whole.chances().subList(0, Math.min(7, whole.chances().size())), List.of(),
                 whole.roads(), whole.times(), whole.drivingPricePerHour());
     }
@@ -41,7 +43,7 @@ public final class RandomProblem {
     /** The same with the stops pinned that its days would have; those may leave a day impossible to drive. */
     public static PlanProblem tinyWithFixed(long seed) {
         PlanProblem whole = new RandomProblem(seed, 1 + (int) (seed % 2), 1, 3, 2, 2, 60).make();
-        return new PlanProblem(whole.squaresOfSite(), whole.demand(), whole.tiers(), whole.teamsAtOnce(),
+        return new PlanProblem(whole.squaresOfSite(), whole.wants(), whole.teamsAtOnce(),
                 whole.days(), whole.chances().subList(0, Math.min(6, whole.chances().size())), whole.fixed(),
                 whole.roads(), whole.times(), whole.drivingPricePerHour());
     }
@@ -80,7 +82,7 @@ public final class RandomProblem {
                         0.05 + random.nextDouble() / 2));
             }
         }
-        return new PlanProblem(whole.squaresOfSite(), whole.demand(), whole.tiers(), whole.teamsAtOnce(), days,
+        return new PlanProblem(whole.squaresOfSite(), whole.wants(), whole.teamsAtOnce(), days,
                 whole.chances(), whole.fixed(), whole.roads(), whole.times(), whole.drivingPricePerHour(),
                 new BannedTimes(closed, silent), new Commitments(commitments));
     }
@@ -110,10 +112,20 @@ public final class RandomProblem {
                 random.nextInt(5) * MINUTE);
         List<PlanDay> days = days(bases);
         List<List<Integer>> squaresOfSite = IntStream.range(0, sites).mapToObj(site -> squares(squares)).toList();
-        return new PlanProblem(squaresOfSite, IntStream.range(0, squares).mapToObj(q -> demand()).toList(),
-                new Tiers(List.of(0.5, 0.25, 0.15, 0.1)),
+        double[][] needed = IntStream.range(0, squares).mapToObj(q -> IntStream.range(0, groups)
+                .mapToDouble(group -> demand() / groups).toArray()).toArray(double[][]::new);
+        return new PlanProblem(squaresOfSite, new Wants(needed, groups),
                 IntStream.range(0, birds).mapToObj(bird -> 1 + random.nextInt(2)).toList(), days, chances(), fixed(days, times),
                 roads, times, 0.02);
+    }
+
+    /** Now and then a turn serves a group for sure, or not at all. */
+    private Service service() {
+        return Service.of(IntStream.range(0, groups).mapToDouble(group -> switch (random.nextInt(8)) {
+            case 0 -> 0;
+            case 1 -> 1;
+            default -> 0.7 * random.nextDouble();
+        }).toArray());
     }
 
     private double demand() {
@@ -149,7 +161,7 @@ public final class RandomProblem {
                     for (int site = 0; site < sites; site++) {
                         if (random.nextInt(5) > 0) {
                             int start = about + random.nextInt(150);
-                            chances.add(new Chance(site, bird, start, start + 240 + random.nextInt(600)));
+                            chances.add(new Chance(site, bird, start, start + 240 + random.nextInt(600), service()));
                         }
                     }
                 }
@@ -167,7 +179,7 @@ public final class RandomProblem {
                 int site = random.nextInt(sites);
                 int arrival = route.from() + 120 * MINUTE;
                 int start = arrival + times.setUp() + 7;
-                Chance turn = new Chance(site, random.nextInt(birds), start, start + 400);
+                Chance turn = new Chance(site, random.nextInt(birds), start, start + 400, service());
                 fixed.add(new FixedStay(day, site, arrival, arrival + 70 * MINUTE,
                         random.nextBoolean() ? List.of(turn) : List.of()));
             }

@@ -80,7 +80,7 @@ class ExchangeTest {
             for (Stay stay : List.copyOf(roster.stays())) {
                 double worth = roster.worth();
                 double gain = roster.gain(stay);
-                double ofATurn = roster.gainOfATurn(stay);
+                double ofATurn = stay.turns().isEmpty() ? 0 : roster.gain(stay, stay.turns().get(0));
                 roster.remove(stay);
                 assertEquals(stay.day() == FixedStay.NO_DAY ? 0 : worth - roster.worth(),
                         stay.day() == FixedStay.NO_DAY ? 0 : gain, EQUAL, "seed " + seed);

@@ -20,7 +20,6 @@ import org.straddle.plan.PlanSettings;
 import org.straddle.plan.Proposal;
 import org.straddle.plan.problem.BirdMoments;
 import org.straddle.plan.problem.ChanceTable;
-import org.straddle.plan.problem.OpenTiers;
 import org.straddle.plan.problem.PlanProblem;
 import org.straddle.plan.problem.Route;
 import org.straddle.plan.search.NeighbourhoodSearch;
@@ -44,7 +43,7 @@ public final class BoundedSearch {
     private static final double EQUAL = 1e-6;
 
     /** Steps that take about as long as one round of column generation, on the bench. */
-    private static final int STEPS = 50;
+    private static final int STEPS = 20;
     private static final int STEPS_PER_DAY = 2;
 
     /** Rounds of column generation between two mixes. */
@@ -74,7 +73,7 @@ public final class BoundedSearch {
     private final IProgressMonitor monitor;
     private final ChanceTable table;
     private final BirdMoments moments;
-    private final OpenTiers tiers;
+    private final OpenWants wants;
     private final ColumnGeneration columns;
     private final ExecutorService second = Executors.newSingleThreadExecutor(task -> {
         Thread thread = new Thread(task, "Bound of a plan");
@@ -101,8 +100,8 @@ public final class BoundedSearch {
         varying = new Random(settings.seed());
         table = new ChanceTable(problem);
         moments = new BirdMoments(problem, table);
-        tiers = new OpenTiers(problem);
-        columns = new ColumnGeneration(problem, table, moments, tiers, solver);
+        wants = new OpenWants(problem);
+        columns = new ColumnGeneration(problem, table, moments, wants, solver);
     }
 
     /**
@@ -232,7 +231,7 @@ public final class BoundedSearch {
         }
         List<Route> pool = new ArrayList<>(plan);
         pool.addAll(columns.best(POOL));
-        PlanMix mix = new PlanMix(problem, table, moments, tiers, pool);
+        PlanMix mix = new PlanMix(problem, table, moments, wants, pool);
         mix.startFrom(plan);
         running = mix;
         PlanMix.Mixed mixed = ended ? PlanMix.Mixed.NONE : mix.best(now, settings.seed());

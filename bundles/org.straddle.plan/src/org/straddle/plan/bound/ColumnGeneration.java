@@ -7,7 +7,6 @@ import java.util.Set;
 
 import org.straddle.plan.problem.BirdMoments;
 import org.straddle.plan.problem.ChanceTable;
-import org.straddle.plan.problem.OpenTiers;
 import org.straddle.plan.problem.PlanProblem;
 import org.straddle.plan.problem.Roster;
 import org.straddle.plan.problem.Route;
@@ -29,6 +28,9 @@ final class ColumnGeneration implements AutoCloseable {
     /** Relative to the bound; below, a gap between bound and master is rounding. */
     private static final double CLOSE = 1e-6;
 
+    /** Rounds that only learn, without a better bound, before that ends it. */
+    private static final int MOST_STALE = 10;
+
     private final PlanProblem problem;
     private final RouteMaster master;
     private final RoutePricing pricing;
@@ -37,13 +39,14 @@ final class ColumnGeneration implements AutoCloseable {
     private double bound = Double.POSITIVE_INFINITY;
     private Prices best;
     private boolean done;
+    private int stale;
 
     /** Closes the programme when it is closed. */
-    ColumnGeneration(PlanProblem problem, ChanceTable table, BirdMoments moments, OpenTiers tiers,
+    ColumnGeneration(PlanProblem problem, ChanceTable table, BirdMoments moments, OpenWants wants,
             LinearProgram program) {
         this.problem = problem;
-        master = new RouteMaster(problem, tiers, table, moments, program);
-        memories = problem.days().stream().map(day -> new Memory(problem.tiers().count())).toList();
+        master = new RouteMaster(problem, wants, table, moments, program);
+        memories = problem.days().stream().map(day -> new Memory()).toList();
         pricing = new RoutePricing(problem, table, moments, memories);
         Roster fixedOnly = new Roster(problem);
         for (int day = 0; day < problem.days().size(); day++) {
@@ -66,6 +69,7 @@ final class ColumnGeneration implements AutoCloseable {
         pricing.setPrices(prices, master.holds());
         double sum = 0;
         boolean fresh = false;
+        int learnt = pricing.learnt();
         for (int day = 0; day < problem.days().size(); day++) {
             RoutePricing.Best found = pricing.best(day);
             sum += found.value();
@@ -73,9 +77,11 @@ final class ColumnGeneration implements AutoCloseable {
         }
         double here = master.bound(prices, sum);
         if (here < bound) {
+            stale = here < bound - CLOSE * Math.abs(bound) ? 0 : stale;
             bound = here;
             best = prices;
         }
+        fresh |= pricing.learnt() > learnt && stale++ < MOST_STALE;
         done = !fresh || bound - master.worth() <= CLOSE * Math.abs(bound);
     }
 
@@ -105,6 +111,11 @@ final class ColumnGeneration implements AutoCloseable {
 
     boolean isDone() {
         return done;
+    }
+
+    /** Of the last optimum of the master. */
+    double masterWorth() {
+        return master.worth();
     }
 
     double bound() {

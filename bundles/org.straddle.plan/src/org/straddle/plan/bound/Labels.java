@@ -12,9 +12,8 @@ final class Labels {
     private int[] count = new int[1024];
     private int[] driven = new int[1024];
     private int size;
-
     private Memory remembers;
-    private double[][] remaining = new double[0][];
+    private double[] most = new double[0];
 
     void clear() {
         size = 0;
@@ -23,9 +22,9 @@ final class Labels {
     /** From now on labels are compared by what these prices still pay for remembered squares. */
     void compareBy(Memory memory, Prices prices) {
         remembers = memory;
-        remaining = new double[memory.size()][];
-        for (int slot = 0; slot < remaining.length; slot++) {
-            remaining[slot] = prices.remaining(memory.square(slot));
+        most = new double[memory.size()];
+        for (int slot = 0; slot < most.length; slot++) {
+            most[slot] = prices.most(memory.square(slot));
         }
     }
 
@@ -33,7 +32,8 @@ final class Labels {
      * @param driven seconds at the wheel so far, where the limit of the day is minded; else 0
      * @param from   label before this one on its way
      * @param chance last one worked
-     * @param count  passes worked in this stop; the next label where labels queue up, the second where they leave
+     * @param count  position of the first chance where a stop ends; the next label where labels queue up, the second
+     *               where they leave
      */
     int add(double value, long memory, int driven, int from, int chance, int count) {
         if (size == this.value.length) {
@@ -98,17 +98,12 @@ final class Labels {
         if (lead < 0 || memory[label] == otherMemory) {
             return lead >= 0;
         }
-        for (int slot = 0; slot < remaining.length; slot++) {
-            int mine = remembers.worked(memory[label], slot);
-            int its = remembers.worked(otherMemory, slot);
-            if (mine > its) {
-                lead -= remaining[slot][Math.min(its, remaining[slot].length - 1)]
-                        - remaining[slot][Math.min(mine, remaining[slot].length - 1)];
-                if (lead < 0) {
-                    return false;
-                }
+        for (int slot = 0; slot < most.length && lead >= 0; slot++) {
+            int more = remembers.level(memory[label], slot) - remembers.level(otherMemory, slot);
+            if (more > 0) {
+                lead -= more * most[slot] / Memory.ALL; // the one that remembers more may be paid so much less
             }
         }
-        return true;
+        return lead >= 0;
     }
 }

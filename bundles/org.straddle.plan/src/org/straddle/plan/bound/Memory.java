@@ -4,31 +4,29 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What a day remembers of its earlier stops: whether it adds up its driving, and how often it worked which squares,
- * packed into a number, so many bits a square. A day that
- * remembers all is priced truly; one that forgets some is priced too well, which keeps a bound valid. So it
- * remembers only what turned out to matter, since each thing costs time.
+ * What a day remembers of its earlier stops: whether it adds up its driving, and how much of what some squares can pay it
+ * has been paid already, packed into a number, {@value #BITS} bits a square and rounded down. A day that remembers all is
+ * priced truly; one that forgets some is priced too well, which keeps a bound valid. So it remembers only what turned out
+ * to matter, since each thing costs time (the ng-route relaxation with memories that grow).
  */
 final class Memory {
 
-    /** More would make pricing slow; no day of the bench wants more than a dozen. */
+    /** More would make pricing slow. */
     static final int MOST_SQUARES = 20;
 
-    private final int most;
-    private final int bits;
+    private static final int BITS = 3;
+
+    /** The level at which a square has paid all. */
+    static final int ALL = (1 << BITS) - 1;
+
+    private static final double NEARLY = 1 - 1e-9;
+
     private final List<Integer> squares = new ArrayList<>();
     private boolean driving;
 
-    /** @param tiers how many passes from one square are worth anything */
-    Memory(int tiers) {
-        most = tiers;
-        bits = Integer.SIZE - Integer.numberOfLeadingZeros(Math.max(1, tiers));
-    }
-
     /** Remembers one square more, if there is room. */
     boolean add(int square) {
-        boolean room = squares.size() < MOST_SQUARES && (squares.size() + 1) * bits < Long.SIZE;
-        return room && !squares.contains(square) && squares.add(square);
+        return squares.size() < MOST_SQUARES && !squares.contains(square) && squares.add(square);
     }
 
     /** From now on the day minds its limit of driving. */
@@ -50,13 +48,24 @@ final class Memory {
         return squares.get(slot);
     }
 
-    /** Passes worked, at most as many as can be worth anything. */
-    int worked(long memory, int slot) {
-        return (int) (memory >>> slot * bits) & (1 << bits) - 1;
+    /** Where it remembers a square; negative when it does not. */
+    int slot(int square) {
+        return squares.indexOf(square);
     }
 
-    long plus(long memory, int slot, int passes) {
-        int before = worked(memory, slot);
-        return memory + ((long) (Math.min(most, before + passes) - before) << slot * bits);
+    /** How much of a square was paid, 0 to {@link #ALL}. */
+    int level(long memory, int slot) {
+        return (int) (memory >>> slot * BITS) & ALL;
+    }
+
+    /**
+     * Two stops are not added up: how much both have been paid together depends on more than their levels.
+     *
+     * @param share of what the square can pay that one more stop has been paid, 0 to 1
+     */
+    long plus(long memory, int slot, double share) {
+        int before = level(memory, slot);
+        int level = Math.max(before, share >= NEARLY ? ALL : Math.min(ALL - 1, (int) (ALL * share)));
+        return memory + ((long) (level - before) << slot * BITS);
     }
 }

@@ -16,6 +16,7 @@ import com.google.ortools.sat.BoolVar;
 import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverStatus;
+import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 import com.google.ortools.sat.Literal;
@@ -23,7 +24,6 @@ import com.google.ortools.sat.Literal;
 import org.straddle.plan.problem.BirdMoments;
 import org.straddle.plan.problem.Chance;
 import org.straddle.plan.problem.ChanceTable;
-import org.straddle.plan.problem.OpenTiers;
 import org.straddle.plan.problem.PlanProblem;
 import org.straddle.plan.problem.Route;
 import org.straddle.plan.problem.Stay;
@@ -40,31 +40,46 @@ final class PlanMix {
 
     /** Worths become whole numbers for the solver; finer than any worth that is told. */
     private static final double SCALE = 1e6;
+    private static final int AMOUNT_SCALE = 1000;
+    private static final int SHARE_SCALE = 10_000;
+
+    /** A turn that serves everybody: an amount that no longer tells from more. */
+    private static final double CERTAIN = 10;
+
+    /** Solutions that are drawn nearer to the curve, at most. */
+    private static final int MOST_ROUNDS = 5;
+
+    /** Relative to the worth: closer to the curve is not asked for. */
+    private static final double CLOSE = 1e-4;
+
+    /** Where the lines touch at first. */
+    private static final double[] TOUCHES = { 0, 0.08, 0.17, 0.28, 0.4, 0.55, 0.72, 0.92, 1.15, 1.45, 1.85, 2.4, 3.2 };
 
     private final PlanProblem problem;
     private final ChanceTable table;
     private final BirdMoments moments;
-    private final OpenTiers tiers;
+    private final OpenWants wants;
     private final List<Route> pool;
     private final CpModel model = new CpModel();
     private final CpSolver solver = new CpSolver();
     private final List<BoolVar> chosen = new ArrayList<>();
     private final List<Map<Integer, BoolVar>> turns = new ArrayList<>();
+    private final List<Share> shares = new ArrayList<>();
     private final LinearExprBuilder worth = LinearExpr.newBuilder();
 
     /** @param pool at least one route for each day that can be driven; those that cannot are left out */
-    PlanMix(PlanProblem problem, ChanceTable table, BirdMoments moments, OpenTiers tiers, Collection<Route> pool) {
+    PlanMix(PlanProblem problem, ChanceTable table, BirdMoments moments, OpenWants wants, Collection<Route> pool) {
         this.problem = problem;
         this.table = table;
         this.moments = moments;
-        this.tiers = tiers;
+        this.wants = wants;
         this.pool = pool.stream().distinct().filter(route -> route.canBeDriven(problem)).toList();
         addRoutes();
         addTurns();
         addTurnGaps();
         addHolds();
         addBirds();
-        addTiers();
+        addShares();
         model.maximize(worth);
     }
 
@@ -182,63 +197,79 @@ final class PlanMix {
         }
     }
 
-    private void addTiers() {
-        List<List<BoolVar>> ofSquare = new ArrayList<>();
-        problem.demand().forEach(square -> ofSquare.add(new ArrayList<>()));
+    /** The share served of each square and group lies below some lines that touch the curve from above. */
+    private void addShares() {
+        List<List<WorkedTurn>> ofSquare = new ArrayList<>();
+        for (int square = 0; square < problem.squareCount(); square++) {
+            ofSquare.add(new ArrayList<>());
+        }
         for (Map<Integer, BoolVar> ofDay : turns) {
             ofDay.forEach((chance, turn) -> problem.squaresOfSite().get(table.chance(chance).site())
-                    .forEach(square -> ofSquare.get(square).add(turn)));
+                    .forEach(square -> ofSquare.get(square).add(new WorkedTurn(table.chance(chance), turn))));
         }
         for (int square = 0; square < ofSquare.size(); square++) {
-            if (tiers.count(square) > 0 && !ofSquare.get(square).isEmpty()) {
-                addTiers(square, LinearExpr.sum(ofSquare.get(square).toArray(BoolVar[]::new)));
+            for (int g = 0; g < problem.groupCount(); g++) {
+                if (wants.of(square, g) > 0) {
+                    addShare(wants.of(square, g), g, ofSquare.get(square));
+                }
             }
         }
     }
 
-    /** The rows over routes say nothing new, but the solver prunes by them as {@link RouteMaster} bounds by its own. */
-    private void addTiers(int square, LinearExpr worked) {
-        int[] most = pool.stream().mapToInt(route -> mostPasses(route, square)).toArray();
-        LinearExprBuilder passes = LinearExpr.newBuilder();
-        BoolVar before = null;
-        for (int k = 0; k < tiers.count(square); k++) {
-            double next = 0;
-            for (int j = k; j < tiers.count(square); j++) {
-                next += tiers.step(square, j);
-            }
-            BoolVar pays = model.newBoolVar("");
-            passes.addTerm(pays, 1);
-            worth.addTerm(pays, Math.round(SCALE * next));
-            if (before != null) {
-                model.addImplication(pays, before);
-            }
-            before = pays;
-            LinearExprBuilder ofRoutes = LinearExpr.newBuilder();
-            for (int r = 0; r < most.length; r++) {
-                if (most[r] > 0) {
-                    ofRoutes.addTerm(chosen.get(r), Math.min(most[r], k + 1));
-                }
-            }
-            model.addLessOrEqual(LinearExpr.newBuilder().add(passes), ofRoutes);
-        }
-        model.addLessOrEqual(passes, worked);
+    /** A chance that some day may work. */
+    private record WorkedTurn(Chance chance, BoolVar turn) {
     }
 
-    /** Passes of a square that the stops of a route have time for, birds shared with nobody. */
-    private int mostPasses(Route route, int square) {
-        int passes = 0;
-        for (Stay stay : route.stays()) {
-            if (problem.squaresOfSite().get(stay.site()).contains(square)) {
-                int free = Integer.MIN_VALUE;
-                for (int c : chancesWithin(stay)) {
-                    if (table.chance(c).start() >= free) {
-                        passes++;
-                        free = table.chance(c).end() + problem.times().turnGap();
-                    }
-                }
+    private void addShare(double needed, int group, List<WorkedTurn> turnsOfSquare) {
+        LinearExprBuilder served = LinearExpr.newBuilder();
+        long most = 0;
+        for (WorkedTurn worked : turnsOfSquare) {
+            double amount = worked.chance.service().amount(group);
+            long whole = Math.round(AMOUNT_SCALE * Math.min(CERTAIN, amount));
+            if (whole > 0) {
+                served.addTerm(worked.turn, whole);
+                most += whole;
             }
         }
-        return passes;
+        if (most == 0) {
+            return;
+        }
+        IntVar amount = model.newIntVar(0, most, "");
+        model.addEquality(amount, served);
+        IntVar share = model.newIntVar(0, SHARE_SCALE, "");
+        worth.addTerm(share, Math.round(SCALE * needed / SHARE_SCALE));
+        Share ofGroup = new Share(amount, share, needed);
+        shares.add(ofGroup);
+        for (double touch : TOUCHES) {
+            if (touch == 0 || touch * AMOUNT_SCALE < most) {
+                touch(ofGroup, touch);
+            }
+        }
+    }
+
+    /** @param needed chasers @param amount in thousandths @param share in ten-thousandths */
+    private record Share(IntVar amount, IntVar share, double needed) {
+    }
+
+    /** The share lies below the line that touches the curve there. */
+    private void touch(Share share, double at) {
+        long slope = Math.round(SHARE_SCALE * Math.exp(-at));
+        long constant = Math.round(SHARE_SCALE * AMOUNT_SCALE * (1 - (1 + at) * Math.exp(-at)));
+        model.addLessOrEqual(LinearExpr.newBuilder().addTerm(share.share, AMOUNT_SCALE).addTerm(share.amount, -slope), constant);
+    }
+
+    /** Lines where the last solution thinks too well of itself; how much it does so in all. */
+    private double touchWhereItLies() {
+        double above = 0;
+        for (Share share : shares) {
+            double at = solver.value(share.amount) / (double) AMOUNT_SCALE;
+            double tooMuch = solver.value(share.share) / (double) SHARE_SCALE + Math.expm1(-at);
+            if (tooMuch > 1.5 / SHARE_SCALE) {
+                above += share.needed * tooMuch;
+                touch(share, at);
+            }
+        }
+        return above;
     }
 
     /** Where to start from: a plan whose routes are in the pool. */
@@ -270,18 +301,38 @@ final class PlanMix {
      * @param effort about seconds
      */
     Mixed best(double effort, long seed) {
-        solver.getParameters().setNumWorkers(1).setRandomSeed((int) (seed & 0x3fffffff)).setMaxDeterministicTime(effort);
-        CpSolverStatus status = solver.solve(model);
-        if (status != CpSolverStatus.OPTIMAL && status != CpSolverStatus.FEASIBLE) {
-            return Mixed.NONE;
+        double left = effort;
+        Mixed best = Mixed.NONE;
+        double bestWorth = Double.NEGATIVE_INFINITY;
+        while (left > 0) {
+            solver.getParameters().setNumWorkers(1).setRandomSeed((int) (seed & 0x3fffffff)).setMaxDeterministicTime(left);
+            CpSolverStatus status = solver.solve(model);
+            if (status != CpSolverStatus.OPTIMAL && status != CpSolverStatus.FEASIBLE) {
+                return best;
+            }
+            left -= Math.max(effort / MOST_ROUNDS, solver.response().getDeterministicTime());
+            List<Route> plan = chosen();
+            double truly = solver.objectiveValue() / SCALE;
+            double above = touchWhereItLies();
+            if (truly - above > bestWorth) {
+                bestWorth = truly - above;
+                best = new Mixed(Optional.of(plan), false);
+            }
+            if (above <= CLOSE * Math.abs(truly)) {
+                return new Mixed(best.plan, status == CpSolverStatus.OPTIMAL);
+            }
         }
+        return best;
+    }
+
+    private List<Route> chosen() {
         List<Route> plan = new ArrayList<>(Collections.nCopies(problem.days().size(), null));
         for (int r = 0; r < pool.size(); r++) {
             if (solver.booleanValue(chosen.get(r))) {
                 plan.set(pool.get(r).day(), worked(pool.get(r)));
             }
         }
-        return new Mixed(Optional.of(plan), status == CpSolverStatus.OPTIMAL);
+        return plan;
     }
 
     /** Makes a running {@link #best} return soon; may be called from another thread. */

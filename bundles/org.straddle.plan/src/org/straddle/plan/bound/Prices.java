@@ -6,15 +6,15 @@ import java.util.Random;
 import org.straddle.plan.problem.BirdMoments;
 
 /**
- * What routes pay each other for what they share: prices of a {@link RouteMaster}'s rows, never negative. Any such
+ * What routes pay each other for what they share: dual values of a {@link RouteMaster}'s rows, never negative. Any such
  * prices give a valid bound; good ones give a tight one.
  *
- * @param tier    by square and k: what raising {@code min(passes, k + 1)} by one is worth
+ * @param pay     by square and group: what a route is paid for serving it
  * @param moment  by bird moment: what one team's turn over it costs
  * @param driving by day: what a second at the wheel costs on top of the true price
  * @param hold    by hold: what a stay over it costs; as many as there were when the prices were made
  */
-record Prices(double[][] tier, double[] moment, double[] driving, double[] hold) {
+record Prices(PayCurve[][] pay, double[] moment, double[] driving, double[] hold) {
 
     /** A moment at which a square was held twice. */
     record Hold(int square, int second) {
@@ -22,11 +22,12 @@ record Prices(double[][] tier, double[] moment, double[] driving, double[] hold)
 
     /** Each price changed by a random share of itself. */
     Prices varied(Random random, double most) {
-        double[][] variedTier = new double[tier.length][];
-        for (int square = 0; square < tier.length; square++) {
-            variedTier[square] = varied(tier[square], random, most);
-        }
-        return new Prices(variedTier, varied(moment, random, most), varied(driving, random, most),
+        PayCurve[][] varied = Arrays.stream(pay).map(ofSquare -> Arrays.stream(ofSquare).map(curve -> {
+            double factor = 1 + most * (2 * random.nextDouble() - 1);
+            return new PayCurve(curve.priced().stream()
+                    .map(one -> new PayCurve.Priced(one.cut(), factor * one.price())).toList());
+        }).toArray(PayCurve[]::new)).toArray(PayCurve[][]::new);
+        return new Prices(varied, varied(moment, random, most), varied(driving, random, most),
                 varied(hold, random, most));
     }
 
@@ -34,22 +35,9 @@ record Prices(double[][] tier, double[] moment, double[] driving, double[] hold)
         return Arrays.stream(prices).map(price -> price * (1 + most * (2 * random.nextDouble() - 1))).toArray();
     }
 
-    /** What the next pass from a square is worth after so many in a stop. */
-    double pay(int square, int worked) {
-        double pay = 0;
-        for (int k = worked; k < tier[square].length; k++) {
-            pay += tier[square][k];
-        }
-        return pay;
-    }
-
-    /** By passes already worked: what all further passes from a square can pay. */
-    double[] remaining(int square) {
-        double[] remaining = new double[tier[square].length + 1];
-        for (int k = tier[square].length - 1; k >= 0; k--) {
-            remaining[k] = remaining[k + 1] + pay(square, k);
-        }
-        return remaining;
+    /** What a square pays at most, whatever is worked from it. */
+    double most(int square) {
+        return Arrays.stream(pay[square]).mapToDouble(PayCurve::most).sum();
     }
 
     /** What the turn of a chance costs. */

@@ -4,13 +4,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 
 import org.straddle.plan.problem.BirdMoments;
 import org.straddle.plan.problem.Chance;
 import org.straddle.plan.problem.ChanceTable;
-import org.straddle.plan.problem.OpenTiers;
 import org.straddle.plan.problem.PlanProblem;
 import org.straddle.plan.problem.Route;
 import org.straddle.plan.problem.Stay;
@@ -21,24 +22,49 @@ import org.straddle.plan.problem.Stay;
  * <em>all</em> routes is an upper bound.
  *
  * <p>Rows: a mix of routes per day; at each {@link BirdMoments moment} as many turns as the bird has room; per day
- * the limit of driving; no square held twice at a moment, added only where a solution breaks it; and per square and k
- * how many of its first k passes are worked. The last kind is what makes the bound good: a route counts there with
- * {@code min(its passes, k)}, so half a route that works a square four times does not count as two
- * routes that work it once. Their sum is never below {@code min(all passes, k)}, because a minimum with a constant
- * is subadditive.
+ * the limit of driving; no square held twice at a moment, added only where a solution breaks it; and per square and
+ * group of chasers how large a share is served, at most by the {@link Cut}s. A cut is added where a solution lies above the
+ * share that its amounts really serve (cutting planes, J. E. Kelley: The cutting-plane method for solving convex
+ * programs. SIAM 8 (1960) 703-712). The form of the cuts is what makes the bound good: a route never counts for more
+ * than it serves by itself.
  */
-public final class RouteMaster implements AutoCloseable {
+final class RouteMaster implements AutoCloseable {
 
     private static final double NOTHING = 1e-9;
 
+    /** Cuts touch at multiples of this: their error is below a thousandth of a turn's worth. */
+    private static final double STEP = 0.03;
+    private static final double FARTHEST = 6;
+
+    /** Rounds of cuts at one solution; the next solution lies elsewhere anyway. */
+    private static final int MOST_CUTTING = 3;
+
+    /** A cut that would take less than this share of the worth is not worth a row. */
+    private static final double TOO_LITTLE = 3e-6;
+
+    /** The part of a route that serves a square: by group. */
+    private record Serving(int column, double[] amount) {
+    }
+
+    /** The rows of one square and group. */
+    private static final class Share {
+        final int column;
+        final Map<Integer, Integer> rowOfStep = new TreeMap<>();
+
+        Share(int column) {
+            this.column = column;
+        }
+    }
+
     private final PlanProblem problem;
-    private final OpenTiers tiers;
+    private final OpenWants wants;
     private final BirdMoments moments;
     private final ChanceTable table;
     private final LinearProgram program;
     private final int[] dayRow;
     private final int[] drivingRow;
-    private final int[][] tierRow;
+    private final Share[][] shares;
+    private final List<List<Serving>> serving = new ArrayList<>();
     private final int[] momentRow;
     private final List<Prices.Hold> holds = new ArrayList<>();
     private final List<Integer> holdRow = new ArrayList<>();
@@ -47,9 +73,9 @@ public final class RouteMaster implements AutoCloseable {
     private final Set<Route> known = new HashSet<>();
     private LinearProgram.Optimum optimum;
 
-    RouteMaster(PlanProblem problem, OpenTiers tiers, ChanceTable table, BirdMoments moments, LinearProgram program) {
+    RouteMaster(PlanProblem problem, OpenWants wants, ChanceTable table, BirdMoments moments, LinearProgram program) {
         this.problem = problem;
-        this.tiers = tiers;
+        this.wants = wants;
         this.table = table;
         this.moments = moments;
         this.program = program;
@@ -59,19 +85,54 @@ public final class RouteMaster implements AutoCloseable {
             dayRow[day] = program.addRow(1, 1);
             drivingRow[day] = program.addRow(Double.NEGATIVE_INFINITY, problem.days().get(day).drivingLimit());
         }
-        tierRow = new int[problem.squareCount()][];
-        for (int square = 0; square < tierRow.length; square++) {
-            tierRow[square] = new int[tiers.count(square)];
-            for (int k = 0; k < tierRow[square].length; k++) {
-                tierRow[square][k] = program.addRow(Double.NEGATIVE_INFINITY, 0);
-                int passes = program.addColumn(tiers.step(square, k), k + 1);
-                program.set(tierRow[square][k], passes, 1);
+        shares = new Share[problem.squareCount()][problem.groupCount()];
+        boolean[][] servable = servable();
+        for (int square = 0; square < shares.length; square++) {
+            serving.add(new ArrayList<>());
+            for (int g = 0; g < shares[square].length; g++) {
+                if (servable[square][g] && wants.of(square, g) > 0) {
+                    shares[square][g] = new Share(program.addColumn(wants.of(square, g), 1));
+                    addCut(square, g, 0);
+                }
             }
         }
         momentRow = new int[moments.all().size()];
         for (int m = 0; m < momentRow.length; m++) {
             momentRow[m] = program.addRow(Double.NEGATIVE_INFINITY, moments.all().get(m).room());
         }
+    }
+
+    private boolean[][] servable() {
+        boolean[][] servable = new boolean[problem.squareCount()][problem.groupCount()];
+        for (Chance chance : problem.chances()) {
+            for (int square : problem.squaresOfSite().get(chance.site())) {
+                for (int g = 0; g < servable[square].length; g++) {
+                    servable[square][g] |= chance.service().probability(g) > 0;
+                }
+            }
+        }
+        return servable;
+    }
+
+    private boolean addCut(int square, int group, int step) {
+        Share share = shares[square][group];
+        if (share.rowOfStep.containsKey(step)) {
+            return false;
+        }
+        Cut cut = cut(step);
+        int row = program.addRow(Double.NEGATIVE_INFINITY, cut.constant());
+        share.rowOfStep.put(step, row);
+        program.set(row, share.column, 1);
+        for (Serving route : serving.get(square)) {
+            if (route.amount[group] > 0) {
+                program.set(row, route.column, -cut.of(route.amount[group]));
+            }
+        }
+        return true;
+    }
+
+    private static Cut cut(int step) {
+        return new Cut(step * STEP);
     }
 
     /** Adds a route unless it is there already. */
@@ -85,12 +146,15 @@ public final class RouteMaster implements AutoCloseable {
         columns.add(column);
         program.set(dayRow[route.day()], column, 1);
         program.set(drivingRow[route.day()], column, route.limitedDrivingSeconds(problem));
-        double[][] worked = worked(route);
-        for (int square = 0; square < worked.length; square++) {
-            for (int k = 0; worked[square] != null && k < worked[square].length; k++) {
-                program.set(tierRow[square][k], column, -worked[square][k]);
+        served(route).forEach((square, amount) -> {
+            serving.get(square).add(new Serving(column, amount));
+            for (int g = 0; g < amount.length; g++) {
+                if (amount[g] > 0 && shares[square][g] != null) {
+                    double ofGroup = amount[g];
+                    shares[square][g].rowOfStep.forEach((step, row) -> program.set(row, column, -cut(step).of(ofGroup)));
+                }
             }
-        }
+        });
         int[] over = new int[momentRow.length];
         for (Stay stay : route.stays()) {
             for (Chance turn : stay.turns()) {
@@ -112,22 +176,23 @@ public final class RouteMaster implements AutoCloseable {
         return true;
     }
 
-    /** By square and k: how many of its first k + 1 passes the route works; null for squares it does not. */
-    private double[][] worked(Route route) {
-        int[] passes = new int[problem.squareCount()];
+    /** By square: the amounts by which the route serves the groups, its fixed turns aside. */
+    private Map<Integer, double[]> served(Route route) {
+        Map<Integer, double[]> served = new TreeMap<>();
         for (Stay stay : route.stays()) {
-            problem.squaresOfSite().get(stay.site()).forEach(square -> passes[square] += stay.turns().size());
-        }
-        double[][] worked = new double[passes.length][];
-        for (int square = 0; square < worked.length; square++) {
-            if (passes[square] > 0) {
-                worked[square] = new double[tiers.count(square)];
-                for (int k = 0; k < worked[square].length; k++) {
-                    worked[square][k] = Math.min(passes[square], k + 1);
+            if (stay.turns().isEmpty()) {
+                continue;
+            }
+            for (int square : problem.squaresOfSite().get(stay.site())) {
+                double[] amount = served.computeIfAbsent(square, any -> new double[problem.groupCount()]);
+                for (Chance turn : stay.turns()) {
+                    for (int g = 0; g < amount.length; g++) {
+                        amount[g] += turn.service().amount(g);
+                    }
                 }
             }
         }
-        return worked;
+        return served;
     }
 
     private boolean holds(Route route, Prices.Hold hold) {
@@ -136,11 +201,33 @@ public final class RouteMaster implements AutoCloseable {
                 && problem.squaresOfSite().get(stay.site()).contains(hold.square()));
     }
 
-    /** Solves, and solves again while squares are held twice. */
+    /** Solves, and solves again while squares are held twice or shares lie too high. */
     void solve() {
+        int rounds = 0;
         do {
             optimum = program.solve();
-        } while (addBrokenHolds());
+        } while (addBrokenHolds() | (rounds++ < MOST_CUTTING && addBrokenShares()));
+    }
+
+    private boolean addBrokenShares() {
+        double least = TOO_LITTLE * Math.max(NOTHING, Math.abs(worth()));
+        boolean any = false;
+        for (int square = 0; square < shares.length; square++) {
+            for (int g = 0; g < shares[square].length; g++) {
+                if (shares[square][g] != null) {
+                    double amount = 0;
+                    for (Serving route : serving.get(square)) {
+                        double share = route.column < optimum.values().length ? optimum.values()[route.column] : 0;
+                        amount += share > NOTHING && route.amount[g] > 0 ? share * route.amount[g] : 0;
+                    }
+                    double above = optimum.values()[shares[square][g].column] + Math.expm1(-amount);
+                    if (above * wants.of(square, g) > least) {
+                        any |= addCut(square, g, (int) Math.round(Math.min(FARTHEST, amount) / STEP));
+                    }
+                }
+            }
+        }
+        return any;
     }
 
     private boolean addBrokenHolds() {
@@ -206,17 +293,24 @@ public final class RouteMaster implements AutoCloseable {
 
     /** Of the last optimum, with the worth of the fixed turns. */
     double worth() {
-        return tiers.base() + optimum.worth();
+        return wants.base() + optimum.worth();
     }
 
     /** Of the last optimum. */
     Prices prices() {
-        double[][] tier = new double[tierRow.length][];
-        for (int square = 0; square < tier.length; square++) {
-            tier[square] = prices(tierRow[square]);
+        PayCurve[][] pay = new PayCurve[shares.length][problem.groupCount()];
+        for (int square = 0; square < pay.length; square++) {
+            for (int g = 0; g < pay[square].length; g++) {
+                pay[square][g] = shares[square][g] == null ? PayCurve.NOTHING : pay(shares[square][g]);
+            }
         }
-        return new Prices(tier, prices(momentRow), prices(drivingRow),
+        return new Prices(pay, prices(momentRow), prices(drivingRow),
                 prices(holdRow.stream().mapToInt(Integer::intValue).toArray()));
+    }
+
+    private PayCurve pay(Share share) {
+        return new PayCurve(share.rowOfStep.entrySet().stream().map(row ->
+                new PayCurve.Priced(cut(row.getKey()), Math.max(0, optimum.prices()[row.getValue()]))).toList());
     }
 
     private double[] prices(int[] rows) {
@@ -228,17 +322,24 @@ public final class RouteMaster implements AutoCloseable {
     }
 
     /**
-     * What no plan can be worth more than: the Lagrangian bound, valid at any prices. What is left of the worth of
-     * passes when routes are paid by the prices, and the prices of all that is shared, and the best route of each day
+     * What no plan can be worth more than: the Lagrangian bound, valid at any prices. What is left of the worth
+     * when routes are paid by the prices, and the prices of all that is shared, and the best route of each day
      * at these prices.
      *
      * @param bestOfDays sum of the values of the best routes
      */
     double bound(Prices prices, double bestOfDays) {
-        double bound = tiers.base() + bestOfDays;
-        for (int square = 0; square < tierRow.length; square++) {
-            for (int k = 0; k < tierRow[square].length; k++) {
-                bound += (k + 1) * Math.max(0, tiers.step(square, k) - prices.tier()[square][k]);
+        double bound = wants.base() + bestOfDays;
+        for (int square = 0; square < shares.length; square++) {
+            for (int g = 0; g < shares[square].length; g++) {
+                if (shares[square][g] != null) {
+                    double paid = 0;
+                    for (PayCurve.Priced cut : prices.pay()[square][g].priced()) {
+                        bound += cut.price() * cut.cut().constant();
+                        paid += cut.price();
+                    }
+                    bound += Math.max(0, wants.of(square, g) - paid);
+                }
             }
         }
         for (int m = 0; m < momentRow.length; m++) {

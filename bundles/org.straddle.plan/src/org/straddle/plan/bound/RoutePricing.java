@@ -3,7 +3,12 @@ package org.straddle.plan.bound;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.IntStream;
 
 import org.straddle.plan.problem.BannedTimes;
@@ -18,14 +23,16 @@ import org.straddle.plan.problem.StationTimes;
 import org.straddle.plan.problem.Stay;
 
 /**
- * The best day of one team at given {@link Prices}: an exact dynamic programme over chances in the order of their
- * starts. A label stands for one way to the present: the last chance worked, how many were worked in this stop, and
- * the {@link Memory} of earlier stops. Its value is what the turns pay, less what birds, squares and driving cost.
+ * The best day of one team at given {@link Prices}: label setting over chances in the order of their
+ * starts. A label stands for one way to the present: where it is, and the {@link Memory} of earlier stops. Its value is what
+ * the stops are paid, see {@link StopPay}, less what birds, squares and driving cost.
  *
- * <p>Exact for the bound means: no day that keeps the rules is worth more. Three things make it so. A square that the
+ * <p>Exact for the bound means: no day that keeps the rules is worth more. These make it so. A square that the
  * memory does not hold is paid in every stop as if it had not been worked before, which is never too little, since
- * the next pass from a square never pays more than the one before. Moves are {@link LeastMoves}. And the limit of
- * driving is minded only gap by gap, where the memory says so, and else left to its price. Stays are as short as their turns allow, which costs no plan anything.
+ * what is paid grows ever slower; of one that it holds a level is remembered, rounded down. What
+ * a stop is paid is bounded from above. Moves are {@link LeastMoves}. And the limit of
+ * driving is minded only gap by gap, where the memory says so, and else left to its price. Stays are as short as their
+ * turns allow, which costs no plan anything.
  *
  * <p>Departures are pushed to all sites at once, each into a queue by minute of arrival. Of the labels at one place
  * only those stay that no other beats: see {@link LabelFront}.
@@ -41,14 +48,13 @@ final class RoutePricing {
     private final FixedStayPricing fixedPricing;
     private final List<Stay> fixedStays;
     private final List<Memory> memories;
-    private final int tiers;
+    private final int groups;
     private final int sites;
+    private final int longestDay;
 
     // By chance.
     private final int[] siteOf;
     private final int[] intervalOfAll;
-    private final int[] rankBefore;
-    private final int[] touched;
     private final int[] firstLabel;
     private final int[] endLabel;
     private final double[] costForAll;
@@ -58,17 +64,28 @@ final class RoutePricing {
     // By chance, of the present day.
     private int[] interval;
     private double[] cost;
+    private StopPay.Row[][] rows;
+    private StopPay.Terms terms;
 
     // By site.
-    private final double[][] pay;
-    private final int[] filledRank;
-    private final int[] frontInterval;
+    private final PayCurve[][] pay;
     private final int[] readUntil;
     private final boolean[] wanted;
     private final int[][] slots;
     private final LabelFront[] arrived;
     private final LabelFront[] left;
-    private final LabelFront[][] staying;
+    private final StopPay[] stops;
+    private final StopPay.Row[][] rowsForAll;
+    /** Positions of chances that begin a stop in the present gap. */
+    private final List<List<Integer>> begun;
+
+    /** Touching points tried in a round for each site with a fixed stay. */
+    private static final int TRIALS = 3;
+    /** By site with a fixed stay on the present day: the touching point that counts. */
+    private final Map<Integer, Integer> pointOf = new TreeMap<>();
+    /** By day and site. */
+    private final Map<List<Integer>, Integer> goodPoint = new HashMap<>();
+    private final Map<List<Integer>, Integer> tried = new HashMap<>();
 
     // By site and minute of the gap: first label in the queue of those that arrive then.
     private int[][] queue = new int[0][];
@@ -79,7 +96,6 @@ final class RoutePricing {
     private double secondPrice;
     private int drivingLimit;
     private Gap gap;
-    private int gapNumber;
     private int firstMinute;
     private int minutes;
 
@@ -92,31 +108,30 @@ final class RoutePricing {
         moves = new LeastMoves(problem);
         fixedPricing = new FixedStayPricing(problem, table, moments);
         fixedStays = new Roster(problem).stays();
-        tiers = problem.tiers().count();
+        groups = problem.groupCount();
         sites = problem.siteCount();
         int chances = table.size();
         siteOf = new int[chances];
         intervalOfAll = new int[chances];
-        rankBefore = new int[chances];
-        touched = new int[chances];
         firstLabel = new int[chances];
         endLabel = new int[chances];
         costForAll = new double[chances];
         heldAtArrival = new double[chances];
         heldAtDeparture = new double[chances];
-        pay = new double[sites][tiers];
-        filledRank = new int[sites];
-        frontInterval = new int[sites];
+        pay = new PayCurve[sites][groups];
         readUntil = new int[sites];
         wanted = new boolean[sites];
         slots = new int[sites][];
         arrived = fronts(sites);
         left = fronts(sites);
-        staying = IntStream.range(0, sites).mapToObj(site -> fronts(tiers)).toArray(LabelFront[][]::new);
+        stops = IntStream.range(0, sites).mapToObj(site -> new StopPay(table, problem.times(), site, groups))
+                .toArray(StopPay[]::new);
+        rowsForAll = new StopPay.Row[sites][];
+        begun = IntStream.range(0, sites).mapToObj(site -> (List<Integer>) new ArrayList<Integer>()).toList();
+        longestDay = problem.days().stream().mapToInt(day -> day.until() - day.from()).max().orElse(0);
         for (int c = 0; c < chances; c++) {
             siteOf[c] = table.chance(c).site();
             intervalOfAll[c] = moments.isBlocked(c) ? NONE : freeInterval(c);
-            rankBefore[c] = table.rankEndedBy(siteOf[c], table.chance(c).start() - problem.times().turnGap());
         }
     }
 
@@ -150,12 +165,13 @@ final class RoutePricing {
     void setPrices(Prices prices, List<Prices.Hold> holds) {
         this.prices = prices;
         for (int site = 0; site < sites; site++) {
-            for (int k = 0; k < tiers; k++) {
-                pay[site][k] = 0;
-                for (int square : problem.squaresOfSite().get(site)) {
-                    pay[site][k] += prices.pay(square, k);
-                }
+            List<Integer> squares = problem.squaresOfSite().get(site);
+            for (int g = 0; g < groups; g++) {
+                int group = g;
+                pay[site][g] = PayCurve.sum(squares.stream().map(square -> prices.pay()[square][group]).toList());
             }
+            stops[site].setPay(pay[site]);
+            rowsForAll[site] = new StopPay.Row[stops[site].size()];
         }
         List<HoldPrices> holdPrices = HoldPrices.bySite(problem, prices, holds);
         for (int c = 0; c < siteOf.length; c++) {
@@ -165,11 +181,51 @@ final class RoutePricing {
         }
     }
 
+    /** How often bounds on visits learnt where to touch: while they do, the same prices may give a better bound. */
+    int learnt() {
+        return Arrays.stream(stops).mapToInt(StopPay::learnt).sum();
+    }
+
+    /**
+     * A site with a fixed stay may be visited several times in a day. All these visits together are bounded by one touching
+     * point, and a few are tried each time: the lowest bound counts.
+     */
     Best best(int day) {
+        Set<Integer> joint = new TreeSet<>();
+        fixedStays.stream().filter(stay -> stay.day() == day).forEach(stay -> joint.add(stay.site()));
+        pointOf.clear();
+        if (joint.isEmpty()) {
+            return priced(day);
+        }
+        joint.forEach(site -> pointOf.put(site, goodPoint.getOrDefault(List.of(day, site), 0)));
+        Best lowest = priced(day);
+        for (int site : joint) {
+            int good = pointOf.get(site);
+            for (int trial = 0; trial < TRIALS; trial++) {
+                int next = tried.merge(List.of(day, site), 1, Integer::sum) % stops[site].points();
+                if (next != good) {
+                    pointOf.put(site, next);
+                    Best other = priced(day);
+                    if (other.value() < lowest.value()) {
+                        lowest = new Best(other.route(), other.value());
+                        good = next;
+                    }
+                }
+            }
+            pointOf.put(site, good);
+            goodPoint.put(List.of(day, site), good);
+        }
+        return lowest;
+    }
+
+    private Best priced(int day) {
         secondPrice = problem.drivingPricePerHour() / 3600 + prices.driving()[day];
         drivingLimit = problem.days().get(day).drivingLimit();
         interval = interval(day);
         cost = cost(day);
+        terms = new StopPay.Terms(interval, cost, heldAtArrival, heldAtDeparture);
+        rows = interval == intervalOfAll && cost == costForAll && pointOf.isEmpty() ? rowsForAll
+                : Arrays.stream(stops).map(stop -> new StopPay.Row[stop.size()]).toArray(StopPay.Row[][]::new);
         remember(memories.get(day));
         List<Stay> fixed = fixedStays.stream().filter(stay -> stay.day() == day).toList();
         List<Stay> chosen = new ArrayList<>();
@@ -184,7 +240,8 @@ final class RoutePricing {
             idleValue += nothing();
             chosen.addAll(staysUpTo(last, day));
             if (i < fixed.size()) {
-                FixedStayPricing.Best more = fixedPricing.best(fixed.get(i), pay[fixed.get(i).site()], cost);
+                FixedStayPricing.Best more = fixedPricing.best(fixed.get(i), stops[fixed.get(i).site()], cost,
+                        pointOf.getOrDefault(fixed.get(i).site(), StopPay.ANY));
                 bestValue += more.value();
                 idleValue += more.value();
                 chosen.add(more.stay());
@@ -194,6 +251,12 @@ final class RoutePricing {
         Route idleRoute = new Route(day, idle);
         int forgiven = idleRoute.drivingSeconds(problem) - idleRoute.limitedDrivingSeconds(problem);
         idleValue += forgiven * prices.driving()[day];
+        double once = 0;
+        for (Map.Entry<Integer, Integer> joint : pointOf.entrySet()) {
+            once += stops[joint.getKey()].constant(joint.getValue());
+        }
+        idleValue += once;
+        bestValue += once;
         return idleValue >= bestValue ? new Best(idleRoute, idleValue) : new Best(new Route(day, chosen), bestValue);
     }
 
@@ -255,12 +318,8 @@ final class RoutePricing {
             if (!canBeWorked(c)) {
                 continue;
             }
-            touched[c] = gapNumber;
-            firstLabel[c] = labels.size();
             arrive(c);
-            stayOn(c);
-            endLabel[c] = labels.size();
-            for (int label = firstLabel[c]; label < endLabel[c]; label++) {
+            for (int label : end(c)) {
                 if (whole(label) > bestValue) {
                     bestValue = whole(label);
                     best = label;
@@ -272,7 +331,6 @@ final class RoutePricing {
     }
 
     private void startGap() {
-        gapNumber++;
         labels.clear();
         firstMinute = Math.floorDiv(gap.freeAt(), StationTimes.STEP);
         minutes = Math.max(1, Math.floorDiv(gap.dueAt(), StationTimes.STEP) - firstMinute + 1);
@@ -280,16 +338,12 @@ final class RoutePricing {
             queue = new int[sites][minutes];
         }
         for (int site = 0; site < sites; site++) {
-            filledRank[site] = table.rankEndedBy(site, gap.freeAt());
-            frontInterval[site] = NONE;
             wanted[site] = table.firstRank(site) < table.firstRank(site + 1);
             readUntil[site] = 0;
             Arrays.fill(queue[site], 0, minutes, NONE);
             arrived[site].clear();
             left[site].clear();
-            for (LabelFront front : staying[site]) {
-                front.clear();
-            }
+            begun.get(site).clear();
             if (wanted[site]) {
                 queueUp(site, moves.arrival(gap.day(), gap.fromPlace(), gap.freeAt(), site),
                         -secondPrice * problem.roads().drivingSeconds(gap.fromPlace(), site), 0,
@@ -330,63 +384,64 @@ final class RoutePricing {
                 arrived[site].add(label);
             }
         }
+        firstLabel[c] = labels.size();
         for (int i = 0; i < arrived[site].size(); i++) {
             int at = arrived[site].get(i);
-            long remembered = labels.memory(at);
-            labels.add(labels.value(at) + heldAtArrival[c] + pay(site, remembered, 0) - cost[c], remembered,
-                    labels.driven(at), labels.from(at), c, 1);
+            labels.add(labels.value(at) + heldAtArrival[c], labels.memory(at), labels.driven(at), labels.from(at), c, 0);
+        }
+        endLabel[c] = labels.size();
+        if (firstLabel[c] < endLabel[c]) {
+            begun.get(site).add(stops[site].position(c));
         }
     }
 
-    /** What the next turn pays after so many in this stop. */
-    private double pay(int site, long remembered, int worked) {
-        double sum = pay[site][worked];
-        for (int slot : slots[site]) {
-            int before = memory.worked(remembered, slot);
-            if (before > 0) {
-                int square = memory.square(slot);
-                sum += prices.pay(square, before + worked) - prices.pay(square, worked);
-            }
-        }
-        return sum;
-    }
-
-    /** The chance is the second, third, … of a stop; only where that pays more than it costs. */
-    private void stayOn(int c) {
+    /** The chance is the last of a stop: labels of which none beats another, or one that left before. */
+    private List<Integer> end(int c) {
         int site = siteOf[c];
-        fillUpTo(site, rankBefore[c]);
-        if (frontInterval[site] != interval[c]) {
-            return;
-        }
-        for (int k = 1; k < tiers; k++) {
-            LabelFront front = staying[site][k - 1];
-            for (int i = 0; i < front.size(); i++) {
-                int at = front.get(i);
-                double gain = pay(site, labels.memory(at), k) - cost[c];
-                if (gain > 0) {
-                    labels.add(labels.value(at) + gain, labels.memory(at), labels.driven(at), at, c, k + 1);
-                }
-            }
-        }
-    }
-
-    /** All chances up to there end before the present one starts, so their labels are final. */
-    private void fillUpTo(int site, int ranks) {
-        for (; filledRank[site] < ranks; filledRank[site]++) {
-            int c = table.atRank(filledRank[site]);
-            if (touched[c] != gapNumber) {
+        int position = stops[site].position(c);
+        List<Integer> ends = new ArrayList<>();
+        for (int first : begun.get(site)) {
+            StopPay.Row row = row(site, first);
+            int at = position - first;
+            if (at >= row.value().length || row.value()[at] == Double.NEGATIVE_INFINITY) {
                 continue;
             }
-            if (frontInterval[site] != interval[c]) {
-                frontInterval[site] = interval[c];
-                for (LabelFront front : staying[site]) {
-                    front.clear();
+            int begin = stops[site].chance(first);
+            for (int label = firstLabel[begin]; label < endLabel[begin]; label++) {
+                double value = labels.value(label) + paid(site, labels.memory(label), row, at);
+                if (!left[site].beats(value - heldAtDeparture[c], labels.memory(label), labels.driven(label))) {
+                    ends.add(labels.add(value, labels.memory(label), labels.driven(label), label, c, first));
                 }
             }
-            for (int label = firstLabel[c]; label < endLabel[c]; label++) {
-                staying[site][labels.count(label) - 1].add(label);
-            }
         }
+        return ends;
+    }
+
+    private StopPay.Row row(int site, int first) {
+        if (rows[site][first] == null) {
+            rows[site][first] = stops[site].row(first, terms,
+                    table.chance(stops[site].chance(first)).start() + longestDay,
+                    pointOf.getOrDefault(site, StopPay.ANY));
+        }
+        return rows[site][first];
+    }
+
+    /** A square that was paid before pays no more than what was left. */
+    private double paid(int site, long remembered, StopPay.Row row, int at) {
+        boolean before = false;
+        for (int slot : slots[site]) {
+            before |= memory.level(remembered, slot) > 0;
+        }
+        if (!before) {
+            return row.value()[at];
+        }
+        double most = 0;
+        for (int square : problem.squaresOfSite().get(site)) {
+            int slot = memory.slot(square);
+            int level = slot < 0 ? 0 : memory.level(remembered, slot);
+            most += prices.most(square) * (Memory.ALL - level) / Memory.ALL;
+        }
+        return Math.min(row.value()[at], most + row.costOnly()[at]);
     }
 
     private void leave(int label) {
@@ -395,14 +450,14 @@ final class RoutePricing {
         int second = table.depart(c);
         long remembered = labels.memory(label);
         for (int slot : slots[site]) {
-            remembered = memory.plus(remembered, slot, labels.count(label));
+            remembered = memory.plus(remembered, slot, share(memory.square(slot), labels.chance(labels.from(label)), c));
         }
         double value = labels.value(label) - heldAtDeparture[c];
         if (!left[site].addLeaving(labels.add(value, remembered, labels.driven(label), label, c, second))) {
             return;
         }
         for (int to = 0; to < sites; to++) {
-            if (wanted[to]) {
+            if (wanted[to] && to != site) {
                 queueUp(to, moves.arrival(gap.day(), site, second, to),
                         value - secondPrice * problem.roads().drivingSeconds(site, to), remembered,
                         driven(labels.driven(label), site, to), label);
@@ -410,18 +465,43 @@ final class RoutePricing {
         }
     }
 
+    /** Of all that a square can pay, what a stop was paid at least: it works its first and its last chance. */
+    private double share(int square, int first, int last) {
+        double most = prices.most(square);
+        double paid = 0;
+        for (int g = 0; g < groups; g++) {
+            double amount = table.chance(first).service().amount(g)
+                    + (first == last ? 0 : table.chance(last).service().amount(g));
+            paid += prices.pay()[square][g].of(amount);
+        }
+        return most > 0 ? paid / most : 1;
+    }
+
     private List<Stay> staysUpTo(int last, int day) {
         List<Stay> stays = new ArrayList<>();
-        List<Chance> turns = new ArrayList<>();
-        for (int label = last; label != NONE; label = labels.from(label)) {
-            turns.add(table.chance(labels.chance(label)));
-            if (labels.count(label) == 1) {
-                Collections.reverse(turns);
-                stays.add(Stay.around(day, turns, problem.times()));
-                turns.clear();
-            }
+        for (int label = last; label != NONE; label = labels.from(labels.from(label))) {
+            StopPay stop = stops[siteOf[labels.chance(label)]];
+            stays.addAll(0, stays(day, stop.turns(labels.count(label), stop.position(labels.chance(label)), terms)));
         }
-        Collections.reverse(stays);
+        return stays;
+    }
+
+    /** The stays of a visit: the team leaves between two where it can and where holding the squares would cost. */
+    private List<Stay> stays(int day, List<Chance> turns) {
+        List<Stay> stays = new ArrayList<>();
+        List<Chance> present = new ArrayList<>();
+        int before = NONE;
+        for (Chance turn : turns) {
+            int c = table.indexOf(turn);
+            if (before != NONE && (interval[c] != interval[before] || table.depart(before) <= table.arrive(c)
+                    && heldAtDeparture[before] < heldAtArrival[c])) {
+                stays.add(Stay.around(day, present, problem.times()));
+                present.clear();
+            }
+            present.add(turn);
+            before = c;
+        }
+        stays.add(Stay.around(day, present, problem.times()));
         return stays;
     }
 }

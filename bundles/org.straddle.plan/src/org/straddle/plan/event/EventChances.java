@@ -2,12 +2,9 @@ package org.straddle.plan.event;
 
 import java.time.Duration;
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.List;
 
 import org.straddle.model.Ban;
-import org.straddle.model.Bird;
-import org.straddle.model.Site;
 import org.straddle.outlook.Bans;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.PolicyFigures;
@@ -28,28 +25,25 @@ final class EventChances {
     /** Passes of birds in low orbits are shorter; common practice, no source. Seconds. */
     private static final int LONGEST_TURN = 20 * 60;
 
+    private final EventNumbers numbers;
     private final Outlook outlook;
-    private final Bans bans;
     private final ProblemClock clock;
     private final StationTimes times;
-    private final List<PlanDay> days;
     private final List<Chance> chances = new ArrayList<>();
 
-    private EventChances(Outlook outlook, Bans bans, ProblemClock clock, StationTimes times, List<PlanDay> days) {
-        this.outlook = outlook;
-        this.bans = bans;
-        this.clock = clock;
-        this.times = times;
-        this.days = days;
+    private EventChances(EventNumbers numbers) {
+        this.numbers = numbers;
+        outlook = numbers.outlook();
+        clock = numbers.clock();
+        times = numbers.times();
     }
 
-    /** @param usable indices of the sites where teams may work */
-    static List<Chance> of(Outlook outlook, Bans bans, ProblemClock clock, StationTimes times, List<PlanDay> days,
-            List<Site> sites, BitSet usable, List<Bird> birds) {
-        EventChances found = new EventChances(outlook, bans, clock, times, days);
-        for (int site = usable.nextSetBit(0); site >= 0; site = usable.nextSetBit(site + 1)) {
-            for (int bird = 0; bird < birds.size(); bird++) {
-                for (SitePass pass : outlook.passes(sites.get(site), birds.get(bird))) {
+    static List<Chance> of(EventNumbers numbers) {
+        EventChances found = new EventChances(numbers);
+        // One bird after the other: where it stands for the chasers is computed once for all sites.
+        for (int bird = 0; bird < numbers.birds().size(); bird++) {
+            for (int site = numbers.usable().nextSetBit(0); site >= 0; site = numbers.usable().nextSetBit(site + 1)) {
+                for (SitePass pass : found.outlook.passes(numbers.sites().get(site), numbers.birds().get(bird))) {
                     found.addPass(site, bird, pass);
                 }
             }
@@ -59,8 +53,8 @@ final class EventChances {
 
     private void addPass(int site, int bird, SitePass pass) {
         if (pass.pass().peakElevationDeg() >= outlook.policies().minimumPeakElevationDeg()) {
-            for (Window window : workable(outlook, bans, pass)) {
-                addTurns(site, bird, clock.ceiling(window.start()), clock.floor(window.end()));
+            for (Window window : workable(outlook, numbers.bans(), pass)) {
+                addTurns(site, bird, pass, clock.ceiling(window.start()), clock.floor(window.end()));
             }
         }
     }
@@ -76,19 +70,21 @@ final class EventChances {
         return parts;
     }
 
-    private void addTurns(int site, int bird, int from, int until) {
+    private void addTurns(int site, int bird, SitePass pass, int from, int until) {
         int least = Math.max(1, clockSeconds(outlook.policies().minimumTurn()));
         int most = Math.max(LONGEST_TURN, least);
         for (int start = from; until - start >= least; start += most + times.turnGap()) {
-            Chance chance = new Chance(site, bird, start, Math.min(until, start + most));
-            if (days.stream().anyMatch(day -> holds(day, chance))) {
-                chances.add(chance);
+            int first = start;
+            int end = Math.min(until, start + most);
+            if (numbers.days().stream().anyMatch(day -> holds(day, first, end))) {
+                chances.add(new Chance(site, bird, start, end,
+                        EventNumbers.service(numbers.worth().chance(pass, clock.window(start, end)))));
             }
         }
     }
 
-    private boolean holds(PlanDay day, Chance chance) {
-        return day.from() <= times.arrivalFor(chance.start()) && times.departureAfter(chance.end()) <= day.until();
+    private boolean holds(PlanDay day, int start, int end) {
+        return day.from() <= times.arrivalFor(start) && times.departureAfter(end) <= day.until();
     }
 
     /** Durations of {@link PolicyFigures} are whole seconds; what is longer than any event is cut. */

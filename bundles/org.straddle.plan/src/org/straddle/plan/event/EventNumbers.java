@@ -25,35 +25,40 @@ import org.straddle.plan.problem.Chance;
 import org.straddle.plan.problem.Commitment;
 import org.straddle.plan.problem.FixedStay;
 import org.straddle.plan.problem.PlanDay;
+import org.straddle.plan.problem.Service;
 import org.straddle.plan.problem.StationTimes;
+import org.straddle.plan.problem.Wants;
 import org.straddle.sky.Window;
+import org.straddle.worth.EventWorth;
+import org.straddle.worth.TurnChance;
 
 /**
  * The things of an event by number, as a problem counts them: sites, birds, teams, squares, and the days of the teams
  * that are still to be planned. Which sites may be used, what is banned and what stays as it is is settled here.
  *
+ * @param worth    what turns are worth
  * @param newBans  those that come with the what-ifs; {@code bans} has them too
  * @param squares  those that sites claim or that somebody needs
  * @param kept     stops that stay as they are
  * @param usable   numbers of the sites where teams may work
  * @param places   sites, bases and points on the road
  */
-record EventNumbers(Outlook outlook, Replan replan, List<Ban> newBans, Bans bans, ProblemClock clock, List<Site> sites,
+record EventNumbers(Outlook outlook, EventWorth worth, Replan replan, List<Ban> newBans, Bans bans, ProblemClock clock, List<Site> sites,
         List<Bird> birds, List<Team> teams, List<Square> squares, List<KeptStop> kept, BitSet usable, Places places,
         List<PlanDay> days) {
 
     /** With the bans of the event and of the what-ifs. */
     static EventNumbers of(Outlook outlook, Replan replan) {
         List<Ban> newBans = replan.whatIfs().stream().map(WhatIf::ban).toList();
-        return of(outlook, replan, newBans, Bans.of(outlook.event()).and(newBans));
+        return of(outlook, EventWorth.of(outlook), replan, newBans, Bans.of(outlook.event()).and(newBans));
     }
 
     /** The same if nothing were banned. */
     EventNumbers withoutBans() {
-        return of(outlook, replan, List.of(), Bans.NONE);
+        return of(outlook, worth, replan, List.of(), Bans.NONE);
     }
 
-    private static EventNumbers of(Outlook outlook, Replan replan, List<Ban> newBans, Bans bans) {
+    private static EventNumbers of(Outlook outlook, EventWorth worth, Replan replan, List<Ban> newBans, Bans bans) {
         Event event = outlook.event();
         List<Site> sites = List.copyOf(event.getSites());
         List<Team> teams = List.copyOf(event.getTeams());
@@ -64,7 +69,7 @@ record EventNumbers(Outlook outlook, Replan replan, List<Ban> newBans, Bans bans
         BitSet usable = new BitSet();
         IntStream.range(0, sites.size()).filter(site -> SiteUse.whyNot(outlook, sites.get(site)).isEmpty()).forEach(usable::set);
         Places places = new Places(outlook);
-        return new EventNumbers(outlook, replan, newBans, bans, clock, sites, List.copyOf(event.getBirds()), teams,
+        return new EventNumbers(outlook, worth, replan, newBans, bans, clock, sites, List.copyOf(event.getBirds()), teams,
                 List.copyOf(squares(outlook)), kept, usable, places,
                 List.copyOf(EventDays.of(outlook, bans, clock, places, kept, replan.from())));
     }
@@ -100,14 +105,25 @@ record EventNumbers(Outlook outlook, Replan replan, List<Ban> newBans, Bans bans
         int arrival = clock.floor(stop.window().start());
         int departure = clock.ceiling(stop.window().end());
         List<Chance> turns = stop.turns().stream().filter(turn -> birds.contains(turn.turn().getBird()))
-                .map(turn -> fixedTurn(site, birds.indexOf(turn.turn().getBird()), turn.window()))
+                .map(turn -> fixedTurn(site, turn.turn().getBird(), turn.window()))
                 .sorted(Comparator.comparingInt(Chance::start)).toList();
         return new FixedStay(day(stop.team(), stop.window()), site, arrival, departure, turns);
     }
 
-    private Chance fixedTurn(int site, int bird, Window window) {
+    Chance fixedTurn(int site, Bird bird, Window window) {
         int start = clock.floor(window.start());
-        return new Chance(site, bird, start, Math.max(start + 1, clock.ceiling(window.end())));
+        return new Chance(site, birds.indexOf(bird), start, Math.max(start + 1, clock.ceiling(window.end())),
+                service(worth.chance(sites.get(site), bird, window)));
+    }
+
+    /** What a turn is to the groups of chasers. */
+    static Service service(TurnChance turn) {
+        return Service.of(turn.probabilities());
+    }
+
+    Wants wants() {
+        return new Wants(squares.stream().map(square -> worth.groups().stream()
+                .mapToDouble(group -> group.needs().of(square)).toArray()).toArray(double[][]::new), worth.groups().size());
     }
 
     /** The day of a team that shares most of a window, or {@link FixedStay#NO_DAY}. */
@@ -132,7 +148,7 @@ record EventNumbers(Outlook outlook, Replan replan, List<Ban> newBans, Bans bans
      * @param shortest how long the turn was at least
      */
     Optional<Commitment> commitment(Team team, Window whole, Site site, Bird bird, Window planned, Duration shortest,
-            double worth) {
+            double worthOfKeeping) {
         int day = day(team, whole);
         int number = sites.indexOf(site);
         if (day == FixedStay.NO_DAY || number < 0 || !usable.get(number) || !birds.contains(bird)) {
@@ -145,7 +161,8 @@ record EventNumbers(Outlook outlook, Replan replan, List<Ban> newBans, Bans bans
                 .flatMap(part -> part.intersection(planned).stream())
                 .filter(part -> clock.floor(part.end()) - clock.ceiling(part.start()) >= least)
                 .max(Comparator.comparing(Window::duration))
-                .map(part -> new Commitment(day, new Chance(number, birds.indexOf(bird), clock.ceiling(part.start()),
-                        clock.floor(part.end())), worth));
+                .map(part -> clock.window(clock.ceiling(part.start()), clock.floor(part.end())))
+                .map(part -> new Commitment(day, new Chance(number, birds.indexOf(bird), clock.floor(part.start()),
+                        clock.floor(part.end()), service(worth.chance(site, bird, part))), worthOfKeeping));
     }
 }

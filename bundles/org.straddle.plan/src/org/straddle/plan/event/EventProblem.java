@@ -26,7 +26,6 @@ import org.straddle.plan.problem.Commitments;
 import org.straddle.plan.problem.FixedStay;
 import org.straddle.plan.problem.PlanProblem;
 import org.straddle.plan.problem.Stay;
-import org.straddle.plan.problem.Tiers;
 import org.straddle.sky.Window;
 
 /**
@@ -39,8 +38,8 @@ import org.straddle.sky.Window;
  */
 record EventProblem(EventNumbers numbers, HeldTurns held, PlanProblem problem) {
 
-    /** An hour at the wheel has to bring a fiftieth of a square that all chasers need. A choice of ours. */
-    private static final double DRIVING_PRICE_PER_HOUR = 0.02;
+    /** Of all chasers so many have to be served for an hour at the wheel: one of 200. A choice of ours. */
+    private static final double CHASERS_FOR_AN_HOUR = 0.005;
 
     /** Every station takes its share of the power of a passband. Common practice, no source. */
     private static final int TEAMS_IN_A_PASSBAND = 2;
@@ -65,20 +64,21 @@ record EventProblem(EventNumbers numbers, HeldTurns held, PlanProblem problem) {
     }
 
     private static PlanProblem problem(EventNumbers numbers, HeldTurns held) {
-        Outlook outlook = numbers.outlook();
-        List<Chance> chances = new ArrayList<>(EventChances.of(outlook, numbers.bans(), numbers.clock(),
-                numbers.times(), numbers.days(), numbers.sites(), numbers.usable(), numbers.birds()));
+        List<Chance> chances = new ArrayList<>(EventChances.of(numbers));
         Commitments commitments = commitments(numbers.replan(), held, chances);
         return new PlanProblem(
                 numbers.sites().stream().map(numbers::squaresOf).toList(),
-                numbers.squares().stream().map(outlook::demand).toList(),
-                new Tiers(outlook.policies().repeatWorths()),
+                numbers.wants(),
                 numbers.birds().stream().map(bird -> bird.getAccess() == Access.PASSBAND ? TEAMS_IN_A_PASSBAND : 1).toList(),
                 numbers.days(), chances, numbers.kept().stream().map(numbers::fixed).toList(), numbers.places().roads(),
-                numbers.times(), DRIVING_PRICE_PER_HOUR,
+                numbers.times(), CHASERS_FOR_AN_HOUR * chasers(numbers),
                 EventBans.of(numbers.bans(), numbers.clock(), numbers.teams(), numbers.sites(), numbers.birds(),
                         numbers.days()),
                 commitments);
+    }
+
+    private static double chasers(EventNumbers numbers) {
+        return numbers.worth().groups().stream().mapToDouble(group -> group.needs().chasers()).sum();
     }
 
     /** What is to be held on to becomes a chance of its day, as it is, if it can be worked. */

@@ -6,6 +6,8 @@ import java.util.OptionalDouble;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.straddle.outlook.Outlook;
+import org.straddle.plan.PlannedStop;
+import org.straddle.plan.PlannedTurn;
 import org.straddle.plan.PlanProgress;
 import org.straddle.plan.PlanSettings;
 import org.straddle.plan.Planner;
@@ -14,6 +16,7 @@ import org.straddle.plan.UncoveredSquare;
 import org.straddle.plan.problem.JoinedStays;
 import org.straddle.plan.problem.Roster;
 import org.straddle.plan.search.NeighbourhoodSearch;
+import org.straddle.worth.PlanWorth;
 
 /** Plans by {@link NeighbourhoodSearch}: plain Java, a plan at once, no bound. */
 public final class NeighbourhoodPlanner implements Planner {
@@ -36,8 +39,13 @@ public final class NeighbourhoodPlanner implements Planner {
         JoinedStays.join(roster);
         KeptTimes.restore(event, roster);
         Changes.Told told = Changes.of(event, ProposedStops.of(event, roster));
-        return new Proposal(AgreedDownlinks.in(told.stops(), event.outlook()), roster.worth() - roster.committed(), roster.committed(), upperBound,
+        return new Proposal(AgreedDownlinks.in(told.stops(), event.outlook()), chasers(event, told.stops()), roster.worth() - roster.committed(), roster.committed(), upperBound,
                 uncovered, settings.seed(), found.iterations(), found.elapsed(), found.ending(), way,
                 settings.replan(), event.numbers().newBans(), told.changes());
+    }
+
+    private static PlanWorth chasers(EventProblem event, List<PlannedStop> stops) {
+        return event.numbers().worth().of(stops.stream().flatMap(stop -> stop.turns().stream())
+                .map(PlannedTurn::chance).toList());
     }
 }

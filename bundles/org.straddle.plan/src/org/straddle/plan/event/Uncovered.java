@@ -57,8 +57,8 @@ final class Uncovered {
         Uncovered uncovered = new Uncovered(event);
         Map<Integer, UncoveredSquare> found = new TreeMap<>();
         for (int square = 0; square < event.problem().squareCount(); square++) {
-            double demand = event.problem().demand().get(square);
-            if (demand > 0 && plan.worked(square) == 0) {
+            double needed = event.problem().wants().of(square);
+            if (needed > 0 && plan.worked(square) == 0) {
                 UncoveredSquare told = uncovered.told(square, plan);
                 if (told.cost().orElse(0) < -EQUAL) {
                     found.clear();
@@ -76,7 +76,7 @@ final class Uncovered {
         Reason reason = reason(square);
         Optional<Exchange.Way> way = reason == Reason.CONTESTED ? exchange.best(plan, square) : Optional.empty();
         way.filter(better -> better.cost() < -EQUAL).ifPresent(better -> better.applyTo(plan));
-        return new UncoveredSquare(event.square(square), problem.demand().get(square), reason, why(square, reason, way),
+        return new UncoveredSquare(event.square(square), event.outlook().demand(event.square(square)), reason, why(square, reason, way),
                 way.map(found -> OptionalDouble.of(found.cost())).orElse(OptionalDouble.empty()));
     }
 
@@ -184,7 +184,7 @@ final class Uncovered {
     private String exchange(Exchange.Way way) {
         Chance turn = way.turn();
         return String.format(Locale.ROOT, "Other work brings more: %s could work %s there from %s, %s, but then the plan"
-                + " would be worth %.3f less.", Words.of(event.teams().get(problem.days().get(way.day()).team())),
+                + " would serve %.1f chasers less.", Words.of(event.teams().get(problem.days().get(way.day()).team())),
                 Words.of(event.bird(turn.bird())), Words.of(event.site(turn.site())),
                 Words.of(event.clock().window(turn.start(), turn.end())), way.cost());
     }

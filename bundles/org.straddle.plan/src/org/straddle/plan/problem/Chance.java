@@ -8,8 +8,9 @@ package org.straddle.plan.problem;
  * @param bird  index of the bird
  * @param start first second
  * @param end   first second after; later than {@code start}
+ * @param service what working it is to the chasers
  */
-public record Chance(int site, int bird, int start, int end) {
+public record Chance(int site, int bird, int start, int end, Service service) {
 
     public Chance {
         if (start >= end) {

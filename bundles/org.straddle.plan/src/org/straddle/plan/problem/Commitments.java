@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 
 /**
  * Turns that a day is expected to work, because a plan said so, and what each is worth beyond its squares. That makes
@@ -26,13 +25,6 @@ public final class Commitments {
 
     public boolean isEmpty() {
         return all.isEmpty();
-    }
-
-    /** No stop keeps more commitments than this. */
-    public int mostInAStop() {
-        return (int) byDay.values().stream().flatMap(ofDay -> ofDay.keySet().stream()
-                .collect(Collectors.groupingBy(Chance::site, Collectors.counting())).values().stream())
-                .mapToLong(Long::longValue).max().orElse(0);
     }
 
     /** The chances committed on a day, by start. */

@@ -95,17 +95,18 @@ public record Orienteering(int routes, List<double[]> positions, List<Integer> s
      */
     public PlanProblem problem() {
         int sites = positions.size() - 1;
+        Service once = Service.of(1);
         List<Chance> chances = new ArrayList<>();
         for (int site = 0; site < sites; site++) {
             int[] time = times.get(site + 1);
             for (int start = time[1]; start <= time[2]; start++) {
-                chances.add(new Chance(site, 0, start * TENTH, Math.max(start * TENTH + 1, (start + time[0]) * TENTH)));
+                chances.add(new Chance(site, 0, start * TENTH, Math.max(start * TENTH + 1, (start + time[0]) * TENTH), once));
             }
         }
         RoadTable roads = new RoadTable(sites + 1, (a, b) -> distance((a + 1) % (sites + 1), (b + 1) % (sites + 1)),
                 (a, b) -> distance((a + 1) % (sites + 1), (b + 1) % (sites + 1)));
         return new PlanProblem(IntStream.range(0, sites).mapToObj(List::of).toList(),
-                scores.subList(1, sites + 1).stream().map(Integer::doubleValue).toList(), new Tiers(List.of(1.0)),
+                Wants.ofOneGroup(scores.subList(1, sites + 1).stream().mapToDouble(Integer::doubleValue).toArray()),
                 List.of(routes), IntStream.range(0, routes).mapToObj(team -> new PlanDay(team, times.get(0)[1] * TENTH,
                         times.get(0)[2] * TENTH, sites, sites, Integer.MAX_VALUE)).toList(),
                 chances, List.of(), roads, new StationTimes(0, 0, 0), 0);

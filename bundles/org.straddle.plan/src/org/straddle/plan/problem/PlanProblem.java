@@ -13,8 +13,7 @@ import org.straddle.plan.Proposal;
  * whole minute.
  *
  * @param squaresOfSite      by site: the squares a station there works from
- * @param demand             by square: share of chasers that still need it, 0 to 1
- * @param tiers              worth of repeated passes from one square
+ * @param wants              by square: how many chasers still need it
  * @param teamsAtOnce        by bird: how many teams may work it at the same time
  * @param days               the teams' days; those of one team do not overlap
  * @param chances            passes that can be worked; none at a site that may not be used
@@ -25,42 +24,45 @@ import org.straddle.plan.Proposal;
  * @param banned             times at which days may not use sites or birds
  * @param commitments        turns of an earlier plan that are worth keeping
  */
-public record PlanProblem(List<List<Integer>> squaresOfSite, List<Double> demand, Tiers tiers, List<Integer> teamsAtOnce,
+public record PlanProblem(List<List<Integer>> squaresOfSite, Wants wants, List<Integer> teamsAtOnce,
         List<PlanDay> days, List<Chance> chances, List<FixedStay> fixed, RoadTable roads, StationTimes times,
         double drivingPricePerHour, BannedTimes banned, Commitments commitments) {
 
     public PlanProblem {
         squaresOfSite = squaresOfSite.stream().map(List::copyOf).toList();
-        demand = List.copyOf(demand);
         teamsAtOnce = List.copyOf(teamsAtOnce);
         days = List.copyOf(days);
         chances = List.copyOf(chances);
         fixed = List.copyOf(fixed);
-        tiers = tiers.withMore(commitments.mostInAStop());
     }
 
     /** Without bans and commitments. */
-    public PlanProblem(List<List<Integer>> squaresOfSite, List<Double> demand, Tiers tiers, List<Integer> teamsAtOnce,
+    public PlanProblem(List<List<Integer>> squaresOfSite, Wants wants, List<Integer> teamsAtOnce,
             List<PlanDay> days, List<Chance> chances, List<FixedStay> fixed, RoadTable roads, StationTimes times,
             double drivingPricePerHour) {
-        this(squaresOfSite, demand, tiers, teamsAtOnce, days, chances, fixed, roads, times, drivingPricePerHour,
+        this(squaresOfSite, wants, teamsAtOnce, days, chances, fixed, roads, times, drivingPricePerHour,
                 BannedTimes.NONE, Commitments.NONE);
     }
 
     /** Why there is nothing to search; empty when there is something. */
     public Optional<Proposal.Ending> leavesNothingToPlan() {
-        boolean wanted = !commitments.isEmpty() || demand.stream().anyMatch(share -> share > 0);
+        boolean wanted = !commitments.isEmpty() || wants.isAnything();
         return Optional.ofNullable(days.isEmpty() ? Proposal.Ending.NOBODY_OUT
                 : chances.isEmpty() ? Proposal.Ending.NOTHING_TO_WORK
-                : tiers.count() == 0 || !wanted ? Proposal.Ending.NOTHING_WANTED : null);
+                : !wanted ? Proposal.Ending.NOTHING_WANTED : null);
     }
 
     public int siteCount() {
         return squaresOfSite.size();
     }
 
+    /** How many groups of chasers there are. */
+    public int groupCount() {
+        return wants.groups();
+    }
+
     public int squareCount() {
-        return demand.size();
+        return wants.squares();
     }
 
     /** When a team is at a place that leaves another no earlier than this; see {@link #gapSeconds()}. */

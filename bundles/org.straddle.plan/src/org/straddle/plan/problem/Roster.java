@@ -1,12 +1,14 @@
 package org.straddle.plan.problem;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A plan while it is being made: who is where when, kept together with what follows from it and what every
- * further stay has to be asked against: passes worked from each square, stays that hold a square, turns that
+ * further stay has to be asked against: who of those that need a square is not served yet, stays that hold a square, turns that
  * hold a bird. Stays come and go as wholes.
  */
 public final class Roster {
@@ -17,16 +19,23 @@ public final class Roster {
     private final PlanProblem problem;
     private final List<List<Stay>> byDay = new ArrayList<>();
     private final List<Stay> outsideDays = new ArrayList<>();
+    private final int groups;
     private final int[] worked;
+    private final double[][] left;
+    private final double[] served;
     private final List<List<Stay>> holdsOfSquare = new ArrayList<>();
     private final List<List<Chance>> turnsOfBird = new ArrayList<>();
 
     /** Holds the fixed stays and nothing else. */
     public Roster(PlanProblem problem) {
         this.problem = problem;
+        groups = problem.groupCount();
         worked = new int[problem.squareCount()];
+        left = new double[problem.squareCount()][groups];
+        served = new double[problem.squareCount()];
+        Arrays.stream(left).forEach(ofSquare -> Arrays.fill(ofSquare, 1));
         problem.days().forEach(day -> byDay.add(new ArrayList<>()));
-        problem.demand().forEach(square -> holdsOfSquare.add(new ArrayList<>()));
+        IntStream.range(0, problem.squareCount()).forEach(square -> holdsOfSquare.add(new ArrayList<>()));
         problem.teamsAtOnce().forEach(bird -> turnsOfBird.add(new ArrayList<>()));
         problem.fixed().forEach(fixed -> add(Stay.of(fixed, List.of())));
     }
@@ -55,6 +64,7 @@ public final class Roster {
         for (int square : problem.squaresOfSite().get(stay.site())) {
             worked[square] += stay.turnCount();
             holdsOfSquare.get(square).add(stay);
+            reckon(square);
         }
         stay.turns().forEach(turn -> turnsOfBird.get(turn.bird()).add(turn));
         stay.fixedTurns().forEach(turn -> turnsOfBird.get(turn.bird()).add(turn));
@@ -67,9 +77,32 @@ public final class Roster {
         for (int square : problem.squaresOfSite().get(stay.site())) {
             worked[square] -= stay.turnCount();
             holdsOfSquare.get(square).remove(stay);
+            reckon(square);
         }
         stay.turns().forEach(turn -> turnsOfBird.get(turn.bird()).remove(turn));
         stay.fixedTurns().forEach(turn -> turnsOfBird.get(turn.bird()).remove(turn));
+    }
+
+    /** Anew each time: to divide a stay out again would let roundings pile up. */
+    private void reckon(int square) {
+        double[] ofSquare = left[square];
+        Arrays.fill(ofSquare, 1);
+        for (Stay stay : holdsOfSquare.get(square)) {
+            double[] ofStay = stay.unserved(groups);
+            for (int g = 0; g < groups; g++) {
+                ofSquare[g] *= ofStay[g];
+            }
+        }
+        double sum = 0;
+        for (int g = 0; g < groups; g++) {
+            sum += problem.wants().of(square, g) * (1 - ofSquare[g]);
+        }
+        served[square] = sum;
+    }
+
+    /** How many of a group need a square and are not expected to be served with it. */
+    public double owed(int square, int group) {
+        return problem.wants().of(square, group) * left[square][group];
     }
 
     private List<Stay> laneOf(Stay stay) {
@@ -116,8 +149,8 @@ public final class Roster {
     /** What a plan is made for: squares' worth less the price of driving, and what kept commitments are worth. */
     public double worth() {
         double worth = committed();
-        for (int square = 0; square < worked.length; square++) {
-            worth += problem.demand().get(square) * problem.tiers().upTo(worked[square]);
+        for (double ofSquare : served) {
+            worth += ofSquare;
         }
         for (int day = 0; day < byDay.size(); day++) {
             worth -= problem.drivingPricePerHour() * drivingSeconds(day) / 3600;
@@ -136,19 +169,39 @@ public final class Roster {
 
     /** What the plan would lose in worth without a stay, the driving for it saved; commitments do not count. */
     public double gain(Stay stay) {
-        double gain = stay.day() == FixedStay.NO_DAY ? 0
-                : -problem.drivingPricePerHour() * detourSeconds(stay) / 3600;
-        for (int square : problem.squaresOfSite().get(stay.site())) {
-            gain += problem.demand().get(square) * (problem.tiers().upTo(worked[square])
-                    - problem.tiers().upTo(worked[square] - stay.turnCount()));
-        }
-        return gain;
+        double driving = stay.day() == FixedStay.NO_DAY ? 0
+                : problem.drivingPricePerHour() * detourSeconds(stay) / 3600;
+        return gain(stay, List.of()) - driving;
     }
 
-    /** What the plan would lose in worth without any one turn of a stay: each works the same squares. */
-    public double gainOfATurn(Stay stay) {
-        return stay.turnCount() == 0 ? 0 : problem.squaresOfSite().get(stay.site()).stream()
-                .mapToDouble(square -> problem.demand().get(square) * problem.tiers().next(worked[square] - 1)).sum();
+    /** What the plan would lose in worth without one turn of a stay, which may be a fixed one. */
+    public double gain(Stay stay, Chance turn) {
+        List<Chance> others = new ArrayList<>(stay.turns());
+        others.addAll(stay.fixedTurns());
+        others.remove(turn);
+        return gain(stay, others);
+    }
+
+    /** What the plan would lose if a stay worked only these turns. */
+    private double gain(Stay stay, List<Chance> turns) {
+        double[] reduced = Stay.unserved(turns, groups);
+        double gain = 0;
+        for (int square : problem.squaresOfSite().get(stay.site())) {
+            double[] others = new double[groups];
+            Arrays.fill(others, 1);
+            for (Stay other : holdsOfSquare.get(square)) {
+                if (other != stay) {
+                    double[] ofStay = other.unserved(groups);
+                    for (int g = 0; g < groups; g++) {
+                        others[g] *= ofStay[g];
+                    }
+                }
+            }
+            for (int g = 0; g < groups; g++) {
+                gain += problem.wants().of(square, g) * (others[g] * reduced[g] - left[square][g]);
+            }
+        }
+        return gain;
     }
 
     private int detourSeconds(Stay stay) {

@@ -1,5 +1,6 @@
 package org.straddle.plan.problem;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -28,6 +29,31 @@ public record Stay(int day, int site, int arrival, int departure, List<Chance> t
 
     public List<Chance> fixedTurns() {
         return fixed.map(FixedStay::turns).orElse(List.of());
+    }
+
+    /** By group: the part of those who need a square here that its turns do not serve, fixed ones included. */
+    public double[] unserved(int groups) {
+        double[] left = unserved(turns, groups);
+        if (fixed.isPresent()) {
+            serve(left, fixed.get().turns());
+        }
+        return left;
+    }
+
+    /** The same for turns by themselves. */
+    public static double[] unserved(List<Chance> turns, int groups) {
+        double[] left = new double[groups];
+        Arrays.fill(left, 1);
+        serve(left, turns);
+        return left;
+    }
+
+    private static void serve(double[] left, List<Chance> turns) {
+        for (Chance turn : turns) {
+            for (int g = 0; g < left.length; g++) {
+                left[g] *= 1 - turn.service().probability(g);
+            }
+        }
     }
 
     public int turnCount() {

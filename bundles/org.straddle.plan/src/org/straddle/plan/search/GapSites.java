@@ -21,11 +21,11 @@ final class GapSites {
 
     private final PlanProblem problem;
     private final ChanceTable table;
-    private final int tiers;
+    private final int groups;
     private final boolean[] open;
     private final int[] earliest;
     private final int[] latest;
-    private final double[][] pay;
+    private final double[][] owed;
 
     private Roster roster;
     private Taste taste;
@@ -34,11 +34,11 @@ final class GapSites {
     GapSites(PlanProblem problem, ChanceTable table) {
         this.problem = problem;
         this.table = table;
-        tiers = problem.tiers().count();
+        groups = problem.groupCount();
         open = new boolean[problem.siteCount()];
         earliest = new int[problem.siteCount()];
         latest = new int[problem.siteCount()];
-        pay = new double[problem.siteCount()][tiers];
+        owed = new double[problem.siteCount()][groups];
     }
 
     void lookFrom(Gap gap, Roster roster, Taste taste) {
@@ -50,8 +50,8 @@ final class GapSites {
             latest[site] = problem.departure(day, site, gap.toPlace(), gap.dueAt());
             open[site] = earliest[site] < latest[site] && table.firstRank(site) < table.firstRank(site + 1);
             if (open[site]) {
-                setPay(site);
-                open[site] = pay[site][0] > 0;
+                setOwed(site);
+                open[site] = Arrays.stream(owed[site]).anyMatch(some -> some > 0);
             }
         }
         for (Chance committed : problem.commitments().of(day)) {
@@ -59,11 +59,11 @@ final class GapSites {
         }
     }
 
-    private void setPay(int site) {
-        Arrays.fill(pay[site], 0);
+    private void setOwed(int site) {
+        Arrays.fill(owed[site], 0);
         for (int square : problem.squaresOfSite().get(site)) {
-            for (int k = 0; k < tiers; k++) {
-                pay[site][k] += pay(site, square, k);
+            for (int g = 0; g < groups; g++) {
+                owed[site][g] += owed(site, square, g);
             }
         }
     }
@@ -80,15 +80,14 @@ final class GapSites {
                 && !roster.birdIsTaken(table.chance(chance));
     }
 
-    /** What the next pass from a site pays after so many in this stop. */
-    double pay(int site, int workedInStop) {
-        return pay[site][workedInStop];
+    /** How many of a group are owed a square of the site, each square counting by itself. */
+    double[] owed(int site) {
+        return owed[site];
     }
 
-    /** What the next pass from a site pays for one of its squares, worked so many times in this gap. */
-    double pay(int site, int square, int workedInGap) {
-        return taste.favour()[site] * problem.demand().get(square)
-                * problem.tiers().next(roster.worked(square) + workedInGap);
+    /** The same for one of its squares. */
+    double owed(int site, int square, int group) {
+        return taste.favour()[site] * roster.owed(square, group);
     }
 
     /** What a chance pays beyond its squares. */

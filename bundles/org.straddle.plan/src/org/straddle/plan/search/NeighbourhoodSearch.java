@@ -39,9 +39,9 @@ public final class NeighbourhoodSearch {
     /** Iterations from hot to cold; then the search goes on from the best plan, hot again. */
     private static final int CYCLE = 400;
 
-    /** Temperatures in units of worth: a pass is worth some tenths. Measured: 0.01 to 0.1 do about alike. */
-    private static final double HOT = 0.05;
-    private static final double COLD = 0.001;
+    /** Temperatures, as shares of what a turn of the first plan is worth on average. */
+    private static final double HOT = 0.4;
+    private static final double COLD = 0.008;
     private static final int TICKS = 1000;
 
     private final PlanProblem problem;
@@ -55,6 +55,7 @@ public final class NeighbourhoodSearch {
     private final Taste plain;
     private final Roster roster;
     private double worth;
+    private double unit;
     private List<List<Stay>> best;
     private double bestWorth;
     private long iteration;
@@ -96,6 +97,7 @@ public final class NeighbourhoodSearch {
         ticks = SubMonitor.convert(monitor, TICKS);
         fillDaysInOrder();
         keepAsBest();
+        unit = Math.max(0, worth) / Math.max(1, roster.stays().stream().mapToInt(Stay::turnCount).sum());
         if (!problem.commitments().isEmpty()) {
             fillAroundCommitments();
         }
@@ -195,10 +197,9 @@ public final class NeighbourhoodSearch {
         List<Integer> days = daysOf(removed);
         List<List<Stay>> old = days.stream().map(day -> List.copyOf(roster.day(day))).toList();
         removed.forEach(roster::clear);
-        Taste taste = Taste.random(problem, plain, random);
         List<Integer> order = new ArrayList<>(days);
         Collections.shuffle(order, random);
-        order.forEach(day -> dayFill.fill(roster, day, taste));
+        order.forEach(day -> dayFill.fill(roster, day, Taste.random(problem, plain, random)));
         double changed = roster.worth();
         if (days.stream().allMatch(roster::canBeDriven) && accept(changed)) {
             worth = changed;
@@ -224,7 +225,7 @@ public final class NeighbourhoodSearch {
 
     private boolean accept(double changed) {
         double phase = (double) (iteration % CYCLE) / CYCLE;
-        double temperature = HOT * Math.pow(COLD / HOT, phase);
+        double temperature = unit * HOT * Math.pow(COLD / HOT, phase);
         return changed >= worth + temperature * Math.log(1 - random.nextDouble());
     }
 

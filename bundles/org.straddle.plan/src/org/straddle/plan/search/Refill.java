@@ -1,6 +1,7 @@
 package org.straddle.plan.search;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
@@ -10,20 +11,22 @@ import org.straddle.plan.problem.ChanceTable;
 import org.straddle.plan.problem.Gap;
 import org.straddle.plan.problem.PlanProblem;
 import org.straddle.plan.problem.Roster;
+import org.straddle.plan.problem.Service;
 import org.straddle.plan.problem.Stay;
 
 /**
  * Fills one gap of one team in the best way, all else staying as it is: a dynamic programme over chances in
- * time order. A state is the last chance worked and how many were worked in this stop; it is reached from an
+ * time order. A state is the last chance worked; it is reached from an
  * earlier chance of the same stop, or from the best departure of another site that the road allows.
  *
  * <p>Why not simply append the best next stop: a stop pays through the passes that follow and through the
  * time it leaves for others, which only looking at the whole gap tells.
  *
- * <p>A state keeps one way to reach it, the best so far, and its value is the truth for that way: squares
- * worked in earlier stops of the same way count as worked. It is not always the best way of all, because
- * what was worked and driven before bears on what comes after; keeping all ways would. And of all other sites
- * only the {@value #NEIGHBOURS} nearest are tried as the one before. Both keep a gap of ten thousand chances
+ * <p>A state keeps one way to reach it, the best so far, and its value is the truth for that way: who was served in
+ * earlier turns and stops of the same way is served. It is not always the best way of all, because
+ * what was worked and driven before bears on what comes after; keeping all ways would. Of the chances before it at the
+ * same site only the last {@value #BACK} and the best one before those are tried, and of all other sites
+ * only the {@value #NEIGHBOURS} nearest as the one before. That keeps a gap of ten thousand chances
  * in the milliseconds; the search around this tries many gaps.
  *
  * <p>One object serves one problem, one gap after the other; its tables are reused.
@@ -31,20 +34,26 @@ import org.straddle.plan.problem.Stay;
 final class Refill {
 
     private static final int NEIGHBOURS = 40;
+    private static final int BACK = 6;
+    /** Values closer than this are the same. */
+    private static final double EQUAL = 1e-9;
     private static final int NONE = -1;
 
     private final PlanProblem problem;
     private final ChanceTable table;
     private final GapSites at;
-    private final int tiers;
+    private final int groups;
     private final int[][] nearest;
     private final boolean[][] shareSquares;
+    private final double[] fresh;
 
-    // By state: chance × tiers + (passes worked in this stop − 1).
+    // By chance: the best way to it.
     private final double[] value;
     private final int[] before;
     private final int[] stopBefore;
     private final int[] driven;
+    // By chance and group: the part that this stop has not served, with this chance.
+    private final double[] unserved;
 
     // By chance, valid in the present gap only, and only where its number stands.
     private final int[] reachedInGap;
@@ -69,17 +78,20 @@ final class Refill {
     Refill(PlanProblem problem, ChanceTable table) {
         this.problem = problem;
         this.table = table;
-        tiers = problem.tiers().count();
+        groups = problem.groupCount();
         int chances = table.size();
         int sites = problem.siteCount();
-        value = new double[chances * tiers];
-        before = new int[chances * tiers];
-        stopBefore = new int[chances * tiers];
-        driven = new int[chances * tiers];
+        value = new double[chances];
+        before = new int[chances];
+        stopBefore = new int[chances];
+        driven = new int[chances];
+        unserved = new double[chances * groups];
+        fresh = new double[groups];
+        Arrays.fill(fresh, 1);
         reachedInGap = new int[chances];
         interval = new int[chances];
         leaveBest = new int[chances];
-        stayBest = new int[chances * tiers];
+        stayBest = new int[chances];
         stayInterval = new int[chances];
         gapRank = new int[sites];
         filledRank = new int[sites];
@@ -127,11 +139,10 @@ final class Refill {
         int bestState = NONE;
         for (int c = table.firstFrom(gap.freeAt()); c < table.size() && table.chance(c).start() < gap.dueAt(); c++) {
             if (reach(c)) {
-                int leave = bestStateOf(c);
-                double whole = value[leave] - price(siteOf(leave), gap.toPlace());
+                double whole = value[c] - price(table.chance(c).site(), gap.toPlace());
                 if (whole > bestValue) {
                     bestValue = whole;
-                    bestState = leave;
+                    bestState = c;
                 }
             }
         }
@@ -147,9 +158,18 @@ final class Refill {
         if (interval[c] == GapSites.NONE) {
             return false;
         }
-        reachedInGap[c] = gapNumber;
+        value[c] = Double.NEGATIVE_INFINITY;
         arriveFor(c);
         stayOnFor(c);
+        if (value[c] == Double.NEGATIVE_INFINITY) {
+            return false;
+        }
+        reachedInGap[c] = gapNumber;
+        int previous = before[c] == stopBefore[c] ? NONE : before[c];
+        for (int g = 0; g < groups; g++) {
+            unserved[c * groups + g] = (previous == NONE ? 1 : unserved[previous * groups + g])
+                    * (1 - table.chance(c).service().probability(g));
+        }
         return true;
     }
 
@@ -164,47 +184,52 @@ final class Refill {
         return pricePerSecond * problem.roads().drivingSeconds(fromPlace, toPlace);
     }
 
-    /** What the next pass pays on a way whose stops before this one end in a state. */
-    private double payAfter(int lastStop, int site, int workedInStop) {
-        boolean fresh = true;
-        for (int stop = lastStop; stop != NONE && fresh; stop = stopBefore[stop]) {
-            fresh = !shareSquares[site][siteOf(stop)];
+    /**
+     * What a chance pays on a way whose stops before this one end in a chance.
+     *
+     * @param left by group from an index on: the part that this stop has not served so far
+     */
+    private double pay(int c, int lastStop, double[] left, int from) {
+        int site = table.chance(c).site();
+        boolean alone = true;
+        for (int stop = lastStop; stop != NONE && alone; stop = stopBefore[stop]) {
+            alone = !shareSquares[site][table.chance(stop).site()];
         }
-        if (fresh) {
-            return at.pay(site, workedInStop);
-        }
+        double[] owed = at.owed(site);
+        Service service = table.chance(c).service();
         double sum = 0;
-        for (int square : problem.squaresOfSite().get(site)) {
-            sum += at.pay(site, square, workedInStop + workedOnTheWay(lastStop, square));
-        }
-        return sum;
-    }
-
-    private int workedOnTheWay(int lastStop, int square) {
-        int worked = 0;
-        for (int stop = lastStop; stop != NONE; stop = stopBefore[stop]) {
-            if (problem.squaresOfSite().get(siteOf(stop)).contains(square)) {
-                worked += stop % tiers + 1;
+        for (int g = 0; g < groups; g++) {
+            double p = service.probability(g);
+            if (p > 0) {
+                sum += p * left[from + g] * (alone ? owed[g] : owedAfter(lastStop, site, g));
             }
         }
-        return worked;
+        return taste.whim()[c] * sum + at.committed(c);
     }
 
-    private int siteOf(int state) {
-        return table.chance(state / tiers).site();
+    /** How many of a group are owed squares of a site after the stops of a way. */
+    private double owedAfter(int lastStop, int site, int group) {
+        double sum = 0;
+        for (int square : problem.squaresOfSite().get(site)) {
+            double ofSquare = at.owed(site, square, group);
+            for (int stop = lastStop; stop != NONE; stop = stopBefore[stop]) {
+                if (problem.squaresOfSite().get(table.chance(stop).site()).contains(square)) {
+                    ofSquare *= unserved[stop * groups + group];
+                }
+            }
+            sum += ofSquare;
+        }
+        return sum;
     }
 
     /** The chance is the first of a stop: from where did the team come? */
     private void arriveFor(int c) {
         int site = table.chance(c).site();
-        int first = c * tiers;
-        double whim = taste.whim()[c];
-        double committed = at.committed(c);
         int back = problem.roads().drivingSeconds(site, gap.toPlace());
-        value[first] = Double.NEGATIVE_INFINITY;
         int direct = problem.roads().drivingSeconds(gap.fromPlace(), site);
+        double atMost = pay(c, NONE, fresh, 0);
         if (direct + back <= drivingLeft) {
-            enter(first, NONE, direct, whim * at.pay(site, 0) + committed - pricePerSecond * direct);
+            enter(c, NONE, direct, atMost - pricePerSecond * direct);
         }
         for (int other : nearest[site]) {
             if (!at.isOpen(other)) {
@@ -221,18 +246,18 @@ final class Refill {
             }
             int leg = problem.roads().drivingSeconds(other, site);
             double reached = value[left] - pricePerSecond * leg;
-            if (reached + whim * at.pay(site, 0) + committed > value[first] && driven[left] + leg + back <= drivingLeft) {
-                enter(first, left, driven[left] + leg, reached + whim * payAfter(left, site, 0) + committed);
+            if (reached + atMost > value[c] && driven[left] + leg + back <= drivingLeft) {
+                enter(c, left, driven[left] + leg, reached + pay(c, left, fresh, 0));
             }
         }
-        before[first] = stopBefore[first];
     }
 
-    private void enter(int first, int lastStop, int drivenUntil, double reached) {
-        if (reached > value[first]) {
-            value[first] = reached;
-            stopBefore[first] = lastStop;
-            driven[first] = drivenUntil;
+    private void enter(int c, int lastStop, int drivenUntil, double reached) {
+        if (reached > value[c]) {
+            value[c] = reached;
+            before[c] = lastStop;
+            stopBefore[c] = lastStop;
+            driven[c] = drivenUntil;
         }
     }
 
@@ -240,36 +265,35 @@ final class Refill {
     private void stayOnFor(int c) {
         int site = table.chance(c).site();
         int ranks = table.rankEndedBy(site, table.chance(c).start() - problem.times().turnGap());
-        boolean reachable = ranks > gapRank[site];
-        if (reachable) {
-            fillUpTo(site, ranks);
-            reachable = stayInterval[ranks - 1] == interval[c];
+        if (ranks <= gapRank[site]) {
+            return;
         }
-        for (int k = 1; k < tiers; k++) {
-            int state = c * tiers + k;
-            int previous = reachable ? stayBest[(ranks - 1) * tiers + k - 1] : NONE;
-            value[state] = Double.NEGATIVE_INFINITY;
-            double more = previous == NONE ? 0
-                    : taste.whim()[c] * payAfter(stopBefore[previous], site, k) + at.committed(c);
-            if (more > 0) {
-                value[state] = value[previous] + more;
-                before[state] = previous;
-                stopBefore[state] = stopBefore[previous];
-                driven[state] = driven[previous];
+        fillUpTo(site, ranks);
+        if (stayInterval[ranks - 1] != interval[c]) {
+            return;
+        }
+        int first = Math.max(gapRank[site], ranks - BACK);
+        for (int rank = first; rank < ranks; rank++) {
+            int previous = table.atRank(rank);
+            if (reachedInGap[previous] == gapNumber && interval[previous] == interval[c]) {
+                stayOn(c, previous);
             }
+        }
+        if (first > gapRank[site] && stayInterval[first - 1] == interval[c] && stayBest[first - 1] != NONE) {
+            stayOn(c, stayBest[first - 1]);
         }
     }
 
-    /** Among equals the longest stop, for fewer moves, or the shortest where the taste is so. */
-    private int bestStateOf(int c) {
-        int best = c * tiers;
-        for (int k = 1; k < tiers; k++) {
-            double gain = value[c * tiers + k] - value[best];
-            if (gain > 0 || gain == 0 && !taste.splitting()) {
-                best = c * tiers + k;
-            }
+    /** Among equals the team stays, for fewer moves, or moves where the taste is so. */
+    private void stayOn(int c, int previous) {
+        double more = pay(c, stopBefore[previous], unserved, previous * groups);
+        double lead = value[previous] + more - value[c];
+        if (more > 0 && (lead > EQUAL || lead > -EQUAL && !taste.splitting())) {
+            value[c] = value[previous] + more;
+            before[c] = previous;
+            stopBefore[c] = stopBefore[previous];
+            driven[c] = driven[previous];
         }
-        return best;
     }
 
     /** All chances up to there end before the present one starts, so their values are final. */
@@ -279,9 +303,7 @@ final class Refill {
             boolean first = r == gapRank[site];
             leaveBest[r] = first ? NONE : leaveBest[r - 1];
             stayInterval[r] = first ? NONE : stayInterval[r - 1];
-            for (int k = 0; k < tiers; k++) {
-                stayBest[r * tiers + k] = first ? NONE : stayBest[(r - 1) * tiers + k];
-            }
+            stayBest[r] = first ? NONE : stayBest[r - 1];
             if (reachedInGap[c] == gapNumber) {
                 fillWith(r, c);
             }
@@ -290,27 +312,20 @@ final class Refill {
     }
 
     private void fillWith(int r, int c) {
-        int leave = bestStateOf(c);
-        boolean left = value[leave] > Double.NEGATIVE_INFINITY;
-        if (left && (leaveBest[r] == NONE || value[leave] > value[leaveBest[r]])) {
-            leaveBest[r] = leave;
+        if (leaveBest[r] == NONE || value[c] > value[leaveBest[r]]) {
+            leaveBest[r] = c;
         }
-        boolean sameInterval = stayInterval[r] == interval[c];
+        int known = stayInterval[r] == interval[c] ? stayBest[r] : NONE;
         stayInterval[r] = interval[c];
-        for (int k = 0; k < tiers; k++) {
-            int state = c * tiers + k;
-            int known = sameInterval ? stayBest[r * tiers + k] : NONE;
-            boolean reached = value[state] > Double.NEGATIVE_INFINITY;
-            stayBest[r * tiers + k] = reached && (known == NONE || value[state] > value[known]) ? state : known;
-        }
+        stayBest[r] = known == NONE || value[c] > value[known] ? c : known;
     }
 
     private List<Stay> staysUpTo(int state, int day) {
         List<Stay> stays = new ArrayList<>();
         List<Chance> turns = new ArrayList<>();
-        for (int s = state; s != NONE; s = before[s]) {
-            turns.add(table.chance(s / tiers));
-            if (s % tiers == 0) {
+        for (int c = state; c != NONE; c = before[c]) {
+            turns.add(table.chance(c));
+            if (before[c] == stopBefore[c]) {
                 Collections.reverse(turns);
                 stays.add(Stay.around(day, turns, problem.times()));
                 turns.clear();

@@ -141,7 +141,7 @@ final class StopDialog extends QuestionDialog {
                 opening.window().map(window -> TimeText.zulu(window.start())).orElse(""),
                 opening.window().map(window -> TimeText.zulu(window.end())).orElse(""),
                 opening.fits() ? String.valueOf(opening.passes()) : "",
-                opening.fits() ? FigureText.inCurrent().fixed(2, opening.adds()) : "",
+                opening.fits() ? FigureText.inCurrent().fixed(1, opening.adds()) : "",
                 opening.obstacle().map(obstacle -> obstacle.sentence()).orElse("")});
         if (!opening.fits()) {
             item.setForeground(table.getDisplay().getSystemColor(SWT.COLOR_WIDGET_DISABLED_FOREGROUND));

@@ -2,17 +2,22 @@ package org.straddle.ui.daysheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 import org.straddle.daysheet.sheet.PlacedTurn;
+import org.straddle.grid.Square;
 import org.straddle.model.Bird;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
+import org.straddle.model.Turn;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
-import org.straddle.plan.event.TurnWorth;
 import org.straddle.sky.PassError;
 import org.straddle.words.Catalogue;
 import org.straddle.words.FigureText;
+import org.straddle.worth.EventWorth;
+import org.straddle.worth.PlanWorth;
+import org.straddle.worth.TurnChance;
 
 /** What a turn adds to the plan and what it costs, in lines. */
 final class TurnCost {
@@ -44,22 +49,29 @@ final class TurnCost {
     }
 
     private void worth(PlacedTurn placed, List<String> lines) {
-        TurnWorth worth = TurnWorth.of(outlook, placed.turn());
-        for (TurnWorth.Part part : worth.parts()) {
-            lines.add(TEXTS.text("turnCost.demandAdds", "square", part.square(), "demand", percent(part.demand()),
-                    "worked", part.worked(),
-                    "worth", hundredths(part.adds())));
+        EventWorth worth = EventWorth.of(outlook);
+        Map<Turn, TurnChance> turns = worth.turns();
+        TurnChance chance = turns.get(placed.turn());
+        if (chance == null) {
+            return;
         }
-        if (worth.parts().size() > 1) {
-            lines.add(TEXTS.text("turnCost.withoutTurnPlan", "worth", hundredths(worth.adds())));
+        PlanWorth plan = worth.of(turns.values());
+        lines.add(TEXTS.text("turnCost.brings", "worth", tenths(plan.gain(chance))));
+        for (Square square : chance.squares()) {
+            lines.add(TEXTS.text("turnCost.square", "square", square, "wanted", tenths(plan.wanted(square)),
+                    "served", tenths(plan.served(square)), "turns", plan.turns(square)));
         }
+        lines.add(TEXTS.text("turnCost.minutes", "counted", tenths(chance.minutes()), "length", tenths(chance.lengthMinutes()),
+                "contacts", tenths(chance.contacts()), "callers", tenths(chance.callers())));
+        lines.add(TEXTS.text("turnCost.chance", "chance", percent(chance.chance()), "bird", percent(chance.bird()),
+                "site", percent(chance.usable()), "happens", percent(chance.happens())));
     }
 
     private static String percent(double share) {
         return Math.round(100 * share) + " %";
     }
 
-    private static String hundredths(double worth) {
-        return FigureText.inCurrent().fixed(2, worth);
+    private static String tenths(double figure) {
+        return FigureText.inCurrent().fixed(1, figure);
     }
 }

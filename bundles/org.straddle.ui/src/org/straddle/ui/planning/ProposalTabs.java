@@ -14,6 +14,7 @@ import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
 import org.straddle.plan.PlanChange;
 import org.straddle.plan.PlannedStop;
+import org.straddle.plan.PlannedTurn;
 import org.straddle.plan.Proposal;
 import org.straddle.plan.UncoveredSquare;
 import org.straddle.ui.session.EventSession;
@@ -44,7 +45,8 @@ final class ProposalTabs {
                 .column(TEXTS.text("proposalTabs.when"), 24, 165, stop -> times.get().during(stop.stay().start(), stop.stay().end()))
                 .column(TEXTS.text("proposalTabs.birds"), 20, 70, stop -> String.join(", ", stop.turns().stream().map(turn -> Naming.name(turn.bird())).toList()))
                 .column(TEXTS.text("proposalTabs.adds"), 8, 50, stop -> worth(stop.gain()))
-                .column(TEXTS.text("proposalTabs.turn"), 9, 55, stop -> stop.turns().isEmpty() ? "" : worth(stop.turns().get(0).gain()))
+                .column(TEXTS.text("proposalTabs.turn"), 9, 55, stop -> stop.turns().isEmpty() ? ""
+                        : worth(stop.turns().stream().mapToDouble(PlannedTurn::gain).max().orElse(0)))
                 .column(TEXTS.text("proposalTabs.state"), 8, 50, stop -> TEXTS.text("proposalTabs.state.of",
                         "state", stop.kept().isPresent() ? "fixed" : stop.continued().isPresent() ? "kept" : "new"));
         changes = new Rows<PlanChange>(tabs, SWT.NONE)
@@ -106,6 +108,6 @@ final class ProposalTabs {
     }
 
     private static String worth(double worth) {
-        return FigureText.inCurrent().fixed(3, worth);
+        return FigureText.inCurrent().fixed(1, worth);
     }
 }

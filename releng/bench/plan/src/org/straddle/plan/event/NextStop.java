@@ -17,6 +17,9 @@ final class NextStop {
 
     private static final double NEARLY = 0.9;
 
+    /** Then it moves on. */
+    private static final int PASSES = 4;
+
     private final PlanProblem problem;
     private final Roster roster;
 
@@ -45,8 +48,8 @@ final class NextStop {
                 possible.add(Stay.around(day, turns, problem.times()));
             }
         }
-        double best = possible.stream().mapToDouble(stay -> pay(stay.site(), 0)).max().orElse(0);
-        return possible.stream().filter(stay -> pay(stay.site(), 0) >= NEARLY * best)
+        double best = possible.stream().mapToDouble(stay -> owed(stay.site())).max().orElse(0);
+        return possible.stream().filter(stay -> owed(stay.site()) >= NEARLY * best)
                 .min(Comparator.comparingInt(stay -> problem.roads().totalSeconds(rest.fromPlace(), stay.site())))
                 .filter(this::added).isPresent();
     }
@@ -71,7 +74,7 @@ final class NextStop {
             more.add(chance);
             Stay stay = Stay.around(rest.day(), more, problem.times());
             if (chance.start() >= free + problem.times().turnGap() && stay.arrival() >= arrival
-                    && stay.departure() <= departure && pay(site, turns.size()) > 0 && !roster.birdIsTaken(chance)
+                    && stay.departure() <= departure && turns.size() < PASSES && owed(site) > 0 && !roster.birdIsTaken(chance)
                     && problem.squaresOfSite().get(site).stream().flatMap(square -> roster.holdsOf(square).stream())
                             .noneMatch(hold -> hold.overlaps(stay.arrival(), stay.departure()))) {
                 turns.add(chance);
@@ -81,8 +84,13 @@ final class NextStop {
         return turns;
     }
 
-    private double pay(int site, int worked) {
-        return problem.squaresOfSite().get(site).stream().mapToDouble(square -> problem.demand().get(square)
-                * problem.tiers().next(roster.worked(square) + worked)).sum();
+    private double owed(int site) {
+        double sum = 0;
+        for (int square : problem.squaresOfSite().get(site)) {
+            for (int group = 0; group < problem.groupCount(); group++) {
+                sum += roster.owed(square, group);
+            }
+        }
+        return sum;
     }
 }

@@ -17,9 +17,11 @@ import org.straddle.model.BirdState;
 import org.straddle.model.Demand;
 import org.straddle.model.Event;
 import org.straddle.model.Fresh;
+import org.straddle.model.Region;
 import org.straddle.model.Review;
 import org.straddle.model.Site;
 import org.straddle.model.StraddleFactory;
+import org.straddle.model.Survey;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
 import org.straddle.model.Verdict;
@@ -89,6 +91,10 @@ public final class SyntheticEvent {
             made.addTeam(i);
         }
         made.addDemands();
+        made.addRegion("West", 40, "POLYGON((-10 41, -10 56, 0 56, 0 41, -10 41))");
+        made.addRegion("North", 25, "POLYGON((5 55, 5 66, 16 66, 16 55, 5 55))");
+        made.addRegion("East", 20, "POLYGON((20 44, 20 55, 36 55, 36 44, 20 44))");
+        made.addRegion("South", 15, "POLYGON((7 36, 7 45, 18 45, 18 36, 7 36))");
         return made.event;
     }
 
@@ -127,6 +133,11 @@ public final class SyntheticEvent {
                         new GeoPosition(site.getLatitudeDeg() + north, site.getLongitudeDeg() + east)).name());
             }
         }
+        if (number % 3 > 0) { // the others are not ready
+            Survey survey = Fresh.survey();
+            survey.setDate(DAY.minusDays(14));
+            site.getSurveys().add(survey);
+        }
         Review review = Fresh.review();
         review.setReviewer("Q0AAR");
         review.setDate(DAY.minusDays(10));
@@ -140,7 +151,7 @@ public final class SyntheticEvent {
         bird.setName("Bird " + (number + 1) + " (demo)");
         bird.setCatalogueNumber(number + 1);
         bird.setAccess(number % 3 == 0 ? Access.PASSBAND : Access.SINGLE_CHANNEL);
-        bird.setState(BirdState.WORKING);
+        bird.setState(random.nextInt(4) == 0 ? BirdState.UNKNOWN : BirdState.WORKING);
         BirdElements elements = StraddleFactory.eINSTANCE.createBirdElements();
         elements.setCatalogueNumber(number + 1);
         elements.setEpoch(at(0, 0));
@@ -171,6 +182,14 @@ public final class SyntheticEvent {
             team.getDays().add(out);
         }
         event.getTeams().add(team);
+    }
+
+    private void addRegion(String name, double sharePercent, String outline) {
+        Region region = Fresh.region();
+        region.setName(name);
+        region.setSharePercent(sharePercent);
+        region.setOutline(outline);
+        event.getRegions().add(region);
     }
 
     private void addDemands() {
