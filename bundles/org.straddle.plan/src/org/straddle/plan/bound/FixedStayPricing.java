@@ -30,13 +30,10 @@ final class FixedStayPricing {
     record Best(Stay stay, double value) {
     }
 
-    /**
-     * @param cost  of a turn, by chance
-     * @param point the one touching point that counts, without its constant; or {@link StopPay#ANY}
-     */
-    Best best(Stay stay, StopPay stop, double[] cost, int point) {
+    /** @param cost of a turn, by chance */
+    Best best(Stay stay, StopPay stop, double[] cost) {
         FixedStay fixed = stay.fixed().orElseThrow();
-        StopPay.Choice choice = stop.choice(chances(fixed).stream().map(stop::position).sorted().toList(), cost, point);
+        StopPay.Choice choice = stop.choice(chances(fixed).stream().map(stop::position).sorted().toList(), cost);
         return new Best(Stay.of(fixed, choice.turns()), choice.value());
     }
 

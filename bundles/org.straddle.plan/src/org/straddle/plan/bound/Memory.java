@@ -40,6 +40,10 @@ final class Memory {
         return driving;
     }
 
+    List<Integer> squares() {
+        return List.copyOf(squares);
+    }
+
     int size() {
         return squares.size();
     }

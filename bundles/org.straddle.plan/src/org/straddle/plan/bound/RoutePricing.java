@@ -2,13 +2,11 @@ package org.straddle.plan.bound;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.stream.IntStream;
 
 import org.straddle.plan.problem.BannedTimes;
@@ -79,13 +77,14 @@ final class RoutePricing {
     /** Positions of chances that begin a stop in the present gap. */
     private final List<List<Integer>> begun;
 
-    /** Touching points tried in a round for each site with a fixed stay. */
-    private static final int TRIALS = 3;
-    /** By site with a fixed stay on the present day: the touching point that counts. */
-    private final Map<Integer, Integer> pointOf = new TreeMap<>();
-    /** By day and site. */
-    private final Map<List<Integer>, Integer> goodPoint = new HashMap<>();
-    private final Map<List<Integer>, Integer> tried = new HashMap<>();
+    /** Squares that some chance serves for sure: of them a day remembers that they were worked. */
+    private final BitSet sure = new BitSet();
+    /** The other squares that the present day works in several visits, and where their bound touches, by group. */
+    private final Map<Integer, double[]> joint = new TreeMap<>();
+    /** The same by day. */
+    private final List<Map<Integer, double[]>> points;
+    private final double[] step;
+    private int moved;
 
     // By site and minute of the gap: first label in the queue of those that arrive then.
     private int[][] queue = new int[0][];
@@ -127,6 +126,14 @@ final class RoutePricing {
         stops = IntStream.range(0, sites).mapToObj(site -> new StopPay(table, problem.times(), site, groups))
                 .toArray(StopPay[]::new);
         rowsForAll = new StopPay.Row[sites][];
+        points = problem.days().stream().map(day -> (Map<Integer, double[]>) new TreeMap<Integer, double[]>()).toList();
+        step = new double[problem.days().size()];
+        Arrays.fill(step, 1);
+        for (Chance chance : problem.chances()) {
+            if (IntStream.range(0, groups).anyMatch(g -> Double.isInfinite(chance.service().amount(g)))) {
+                problem.squaresOfSite().get(chance.site()).forEach(sure::set);
+            }
+        }
         begun = IntStream.range(0, sites).mapToObj(site -> (List<Integer>) new ArrayList<Integer>()).toList();
         longestDay = problem.days().stream().mapToInt(day -> day.until() - day.from()).max().orElse(0);
         for (int c = 0; c < chances; c++) {
@@ -183,39 +190,99 @@ final class RoutePricing {
 
     /** How often bounds on visits learnt where to touch: while they do, the same prices may give a better bound. */
     int learnt() {
-        return Arrays.stream(stops).mapToInt(StopPay::learnt).sum();
+        return moved + Arrays.stream(stops).mapToInt(StopPay::learnt).sum();
     }
 
     /**
-     * A site with a fixed stay may be visited several times in a day. All these visits together are bounded by one touching
-     * point, and a few are tried each time: the lowest bound counts.
+     * Squares that a day works in several visits are bounded for the whole day by what touches the curve at one point. That
+     * point moves toward what the best route serves as long as that lowers the bound.
      */
     Best best(int day) {
-        Set<Integer> joint = new TreeSet<>();
-        fixedStays.stream().filter(stay -> stay.day() == day).forEach(stay -> joint.add(stay.site()));
-        pointOf.clear();
-        if (joint.isEmpty()) {
-            return priced(day);
+        joint.clear();
+        for (int square : memories.get(day).squares()) {
+            if (!sure.get(square)) {
+                joint.put(square, points.get(day).computeIfAbsent(square, any -> new double[groups]));
+            }
         }
-        joint.forEach(site -> pointOf.put(site, goodPoint.getOrDefault(List.of(day, site), 0)));
-        Best lowest = priced(day);
-        for (int site : joint) {
-            int good = pointOf.get(site);
-            for (int trial = 0; trial < TRIALS; trial++) {
-                int next = tried.merge(List.of(day, site), 1, Integer::sum) % stops[site].points();
-                if (next != good) {
-                    pointOf.put(site, next);
-                    Best other = priced(day);
-                    if (other.value() < lowest.value()) {
-                        lowest = new Best(other.route(), other.value());
-                        good = next;
+        Best found = priced(day);
+        if (joint.isEmpty()) {
+            return found;
+        }
+        Map<Integer, double[]> before = new TreeMap<>(joint);
+        Map<Integer, double[]> served = served(found.route());
+        for (int square : before.keySet()) {
+            double[] moved = new double[groups];
+            for (int g = 0; g < groups; g++) {
+                double old = before.get(square)[g];
+                moved[g] = old + step[day] * (served.getOrDefault(square, new double[groups])[g] - old);
+            }
+            joint.put(square, moved);
+        }
+        Best other = priced(day);
+        if (other.value() < found.value()) {
+            points.get(day).putAll(joint);
+            moved++;
+            step[day] = Math.min(1, 1.3 * step[day]);
+            return other;
+        }
+        step[day] = Math.max(0.05, 0.6 * step[day]);
+        return found;
+    }
+
+    private Map<Integer, double[]> served(Route route) {
+        Map<Integer, double[]> served = new TreeMap<>();
+        for (Stay stay : route.stays()) {
+            for (int square : problem.squaresOfSite().get(stay.site())) {
+                double[] amount = served.computeIfAbsent(square, any -> new double[groups]);
+                for (Chance turn : stay.turns()) {
+                    for (int g = 0; g < groups; g++) {
+                        amount[g] += turn.service().amount(g);
                     }
                 }
             }
-            pointOf.put(site, good);
-            goodPoint.put(List.of(day, site), good);
         }
-        return lowest;
+        return served;
+    }
+
+    /** Takes the joint squares out of what visits are paid, and pays them turn by turn. @return what they add once */
+    private double payJointly() {
+        double once = 0;
+        for (Map.Entry<Integer, double[]> square : joint.entrySet()) {
+            for (int g = 0; g < groups; g++) {
+                PayCurve curve = prices.pay()[square.getKey()][g];
+                double at = square.getValue()[g];
+                double slope = curve.slope(at);
+                double constant = curve.of(at) - slope * at;
+                once += constant;
+                for (int c = 0; c < siteOf.length; c++) {
+                    double amount = table.chance(c).service().amount(g);
+                    if (amount > 0 && problem.squaresOfSite().get(siteOf[c]).contains(square.getKey())) {
+                        cost[c] -= amount <= at ? slope * amount : curve.of(amount) - constant;
+                    }
+                }
+            }
+        }
+        for (int site = 0; site < sites; site++) {
+            List<Integer> squares = problem.squaresOfSite().get(site);
+            if (squares.stream().anyMatch(joint::containsKey)) {
+                PayCurve[] others = new PayCurve[groups];
+                for (int g = 0; g < groups; g++) {
+                    int group = g;
+                    others[g] = PayCurve.sum(squares.stream().filter(square -> !joint.containsKey(square))
+                            .map(square -> prices.pay()[square][group]).toList());
+                }
+                stops[site].setOther(others);
+            }
+        }
+        return once;
+    }
+
+    private void payEverywhere() {
+        for (int site = 0; site < sites; site++) {
+            if (problem.squaresOfSite().get(site).stream().anyMatch(joint::containsKey)) {
+                stops[site].setOther(pay[site]);
+            }
+        }
     }
 
     private Best priced(int day) {
@@ -223,8 +290,13 @@ final class RoutePricing {
         drivingLimit = problem.days().get(day).drivingLimit();
         interval = interval(day);
         cost = cost(day);
+        double once = 0;
+        if (!joint.isEmpty()) {
+            cost = cost.clone();
+            once = payJointly();
+        }
         terms = new StopPay.Terms(interval, cost, heldAtArrival, heldAtDeparture);
-        rows = interval == intervalOfAll && cost == costForAll && pointOf.isEmpty() ? rowsForAll
+        rows = interval == intervalOfAll && cost == costForAll ? rowsForAll
                 : Arrays.stream(stops).map(stop -> new StopPay.Row[stop.size()]).toArray(StopPay.Row[][]::new);
         remember(memories.get(day));
         List<Stay> fixed = fixedStays.stream().filter(stay -> stay.day() == day).toList();
@@ -240,8 +312,7 @@ final class RoutePricing {
             idleValue += nothing();
             chosen.addAll(staysUpTo(last, day));
             if (i < fixed.size()) {
-                FixedStayPricing.Best more = fixedPricing.best(fixed.get(i), stops[fixed.get(i).site()], cost,
-                        pointOf.getOrDefault(fixed.get(i).site(), StopPay.ANY));
+                FixedStayPricing.Best more = fixedPricing.best(fixed.get(i), stops[fixed.get(i).site()], cost);
                 bestValue += more.value();
                 idleValue += more.value();
                 chosen.add(more.stay());
@@ -251,10 +322,7 @@ final class RoutePricing {
         Route idleRoute = new Route(day, idle);
         int forgiven = idleRoute.drivingSeconds(problem) - idleRoute.limitedDrivingSeconds(problem);
         idleValue += forgiven * prices.driving()[day];
-        double once = 0;
-        for (Map.Entry<Integer, Integer> joint : pointOf.entrySet()) {
-            once += stops[joint.getKey()].constant(joint.getValue());
-        }
+        payEverywhere();
         idleValue += once;
         bestValue += once;
         return idleValue >= bestValue ? new Best(idleRoute, idleValue) : new Best(new Route(day, chosen), bestValue);
@@ -291,7 +359,8 @@ final class RoutePricing {
         labels.compareBy(memory, prices);
         for (int site = 0; site < sites; site++) {
             List<Integer> squares = problem.squaresOfSite().get(site);
-            slots[site] = IntStream.range(0, memory.size()).filter(slot -> squares.contains(memory.square(slot))).toArray();
+            slots[site] = IntStream.range(0, memory.size())
+                    .filter(slot -> squares.contains(memory.square(slot)) && !joint.containsKey(memory.square(slot))).toArray();
         }
     }
 
@@ -420,8 +489,7 @@ final class RoutePricing {
     private StopPay.Row row(int site, int first) {
         if (rows[site][first] == null) {
             rows[site][first] = stops[site].row(first, terms,
-                    table.chance(stops[site].chance(first)).start() + longestDay,
-                    pointOf.getOrDefault(site, StopPay.ANY));
+                    table.chance(stops[site].chance(first)).start() + longestDay);
         }
         return rows[site][first];
     }

@@ -23,9 +23,6 @@ final class StopPay {
 
     private static final int NONE = -1;
 
-    /** Whichever touching point gives the lowest bound. */
-    static final int ANY = -1;
-
     /** Turns of a mean kind, of which the first touching points are made. */
     private static final double[] TURNS = { 0, 0.5, 1, 1.5, 2.5, 4, 6, 8.5, 12, 16, 22, 30 };
 
@@ -86,10 +83,16 @@ final class StopPay {
         fixedPoints = points.size();
     }
 
-    /** @param pay by group: what the site pays */
+    /** @param pay by group: what the site pays, at new prices */
     void setPay(PayCurve[] pay) {
         this.pay = pay;
         takeIn();
+        worth = null;
+    }
+
+    /** The same prices, but some squares are paid elsewhere. */
+    void setOther(PayCurve[] pay) {
+        this.pay = pay;
         worth = null;
     }
 
@@ -116,17 +119,6 @@ final class StopPay {
                 }
             }
         }
-    }
-
-    /** How many touching points there are. */
-    int points() {
-        return points.size();
-    }
-
-    /** What a bound that touches there adds once, whatever is worked. */
-    double constant(int point) {
-        prepare();
-        return constants[point];
     }
 
     /** How often it learnt where to touch. */
@@ -173,11 +165,6 @@ final class StopPay {
      * @param latest chances that start later are not looked at
      */
     Row row(int first, Terms terms, int latest) {
-        return row(first, terms, latest, ANY);
-    }
-
-    /** @param only the one touching point that counts, without its constant; or {@link #ANY} */
-    Row row(int first, Terms terms, int latest, int only) {
         prepare();
         int end = first;
         while (end < chances.length && table.chance(chances[end]).start() <= latest) {
@@ -188,13 +175,9 @@ final class StopPay {
         double[] costOnly = null;
         double[] value = new double[end - first];
         for (int k = 0; k < points.size(); k++) {
-            boolean counts = only == ANY || k == only;
-            if (!counts && k != fixedPoints - 1) {
-                continue;
-            }
             fill(k, first, end, terms, value, null);
-            for (int i = 0; i < value.length && counts; i++) {
-                lowest[i] = Math.min(lowest[i], (only == ANY ? constants[k] : 0) + value[i]);
+            for (int i = 0; i < value.length; i++) {
+                lowest[i] = Math.min(lowest[i], constants[k] + value[i]);
             }
             if (k == fixedPoints - 1) {
                 costOnly = value.clone();
@@ -316,12 +299,12 @@ final class StopPay {
     record Choice(List<Chance> turns, double value) {
     }
 
-    Choice choice(List<Integer> possible, double[] cost, int only) {
+    Choice choice(List<Integer> possible, double[] cost) {
         prepare();
         double lowest = Double.POSITIVE_INFINITY;
         double best = 0;
         List<Chance> turns = List.of();
-        for (int k = only == ANY ? 0 : only; k < (only == ANY ? points.size() : only + 1); k++) {
+        for (int k = 0; k < points.size(); k++) {
             double[] value = new double[possible.size()];
             int[] before = new int[possible.size()];
             int last = NONE;
@@ -337,7 +320,7 @@ final class StopPay {
                 value[i] = worth[k][at] - cost[chances[at]] + (before[i] == NONE ? 0 : value[before[i]]);
                 last = value[i] > (last == NONE ? 0 : value[last]) ? i : last;
             }
-            lowest = Math.min(lowest, (only == ANY ? constants[k] : 0) + (last == NONE ? 0 : value[last]));
+            lowest = Math.min(lowest, constants[k] + (last == NONE ? 0 : value[last]));
             List<Chance> chosen = new ArrayList<>();
             double gain = 0;
             double[] amount = new double[groups];

@@ -15,6 +15,7 @@ import org.straddle.plan.Proposal;
 import org.straddle.plan.UncoveredSquare;
 import org.straddle.plan.problem.JoinedStays;
 import org.straddle.plan.problem.Roster;
+import org.straddle.plan.search.FullStops;
 import org.straddle.plan.search.NeighbourhoodSearch;
 import org.straddle.worth.PlanWorth;
 
@@ -38,6 +39,7 @@ public final class NeighbourhoodPlanner implements Planner {
         List<UncoveredSquare> uncovered = Uncovered.of(event, roster);
         JoinedStays.join(roster);
         KeptTimes.restore(event, roster);
+        FullStops.fill(roster);
         Changes.Told told = Changes.of(event, ProposedStops.of(event, roster));
         return new Proposal(AgreedDownlinks.in(told.stops(), event.outlook()), chasers(event, told.stops()), roster.worth() - roster.committed(), roster.committed(), upperBound,
                 uncovered, settings.seed(), found.iterations(), found.elapsed(), found.ending(), way,

@@ -100,6 +100,7 @@ final class Places {
         int passed = breaks ? point.passedSeconds : point.drivenSeconds;
         int back = passed + table[point.from][to];
         int on = Math.max(0, table[point.from][point.to] - passed) + table[point.to][to];
-        return Math.min(back, on);
+        // By way of the other place no break may be due that is due on the straight way: whoever checks sees that one.
+        return Math.max(Math.min(back, on), table[point.from][to] - passed);
     }
 }

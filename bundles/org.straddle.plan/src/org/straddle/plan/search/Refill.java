@@ -34,7 +34,7 @@ import org.straddle.plan.problem.Stay;
 final class Refill {
 
     private static final int NEIGHBOURS = 40;
-    private static final int BACK = 6;
+    private static final int BACK = 12;
     /** Values closer than this are the same. */
     private static final double EQUAL = 1e-9;
     private static final int NONE = -1;
