@@ -34,6 +34,7 @@ final class GuideCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         if (rule == null) {
+            Guide.topics().forEach(page -> printTitle(page, out));
             Guide.index().forEach(page -> printTitle(page, out));
         } else {
             print(Guide.page(rule).orElseThrow(() -> new WrongInput(TEXTS.text("guideCommand.thereRuleNearest",

@@ -2,7 +2,6 @@ package org.straddle.cli;
 
 import java.time.Duration;
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 import org.straddle.model.Event;

@@ -13,7 +13,7 @@ import org.straddle.check.Rule;
 import org.straddle.check.run.StandardRules;
 import org.straddle.guide.GuidePage.Section;
 
-/** The pages of the guide, one for each standard rule. Titles come from the rules, so that they are written once. */
+/** The pages of the guide: one for each standard rule, and some on topics. Titles of rules come from the rules, so that they are written once. */
 public final class Guide {
 
     /** Every page has these, in this order. */
@@ -23,7 +23,24 @@ public final class Guide {
     /** May stand last on a page: ids of rules, parted by commas. */
     public static final String SEE_ALSO = "See also";
 
+    /** Ids of the pages that are of no single rule. */
+    private static final List<String> TOPICS = List.of("worth");
+
     private Guide() {
+    }
+
+    /** Pages that are of no single rule. */
+    public static List<GuidePage> topics() {
+        return TOPICS.stream().map(Guide::topic).toList();
+    }
+
+    private static GuidePage topic(String id) {
+        try (InputStream text = Guide.class.getResourceAsStream("topics/" + id + ".txt")) {
+            String[] titleAndBody = new String(text.readAllBytes(), StandardCharsets.UTF_8).split("\\R", 2);
+            return new GuidePage(id, titleAndBody[0].strip(), sections(titleAndBody[1]), List.of());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** All pages, in the order of a preparation. */
@@ -31,9 +48,9 @@ public final class Guide {
         return StandardRules.all().stream().flatMap(rule -> page(rule).stream()).toList();
     }
 
-    /** Empty when no standard rule has the id. */
+    /** Empty when neither a standard rule nor a topic has the id. */
     public static Optional<GuidePage> page(String ruleId) {
-        return StandardRules.all().stream().filter(rule -> rule.id().equals(ruleId)).findFirst().flatMap(Guide::page);
+        return TOPICS.contains(ruleId) ? Optional.of(topic(ruleId)) : StandardRules.all().stream().filter(rule -> rule.id().equals(ruleId)).findFirst().flatMap(Guide::page);
     }
 
     private static Optional<GuidePage> page(Rule rule) {

@@ -47,7 +47,7 @@ public record TurnChance(SortedSet<Square> squares, List<Part> groups, double mi
      * @param ofGroups  how long the turn serves each
      * @param perMinute most contacts in a minute of full quality
      */
-    static TurnChance of(Collection<Square> squares, List<ChaserGroup> chasers, List<GroupMinutes> ofGroups,
+    public static TurnChance of(Collection<Square> squares, List<ChaserGroup> chasers, List<GroupMinutes> ofGroups,
             double lengthMinutes, double perMinute, double bird, double happens, double usable, WorthFigures figures) {
         double callers = 0;
         double callersMinutes = 0;

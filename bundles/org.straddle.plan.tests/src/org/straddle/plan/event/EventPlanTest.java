@@ -32,7 +32,6 @@ import org.straddle.model.Verdict;
 import org.straddle.model.provider.StraddleItemProviderAdapterFactory;
 import org.straddle.outlook.Outlook;
 import org.straddle.plan.PlanSettings;
-import org.straddle.plan.Planner;
 import org.straddle.plan.Proposal;
 import org.straddle.plan.Replan;
 import org.straddle.plan.UncoveredSquare.Reason;

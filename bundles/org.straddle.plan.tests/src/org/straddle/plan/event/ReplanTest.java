@@ -41,7 +41,6 @@ import org.straddle.outlook.itinerary.Work;
 import org.straddle.plan.PlanChange.Kind;
 import org.straddle.plan.PlanChange;
 import org.straddle.plan.PlanSettings;
-import org.straddle.plan.Planner;
 import org.straddle.plan.Proposal;
 import org.straddle.plan.Replan;
 import org.straddle.plan.WhatIf;

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.List;
 import java.util.OptionalLong;
 
 import org.junit.jupiter.api.Test;

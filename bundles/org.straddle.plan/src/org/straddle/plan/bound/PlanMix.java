@@ -62,6 +62,7 @@ final class PlanMix {
     private final List<Route> pool;
     private final CpModel model = new CpModel();
     private final CpSolver solver = new CpSolver();
+    private volatile boolean stopped;
     private final List<BoolVar> chosen = new ArrayList<>();
     private final List<Map<Integer, BoolVar>> turns = new ArrayList<>();
     private final List<Share> shares = new ArrayList<>();
@@ -304,7 +305,7 @@ final class PlanMix {
         double left = effort;
         Mixed best = Mixed.NONE;
         double bestWorth = Double.NEGATIVE_INFINITY;
-        while (left > 0) {
+        while (left > 0 && !stopped) {
             solver.getParameters().setNumWorkers(1).setRandomSeed((int) (seed & 0x3fffffff)).setMaxDeterministicTime(left);
             CpSolverStatus status = solver.solve(model);
             if (status != CpSolverStatus.OPTIMAL && status != CpSolverStatus.FEASIBLE) {
@@ -312,13 +313,13 @@ final class PlanMix {
             }
             left -= Math.max(effort / MOST_ROUNDS, solver.response().getDeterministicTime());
             List<Route> plan = chosen();
-            double truly = solver.objectiveValue() / SCALE;
+            double claimed = solver.objectiveValue() / SCALE;
             double above = touchWhereItLies();
-            if (truly - above > bestWorth) {
-                bestWorth = truly - above;
+            if (claimed - above > bestWorth) {
+                bestWorth = claimed - above;
                 best = new Mixed(Optional.of(plan), false);
             }
-            if (above <= CLOSE * Math.abs(truly)) {
+            if (above <= CLOSE * Math.abs(claimed)) {
                 return new Mixed(best.plan, status == CpSolverStatus.OPTIMAL);
             }
         }
@@ -337,6 +338,7 @@ final class PlanMix {
 
     /** Makes a running {@link #best} return soon; may be called from another thread. */
     void stop() {
+        stopped = true;
         solver.stopSearch();
     }
 

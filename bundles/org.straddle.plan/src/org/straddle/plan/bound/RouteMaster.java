@@ -24,8 +24,7 @@ import org.straddle.plan.problem.Stay;
  * <p>Rows: a mix of routes per day; at each {@link BirdMoments moment} as many turns as the bird has room; per day
  * the limit of driving; no square held twice at a moment, added only where a solution breaks it; and per square and
  * group of chasers how large a share is served, at most by the {@link Cut}s. A cut is added where a solution lies above the
- * share that its amounts really serve (cutting planes, J. E. Kelley: The cutting-plane method for solving convex
- * programs. SIAM 8 (1960) 703-712). The form of the cuts is what makes the bound good: a route never counts for more
+ * share that its amounts really serve (cutting planes). The form of the cuts is what makes the bound good: a route never counts for more
  * than it serves by itself.
  */
 final class RouteMaster implements AutoCloseable {

@@ -3,10 +3,13 @@
  *
  * <ul>
  * <li>{@link org.straddle.plan.bound.RouteMaster} is the <em>restricted master problem</em>: a linear programme whose columns
- * are whole days of one team. Its dual values are the {@link org.straddle.plan.bound.Prices}.
+ * are whole days of one team. Its dual values are the {@link org.straddle.plan.bound.Prices}. The share served of a square is
+ * concave in the amounts of all routes: it is bounded by {@link org.straddle.plan.bound.Cut}s (<em>cutting planes</em>), each in a form
+ * that is concave in the amount of every single route as well.
  * <li>{@link org.straddle.plan.bound.RoutePricing} is the <em>pricing problem</em>: the best day at given prices, by
  * <em>label setting with dominance</em> ({@link org.straddle.plan.bound.Labels},
- * {@link org.straddle.plan.bound.LabelFront}) over chances in the order of time. A label remembers of its way only what
+ * {@link org.straddle.plan.bound.LabelFront}) over chances in the order of time. What a visit of one site is paid is bounded by
+ * {@link org.straddle.plan.bound.StopPay}: several linearizations, each solved exactly. A label remembers of its way only what
  * turned out to matter ({@link org.straddle.plan.bound.Memory}): the <em>ng-route relaxation</em> with memories that grow,
  * which can only raise the bound.
  * <li>{@link org.straddle.plan.bound.ColumnGeneration} leads the two. Its bound is the <em>Lagrangian bound</em>, which is
@@ -16,7 +19,7 @@
  * <li>{@link org.straddle.plan.bound.BoundedSearch} runs bound and search beside each other.
  * </ul>
  *
- * <p>C. Barnhart, E. L. Johnson, G. L. Nemhauser, M. W. P. Savelsbergh, P. H. Vance: Branch-and-price: column generation for
+ * <p>J. E. Kelley: The cutting-plane method for solving convex programs. SIAM 8 (1960) 703-712. C. Barnhart, E. L. Johnson, G. L. Nemhauser, M. W. P. Savelsbergh, P. H. Vance: Branch-and-price: column generation for
  * solving huge integer programs. Operations Research 46 (1998) 316-329. M. Desrochers, J. Desrosiers, M. Solomon: A new
  * optimization algorithm for the vehicle routing problem with time windows. Operations Research 40 (1992) 342-354 (label
  * setting). D. Feillet, P. Dejax, M. Gendreau, C. Gueguen: An exact algorithm for the elementary shortest path problem with
