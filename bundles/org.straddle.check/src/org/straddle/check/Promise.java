@@ -7,6 +7,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.straddle.grid.Square;
 import org.straddle.model.Bird;
@@ -88,6 +89,13 @@ public record Promise(Instant start, Instant end, List<String> squares, String b
     /** The longest time, in whole seconds, that would be announced with the same minutes. */
     public Window longest() {
         return new Window(start.minusSeconds(HALF_A_MINUTE), end.plusSeconds(HALF_A_MINUTE - 1));
+    }
+
+    /** Times, in whole seconds, that would be announced with the same minutes: from the longest to the shortest. */
+    public List<Window> ways() {
+        return Stream.of(longest(), new Window(start, end),
+                new Window(start.plusSeconds(HALF_A_MINUTE - 1), end.minusSeconds(HALF_A_MINUTE)))
+                .filter(way -> way.start().isBefore(way.end())).toList();
     }
 
     /** How long a turn is at least that is announced with these minutes. */

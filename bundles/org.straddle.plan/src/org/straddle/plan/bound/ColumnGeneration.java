@@ -29,7 +29,7 @@ final class ColumnGeneration implements AutoCloseable {
     private static final double CLOSE = 1e-6;
 
     /** Rounds that only learn, without a better bound, before that ends it. */
-    private static final int MOST_STALE = 10;
+    private static final int MOST_STALE = 25;
 
     private final PlanProblem problem;
     private final RouteMaster master;

@@ -77,6 +77,9 @@ final class RoutePricing {
     /** Positions of chances that begin a stop in the present gap. */
     private final List<List<Integer>> begun;
 
+    /** Of the way to what the best route serves: a point that a shorter step does not better stays where it is. */
+    private static final double SHORTEST_STEP = 0.02;
+
     /** Squares that some chance serves for sure: of them a day remembers that they were worked. */
     private final BitSet sure = new BitSet();
     /** The other squares that the present day works in several visits, and where their bound touches, by group. */
@@ -225,7 +228,10 @@ final class RoutePricing {
             step[day] = Math.min(1, 1.3 * step[day]);
             return other;
         }
-        step[day] = Math.max(0.05, 0.6 * step[day]);
+        if (step[day] > SHORTEST_STEP) {
+            step[day] *= 0.6;
+            moved++;
+        }
         return found;
     }
 

@@ -107,10 +107,11 @@ final class HeldTurns {
             return; // it is over, or began without us: nothing can be held any more
         }
         Promised promised = Promised.of(promise, outlook);
-        Window window = promise.longest();
+        // Of packed turns, each announced to the minute, the longest that keep their promise may not fit beside each other.
         List<Commitment> ways = promised.team().isEmpty() || promised.bird().isEmpty() ? List.of()
-                : promised.sites().stream().flatMap(site -> numbers.commitment(promised.team().get(), window, site,
-                        promised.bird().get(), window, promise.shortest(), numbers.replan().keeping()).stream()).toList();
+                : promised.sites().stream().flatMap(site -> promise.ways().stream().flatMap(way -> numbers.commitment(
+                        promised.team().get(), promise.longest(), site, promised.bird().get(), way, promise.shortest(),
+                        numbers.replan().keeping()).stream())).distinct().toList();
         all.add(new HeldTurn(Optional.empty(), Optional.of(promise), ways));
     }
 }
