@@ -104,12 +104,30 @@ class PlanCommandTest {
         List<String> before = stopsOf(1);
         assertFalse(before.isEmpty());
         done("plan", path, "--rounds", 40, "--seed", 9, "--pin", 1);
-        assertEquals(before, stopsOf(1));
+        assertKept(before, stopsOf(1));
         boolean pinned = read(event -> event.getPlan().getStops().stream().filter(stop -> stop.getTeam().getNumber() == 1)
                 .allMatch(Stop::isPinned));
         assertTrue(pinned);
         done("plan", path, "--rounds", 40, "--unpin", 1, "--keep", 50);
-        assertEquals(before, stopsOf(1), "let go, but it was dear to change");
+        assertKept(before, stopsOf(1));
+    }
+
+    /** The same stops at the same times with all their turns; there may be more, where a bird became free. */
+    private static void assertKept(List<String> before, List<String> after) {
+        assertEquals(before.stream().map(PlanCommandTest::withoutTurns).toList(),
+                after.stream().map(PlanCommandTest::withoutTurns).toList());
+        for (int stop = 0; stop < before.size(); stop++) {
+            List<String> turns = List.of(turns(before.get(stop)));
+            assertTrue(List.of(turns(after.get(stop))).containsAll(turns), before.get(stop) + " became " + after.get(stop));
+        }
+    }
+
+    private static String withoutTurns(String stop) {
+        return stop.substring(0, stop.indexOf('['));
+    }
+
+    private static String[] turns(String stop) {
+        return stop.substring(stop.indexOf('[') + 1, stop.indexOf(']')).split(", ");
     }
 
     @Test
