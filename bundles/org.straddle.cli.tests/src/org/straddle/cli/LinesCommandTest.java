@@ -72,6 +72,24 @@ class LinesCommandTest {
                 "--format", "csv"));
         assertEquals(1, liked.size());
         assertTrue(liked.get(0).startsWith("3.33,2,"), liked.get(0));
+        String people = Console.run("lines", roads, "--near", "Power lines=" + wire).out();
+        assertTrue(people.lines().filter(line -> line.contains("Fell Road")).allMatch(line -> line.strip().endsWith("not known")), people);
+        assertTrue(people.lines().filter(line -> line.contains("Moor Road")).noneMatch(line -> line.strip().endsWith("not known")), people);
+    }
+
+    /** Three roads that meet on 20°W: one place with three names, on the command line as in the window. */
+    @Test
+    void whereRoadsMeetIsOneRow() throws IOException {
+        String line = "{\"type\":\"Feature\",\"properties\":{\"name\":\"%s\"},\"geometry\":{\"type\":\"LineString\",\"coordinates\":[[%s],[%s]]}}";
+        Path roads = file("meeting.geojson", "{\"type\":\"FeatureCollection\",\"features\":["
+                + line.formatted("Skua Road", "-20.02,64.5", "-20,64.5") + ","
+                + line.formatted("Petrel Road", "-20,64.5", "-19.98,64.5") + ","
+                + line.formatted("Auk Track", "-20,64.5", "-19.98,64.51") + "]}");
+        List<String> rows = rows(Console.run("lines", roads, "--format", "csv"));
+        assertEquals(1, rows.size(), rows.toString());
+        for (String name : List.of("Skua Road", "Petrel Road", "Auk Track")) {
+            assertTrue(rows.get(0).contains(name), rows.get(0));
+        }
     }
 
     @Test

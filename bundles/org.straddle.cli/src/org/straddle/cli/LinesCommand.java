@@ -123,7 +123,7 @@ final class LinesCommand implements Callable<Integer> {
         Scouting found = Scouting.of(layers, new Scouting.Question(reach, region(), weighed), demand, new ConsoleProgress(err()));
         List<RankedCandidate> ranked = found.places();
         List<RankedCandidate> shown = top == null ? ranked : ranked.subList(0, Math.min(top, ranked.size()));
-        rows.print(table(shown, found.around()), out());
+        rows.print(table(shown, found.around(), rows.forPeople() ? TEXTS.text("linesCommand.unknown") : null), out());
         if (rows.forPeople()) {
             out().println(TEXTS.text("linesCommand.placesKmRoads", "ranked", ranked.size(), "roadsKm", found.roadsKm(),
                     "plain", plain(reach.spanM()), "plain2", plain(reach.cornerDistanceM())));
@@ -226,7 +226,8 @@ final class LinesCommand implements Callable<Integer> {
         }
     }
 
-    private static Table table(List<RankedCandidate> ranked, List<MapRole> around) {
+    /** @param unknown what stands where no map has a thing of a role within reach: that does not mean that there is none */
+    private static Table table(List<RankedCandidate> ranked, List<MapRole> around, String unknown) {
         List<Table.Column> columns = new ArrayList<>(List.of(Table.column("points"), Table.column("demand"),
                 Table.column("kind"), Table.column("boundary"), Table.column("squares"),
                 Table.column("latitudeDeg"), Table.column("longitudeDeg"), Table.column("road"),
@@ -244,12 +245,12 @@ final class LinesCommand implements Callable<Integer> {
             row.add(candidate.squares());
             row.add(degrees(candidate.position().latitudeDeg()));
             row.add(degrees(candidate.position().longitudeDeg()));
-            row.add(candidate.road().name());
+            row.add(String.join(", ", each.roadNames()));
             row.add(rounded(candidate.bearingDeg(), 1) % 360);
             row.add(rounded(candidate.angleDeg(), 10));
             row.add(rounded(candidate.bandM(), 10));
             row.add(rounded(candidate.distanceM(), 10));
-            around.forEach(role -> row.add(each.near(role).map(Nearness::distanceM).map(m -> rounded(m, 1)).orElse(null)));
+            around.forEach(role -> row.add(each.near(role).map(Nearness::distanceM).<Object>map(m -> rounded(m, 1)).orElse(unknown)));
             table.row(row.toArray());
         }
         return table;

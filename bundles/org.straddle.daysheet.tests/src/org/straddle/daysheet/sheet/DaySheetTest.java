@@ -14,10 +14,12 @@ import java.util.Set;
 import java.util.stream.IntStream;
 
 import org.junit.jupiter.api.Test;
+import org.straddle.atlas.scene.SiteSpot;
 import org.straddle.check.Severity;
 import org.straddle.daysheet.Rove;
 import org.straddle.grid.GeoPosition;
 import org.straddle.grid.MeanPosition;
+import org.straddle.model.SiteKind;
 import org.straddle.model.Stop;
 import org.straddle.model.Turn;
 import org.straddle.outlook.Outlook;
@@ -177,5 +179,23 @@ class DaySheetTest {
         IntStream.rangeClosed(1, 28).mapToObj(LaneMark::of)
                 .forEach(mark -> looks.add(List.of(mark.rgb(), mark.hatch())));
         assertEquals(28, looks.size());
+    }
+
+    /** 20°W parts HP94 from IP04, and 64°N parts HP93 from HP94. */
+    @Test
+    void lineSitesAreToldApartByHowTheirSquaresLie() {
+        Rove rove = new Rove("UTC").team(1, "08-20");
+        claim(rove.stop(1, "A", 64.5, -20, "09-10"), SiteKind.LINE, "HP94", "IP04");
+        claim(rove.stop(1, "B", 64, -21, "11-12"), SiteKind.LINE, "HP93", "HP94");
+        claim(rove.stop(1, "C", 64, -20, "13-14"), SiteKind.CORNER, "HP93", "HP94", "IP03", "IP04");
+        claim(rove.stop(1, "D", 64.5, -21, "15-16"), SiteKind.INSIDE, "HP94");
+        assertEquals(List.of(SiteSpot.Kind.WEST_EAST, SiteSpot.Kind.SOUTH_NORTH, SiteSpot.Kind.CORNER, SiteSpot.Kind.INSIDE),
+                rove.sheet().lanes().get(0).stops().stream().map(stop -> stop.shape().orElseThrow()).toList());
+    }
+
+    private static void claim(Stop stop, SiteKind kind, String... squares) {
+        stop.getSite().setKind(kind);
+        stop.getSite().getSquares().clear();
+        stop.getSite().getSquares().addAll(List.of(squares));
     }
 }

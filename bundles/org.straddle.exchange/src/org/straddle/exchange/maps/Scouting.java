@@ -12,6 +12,7 @@ import org.straddle.grid.Candidate;
 import org.straddle.grid.CandidateRanking;
 import org.straddle.grid.LineScout;
 import org.straddle.grid.MapFeature;
+import org.straddle.grid.OneAPlace;
 import org.straddle.grid.MapRole;
 import org.straddle.grid.RankedCandidate;
 import org.straddle.grid.ScoutReach;
@@ -67,7 +68,7 @@ public record Scouting(List<RankedCandidate> places, List<MapRole> around, int r
         });
         List<RankedCandidate> ranked = CandidateRanking.rank(found, question.reach(), demand, around, progress.split(40));
         double km = roads.stream().flatMap(road -> road.parts().stream()).mapToDouble(Trace::roughLengthKm).sum();
-        return new Scouting(ranked, around.stream().map(Surroundings::role).toList(), roads.size(), km, maps.remarks());
+        return new Scouting(OneAPlace.of(ranked), around.stream().map(Surroundings::role).toList(), roads.size(), km, maps.remarks());
     }
 
     /**

@@ -38,7 +38,7 @@ record PlaceColumn(String title, int width, boolean number, String tip, Function
                         decimals(2), true),
                 number(TEXTS.text("placeColumn.points"), 65, TEXTS.text("placeColumn.whatRankGoes"), place -> place.candidate().points(),
                         decimals(2), true),
-                words(TEXTS.text("placeColumn.road"), 170, TEXTS.text("placeColumn.nameRoadMap"), place -> place.candidate().candidate().road().name()),
+                words(TEXTS.text("placeColumn.road"), 170, TEXTS.text("placeColumn.nameRoadMap"), place -> String.join(", ", place.candidate().roadNames())),
                 number(TEXTS.text("placeColumn.bearing"), 75, TEXTS.text("placeColumn.directionRoadAs"),
                         place -> Math.round(place.candidate().candidate().bearingDeg()) % 360, value -> TEXTS.text("placeColumn.degrees", "degrees", padded(value)), false),
                 number(TEXTS.text("placeColumn.line"), 95, TEXTS.text("placeColumn.angleBetweenRoad"),
