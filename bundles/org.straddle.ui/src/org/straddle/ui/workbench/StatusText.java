@@ -13,7 +13,7 @@ final class StatusText implements SessionListener {
 
     private static final Catalogue TEXTS = Catalogue.of(StatusText.class);
 
-    private static final int WIDTH_CHARACTERS = 56;
+    private static final int WIDTH_CHARACTERS = 80;
 
     private final IStatusLineManager line;
     private final StatusLineContributionItem tally =

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 
 import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.resource.ImageDescriptor;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
@@ -61,7 +62,8 @@ public final class WelcomePage extends EditorPart {
         mark.setLayoutData(new GridData(SWT.BEGINNING, SWT.TOP, false, false));
         Composite words = column(toolkit, body);
         toolkit.createLabel(words, TEXTS.text("welcomePage.title")).setFont(JFaceResources.getHeaderFont());
-        toolkit.createLabel(words, TEXTS.text("welcomePage.text"));
+        Label text = toolkit.createLabel(words, TEXTS.text("welcomePage.text"), SWT.WRAP);
+        GridDataFactory.fillDefaults().grab(true, false).hint(480, SWT.DEFAULT).applyTo(text);
 
         toolkit.createLabel(body, "");
         Composite ways = toolkit.createComposite(body);
