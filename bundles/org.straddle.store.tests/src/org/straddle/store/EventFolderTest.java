@@ -331,6 +331,22 @@ class EventFolderTest {
         assertSameContent(event, reopened().event());
     }
 
+    /** A folder of its files alone, in the old place, would look saved and lack what was brought in. */
+    @Test
+    void aFolderThatIsGoneIsNotMadeAnew(@TempDir Path elsewhere) throws IOException {
+        Path moved = elsewhere.resolve("moved");
+        Files.move(path, moved);
+        folder.event().setName("Edited meanwhile");
+        EventFolderException refused = assertThrows(EventFolderException.class, folder::save);
+        assertTrue(refused.getMessage().contains(path.toString()) && refused.getMessage().contains("is gone"), refused.getMessage());
+        assertFalse(Files.exists(path));
+        Files.move(moved, path);
+        folder.save();
+        try (EventFolder again = EventFolder.openReadOnly(path)) {
+            assertEquals("Edited meanwhile", again.event().getName());
+        }
+    }
+
     @Test
     void broughtFileDoesNotReplaceOneOfAnotherProgram() throws IOException {
         String file = folder.addElementsFile("week.tle", new byte[] {'1'});

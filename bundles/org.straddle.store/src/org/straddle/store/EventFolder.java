@@ -353,6 +353,7 @@ public final class EventFolder implements AutoCloseable {
 
     private void write(Map<String, byte[]> files, Map<String, byte[]> brought, Set<String> layers) throws EventFolderException {
         synchronized (disk) {
+            refuseGone();
             recover(journal, tree);
             List<Change> changes = changes(files);
             refuseForeignChanges(changes);
@@ -385,6 +386,13 @@ public final class EventFolder implements AutoCloseable {
                         UserFolder.path(), TEXTS.text("eventFolder.saveEventOften"));
             }
         });
+    }
+
+    /** A new folder in its place would lack the element sets, layers and photos as they were brought in, and look saved. */
+    private void refuseGone() throws EventFolderException {
+        if (!tree.rootExists()) {
+            throw EventFolderException.of(TEXTS.text("eventFolder.folderGone"), tree.root(), TEXTS.text("eventFolder.putFolderBack"));
+        }
     }
 
     private void refuseReadOnly() throws EventFolderException {
