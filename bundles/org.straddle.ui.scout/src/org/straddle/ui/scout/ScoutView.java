@@ -24,11 +24,11 @@ import org.straddle.exchange.maps.LayerSource;
 import org.straddle.exchange.maps.ScoutedSite;
 import org.straddle.exchange.maps.Scouting;
 import org.straddle.grid.PositionText;
-import org.straddle.model.Policies;
 import org.straddle.model.Site;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Demands;
+import org.straddle.outlook.PolicyFigures;
 import org.straddle.ui.parts.Act;
 import org.straddle.ui.parts.EmptyOr;
 import org.straddle.ui.parts.SessionView;
@@ -128,9 +128,9 @@ public final class ScoutView extends SessionView<ScoutPanel> implements PlaceLis
 
     @Override
     public void opened(EventSession opened) {
-        Policies policies = opened.event().getPolicies();
-        if (policies != null && policies.getStationSpanM() > 0) {
-            pages().content().span(policies.getStationSpanM());
+        PolicyFigures policies = PolicyFigures.of(opened.event().getPolicies());
+        if (policies.stationSpanM() > 0) {
+            pages().content().span(policies.stationSpanM());
         }
         forget();
         pages().showContent(true);
