@@ -27,9 +27,9 @@ class ModelTest {
 
     /** A unit at the end of the name, or a quantity that has none. */
     private static final Pattern UNIT = Pattern.compile(
-            "minutes|.*(?:Dbi|Deg|DegC|M|Km|Kmh|Kg|Wh|W|Kv|Mhz|Hz|Minutes|Percent|Days|PerDay|PerMinute|Seconds)");
+            "minutes|.*(?:Dbi|Deg|DegC|M|Km|Kmh|Kg|Wh|W|Kv|Mhz|Hz|Minutes|Percent|Days|Years|PerDay|PerMinute|Seconds)");
     private static final Set<String> WITHOUT_UNIT = Set.of("detourFactor", "leastPresence", "repeatWorths",
-            "eccentricity", "bstar", "meanMotionDot", "meanMotionDdot");
+            "eccentricity", "bstar", "meanMotionDot", "meanMotionDdot", "price");
 
     @Test
     void everyQuantityNamesItsUnit() {

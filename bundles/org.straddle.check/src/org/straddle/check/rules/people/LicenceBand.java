@@ -15,6 +15,7 @@ import org.straddle.check.rules.Words;
 import org.straddle.model.Operator;
 import org.straddle.model.Team;
 import org.straddle.outlook.itinerary.Work;
+import org.straddle.outlook.things.Band;
 
 /** No licence noted in the team covers the uplink band of a bird it is to work. */
 public final class LicenceBand extends ScopedRule<Team> {

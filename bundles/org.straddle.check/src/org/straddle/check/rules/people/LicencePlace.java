@@ -19,6 +19,7 @@ import org.straddle.model.Jurisdiction;
 import org.straddle.model.Operator;
 import org.straddle.outlook.itinerary.Stay;
 import org.straddle.outlook.itinerary.Work;
+import org.straddle.outlook.things.Band;
 
 /** A licence class may not cover a band in the country where the site lies. */
 public final class LicencePlace extends ScopedRule<Stay> {

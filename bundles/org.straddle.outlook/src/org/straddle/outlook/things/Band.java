@@ -1,4 +1,4 @@
-package org.straddle.check.rules.people;
+package org.straddle.outlook.things;
 
 import java.util.Collection;
 import java.util.Objects;
@@ -28,25 +28,33 @@ public enum Band {
         this.highMhz = highMhz;
     }
 
-    String label() {
+    public String label() {
         return label;
     }
 
     /** Empty when the bird has no uplink written down, or one on no band known here. */
-    static Optional<Band> ofUplink(Bird bird) {
-        Link uplink = bird.getUplink();
-        return uplink == null ? Optional.empty()
-                : Stream.of(values()).filter(b -> b.lowMhz <= uplink.getLowMhz() && uplink.getLowMhz() <= b.highMhz)
+    public static Optional<Band> ofUplink(Bird bird) {
+        return of(bird.getUplink());
+    }
+
+    /** Empty when the bird has no downlink written down, or one on no band known here. */
+    public static Optional<Band> ofDownlink(Bird bird) {
+        return of(bird.getDownlink());
+    }
+
+    private static Optional<Band> of(Link link) {
+        return link == null ? Optional.empty()
+                : Stream.of(values()).filter(band -> band.lowMhz <= link.getLowMhz() && link.getLowMhz() <= band.highMhz)
                         .findFirst();
     }
 
     /** Whether the operator's licence is noted for this band, however it is spaced: {@code 70cm}, {@code 70 cm}. */
-    boolean isIn(Operator operator) {
+    public boolean isIn(Operator operator) {
         return isAmong(operator.getBands());
     }
 
     /** Whether it is one of the bands named, however they are spaced. */
-    boolean isAmong(Collection<String> names) {
+    public boolean isAmong(Collection<String> names) {
         return names.stream().filter(Objects::nonNull).anyMatch(noted -> noted.replaceAll("\\s", "").equalsIgnoreCase(label));
     }
 }

@@ -1,0 +1,115 @@
+package org.straddle.kit.work;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Random;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+
+import org.junit.jupiter.api.Test;
+
+/** Minimal cut sets against published fault trees and against trying everything. */
+class CutSetsTest {
+
+    /**
+     * W. E. Vesely et al., Fault Tree Handbook, NUREG-0492 (1981), chapter VII, the first worked tree of the section on
+     * minimal cut sets: T = E1·E2, E1 = A + E3, E3 = B + C, E2 = C + E4, E4 = A·B. The handbook finds C and A·B.
+     * Tree and result from memory; the number of the figure is not remembered.
+     */
+    @Test
+    void theHandbooksFirstTree() {
+        assertEquals("[C, AB]", cuts("ABC", failed -> {
+            boolean a = failed.get(0);
+            boolean b = failed.get(1);
+            boolean c = failed.get(2);
+            return (a || b || c) && (c || a && b);
+        }));
+    }
+
+    /**
+     * The same handbook, chapter VIII, the pressure tank: E1 = T + E2, E2 = K2 + E3, E3 = S·E4, E4 = S1 + E5, E5 = K1 + R.
+     * It finds T, K2, S·S1, S·K1 and S·R. From memory; here R is r, S1 is s, K1 is k and K2 is K.
+     */
+    @Test
+    void theHandbooksPressureTank() {
+        assertEquals("[T, K, Ss, Sk, Sr]", cuts("TKSskr", failed -> {
+            boolean e5 = failed.get(4) || failed.get(5);
+            boolean e4 = failed.get(3) || e5;
+            boolean e3 = failed.get(2) && e4;
+            return failed.get(0) || failed.get(1) || e3;
+        }));
+    }
+
+    /** Two out of three: each pair is a cut, no single one is. */
+    @Test
+    void twoOutOfThree() {
+        assertEquals("[AB, AC, BC]", cuts("ABC", failed -> failed.cardinality() >= 2));
+    }
+
+    @Test
+    void randomMonotoneConditionsAgainstTryingEverything() {
+        Random random = new Random(20270618);
+        for (int round = 0; round < 400; round++) {
+            int size = 1 + random.nextInt(9);
+            List<BitSet> enough = new ArrayList<>();
+            for (int i = 0; i <= random.nextInt(6); i++) {
+                BitSet path = new BitSet();
+                for (int piece = 0; piece < size; piece++) {
+                    path.set(piece, random.nextInt(3) == 0);
+                }
+                enough.add(path);
+            }
+            Condition condition = there -> enough.stream().anyMatch(path -> {
+                BitSet lacking = (BitSet) path.clone();
+                lacking.andNot(there);
+                return lacking.isEmpty();
+            });
+            BitSet all = new BitSet();
+            all.set(0, size);
+            for (int order = 1; order <= 3; order++) {
+                assertEquals(tried(condition, size, order), new TreeSet<>(CutSets.of(condition, all, order).stream()
+                        .map(BitSet::toString).toList()), "round " + round);
+            }
+        }
+    }
+
+    private static TreeSet<String> tried(Condition condition, int size, int order) {
+        TreeSet<String> found = new TreeSet<>();
+        if (!condition.holds(BitSet.valueOf(new long[] { (1L << size) - 1 }))) {
+            return found;
+        }
+        for (long cut = 1; cut < 1L << size; cut++) {
+            if (Long.bitCount(cut) <= order && !holdsWithout(condition, size, cut)) {
+                boolean minimal = true;
+                for (int piece = 0; piece < size; piece++) {
+                    minimal &= (cut >> piece & 1) == 0 || holdsWithout(condition, size, cut & ~(1L << piece));
+                }
+                if (minimal) {
+                    found.add(BitSet.valueOf(new long[] { cut }).toString());
+                }
+            }
+        }
+        return found;
+    }
+
+    private static boolean holdsWithout(Condition condition, int size, long cut) {
+        return condition.holds(BitSet.valueOf(new long[] { (1L << size) - 1 & ~cut }));
+    }
+
+    private static String cuts(String names, Predicate<BitSet> top) {
+        BitSet all = new BitSet();
+        all.set(0, names.length());
+        Condition condition = there -> {
+            BitSet failed = (BitSet) all.clone();
+            failed.andNot(there);
+            return !top.test(failed);
+        };
+        return CutSets.of(condition, all, names.length()).stream()
+                .map(cut -> cut.stream().mapToObj(piece -> names.substring(piece, piece + 1)).collect(Collectors.joining()))
+                .toList().toString();
+    }
+}

@@ -1,0 +1,136 @@
+package org.straddle.kit.team;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+import org.straddle.kit.work.Addition;
+import org.straddle.kit.work.Answer;
+import org.straddle.kit.work.Failure;
+import org.straddle.kit.work.Gear;
+import org.straddle.kit.work.Requirement;
+import org.straddle.kit.work.Task;
+import org.straddle.kit.work.Work;
+import org.straddle.model.Kit;
+import org.straddle.model.KitSource;
+import org.straddle.words.Catalogue;
+
+/** Answers about a kit in sentences. */
+public final class ResilienceText {
+
+    private static final Catalogue TEXTS = Catalogue.of(ResilienceText.class);
+
+    private final Resilience resilience;
+
+    public ResilienceText(Resilience resilience) {
+        this.resilience = resilience;
+    }
+
+    /** All that is to be said, what is planned first. */
+    public List<String> lines() {
+        List<String> lines = new ArrayList<>();
+        resilience.planned().forEach(answer -> lines.addAll(lines(answer)));
+        resilience.further().forEach(answer -> lines.addAll(lines(answer)));
+        lines.addAll(closing());
+        return lines;
+    }
+
+    /** What there is to say about one way of working. */
+    public List<String> lines(Answer answer) {
+        List<String> lines = new ArrayList<>();
+        String work = work(answer.task());
+        if (!answer.possible()) {
+            lines.add(cannot(answer));
+        } else if (answer.single().isEmpty()) {
+            lines.add(TEXTS.text("survives", "work", work));
+        }
+        answer.single().forEach(gear -> lines.add(single(answer, gear)));
+        answer.pairs().forEach(pair -> lines.add(pair(work, pair)));
+        answer.circular().forEach(gear -> lines.add(circular(gear)));
+        return lines;
+    }
+
+    /** Only what a single failure stops, and what a kit cannot do. */
+    public List<String> singlePoints() {
+        List<String> lines = new ArrayList<>();
+        resilience.planned().forEach(answer -> {
+            if (!answer.possible()) {
+                lines.add(cannot(answer));
+            }
+            answer.single().forEach(gear -> lines.add(single(answer, gear)));
+        });
+        return lines;
+    }
+
+    /** What to add, and what is carried without use. */
+    public List<String> closing() {
+        List<String> lines = new ArrayList<>();
+        if (!resilience.planned().isEmpty()) {
+            resilience.addition().map(this::addition).ifPresentOrElse(lines::add, () -> lines.add(TEXTS.text("addition.none")));
+        }
+        if (!resilience.idle().isEmpty()) {
+            lines.add(TEXTS.text("idle", "items", resilience.idle().stream().map(ResilienceText::name).toList()));
+        }
+        return lines;
+    }
+
+    /** {@code FM (up 2m, down 70cm)}. */
+    public String work(Task task) {
+        String work = TEXTS.text(task.work());
+        return task.work() == Work.PROOF || task.uplink().isEmpty() && task.downlink().isEmpty() ? work
+                : TEXTS.text("work.bands", "work", work, "up", band(task.uplink()), "down", band(task.downlink()));
+    }
+
+    private static String band(String band) {
+        return band.isEmpty() ? TEXTS.text("band.unknown") : band;
+    }
+
+    /** {@code The kit cannot do FM (up 2m, down 70cm): an antenna for 70cm is missing.} */
+    public String cannot(Answer answer) {
+        return TEXTS.text("cannot", "work", work(answer.task()),
+                "missing", answer.missing().stream().map(ResilienceText::missing).distinct().toList());
+    }
+
+    private static String missing(Requirement requirement) {
+        return TEXTS.text("missing." + requirement.kind().name(), "band", requirement.band().isEmpty() ? "none" : requirement.band(),
+                "item", requirement.of());
+    }
+
+    public String single(Answer answer, Gear gear) {
+        String work = work(answer.task());
+        Optional<Gear> remedy = resilience.remedy(answer, gear);
+        return remedy.map(found -> TEXTS.text("single.remedy", "item", name(gear), "work", work, "spare", name(found),
+                "source", source(found))).orElseGet(() -> TEXTS.text("single.none", "item", name(gear), "work", work));
+    }
+
+    private static String pair(String work, Failure pair) {
+        Gear one = pair.gear().get(0);
+        Gear other = pair.gear().get(1);
+        return one.equals(other) ? TEXTS.text("pair.same", "item", name(one), "work", work)
+                : TEXTS.text("pair", "one", name(one), "other", name(other), "work", work);
+    }
+
+    public static String circular(Gear gear) {
+        return TEXTS.text("circular", "item", name(gear));
+    }
+
+    private String addition(Addition addition) {
+        if (addition.gear().isEmpty()) {
+            return TEXTS.text("addition.nothing");
+        }
+        Function<Gear, String> named = gear -> TEXTS.text("addition.item", "item", name(gear), "source", source(gear));
+        return TEXTS.text("addition", "items", addition.gear().stream().map(named).toList(),
+                "price", addition.cost().cents() / 100.0, "kg", addition.cost().grams() / 1000.0,
+                "proven", addition.proven() ? "yes" : "no");
+    }
+
+    private String source(Gear gear) {
+        return resilience.inventory().item(gear).map(item -> item.eContainer() instanceof Kit kit
+                && kit.getSource() == KitSource.SHOPPING_LIST ? "shop" : "stock").orElse("stock");
+    }
+
+    private static String name(Gear gear) {
+        return gear.name();
+    }
+}

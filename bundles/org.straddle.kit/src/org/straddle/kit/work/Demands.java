@@ -1,0 +1,121 @@
+package org.straddle.kit.work;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+
+import org.straddle.kit.work.Formula.AtLeast;
+import org.straddle.kit.work.Requirement.Kind;
+
+/**
+ * What a task asks of the pieces, each requirement a formula; the task can be done when all hold. What each mode needs is
+ * common practice, no source.
+ */
+final class Demands {
+
+    private final Pieces pieces;
+    private final Task task;
+    private final Map<Requirement, Formula> formulas = new LinkedHashMap<>();
+
+    private Demands(Pieces pieces, Task task) {
+        this.pieces = pieces;
+        this.task = task;
+    }
+
+    static Map<Requirement, Formula> of(Task task, Pieces pieces) {
+        Demands demands = new Demands(pieces, task);
+        switch (task.work()) {
+            case FM, LINEAR_HALF_DUPLEX -> demands.inTurn();
+            case LINEAR_FULL_DUPLEX -> demands.atOnce();
+            case DATA -> {
+                demands.inTurn();
+                demands.one(Kind.COMPUTER, Function.COMPUTER, "");
+            }
+            case HANDHELD_VOICE -> demands.handheld();
+            case PROOF -> {
+                demands.one(Kind.RECORDING, Function.RECORDING, "");
+                demands.one(Kind.POSITION, Function.POSITION, "");
+                demands.one(Kind.TIME, Function.TIME, "");
+            }
+        }
+        if (task.work() != Work.PROOF) {
+            demands.marked();
+        }
+        return demands.formulas;
+    }
+
+    private void inTurn() {
+        radios();
+        lines();
+    }
+
+    private void radios() {
+        one(Kind.TRANSMIT, Function.TRANSMIT, task.uplink());
+        one(Kind.RECEIVE, Function.RECEIVE, task.downlink());
+        antennas();
+        one(Kind.PUSH_TO_TALK, Function.PUSH_TO_TALK, "");
+        one(Kind.POWER, Function.POWER, "");
+    }
+
+    private void antennas() {
+        one(Kind.ANTENNA, Function.ANTENNA, task.uplink());
+        one(Kind.ANTENNA, Function.ANTENNA, task.downlink());
+    }
+
+    private void lines() {
+        one(Kind.FEED_LINE, Function.FEED_LINE, task.uplink());
+        one(Kind.FEED_LINE, Function.FEED_LINE, task.downlink());
+    }
+
+    /**
+     * Two different pieces, one for each link, exist exactly when there is one for each link and two in all (Hall's
+     * theorem for two sets).
+     */
+    private void atOnce() {
+        radios();
+        lines();
+        Formula duplexRadio = that(1, gear -> gear.duplex() && transmits(gear) && receives(gear));
+        Formula twoRadios = that(2, gear -> transmits(gear) || receives(gear));
+        formulas.put(new Requirement(Kind.TWO_RADIOS, "", ""), Formula.any(duplexRadio, twoRadios));
+        Formula twoLines = that(2, gear -> gear.gives(Function.FEED_LINE, task.uplink())
+                || gear.gives(Function.FEED_LINE, task.downlink()));
+        Formula diplexer = that(1, gear -> gear.gives(Function.DIPLEXER, task.uplink())
+                && gear.gives(Function.DIPLEXER, task.downlink()));
+        formulas.put(new Requirement(Kind.TWO_FEED_LINES, "", ""), Formula.any(duplexRadio, twoLines, diplexer));
+    }
+
+    private void handheld() {
+        formulas.put(new Requirement(Kind.HANDHELD, "", ""), that(1, gear -> transmits(gear) && receives(gear)
+                && gear.gives(Function.PUSH_TO_TALK, "") && gear.gives(Function.POWER, "")));
+        antennas();
+    }
+
+    private boolean transmits(Gear gear) {
+        return gear.gives(Function.TRANSMIT, task.uplink());
+    }
+
+    private boolean receives(Gear gear) {
+        return gear.gives(Function.RECEIVE, task.downlink());
+    }
+
+    private void one(Kind kind, Function function, String band) {
+        formulas.put(new Requirement(kind, band, ""), that(1, gear -> gear.gives(function, band)));
+    }
+
+    /** What the club marked as needed must be there, itself or gear that stands in for it. */
+    private void marked() {
+        List<Gear> marked = new ArrayList<>(pieces.gear());
+        marked.removeIf(gear -> !gear.needed() || !gear.isFor(task.work()));
+        for (Gear gear : marked) {
+            formulas.put(new Requirement(Kind.MARKED_ITEM, "", gear.name()), that(1, other -> other == gear
+                    || other.spareFor().filter(gear.id()::equals).isPresent()));
+        }
+    }
+
+    private Formula that(int count, Predicate<Gear> wanted) {
+        return new AtLeast(count, IntStream.of(pieces.that(gear -> gear.isFor(task.work()) && wanted.test(gear))).toArray());
+    }
+}
