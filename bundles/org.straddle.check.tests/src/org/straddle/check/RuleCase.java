@@ -137,6 +137,15 @@ record RuleCase(String rule, LocalDate day, String wrong, String right) {
                         "+jurisdictions X squares=HP94 +allowances licenceClass=Full bands=2m"
                                 + " / Ann licenceClass=Basic / A: S2 10:00-11:00 [Tern 10:20-10:30]"),
                 of("spare-loop", "radio spareFor=antenna / antenna spareFor=radio", "radio spareFor=antenna"),
+                of("kit-entry-wrong", "radio weightKg=-1", "radio weightKg=1"),
+                of("kit-entry-wrong", "radio serial=A7 / antenna serial=a7", "radio serial=A7 / antenna serial=A8"),
+                of("kit-entry-wrong", "radio +needs kind=adapter +functions kind=adapter +functions kind=transmit",
+                        "radio +needs kind=adapter / audio +functions kind=adapter"),
+                of("stock-lent-twice", "Box source=club_stock",
+                        "Box source=club_stock / B -days +days from=1d06:00 until=1d22:00"),
+                // the Sketch's birds go up on 2m
+                of("kit-cannot-work", "antenna +functions kind=antenna bands=70cm / A: S1 10:00-11:00 [Tern 10:20-10:30]",
+                        "antenna +functions kind=antenna bands=2m,70cm / A: S1 10:00-11:00 [Tern 10:20-10:30]"),
                 of("kit-cannot-work", "radio count=0 / A: S1 10:00-11:00 [Tern 10:20-10:30]",
                         "computer count=0 / A: S1 10:00-11:00 [Tern 10:20-10:30]"),
                 of("kit-without-spare", "radio count=1 / A: S1 10:00-11:00 [Tern 10:20-10:30]",

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 
-import org.straddle.model.Kit;
+import org.straddle.kit.team.Inventory;
 import org.straddle.model.KitItem;
 import org.straddle.model.Team;
 import org.straddle.model.WorkMode;
@@ -39,8 +39,7 @@ public record PackingList(String team, int teamNumber, List<PackingRow> rows, Li
     }
 
     public static PackingList of(Team team) {
-        List<PackingRow> rows = team.getKits().stream().filter(kit -> !kit.eIsProxy()).distinct()
-                .flatMap(PackingList::rows)
+        List<PackingRow> rows = Inventory.carriedBy(team).stream().map(PackingRow::of)
                 .sorted(Comparator.comparing(PackingRow::role)
                         .thenComparing(PackingRow::name, String.CASE_INSENSITIVE_ORDER))
                 .toList();
@@ -48,10 +47,6 @@ public record PackingList(String team, int teamNumber, List<PackingRow> rows, Li
         return new PackingList(Words.orElse(team.getName(), TEXTS.text("packingList.unnamedTeam")), team.getNumber(), rows,
                 WorkMode.VALUES.stream().map(mode -> ModeCover.of(mode, items)).toList(), SpareLoop.in(items),
                 Load.of(rows, team.getVehicle()), Energy.of(items));
-    }
-
-    private static Stream<PackingRow> rows(Kit kit) {
-        return kit.getItems().stream().map(item -> PackingRow.of(kit, item));
     }
 
     /** Does the team take nothing along? */

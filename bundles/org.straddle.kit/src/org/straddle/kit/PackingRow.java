@@ -30,9 +30,10 @@ public record PackingRow(KitItem item, String kit, String name, int count, Role 
         modes = Set.copyOf(modes);
     }
 
-    static PackingRow of(Kit kit, KitItem item) {
+    static PackingRow of(KitItem item) {
+        String kit = item.eContainer() instanceof Kit its ? its.getName() : "";
         int count = Math.max(0, item.getCount());
-        return new PackingRow(item, Words.orElse(kit.getName(), TEXTS.text("packingRow.unnamedKit")), Words.name(item), count,
+        return new PackingRow(item, Words.orElse(kit, TEXTS.text("packingRow.unnamedKit")), Words.name(item), count,
                 item.getRole(), Set.copyOf(item.getModes()), item.isNeeded(),
                 Optional.ofNullable(item.getSpareFor()).map(Words::name), count * Words.amount(item.getWeightKg()),
                 Words.orElse(item.getNote(), ""), Packed.of(item.getTick()));

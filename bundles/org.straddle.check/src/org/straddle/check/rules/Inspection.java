@@ -10,6 +10,7 @@ import java.util.TreeMap;
 
 import org.straddle.grid.Square;
 import org.straddle.kit.PackingList;
+import org.straddle.kit.team.Resilience;
 import org.straddle.model.Event;
 import org.straddle.model.Site;
 import org.straddle.model.Team;
@@ -30,6 +31,7 @@ public final class Inspection {
     private final Itinerary itinerary;
     private final Words words;
     private final Map<Team, PackingList> packing = new HashMap<>();
+    private final Map<Team, Resilience> resilience = new HashMap<>();
     private final Map<Site, List<Visit>> visits = new HashMap<>();
     private final Map<Square, List<Work>> bySquare = new HashMap<>();
     private final Map<Team, List<Duty>> duties = new HashMap<>();
@@ -83,6 +85,11 @@ public final class Inspection {
 
     public Words words() {
         return words;
+    }
+
+    /** What a team's kit says to its plan. */
+    public Resilience resilience(Team team) {
+        return resilience.computeIfAbsent(team, any -> Resilience.of(any, itinerary));
     }
 
     public PackingList packing(Team team) {

@@ -19,9 +19,11 @@ import org.straddle.check.rules.event.EarthOrientationMissing;
 import org.straddle.check.rules.event.EarthOrientationStale;
 import org.straddle.check.rules.gear.EnergyShort;
 import org.straddle.check.rules.gear.KitCannotWork;
+import org.straddle.check.rules.gear.KitEntryWrong;
 import org.straddle.check.rules.gear.KitTooHeavy;
 import org.straddle.check.rules.gear.KitWithoutSpare;
 import org.straddle.check.rules.gear.SparesInRing;
+import org.straddle.check.rules.gear.StockLentTwice;
 import org.straddle.check.rules.people.DayTimesWrong;
 import org.straddle.check.rules.people.LicenceBand;
 import org.straddle.check.rules.people.LicencePlace;
@@ -143,6 +145,8 @@ public final class StandardRules {
                 new LicenceBand(),
                 new LicencePlace(),
                 new SparesInRing(),
+                new KitEntryWrong(),
+                new StockLentTwice(),
                 new KitCannotWork(),
                 new KitWithoutSpare(),
                 new KitTooHeavy(),

@@ -17,13 +17,9 @@ import org.straddle.outlook.itinerary.Itinerary;
  *
  * @param planned  what the plan asks for
  * @param further  other ways to work the same birds, and proof of the squares
- * @param addition what makes all that is planned survive any single failure; empty when nothing on offer can
  * @param idle     gear for working of which one piece could stay at home without another single point or pair
  */
-public record Resilience(Inventory inventory, List<Answer> planned, List<Answer> further, Optional<Addition> addition,
-        List<Gear> idle) {
-
-    private static final Duration LIMIT = Duration.ofSeconds(10);
+public record Resilience(Inventory inventory, List<Answer> planned, List<Answer> further, List<Gear> idle) {
 
     public static Resilience of(Team team, Itinerary itinerary) {
         Inventory inventory = Inventory.of(team);
@@ -31,8 +27,7 @@ public record Resilience(Inventory inventory, List<Answer> planned, List<Answer>
         List<Task> tasks = TeamTasks.planned(team, itinerary);
         List<Answer> planned = tasks.stream().map(task -> Answer.of(task, kit)).toList();
         List<Answer> further = TeamTasks.further(team, itinerary).stream().map(task -> Answer.of(task, kit)).toList();
-        return new Resilience(inventory, planned, further, Addition.cheapest(tasks, kit, inventory.offered(), LIMIT),
-                idle(kit, planned, further));
+        return new Resilience(inventory, planned, further, idle(kit, planned, further));
     }
 
     /** Only where something works: a kit that can do nothing carries nothing too much. */
@@ -50,6 +45,16 @@ public record Resilience(Inventory inventory, List<Answer> planned, List<Answer>
     private static boolean supplies(Gear gear, List<Gear> kit) {
         return kit.stream().anyMatch(other -> other != gear && other.needs().stream()
                 .anyMatch(need -> gear.gives().stream().anyMatch(given -> given.meets(need))));
+    }
+
+    /**
+     * What makes all that is planned survive any single failure.
+     *
+     * @param limit when it is over, the best found so far is taken and says so
+     * @return empty when nothing on offer can
+     */
+    public Optional<Addition> addition(Duration limit) {
+        return Addition.cheapest(planned.stream().map(Answer::task).toList(), inventory.carried(), inventory.offered(), limit);
     }
 
     /** One piece from stock or shopping list that keeps a task possible when this fails. */

@@ -1,5 +1,6 @@
 package org.straddle.kit.team;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +21,8 @@ import org.straddle.words.Catalogue;
 public final class ResilienceText {
 
     private static final Catalogue TEXTS = Catalogue.of(ResilienceText.class);
+
+    private static final Duration LIMIT = Duration.ofSeconds(10);
 
     private final Resilience resilience;
 
@@ -67,7 +70,7 @@ public final class ResilienceText {
     public List<String> closing() {
         List<String> lines = new ArrayList<>();
         if (!resilience.planned().isEmpty()) {
-            resilience.addition().map(this::addition).ifPresentOrElse(lines::add, () -> lines.add(TEXTS.text("addition.none")));
+            resilience.addition(LIMIT).map(this::addition).ifPresentOrElse(lines::add, () -> lines.add(TEXTS.text("addition.none")));
         }
         if (!resilience.idle().isEmpty()) {
             lines.add(TEXTS.text("idle", "items", resilience.idle().stream().map(ResilienceText::name).toList()));

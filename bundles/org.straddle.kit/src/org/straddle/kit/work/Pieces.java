@@ -63,8 +63,16 @@ final class Pieces {
     List<Gear> circular() {
         boolean[] least = fixpoint(all(), false);
         boolean[] greatest = fixpoint(all(), true);
-        return IntStream.range(0, size()).filter(piece -> greatest[piece] && !least[piece]).mapToObj(this::gear)
-                .distinct().toList();
+        return IntStream.range(0, size()).filter(piece -> !least[piece] && (greatest[piece] || needsItself(piece)))
+                .mapToObj(this::gear).distinct().toList();
+    }
+
+    /** Is there a need that it alone would meet? */
+    private boolean needsItself(int piece) {
+        int g = gearOfPiece.get(piece);
+        List<Ability> needs = gear.get(g).needs();
+        return IntStream.range(0, needs.size())
+                .anyMatch(need -> suppliers[g][need].length == 0 && gear.get(g).gives(needs.get(need)));
     }
 
     private boolean[] fixpoint(BitSet there, boolean from) {

@@ -1,0 +1,43 @@
+package org.straddle.check.mend;
+
+import java.util.Optional;
+
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.common.command.UnexecutableCommand;
+import org.eclipse.emf.edit.command.SetCommand;
+import org.eclipse.emf.edit.domain.EditingDomain;
+import org.straddle.check.Mend;
+import org.straddle.check.Statement;
+import org.straddle.model.Event;
+import org.straddle.model.Kit;
+import org.straddle.model.KitItem;
+import org.straddle.model.KitSource;
+import org.straddle.model.StraddlePackage;
+import org.straddle.model.Team;
+
+/** Lends a piece of club stock to a team for the event. */
+public record LendStock(Statement says, String item, String team) implements Mend {
+
+    public static Mend of(KitItem item, Team team) {
+        return new LendStock(Statement.of("fix.lend", "item", item, "team", team), item.getId(), team.getId());
+    }
+
+    /** Does the club own it, so that nothing has to be bought first? */
+    public static boolean isStock(KitItem item) {
+        return item.eContainer() instanceof Kit kit && kit.getSource() == KitSource.CLUB_STOCK;
+    }
+
+    @Override
+    public String label() {
+        return says.sentence();
+    }
+
+    @Override
+    public Command command(EditingDomain domain, Event live) {
+        Optional<KitItem> lent = live.getKits().stream().flatMap(kit -> kit.getItems().stream())
+                .filter(each -> item.equals(each.getId()) && each.getLentTo() == null).findFirst();
+        Optional<Team> borrower = live.getTeams().stream().filter(each -> team.equals(each.getId())).findFirst();
+        return lent.isEmpty() || borrower.isEmpty() ? UnexecutableCommand.INSTANCE
+                : SetCommand.create(domain, lent.get(), StraddlePackage.Literals.KIT_ITEM__LENT_TO, borrower.get());
+    }
+}
