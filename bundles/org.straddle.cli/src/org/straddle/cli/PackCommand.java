@@ -1,9 +1,11 @@
 package org.straddle.cli;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
+import org.straddle.kit.Bags;
 import org.straddle.kit.PackingList;
 import org.straddle.kit.PackingRow;
 import org.straddle.kit.team.Resilience;
@@ -13,7 +15,9 @@ import org.straddle.kit.work.Answer;
 import org.straddle.kit.work.Gear;
 import org.straddle.kit.work.Task;
 import org.straddle.model.InertText;
+import org.straddle.model.KitItem;
 import org.straddle.model.Team;
+import org.straddle.model.Tick;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.PolicyFigures;
 import org.straddle.outlook.itinerary.Itinerary;
@@ -57,12 +61,13 @@ final class PackCommand extends EventCommand {
                 list.remarks().forEach(remark -> out().println("! " + InertText.line(remark)));
                 out().println(list.summary());
                 out().println(list.energy().sentence());
+                Bags.lines(list.rows().stream().map(PackingRow::item).toList()).forEach(line -> out().println(InertText.line(line)));
                 TeamEnergy.of(each, itinerary, PolicyFigures.of(opened.event().getPolicies()), Outlook.zoneOf(opened.event())).stream()
                         .flatMap(supply -> supply.lines().stream()).forEach(line -> out().println(InertText.line(line)));
                 out().println();
             }
         } else {
-            rows.print(table(teams), out());
+            rows.print(whole(teams), out());
         }
         return StraddleCommand.DONE;
     }
@@ -99,6 +104,34 @@ final class PackCommand extends EventCommand {
                 gear.name(), resilience.remedy(answer, gear).map(Gear::name).orElse(null)));
         answer.pairs().forEach(pair -> table.row(team.getNumber(), task.work().name(), task.uplink(), task.downlink(), true, 2,
                 pair.gear().stream().map(Gear::name).collect(Collectors.joining("; ")), null));
+    }
+
+    /** For programs: what people would find too wide too. */
+    private static Table whole(List<Team> teams) {
+        Table table = new Table(Table.column("team"), Table.column("item"), Table.column("count"), Table.column("role"),
+                Table.column("modes"), Table.column("spareFor"), Table.column("weightKg"), Table.column("kit"),
+                Table.column("packedBy"), Table.column("packedAt"), Table.column("bag"), Table.column("owner"),
+                Table.column("serial"), Table.column("checkedBy"), Table.column("checkedAt"), Table.column("testedBy"),
+                Table.column("testedAt"), Table.column("returnedBy"), Table.column("returnedAt"));
+        for (Team team : teams) {
+            for (PackingRow row : PackingList.of(team).rows()) {
+                KitItem item = row.item();
+                table.row(team.getNumber(), row.name(), row.count(), row.role().getLiteral(), row.modesText(),
+                        item.getSpareFor() == null ? null : item.getSpareFor().getName(), item.getWeightKg(), row.kit(),
+                        by(item.getTick()), at(item.getTick()), item.getBag(), item.getOwner(), item.getSerial(),
+                        by(item.getChecked()), at(item.getChecked()), by(item.getTestedOnAir()), at(item.getTestedOnAir()),
+                        by(item.getReturned()), at(item.getReturned()));
+            }
+        }
+        return table;
+    }
+
+    private static String by(Tick tick) {
+        return tick == null ? null : tick.getBy();
+    }
+
+    private static Instant at(Tick tick) {
+        return tick == null ? null : tick.getAt();
     }
 
     private static Table table(List<Team> teams) {

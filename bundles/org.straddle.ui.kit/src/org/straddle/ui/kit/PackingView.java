@@ -24,13 +24,19 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.actions.ActionFactory;
+import org.straddle.kit.Bags;
 import org.straddle.kit.PackingList;
 import org.straddle.kit.PackingRow;
 import org.straddle.kit.PackingSheet;
 import org.straddle.model.Event;
 import org.straddle.model.Stop;
+import org.straddle.kit.team.Resilience;
+import org.straddle.kit.team.ResilienceText;
+import org.straddle.kit.team.TeamEnergy;
 import org.straddle.model.Team;
 import org.straddle.outlook.Outlook;
+import org.straddle.outlook.PolicyFigures;
+import org.straddle.outlook.itinerary.Itinerary;
 import org.straddle.ui.parts.EmptyOr;
 import org.straddle.ui.parts.TabLeaves;
 import org.straddle.ui.parts.ThingView;
@@ -120,12 +126,23 @@ public final class PackingView extends ThingView<Team> {
         }
         table.show(list, Outlook.zoneOf(session.event()));
         String missing = Stream.concat(list.remarks().isEmpty() ? Stream.of(TEXTS.text("packingView.nothingMissingFrom"))
-                : list.remarks().stream().map(remark -> "•  " + remark), Stream.of(list.energy().sentence()))
-                .collect(Collectors.joining("\n\n"));
+                : list.remarks().stream().map(remark -> "•  " + remark),
+                Stream.concat(Stream.of(list.energy().sentence()), planned(team))).collect(Collectors.joining("\n\n"));
         if (!remarks.getText().equals(missing)) {
             remarks.setText(missing);
         }
         kitPages.showContent(true);
+    }
+
+    /** What ends the planned work, how long the batteries last through it, and what is in which bag. */
+    private Stream<String> planned(Team team) {
+        Itinerary itinerary = Itinerary.of(session.event());
+        ResilienceText text = new ResilienceText(Resilience.of(team, itinerary));
+        return Stream.of(text.singlePoints().stream(),
+                TeamEnergy.of(team, itinerary, PolicyFigures.of(session.event().getPolicies()), Outlook.zoneOf(session.event()))
+                        .stream().flatMap(supply -> supply.lines().stream()),
+                Bags.lines(list.rows().stream().map(PackingRow::item).toList()).stream())
+                .flatMap(lines -> lines).map(line -> "•  " + line);
     }
 
     /** One step of undo, however many rows. */

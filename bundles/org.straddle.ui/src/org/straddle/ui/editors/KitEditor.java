@@ -3,15 +3,20 @@ package org.straddle.ui.editors;
 import java.util.List;
 import java.util.stream.Stream;
 
+import org.straddle.model.Chemistry;
+import org.straddle.model.Event;
 import org.straddle.model.Fresh;
 import org.straddle.model.Identified;
 import org.straddle.model.Kit;
 import org.straddle.model.KitItem;
+import org.straddle.model.KitSource;
 import org.straddle.model.Role;
 import org.straddle.model.StraddlePackage.Literals;
+import org.straddle.model.Team;
 import org.straddle.model.WorkMode;
 import org.straddle.model.naming.Naming;
 import org.straddle.ui.fields.FieldForm;
+import org.straddle.ui.fields.ItemFunctions;
 import org.straddle.ui.fields.Listed;
 import org.straddle.ui.fields.Notation;
 import org.straddle.ui.fields.Numbers;
@@ -34,6 +39,7 @@ public final class KitEditor extends ThingEditor<Kit> implements Revealing {
     void fields(FieldForm form, Kit kit) {
         form.section(TEXTS.text("kitEditor.section.kit"), "");
         form.text(TEXTS.text("kitEditor.name"), "", Words.required(TEXTS.text("kitEditor.name.required")), kit, Literals.KIT__NAME);
+        form.choice(TEXTS.text("kitEditor.source"), KitSource.VALUES, kit, Literals.KIT__SOURCE);
         form.section(TEXTS.text("kitEditor.section.together"), "");
         form.told(TEXTS.text("kitEditor.weight"), () -> TEXTS.text("kitEditor.weight.told",
                 "kg", Numbers.plain(tenths(kit.getItems().stream().mapToDouble(item -> item.getCount() * item.getWeightKg()).sum()))));
@@ -54,6 +60,16 @@ public final class KitEditor extends ThingEditor<Kit> implements Revealing {
                 .column(TEXTS.text("kitEditor.column.transmitsW"), 110, Literals.KIT_ITEM__TRANSMITS_W, Numbers.between(0, 10_000))
                 .column(TEXTS.text("kitEditor.column.gainDbi"), 85, Literals.KIT_ITEM__GAIN_DBI, Numbers.between(-30, 60))
                 .column(TEXTS.text("kitEditor.column.raisedM"), 90, Literals.KIT_ITEM__RAISED_M, Numbers.between(0, 100))
+                .column(TEXTS.text("kitEditor.column.functions"), 170, Literals.KIT_ITEM__FUNCTIONS, new ItemFunctions())
+                .column(TEXTS.text("kitEditor.column.needs"), 150, Literals.KIT_ITEM__NEEDS, new ItemFunctions())
+                .check(TEXTS.text("kitEditor.column.duplex"), 80, Literals.KIT_ITEM__DUPLEX)
+                .choice(TEXTS.text("kitEditor.column.chemistry"), 140, Literals.KIT_ITEM__CHEMISTRY, Chemistry.VALUES)
+                .column(TEXTS.text("kitEditor.column.ageYears"), 90, Literals.KIT_ITEM__AGE_YEARS, Numbers.between(0, 100))
+                .column(TEXTS.text("kitEditor.column.price"), 75, Literals.KIT_ITEM__PRICE, Numbers.between(0, 1_000_000))
+                .column(TEXTS.text("kitEditor.column.bag"), 100, Literals.KIT_ITEM__BAG, Words.any())
+                .column(TEXTS.text("kitEditor.column.serial"), 100, Literals.KIT_ITEM__SERIAL, Words.any())
+                .column(TEXTS.text("kitEditor.column.owner"), 110, Literals.KIT_ITEM__OWNER, Words.any())
+                .options(TEXTS.text("kitEditor.column.lentTo"), 110, Literals.KIT_ITEM__LENT_TO, () -> teams(kit), KitEditor::word)
                 .column(TEXTS.text("kitEditor.column.note"), 160, Literals.KIT_ITEM__NOTE, Words.any());
     }
 
@@ -66,7 +82,12 @@ public final class KitEditor extends ThingEditor<Kit> implements Revealing {
         return Stream.concat(Stream.of((KitItem) null), kit.getItems().stream()).toList();
     }
 
-    private static String word(KitItem item) {
+    private static List<Team> teams(Kit kit) {
+        return Stream.concat(Stream.of((Team) null),
+                kit.eContainer() instanceof Event event ? event.getTeams().stream() : Stream.empty()).toList();
+    }
+
+    private static String word(Identified item) {
         return item == null ? "" : Naming.name(item);
     }
 
