@@ -131,7 +131,8 @@ final class EventLock implements AutoCloseable {
 
     static String reason(IOException e) {
         String name = e.getClass().getSimpleName().replace("Exception", "");
-        return e.getMessage() == null ? name : name + ": " + e.getMessage();
+        // A plain one says all in its message; those of a kind mostly hold nothing but the file there.
+        return e.getMessage() == null ? name : name.equals("IO") ? e.getMessage() : name + ": " + e.getMessage();
     }
 
     @Override
