@@ -41,6 +41,7 @@ final class CheckCommand extends EventCommand {
         if (rows.forPeople()) {
             out().println(Blockers.summary(findings));
             out().println(Gates.of(outlook, findings).summary());
+            HoldLines.print(outlook, out());
         }
         return Blockers.exitCode(findings);
     }

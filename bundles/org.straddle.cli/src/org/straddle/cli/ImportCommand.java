@@ -8,6 +8,9 @@ import java.util.List;
 import org.straddle.exchange.CoordinateOrder;
 import org.straddle.exchange.CoordinateOutOfRange;
 import org.straddle.exchange.ReadException;
+import org.straddle.exchange.SourceFile;
+import org.straddle.exchange.chasers.ChaserImport;
+import org.straddle.exchange.chasers.ChaserList;
 import org.straddle.exchange.elements.ElementFile;
 import org.straddle.exchange.elements.ElementImport;
 import org.straddle.exchange.elements.OrientationFile;
@@ -59,6 +62,9 @@ final class ImportCommand extends EventCommand {
         private boolean addBirds;
     }
 
+    @Option(names = "--chasers")
+    private boolean chasers;
+
     private static final class Layers {
 
         @Option(names = "--layer", paramLabel = "ROLE", arity = "0..1", fallbackValue = "")
@@ -73,6 +79,9 @@ final class ImportCommand extends EventCommand {
         EventFolder folder = opened.toChange(dryRun);
         if (layers.role != null) {
             return importLayers(folder);
+        }
+        if (chasers) {
+            return importChasers(folder);
         }
         FileKind kind = FileKind.of(files.get(0));
         for (Path file : files) {
@@ -107,6 +116,26 @@ final class ImportCommand extends EventCommand {
             out().println(TEXTS.text("importCommand.leftOutCatalogue", "set", set.label(),
                     "catalogueNumber", set.catalogueNumber()));
         }
+    }
+
+    private int importChasers(EventFolder folder) throws Exception {
+        for (Path file : files) {
+            ChaserList list = ChaserList.read(SourceFile.read(file));
+            list.refused().forEach(refused -> err().println(TEXTS.text("importCommand.chaserRefused",
+                    "file", file.getFileName(), "line", refused.line(), "why", refused.why())));
+            ChaserImport found = ChaserImport.into(folder.event(), list);
+            if (!found.isEmpty()) {
+                Edit.execute(found::command);
+            }
+            out().println(TEXTS.text("importCommand.chasers", "file", file.getFileName(), "added", found.added().size(),
+                    "changed", found.changed().size(), "known", found.known(), "doubles", list.doubles(),
+                    "refused", list.refused().size()));
+        }
+        if (!dryRun) {
+            folder.save();
+        }
+        sayIfDry();
+        return StraddleCommand.DONE;
     }
 
     private int importLayers(EventFolder folder) throws Exception {

@@ -78,7 +78,8 @@ final class PassesCommand extends EventCommand {
                 Table.column("aosLocal"), Table.column("tca"), Table.column("los"),
                 Table.column("minutes", MINUTES), Table.column("aosAzimuthDeg"), Table.column("tcaAzimuthDeg"),
                 Table.column("losAzimuthDeg"), Table.column("peakElevationDeg"),
-                Table.column("leastRangeKm"), Table.column("cut", "startend".length())));
+                Table.column("leastRangeKm"), Table.column("cut", "startend".length()),
+                Table.column("birdState", BirdMarks.WIDEST)));
         if (withReach) {
             columns.add(Table.column("reachPercent"));
         }
@@ -97,7 +98,8 @@ final class PassesCommand extends EventCommand {
                 rounded(pass.duration().toMillis() / 60_000.0, 10), rounded(pass.aosAzimuthDeg(), 1),
                 rounded(pass.tcaAzimuthDeg(), 1), rounded(pass.losAzimuthDeg(), 1),
                 rounded(pass.peakElevationDeg(), 10), rounded(pass.minRangeKm(), 1),
-                (pass.startsBefore() ? "start" : "") + (pass.endsAfter() ? "end" : "")));
+                (pass.startsBefore() ? "start" : "") + (pass.endsAfter() ? "end" : ""),
+                BirdMarks.of(outlook, row.bird(), pass.window())));
         if (withReach) {
             values.add(outlook.reach().of(row).map(reach -> rounded(100 * reach.mean(), 1)).orElse(null));
         }

@@ -69,7 +69,7 @@ final class ReachCommand extends EventCommand {
                                 .map(view -> new Row(site, one, view))))
                 .sorted(Comparator.comparing((Row row) -> row.view.window().start())
                         .thenComparing(row -> String.valueOf(row.site.getName()))).toList();
-        rows.print(table(found), out());
+        rows.print(table(found, outlook), out());
         if (rows.forPeople()) {
             out().println(TEXTS.text("reachCommand.windowsAboveBoth", "windows", found.size(),
                     "place", square.map(Square::name).orElseGet(() -> InertText.line(region.getName())), "leastDeg", reach.leastDeg()));
@@ -93,16 +93,16 @@ final class ReachCommand extends EventCommand {
         return OpenEvent.named(to, regions, region -> String.valueOf(region.getName()), TEXTS.text("reachCommand.squareRegion"));
     }
 
-    private static Table table(List<Row> found) {
+    private static Table table(List<Row> found, Outlook outlook) {
         Table table = new Table(Table.column("site"), Table.column("bird"),
                 Table.column("start"), Table.column("end"), Table.column("minutes"),
                 Table.column("best"), Table.column("elevationHereDeg"),
-                Table.column("elevationThereDeg"));
+                Table.column("elevationThereDeg"), Table.column("birdState"));
         for (Row row : found) {
             CommonView view = row.view;
             table.row(row.site.getName(), row.bird.getName(), second(view.window().start()), second(view.window().end()),
                     rounded(view.window().duration().toMillis() / 60_000.0), second(view.best()), rounded(view.hereDeg()),
-                    rounded(view.thereDeg()));
+                    rounded(view.thereDeg()), BirdMarks.of(outlook, row.bird, view.window()));
         }
         return table;
     }

@@ -23,11 +23,12 @@ import org.straddle.words.Catalogue;
  * @param packingFile file of the packing list beside this one
  * @param gates whether the team may leave, one for each day of the plan
  * @param findings what the checks still hold against the team's plan, heaviest first
+ * @param split who holds which square, for all teams
  * @param deference the sentence under all cautions
  */
 public record Brief(String event, String club, TeamHead team, String vehicle, List<Person> people, String zone,
         String revision, String packingFile, List<Gate> gates, List<Concern> findings, List<BriefDay> days,
-        String deference) {
+        List<String> split, String deference) {
 
     private static final Catalogue TEXTS = Catalogue.of(Brief.class);
 
@@ -57,6 +58,7 @@ public record Brief(String event, String club, TeamHead team, String vehicle, Li
         people = List.copyOf(people);
         findings = List.copyOf(findings);
         days = List.copyOf(days);
+        split = List.copyOf(split);
     }
 
     /** Whether the team has no stop on any day. */
@@ -69,7 +71,8 @@ public record Brief(String event, String club, TeamHead team, String vehicle, Li
         return gates.stream().anyMatch(Gate::shut);
     }
 
-    static Brief of(Outlook outlook, Team team, List<Finding> findings, String revision, String packingFile) {
+    static Brief of(Outlook outlook, Team team, List<Finding> findings, String revision, String packingFile,
+            PlanHold hold) {
         Event event = outlook.event();
         Clock clock = new Clock(outlook.zone());
         return new Brief(Line.of(event.getName(), TEXTS.text("announcement.unnamedEvent")), Line.of(event.getClub()), TeamHead.of(team),
@@ -78,7 +81,7 @@ public record Brief(String event, String club, TeamHead team, String vehicle, Li
                 Gates.of(outlook, findings).of(team).stream().map(Brief::gate).toList(),
                 FindingsOfTeam.of(team, Scheduled.stops(event, team), findings).stream()
                         .map(f -> new Concern(f.severity().label(), Line.of(f.sentence()))).toList(),
-                days(outlook, team, clock), Line.of(SafetyNotes.DEFERENCE));
+                days(outlook, team, clock, hold), hold.lines(clock), Line.of(SafetyNotes.DEFERENCE));
     }
 
     private static Gate gate(DepartureGate gate) {
@@ -92,8 +95,8 @@ public record Brief(String event, String club, TeamHead team, String vehicle, Li
                 Line.of(operator.getEmergencyContact(), TEXTS.text("brief.noneKnownAsk")));
     }
 
-    private static List<BriefDay> days(Outlook outlook, Team team, Clock clock) {
+    private static List<BriefDay> days(Outlook outlook, Team team, Clock clock, PlanHold hold) {
         return DaysOut.of(team, Scheduled.stops(outlook.event(), team), clock).entrySet().stream()
-                .map(day -> BriefDay.of(outlook, clock, day.getKey(), day.getValue())).toList();
+                .map(day -> BriefDay.of(outlook, clock, day.getKey(), day.getValue(), hold)).toList();
     }
 }

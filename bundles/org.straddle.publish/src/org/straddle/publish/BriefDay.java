@@ -12,6 +12,8 @@ import org.straddle.model.Identified;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.model.TeamDay;
+import org.straddle.outlook.DriveTime;
+import org.straddle.outlook.HoldFigures;
 import org.straddle.outlook.Leg;
 import org.straddle.outlook.Outlook;
 import org.straddle.words.Catalogue;
@@ -39,8 +41,8 @@ public record BriefDay(String title, String start, List<BriefStop> stops, Option
     public record Drive(String text, Optional<Moment> leaveBy, String trouble) {
     }
 
-    static BriefDay of(Outlook outlook, Clock clock, LocalDate date, DaysOut day) {
-        return new DayWriter(outlook, clock, date, day).write();
+    static BriefDay of(Outlook outlook, Clock clock, LocalDate date, DaysOut day, PlanHold hold) {
+        return new DayWriter(outlook, clock, date, day, hold).write();
     }
 
     /** The state of writing one day. */
@@ -50,15 +52,17 @@ public record BriefDay(String title, String start, List<BriefStop> stops, Option
         private final Clock clock;
         private final LocalDate date;
         private final DaysOut day;
+        private final PlanHold hold;
         private Optional<Identified> here = Optional.empty();
         private String hereName = "";
         private Instant free;
 
-        DayWriter(Outlook outlook, Clock clock, LocalDate date, DaysOut day) {
+        DayWriter(Outlook outlook, Clock clock, LocalDate date, DaysOut day, PlanHold hold) {
             this.outlook = outlook;
             this.clock = clock;
             this.date = date;
             this.day = day;
+            this.hold = hold;
         }
 
         BriefDay write() {
@@ -77,7 +81,7 @@ public record BriefDay(String title, String start, List<BriefStop> stops, Option
                     standAt(site, Line.of(site.getName()), stop.getDeparture());
                 }
                 last = stop.getSite();
-                stops.add(BriefStop.of(outlook, clock, date, stop, drive));
+                stops.add(BriefStop.of(outlook, clock, date, stop, drive, hold));
             }
             Optional<Base> end = day.frame().map(TeamDay::getEnd);
             Optional<Drive> back = day.stops().isEmpty() ? Optional.empty()
@@ -96,11 +100,18 @@ public record BriefDay(String title, String start, List<BriefStop> stops, Option
         }
 
         private Drive driveTo(Leg leg, String name, Instant arrival) {
-            Instant leaveBy = arrival.minus(leg.total());
-            boolean late = free != null && leaveBy.isBefore(free);
+            Instant latest = arrival.minus(leg.total());
+            boolean late = free != null && latest.isBefore(free);
+            // So early that most drives are done in time, but not before the team can leave.
+            Instant planned = arrival.minus(DriveTime.of(leg, figures()).planned(figures()));
+            Instant leaveBy = late ? latest : free != null && planned.isBefore(free) ? free : planned;
             return new Drive(words(leg, name), Optional.of(clock.minute(leaveBy, date)), late
-                    ? TEXTS.text("briefDay.driveTakesAbout", "minutes", minutes(Duration.between(leaveBy, free)))
+                    ? TEXTS.text("briefDay.driveTakesAbout", "minutes", minutes(Duration.between(latest, free)))
                     : "");
+        }
+
+        private HoldFigures figures() {
+            return HoldFigures.of(outlook.event().getPolicies());
         }
 
         private Optional<Drive> driveBack(Base end) {

@@ -33,11 +33,12 @@ import org.straddle.words.Catalogue;
  * @param review whether a review holds on the day, in a sentence
  * @param reviewHolds false: the sheet warns plainly
  * @param remarks what else wants attention
+ * @param planB where to go when the site cannot be used
  * @param boundary how to stand on a line or corner, and what to bring home as proof
  */
 public record BriefStop(String site, Optional<BriefDay.Drive> drive, String kind, String squares, String coordinates,
         Moment arrival, Moment readyAt, Moment packUpBy, Moment departure, List<BriefTurn> turns, String access,
-        String review, boolean reviewHolds, List<Note> hazards, List<String> remarks, Optional<Boundary> boundary) {
+        String review, boolean reviewHolds, List<Note> hazards, List<String> remarks, Optional<Boundary> boundary, String planB) {
 
     private static final Catalogue TEXTS = Catalogue.of(BriefStop.class);
 
@@ -49,7 +50,8 @@ public record BriefStop(String site, Optional<BriefDay.Drive> drive, String kind
     public record Boundary(String where, List<String> evidence) {
     }
 
-    static BriefStop of(Outlook outlook, Clock clock, LocalDate date, Stop stop, Optional<BriefDay.Drive> drive) {
+    static BriefStop of(Outlook outlook, Clock clock, LocalDate date, Stop stop, Optional<BriefDay.Drive> drive,
+            PlanHold hold) {
         Site site = stop.getSite();
         SafetyNotes notes = SafetyNotes.of(site, clock.localDate(stop.getArrival()), outlook.event().getPolicies(),
                 light(outlook, stop));
@@ -59,10 +61,11 @@ public record BriefStop(String site, Optional<BriefDay.Drive> drive, String kind
                 outlook.squares(site).stream().map(Square::name).collect(Collectors.joining(" + ")),
                 coordinates(outlook, site), clock.minute(stop.getArrival(), date), clock.minute(ready, date),
                 clock.minute(packUp, date), clock.minute(stop.getDeparture(), date),
-                Scheduled.turns(stop).stream().map(turn -> BriefTurn.of(outlook, clock, date, stop, turn)).toList(),
+                Scheduled.turns(stop).stream().map(turn -> BriefTurn.of(outlook, clock, date, stop, turn, hold)).toList(),
                 notes.survey().map(BriefStop::access).orElse(""), Line.of(notes.state().sentence()),
                 notes.state().holds(), notes.hazards().stream().map(BriefStop::note).toList(),
-                notes.remarks().stream().map(Line::of).toList(), BoundaryRule.of(outlook, site).map(BriefStop::boundary));
+                notes.remarks().stream().map(Line::of).toList(), BoundaryRule.of(outlook, site).map(BriefStop::boundary),
+                hold.planB(stop));
     }
 
     private static Light light(Outlook outlook, Stop stop) {

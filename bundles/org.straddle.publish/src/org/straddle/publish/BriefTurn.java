@@ -20,9 +20,10 @@ import org.straddle.words.FigureText;
  *
  * @param sky the pass over the site's horizon mask; empty when there is none at the time of the turn
  * @param error how far times may be off, in words; empty without a pass
+ * @param chance that the turn is kept as published, in words; empty when nobody can say
  */
 public record BriefTurn(String bird, String mode, Moment start, Moment end, Optional<Sky> sky, String uplink,
-        String tone, String downlink, String note, String error) {
+        String tone, String downlink, String note, String error, String chance) {
 
     private static final Catalogue TEXTS = Catalogue.of(BriefTurn.class);
 
@@ -31,7 +32,8 @@ public record BriefTurn(String bird, String mode, Moment start, Moment end, Opti
             String peak) {
     }
 
-    static BriefTurn of(Outlook outlook, Clock clock, LocalDate date, Stop stop, Turn turn) {
+    static BriefTurn of(Outlook outlook, Clock clock, LocalDate date, Stop stop, Turn turn,
+            PlanHold hold) {
         Bird bird = turn.getBird();
         Optional<Pass> pass = Scheduled.pass(outlook, stop, turn).map(SitePass::pass);
         Duration error = error(pass);
@@ -39,7 +41,7 @@ public record BriefTurn(String bird, String mode, Moment start, Moment end, Opti
                 clock.moment(turn.getStart(), error, date), clock.moment(turn.getEnd(), error, date),
                 pass.map(p -> sky(clock, p, error, date)), Frequencies.uplink(turn), Frequencies.tone(bird),
                 Frequencies.downlink(turn), Line.of(turn.getNote()),
-                pass.isEmpty() ? "" : "±" + Clock.step(error) + " s");
+                pass.isEmpty() ? "" : "±" + Clock.step(error) + " s", hold.chance(turn));
     }
 
     /** A whole minute where nothing better is known. */

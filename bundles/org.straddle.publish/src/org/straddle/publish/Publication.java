@@ -43,9 +43,10 @@ public final class Publication {
         sheets.add(new Sheet(Audience.PUBLIC, "announcement.html", PAGES.html(announcement)));
         sheets.add(new Sheet(Audience.PUBLIC, "announcement.txt", PAGES.text(announcement)));
         Set<String> taken = new HashSet<>();
+        PlanHold hold = PlanHold.of(outlook);
         for (Team team : outlook.event().getTeams()) {
             String name = name(team, taken);
-            Brief brief = Brief.of(outlook, team, findings, revision, "packing-" + name);
+            Brief brief = Brief.of(outlook, team, findings, revision, "packing-" + name, hold);
             sheets.add(new Sheet(Audience.PRIVATE, "brief-" + name + ".html", PAGES.html(brief)));
             sheets.add(new Sheet(Audience.PRIVATE, "brief-" + name + ".txt", PAGES.text(brief)));
             PackingList packing = PackingList.of(team);

@@ -85,6 +85,9 @@ STOP ${stop.site()}: ${stop.kind()}<#if stop.squares()?has_content>, ${stop.squa
 <#else>
     ! No pass above this site's horizon at this time.
 </#if>
+<#if turn.chance()?has_content>
+    ${turn.chance()}
+</#if>
     up ${turn.uplink()}<#if turn.tone()?has_content>, tone ${turn.tone()}</#if>; down ${turn.downlink()}
 <#if turn.note()?has_content>
     note: ${turn.note()}
@@ -93,6 +96,8 @@ STOP ${stop.site()}: ${stop.kind()}<#if stop.squares()?has_content>, ${stop.squa
 
   No turn is planned at this stop.
 </#list>
+
+  ${stop.planB()}
 <#if stop.hazards()?has_content || stop.remarks()?has_content>
 
   HAZARDS AND WHAT TO DO
@@ -117,6 +122,13 @@ No stop is planned on this day.
 ${day.end()}
 </#if>
 </#list>
+<#if brief.split()?has_content>
+
+WHO HOLDS WHICH SQUARE
+<#list brief.split() as row>
+- ${row}
+</#list>
+</#if>
 
 ${brief.deference()}
 The time of a drive is an estimate from the distance, except where its source stands beside it. Roads, weather and closures of the day decide: ask the road authority before you start, rest before you are tired, and drop a stop rather than hurry.

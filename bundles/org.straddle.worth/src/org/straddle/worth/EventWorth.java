@@ -29,7 +29,7 @@ import org.straddle.sky.Viewpoint;
 import org.straddle.sky.Window;
 
 /**
- * What turns of an event are worth. The groups of chasers are its regions, each with its share of all chasers and with the
+ * What turns of an event are worth. The groups of chasers are those of its list, by the square they live in, else its regions, each with its share of all chasers and with the
  * event's demand; an event without regions has one group that is taken to live where the stations are.
  *
  * <p>Safe for use by many threads.
@@ -61,6 +61,10 @@ public final class EventWorth {
     }
 
     private static List<ChaserGroup> groups(Outlook outlook) {
+        List<ChaserGroup> listed = ChaserGroups.of(outlook.event());
+        if (!listed.isEmpty()) {
+            return listed;
+        }
         WorthFigures figures = WorthFigures.of(outlook.event().getPolicies());
         Demands demands = Demands.of(outlook.event());
         List<Region> regions = outlook.reach().regions().stream().filter(region -> Reach.share(region) > 0).toList();
@@ -80,6 +84,7 @@ public final class EventWorth {
         SortedSet<Square> all = new TreeSet<>();
         event.getSites().forEach(site -> all.addAll(outlook.squares(site)));
         event.getDemands().forEach(demand -> parsed(demand.getSquare()).ifPresent(all::add));
+        event.getChaserList().forEach(chaser -> chaser.getSquares().forEach(square -> parsed(square).ifPresent(all::add)));
         return all;
     }
 

@@ -3,6 +3,7 @@ package org.straddle.worth;
 import java.time.Duration;
 
 import org.straddle.model.Policies;
+import org.straddle.model.SitesTaken;
 import org.straddle.model.StraddleFactory;
 import org.straddle.model.WorkMode;
 
@@ -25,7 +26,8 @@ import org.straddle.model.WorkMode;
  * @param unknown         the same for one of which nobody knows
  * @param notHeard        the same for one that was not heard at the last try
  * @param happens         chance that a planned turn happens
- * @param unready         chance that a site can be used that lacks something
+ * @param unready         chance that a site can be used that lacks something; 1 when the event plans with all sites, as if
+ *                        everything were settled in time
  * @param surest          no turn serves anybody more surely
  */
 public record WorthFigures(double chasers, double callers, double fmPerMinute, double linearPerMinute,
@@ -55,7 +57,7 @@ public record WorthFigures(double chasers, double callers, double fmPerMinute, d
                 share(p.getBirdUnknownPercent(), usual.getBirdUnknownPercent()),
                 share(p.getBirdNotHeardPercent(), usual.getBirdNotHeardPercent()),
                 share(p.getTurnHappensPercent(), usual.getTurnHappensPercent()),
-                share(p.getUnreadySitePercent(), usual.getUnreadySitePercent()),
+                p.getSitesTaken() == SitesTaken.ALL ? 1 : share(p.getUnreadySitePercent(), usual.getUnreadySitePercent()),
                 Math.min(MOST, share(p.getSurestContactPercent(), usual.getSurestContactPercent())));
     }
 

@@ -87,8 +87,9 @@ final class CarriedStop implements Carried {
         pinned.ifPresent(obstacle -> obstacles.add(0, obstacle));
         return new Landing(owner.getId(), there, pinned.isPresent() ? Optional.empty()
                 : Optional.of(new PlaceStop(stop.getId(), owner.getId(), there)), obstacles,
-                leaving.stream().map(turn -> TEXTS.text("turn.leaves", "bird", name(turn),
-                        "time", TimeText.zulu(turn.getStart()))).toList());
+                Stream.concat(leaving.stream().map(turn -> TEXTS.text("turn.leaves", "bird", name(turn),
+                        "time", TimeText.zulu(turn.getStart()))),
+                        obstacles.isEmpty() ? trial.cares(owner, there).stream() : Stream.empty()).toList());
     }
 
     private static String name(Turn turn) {

@@ -80,6 +80,13 @@ final class StopTrial {
         return obstacles;
     }
 
+    /** What speaks against a place, though it fits. */
+    List<String> cares(Team team, Window window) {
+        Stay stay = stay(team, window);
+        return Cares.of(outlook, stay, Stream.concat(others(team), Stream.of(stay)).toList()).stream().map(Cares.Care::sentence)
+                .toList();
+    }
+
     /** Moments at which it may begin or cease to be right to arrive. */
     Collection<Instant> arrivals(Team team) {
         Set<Instant> points = edges(team);

@@ -1,5 +1,6 @@
 package org.straddle.outlook.itinerary;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -54,7 +55,17 @@ public final class Meals {
         List<Window> busy = busy(duty, policies, figures);
         return figures.meal().isZero() ? List.of() : during(duty.window(), zone).stream().filter(meal ->
                 Windows.without(List.of(meal), busy).stream()
-                        .noneMatch(free -> free.duration().compareTo(figures.meal()) >= 0)).toList();
+                        .noneMatch(free -> free.duration().compareTo(figures.meal()) >= 0)
+                        && duty.drives().stream().noneMatch(drive -> isOnTheWay(drive, meal, figures))).toList();
+    }
+
+    /** Whether a drive leaves time for the meal before it or on the way. */
+    private static boolean isOnTheWay(Drive drive, Window meal, HoldFigures figures) {
+        Duration spare = drive.time().minus(DriveTime.of(drive.leg(), figures).planned(figures));
+        Instant begins = drive.before().map(stay -> stay.window().end())
+                .orElseGet(() -> drive.after().orElseThrow().window().start().minus(drive.time()));
+        return spare.compareTo(figures.meal()) >= 0 && Window.of(begins, drive.time()).intersection(meal)
+                .filter(within -> within.duration().compareTo(figures.meal()) >= 0).isPresent();
     }
 
     private static List<Window> busy(Duty duty, PolicyFigures policies, HoldFigures figures) {
@@ -66,7 +77,7 @@ public final class Meals {
             add(busy, station.packing(stay.window()), stay.window().end());
         }
         duty.drives().forEach(drive -> add(busy, Duty.leaves(drive, figures),
-                Duty.leaves(drive, figures).plus(DriveTime.of(drive.leg(), figures).planned(figures))));
+                drive.after().map(stay -> stay.window().start()).orElse(duty.window().end())));
         return Windows.joined(busy);
     }
 

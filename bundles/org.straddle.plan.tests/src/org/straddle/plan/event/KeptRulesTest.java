@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Consumer;
 
 import org.eclipse.core.runtime.NullProgressMonitor;
@@ -29,6 +30,7 @@ import org.straddle.model.StraddleFactory;
 import org.straddle.model.TeamDay;
 import org.straddle.model.provider.StraddleItemProviderAdapterFactory;
 import org.straddle.outlook.Outlook;
+import org.straddle.outlook.itinerary.CareRule;
 import org.straddle.outlook.itinerary.PlanRule;
 import org.straddle.plan.PlanSettings;
 
@@ -173,5 +175,61 @@ class KeptRulesTest {
             point.setElevationDeg(elevationDeg);
             site.getHorizon().add(point);
         }
+    }
+
+    /** What a plan should not do, made harder: here too a new plan keeps to it. */
+    private static final Map<CareRule, Consumer<Event>> CAREFUL = new EnumMap<>(CareRule.class);
+
+    static {
+        CAREFUL.put(CareRule.TIME_IN_HAND, event -> event.getPolicies().setInHandMinutes(25));
+        CAREFUL.put(CareRule.DUTY_TOO_LONG, event -> event.getPolicies().setLongestDutyMinutes(240));
+        CAREFUL.put(CareRule.REST_TOO_SHORT, event -> event.getPolicies().setLeastRestMinutes(18 * 60));
+        CAREFUL.put(CareRule.MEAL_MISSING, event -> event.getPolicies().setMealMinutes(150));
+    }
+
+    /** These a plan may break: nothing in a search counts them. */
+    private static final Set<CareRule> NOT_PLANNED = EnumSet.of(CareRule.RELIEF_MISSING, CareRule.TURN_MAY_SLIP);
+
+    @Test
+    void aPlanIsAsCarefulAsThePolicies() {
+        Set<CareRule> known = EnumSet.copyOf(NOT_PLANNED);
+        known.addAll(CAREFUL.keySet());
+        assertEquals(EnumSet.allOf(CareRule.class), known);
+        Set<CareRule> neverBroken = EnumSet.noneOf(CareRule.class);
+        Set<String> unknown = new TreeSet<>();
+        CAREFUL.forEach((rule, harder) -> {
+            boolean isBroken = false;
+            for (long seed = 0; seed < MOST_EVENTS && !isBroken; seed++) {
+                Event after = careful(seed);
+                plan(after, seed);
+                harder.accept(after);
+                isBroken = finds(after, rule.id());
+                Event before = careful(seed);
+                harder.accept(before);
+                plan(before, seed);
+                if (finds(before, rule.id())) {
+                    unknown.add(rule + " of seed " + seed);
+                }
+            }
+            if (!isBroken) {
+                neverBroken.add(rule);
+            }
+        });
+        assertEquals(Set.of(), unknown, "the planner knows nothing of these");
+        assertEquals(Set.of(), neverBroken, "the test tries nothing of these");
+    }
+
+    private static Event careful(long seed) {
+        Event event = RandomEvent.of(seed, 2, 2, 4, 6);
+        event.getBirds().forEach(bird -> {
+            bird.setState(BirdState.WORKING);
+            bird.getCalendar().clear();
+        });
+        return event;
+    }
+
+    private static boolean finds(Event event, String rule) {
+        return Checks.standard().run(Outlook.of(event, null), new NullProgressMonitor()).stream()
+                .anyMatch(finding -> finding.rule().equals(rule));
     }
 }

@@ -39,7 +39,7 @@ class ManyEventsTest {
     /** One team or two, a day, two to four sites and birds; some with bans. */
     private static Event tiny(long seed) {
         Random random = new Random(seed);
-        Event event = RandomEvent.of(seed, 1 + random.nextInt(2), 1, 2 + random.nextInt(3), 2 + random.nextInt(3));
+        Event event = RandomEvent.of(seed, 1 + random.nextInt(2), 1, 2 + random.nextInt(3), 3 + random.nextInt(3));
         for (int bans = random.nextInt(3); bans > 0; bans--) {
             event.getPlan().getBans().add(ban(event, random));
         }

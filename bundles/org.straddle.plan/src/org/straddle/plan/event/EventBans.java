@@ -10,6 +10,8 @@ import org.straddle.model.Team;
 import org.straddle.outlook.Bans;
 import org.straddle.plan.problem.BannedTimes;
 import org.straddle.plan.problem.PlanDay;
+import org.straddle.plan.problem.StationTimes;
+import org.straddle.sky.Window;
 
 /** The bans of an event in the terms of a problem: for each day of a team, what it may not do where. */
 final class EventBans {
@@ -17,7 +19,8 @@ final class EventBans {
     private EventBans() {
     }
 
-    static BannedTimes of(Bans bans, ProblemClock clock, List<Team> teams, List<Site> sites, List<Bird> birds,
+    /** @param hours tells when teams eat: no turn then, nor so near that setting up or taking down would fill the pause */
+    static BannedTimes of(Bans bans, DutyHours hours, StationTimes times, ProblemClock clock, List<Team> teams, List<Site> sites, List<Bird> birds,
             List<PlanDay> days) {
         List<BannedTimes.Closed> closed = new ArrayList<>();
         List<BannedTimes.Silent> silent = new ArrayList<>();
@@ -42,6 +45,14 @@ final class EventBans {
                 });
             }
         }
-        return new BannedTimes(closed, silent);
+        List<BannedTimes.Quiet> quiet = new ArrayList<>();
+        for (int day = 0; day < days.size(); day++) {
+            PlanDay out = days.get(day);
+            for (Window meal : hours.meals(teams.get(out.team()), clock.window(out.from(), out.until()))) {
+                quiet.add(new BannedTimes.Quiet(day, clock.floor(meal.start()) - times.takeDown(),
+                        clock.ceiling(meal.end()) + times.setUp()));
+            }
+        }
+        return new BannedTimes(closed, silent, quiet);
     }
 }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import org.straddle.model.Ban;
 import org.straddle.model.Base;
@@ -15,6 +16,7 @@ import org.straddle.outlook.Bans;
 import org.straddle.outlook.Outlook;
 import org.straddle.plan.problem.PlanDay;
 import org.straddle.plan.problem.RoadTable;
+import org.straddle.sky.Window;
 
 /**
  * The days of an event's teams that are still to be planned, and where each team is when its day begins. When a plan is
@@ -28,17 +30,19 @@ final class EventDays {
     private final ProblemClock clock;
     private final Places places;
     private final List<Team> teams;
+    private final DutyHours hours;
     private final List<KeptStop> kept;
     private final Optional<Instant> from;
     private final List<PlanDay> days = new ArrayList<>();
 
-    private EventDays(Outlook outlook, Bans bans, ProblemClock clock, Places places, List<KeptStop> kept,
+    private EventDays(Outlook outlook, Bans bans, ProblemClock clock, Places places, DutyHours hours, List<KeptStop> kept,
             Optional<Instant> from) {
         this.outlook = outlook;
         this.bans = bans;
         this.clock = clock;
         this.places = places;
         this.teams = List.copyOf(outlook.event().getTeams());
+        this.hours = hours;
         this.kept = kept;
         this.from = from;
         teams.forEach(this::add);
@@ -49,16 +53,19 @@ final class EventDays {
      *
      * @param places is told of places on the road
      */
-    static List<PlanDay> of(Outlook outlook, Bans bans, ProblemClock clock, Places places, List<KeptStop> kept,
+    static List<PlanDay> of(Outlook outlook, Bans bans, ProblemClock clock, Places places, DutyHours hours, List<KeptStop> kept,
             Optional<Instant> from) {
-        return new EventDays(outlook, bans, clock, places, kept, from).days;
+        return new EventDays(outlook, bans, clock, places, hours, kept, from).days;
     }
 
     private void add(Team team) {
         int free = Integer.MIN_VALUE;
-        for (TeamDay day : inOrder(team)) {
-            int start = Math.max(free, clock.ceiling(day.getFrom()));
-            int until = Math.min(clock.floor(day.getUntil()), clock.floor(outlook.span().end()));
+        List<TeamDay> inOrder = inOrder(team);
+        List<Window> duties = hours.of(team, inOrder.stream().map(day -> new Window(day.getFrom(), day.getUntil())).toList());
+        for (TeamDay day : inOrder) {
+            Window duty = duties.get(inOrder.indexOf(day));
+            int start = Math.max(free, clock.ceiling(duty.start()));
+            int until = Math.min(clock.floor(duty.end()), clock.floor(outlook.span().end()));
             if (start < until) {
                 PlanDay whole = new PlanDay(teams.indexOf(team), start, until, place(day.getStart()),
                         place(day.getEnd()), EventChances.clockSeconds(outlook.policies().drivingLimit()),
@@ -82,8 +89,9 @@ final class EventDays {
 
     private List<PlanDay.Pause> pauses(Team team, int start, int until) {
         List<PlanDay.Pause> pauses = new ArrayList<>();
-        bans.all().stream().filter(ban -> Bans.forbidsDrive(ban, team))
-                .flatMap(ban -> period(ban, start, until).stream())
+        Stream.concat(hours.meals(team, clock.window(start, until)).stream()
+                .map(meal -> new PlanDay.Pause(clock.floor(meal.start()), clock.ceiling(meal.end()))), bans.all().stream().filter(ban -> Bans.forbidsDrive(ban, team))
+                .flatMap(ban -> period(ban, start, until).stream()))
                 .sorted(Comparator.comparingInt(PlanDay.Pause::from)).forEach(pause -> {
                     int last = pauses.size() - 1;
                     if (last >= 0 && pause.from() <= pauses.get(last).until()) {

@@ -15,6 +15,7 @@ import org.straddle.model.Event;
 import org.straddle.model.Site;
 import org.straddle.model.Team;
 import org.straddle.outlook.Bans;
+import org.straddle.outlook.HoldFigures;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.itinerary.StationUp;
 import org.straddle.outlook.itinerary.TurnGap;
@@ -42,10 +43,11 @@ import org.straddle.worth.TurnChance;
  * @param kept     stops that stay as they are
  * @param usable   numbers of the sites where teams may work
  * @param places   sites, bases and points on the road
+ * @param hours    when teams are on duty and eat
  */
 record EventNumbers(Outlook outlook, EventWorth worth, Replan replan, List<Ban> newBans, Bans bans, ProblemClock clock, List<Site> sites,
         List<Bird> birds, List<Team> teams, List<Square> squares, List<KeptStop> kept, BitSet usable, Places places,
-        List<PlanDay> days) {
+        DutyHours hours, List<PlanDay> days) {
 
     /** With the bans of the event and of the what-ifs. */
     static EventNumbers of(Outlook outlook, Replan replan) {
@@ -69,15 +71,18 @@ record EventNumbers(Outlook outlook, EventWorth worth, Replan replan, List<Ban> 
         BitSet usable = new BitSet();
         IntStream.range(0, sites.size()).filter(site -> SiteUse.whyNot(outlook, sites.get(site)).isEmpty()).forEach(usable::set);
         Places places = new Places(outlook);
+        DutyHours hours = new DutyHours(outlook, sites.stream().filter(site -> usable.get(sites.indexOf(site))).toList(),
+                kept, replan);
         return new EventNumbers(outlook, worth, replan, newBans, bans, clock, sites, List.copyOf(event.getBirds()), teams,
-                List.copyOf(squares(outlook)), kept, usable, places,
-                List.copyOf(EventDays.of(outlook, bans, clock, places, kept, replan.from())));
+                List.copyOf(squares(outlook)), kept, usable, places, hours,
+                List.copyOf(EventDays.of(outlook, bans, clock, places, hours, kept, replan.from())));
     }
 
     private static TreeSet<Square> squares(Outlook outlook) {
         TreeSet<Square> all = new TreeSet<>();
         outlook.event().getSites().forEach(site -> all.addAll(outlook.squares(site)));
         outlook.event().getDemands().forEach(demand -> parsed(demand.getSquare()).ifPresent(all::add));
+        outlook.event().getChaserList().forEach(chaser -> chaser.getSquares().forEach(name -> parsed(name).ifPresent(all::add)));
         return all;
     }
 
@@ -91,7 +96,9 @@ record EventNumbers(Outlook outlook, EventWorth worth, Replan replan, List<Ban> 
 
     StationTimes times() {
         StationUp station = StationUp.of(outlook.policies());
-        return new StationTimes(EventChances.clockSeconds(station.setUp()), EventChances.clockSeconds(station.takeDown()),
+        // The first turn of a stop begins with time in hand; the others come after it anyway.
+        Duration untilFirst = station.setUp().plus(HoldFigures.of(outlook.event().getPolicies()).inHand());
+        return new StationTimes(EventChances.clockSeconds(untilFirst), EventChances.clockSeconds(station.takeDown()),
                 EventChances.clockSeconds(TurnGap.of(outlook.policies()).least()));
     }
 

@@ -72,7 +72,7 @@ record EventProblem(EventNumbers numbers, HeldTurns held, PlanProblem problem) {
                 numbers.birds().stream().map(bird -> bird.getAccess() == Access.PASSBAND ? TEAMS_IN_A_PASSBAND : 1).toList(),
                 numbers.days(), chances, numbers.kept().stream().map(numbers::fixed).toList(), numbers.places().roads(),
                 numbers.times(), CHASERS_FOR_AN_HOUR * chasers(numbers),
-                EventBans.of(numbers.bans(), numbers.clock(), numbers.teams(), numbers.sites(), numbers.birds(),
+                EventBans.of(numbers.bans(), numbers.hours(), numbers.times(), numbers.clock(), numbers.teams(), numbers.sites(), numbers.birds(),
                         numbers.days()),
                 commitments);
     }

@@ -8,6 +8,8 @@ import org.straddle.model.Base;
 import org.straddle.model.Event;
 import org.straddle.model.Identified;
 import org.straddle.model.Site;
+import org.straddle.outlook.DriveTime;
+import org.straddle.outlook.HoldFigures;
 import org.straddle.outlook.Leg;
 import org.straddle.outlook.Outlook;
 import org.straddle.plan.problem.RoadTable;
@@ -31,13 +33,14 @@ final class Places {
         bases = List.copyOf(event.getBases());
         List<Identified> named = new ArrayList<>(sites);
         named.addAll(bases);
+        HoldFigures figures = HoldFigures.of(event.getPolicies());
         driving = new int[named.size()][named.size()];
         total = new int[named.size()][named.size()];
         for (int from = 0; from < driving.length; from++) {
             for (int to = 0; to < driving.length; to++) {
                 Optional<Leg> leg = from == to ? Optional.empty() : outlook.leg(named.get(from), named.get(to));
                 driving[from][to] = leg.map(Leg::driving).map(EventChances::clockSeconds).orElse(0);
-                total[from][to] = leg.map(Leg::total).map(EventChances::clockSeconds).orElse(0);
+                total[from][to] = leg.map(known -> DriveTime.of(known, figures).planned(figures)).map(EventChances::clockSeconds).orElse(0);
             }
         }
     }

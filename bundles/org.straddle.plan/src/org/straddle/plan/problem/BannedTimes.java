@@ -25,13 +25,23 @@ public final class BannedTimes {
     public record Silent(int day, int site, int bird, int from, int until) {
     }
 
+    /** No turn of a day may share a second with this time, wherever it is. */
+    public record Quiet(int day, int from, int until) {
+    }
+
     private record Lane(int day, int site) {
     }
 
     private final Map<Lane, List<Closed>> closed = new HashMap<>();
     private final Map<Lane, List<Silent>> silent = new HashMap<>();
+    private final Map<Integer, List<Quiet>> quiet = new HashMap<>();
 
     public BannedTimes(List<Closed> closedTimes, List<Silent> silentTimes) {
+        this(closedTimes, silentTimes, List.of());
+    }
+
+    public BannedTimes(List<Closed> closedTimes, List<Silent> silentTimes, List<Quiet> quietTimes) {
+        quietTimes.forEach(time -> quiet.computeIfAbsent(time.day, any -> new ArrayList<>()).add(time));
         closedTimes.stream().sorted(Comparator.comparingInt(Closed::from)).forEach(this::add);
         silentTimes.forEach(time -> silent.computeIfAbsent(new Lane(time.day, time.site), lane -> new ArrayList<>())
                 .add(time));
@@ -50,7 +60,7 @@ public final class BannedTimes {
     }
 
     public boolean isEmpty() {
-        return closed.isEmpty() && silent.isEmpty();
+        return closed.isEmpty() && silent.isEmpty() && quiet.isEmpty();
     }
 
     /** How many banned times are over before a stay, or {@link #BANNED}. */
@@ -68,6 +78,8 @@ public final class BannedTimes {
     /** Whether a turn may be worked on a day, by itself: its stay is asked for elsewhere. */
     public boolean allows(int day, Chance turn) {
         return before(day, turn.site(), turn.start(), turn.end()) != BANNED
+                && quiet.getOrDefault(day, List.of()).stream()
+                        .noneMatch(time -> time.from < turn.end() && turn.start() < time.until)
                 && silent.getOrDefault(new Lane(day, turn.site()), List.of()).stream().noneMatch(time ->
                         time.bird == turn.bird() && time.from < turn.end() && turn.start() < time.until);
     }

@@ -12,6 +12,8 @@ import org.straddle.model.Stop;
 import org.straddle.model.Turn;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
+import org.straddle.outlook.itinerary.Itinerary;
+import org.straddle.outlook.keeping.PlanKeeping;
 import org.straddle.sky.PassError;
 import org.straddle.words.Catalogue;
 import org.straddle.words.FigureText;
@@ -35,7 +37,12 @@ final class TurnCost {
         worth(placed, lines);
         lines.add(TEXTS.text("turnCost.takesMinGap", "minutes", placed.window().duration().toMinutes(),
                 "gap", outlook.policies().turnGap().toMinutes()));
-        Site site = ((Stop) placed.turn().eContainer()).getSite();
+        Stop stop = (Stop) placed.turn().eContainer();
+        if (stop.getTeam() != null) {
+            PlanKeeping.of(stop.getTeam(), outlook, Itinerary.of(outlook.event()).of(stop.getTeam())).chance(placed.turn())
+                    .ifPresent(chance -> lines.add(TEXTS.text("turnCost.kept", "percent", (int) Math.floor(100 * chance))));
+        }
+        Site site = stop.getSite();
         Bird bird = placed.turn().getBird();
         placed.pass().ifPresent(pass -> {
             outlook.reach().of(new SitePass(site, bird, pass), placed.window()).ifPresent(reach -> lines.add(

@@ -1,0 +1,84 @@
+package org.straddle.exchange.chasers;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeSet;
+
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.common.command.CompoundCommand;
+import org.eclipse.emf.edit.command.AddCommand;
+import org.eclipse.emf.edit.command.SetCommand;
+import org.eclipse.emf.edit.domain.EditingDomain;
+import org.straddle.grid.Square;
+import org.straddle.model.Chaser;
+import org.straddle.model.Event;
+import org.straddle.model.StraddleFactory;
+import org.straddle.model.StraddlePackage.Literals;
+
+/**
+ * Requests compared with the chasers that an event has: new ones, and those who need more squares or moved.
+ *
+ * @param known how many asked for nothing new
+ */
+public record ChaserImport(Event event, List<Chaser> added, Map<Chaser, Request> changed, int known) {
+
+    public ChaserImport {
+        added = List.copyOf(added);
+        changed = Map.copyOf(changed);
+    }
+
+    public static ChaserImport into(Event event, ChaserList list) {
+        Map<String, Chaser> present = new HashMap<>();
+        event.getChaserList().forEach(chaser -> present.put(
+                chaser.getCallSign() == null ? "" : chaser.getCallSign().strip().toUpperCase(Locale.ROOT), chaser));
+        List<Chaser> added = new ArrayList<>();
+        Map<Chaser, Request> changed = new HashMap<>();
+        int known = 0;
+        for (Request request : list.requests()) {
+            Chaser chaser = present.get(request.callSign());
+            if (chaser == null) {
+                added.add(chaser(request));
+            } else if (!request.locator().equals(chaser.getLocator())
+                    || !chaser.getSquares().containsAll(names(request))) {
+                changed.put(chaser, request);
+            } else {
+                known++;
+            }
+        }
+        return new ChaserImport(event, added, changed, known);
+    }
+
+    public boolean isEmpty() {
+        return added.isEmpty() && changed.isEmpty();
+    }
+
+    /** One undo. */
+    public Command command(EditingDomain domain) {
+        CompoundCommand all = new CompoundCommand();
+        if (!added.isEmpty()) {
+            all.append(AddCommand.create(domain, event, Literals.EVENT__CHASER_LIST, added));
+        }
+        changed.forEach((chaser, request) -> {
+            TreeSet<String> squares = new TreeSet<>(chaser.getSquares());
+            squares.addAll(names(request));
+            all.append(SetCommand.create(domain, chaser, Literals.CHASER__LOCATOR, request.locator()));
+            all.append(SetCommand.create(domain, chaser, Literals.CHASER__SQUARES, List.copyOf(squares)));
+        });
+        return all;
+    }
+
+    private static Chaser chaser(Request request) {
+        Chaser chaser = StraddleFactory.eINSTANCE.createChaser();
+        chaser.setCallSign(request.callSign());
+        chaser.setLocator(request.locator());
+        chaser.getSquares().addAll(names(request));
+        return chaser;
+    }
+
+    private static List<String> names(Request request) {
+        return request.squares().stream().map(Square::name).toList();
+    }
+}
