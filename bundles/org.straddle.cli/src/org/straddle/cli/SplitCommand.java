@@ -34,7 +34,7 @@ final class SplitCommand extends EventCommand {
                 Table.column("often"), Table.column("planB"), Table.column("planBTurns"), Table.column("planBMinutes"));
         for (SplitTable.Row row : split.rows()) {
             if (only == null || only == row.team()) {
-                SplitTable.OfSquare all = split.of(row.square()).orElseThrow();
+                SplitTable.OfSquare all = split.of(row.square());
                 table.row(row.square().name(), row.day(), row.team().getNumber(), row.site().getName(), row.passes(),
                         all.passes(), rounded(all.served()), rounded(all.wanted()),
                         all.isWorkedTooOften() ? TEXTS.text("splitCommand.often") : null,

@@ -94,7 +94,7 @@ final class MendLabels {
     private String classOf(String rule) {
         return sources.entrySet().stream()
                 .filter(source -> !source.getKey().equals("StandardRules") && (source.getValue().contains("\"" + rule + "\"")
-                        || source.getValue().contains("PlanRule." + rule.replace('-', '_').toUpperCase(Locale.ROOT) + ".id()")))
+                        || source.getValue().contains("Rule." + rule.replace('-', '_').toUpperCase(Locale.ROOT) + ".id()")))
                 .map(Map.Entry::getKey).findFirst().orElse("CannotBeComputed");
     }
 }

@@ -147,7 +147,7 @@ class BriefTest {
         known.setOrigin("driven in May");
         sketch.event.getLegTimes().add(known);
         sketch.stop(sketch.first, sketch.corner, "20T09:00", "20T11:00");
-        assertInOrder(sketch.sheet("brief-team-1.txt"), "Selfoss to Knot Corner: about 51 km, 47 min (driven in May). Leave by 08:13",
+        assertInOrder(sketch.sheet("brief-team-1.txt"), "Selfoss to Knot Corner: about 51 km, 47 min (driven in May). Leave by 08:10",
                 "Knot Corner to Selfoss: about 51 km, 47 min (driven in May); there about 11:47 UTC");
     }
 

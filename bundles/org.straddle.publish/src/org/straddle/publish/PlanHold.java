@@ -39,7 +39,7 @@ record PlanHold(PlanKeeping keeping, SplitTable split) {
     /** One line for each square of each stop of all teams. */
     List<String> lines(Clock clock) {
         return split.rows().stream().map(row -> {
-            SplitTable.OfSquare all = split.of(row.square()).orElseThrow();
+            SplitTable.OfSquare all = split.of(row.square());
             return TEXTS.text("planHold.row", "square", row.square().name(),
                     "arrival", clock.minute(row.stay().window().start(), row.day()).local(), "day", row.day(),
                     "team", row.team().getNumber(), "site", Line.of(row.site().getName()), "passes", row.passes(),

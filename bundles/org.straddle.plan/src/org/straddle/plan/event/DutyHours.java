@@ -165,13 +165,10 @@ final class DutyHours {
                 && stop.window().overlaps(day)).allMatch(stop -> window.contains(stop.window()))).toList();
     }
 
-    /**
-     * When a team eats on a day; nothing where it has time for that before or after. A plan that holds on to published turns
-     * is given no pauses: those turns were published around them, and a minute more or less must not cost one.
-     */
+    /** When a team eats on a day; nothing where it has time for that before or after. */
     List<Window> meals(Team team, Window day) {
         List<Window> chosen = new ArrayList<>();
-        if (figures.meal().isZero() || holding) {
+        if (figures.meal().isZero()) {
             return chosen;
         }
         for (Window meal : Meals.during(day, outlook.zone())) {

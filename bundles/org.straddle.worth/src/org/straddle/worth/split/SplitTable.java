@@ -96,8 +96,9 @@ public record SplitTable(List<Row> rows, List<OfSquare> squares) {
         return all;
     }
 
-    /** What holds for a square in all. */
-    public Optional<OfSquare> of(Square square) {
-        return squares.stream().filter(each -> each.square.equals(square)).findFirst();
+    /** What holds for a square in all; one that nobody needs or works is there too. */
+    public OfSquare of(Square square) {
+        return squares.stream().filter(each -> each.square.equals(square)).findFirst()
+                .orElse(new OfSquare(square, 0, 0, 0, 0));
     }
 }
