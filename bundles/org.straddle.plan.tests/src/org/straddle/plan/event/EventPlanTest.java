@@ -160,9 +160,9 @@ class EventPlanTest {
 
     @Test
     void applyingIsUndoneAsOne() {
-        Event event = small(5);
-        planned(event, 5);
-        RandomEvent.pinSome(event, 5);
+        Event event = small(8);
+        planned(event, 8);
+        RandomEvent.pinSome(event, 8);
         Event before = Snapshot.of(event);
         Command command = ApplyProposal.command(DOMAIN, event, proposal(event, 6));
         DOMAIN.getCommandStack().execute(command);

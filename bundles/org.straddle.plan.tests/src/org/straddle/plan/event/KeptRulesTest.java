@@ -184,7 +184,7 @@ class KeptRulesTest {
         CAREFUL.put(CareRule.TIME_IN_HAND, event -> event.getPolicies().setInHandMinutes(25));
         CAREFUL.put(CareRule.DUTY_TOO_LONG, event -> event.getPolicies().setLongestDutyMinutes(240));
         CAREFUL.put(CareRule.REST_TOO_SHORT, event -> event.getPolicies().setLeastRestMinutes(18 * 60));
-        CAREFUL.put(CareRule.MEAL_MISSING, event -> event.getPolicies().setMealMinutes(150));
+        CAREFUL.put(CareRule.MEAL_MISSING, event -> event.getPolicies().setMealMinutes(75));
     }
 
     /** These a plan may break: nothing in a search counts them. */
