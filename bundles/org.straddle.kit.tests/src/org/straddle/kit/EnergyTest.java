@@ -35,8 +35,8 @@ class EnergyTest {
     }
 
     @Test
-    void allPiecesStoreAndOnlyWhatIsInUseDraws() {
-        assertEquals(new Energy(400, 12),
+    void aSpareNeitherCountsAsCapacityNorDraws() {
+        assertEquals(new Energy(300, 12),
                 energy("power a x3 100Wh; power b 100Wh ->a; radio rig x2 10W; radio old 8W ->rig; computer c 2W"));
     }
 

@@ -8,8 +8,9 @@ import org.straddle.model.KitItem;
 import org.straddle.words.Catalogue;
 
 /**
- * How long the kit's own energy lasts: an estimate, not a promise. All that is stored, spares included, is set against
- * the average draw of one piece of everything that is in use; a spare beside what it replaces draws nothing.
+ * How long the kit's own energy lasts: an estimate, not a promise. What is stored is set against
+ * the average draw of one piece of everything that is in use; a spare beside what it replaces neither counts
+ * nor draws.
  *
  * <p>The chemistry of a battery is not written down, so there are two answers. Of a lead-acid battery half of what it
  * stores is usable, of a lithium iron phosphate one four fifths (from memory). Cold takes more: a lead-acid battery
@@ -34,7 +35,8 @@ public record Energy(double storedWh, double drawW) {
     static Energy of(List<KitItem> items) {
         List<KitItem> present = items.stream().filter(item -> item.getCount() > 0).toList();
         return new Energy(
-                present.stream().mapToDouble(item -> item.getCount() * Words.amount(item.getStoresWh())).sum(),
+                present.stream().filter(item -> !standsBy(item, present))
+                        .mapToDouble(item -> item.getCount() * Words.amount(item.getStoresWh())).sum(),
                 present.stream().filter(item -> !standsBy(item, present))
                         .mapToDouble(item -> Words.amount(item.getDrawsW())).sum());
     }
