@@ -51,6 +51,7 @@ public final class TeamEditor extends ThingEditor<Team> {
                 .column(TEXTS.text("teamEditor.column.local"), 130, day -> local(day.getUntil(), event))
                 .options(TEXTS.text("teamEditor.column.start"), 150, Literals.TEAM_DAY__START, () -> bases(event), TeamEditor::word)
                 .options(TEXTS.text("teamEditor.column.end"), 150, Literals.TEAM_DAY__END, () -> bases(event), TeamEditor::word)
+                .check(TEXTS.text("teamEditor.column.charged"), 130, Literals.TEAM_DAY__CHARGED)
                 .column(TEXTS.text("teamEditor.column.checkIn"), 260, Literals.TEAM_DAY__CHECK_IN, Words.any());
     }
 
