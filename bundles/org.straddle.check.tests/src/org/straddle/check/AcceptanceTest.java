@@ -110,7 +110,8 @@ class AcceptanceTest {
     private static final Set<EAttribute> NO_FACTS = Set.of(StraddlePackage.Literals.EVENT__ZONE, StraddlePackage.Literals.TEAM__NAME,
             StraddlePackage.Literals.TEAM__NUMBER, StraddlePackage.Literals.SITE__NAME, StraddlePackage.Literals.BIRD__NAME,
             StraddlePackage.Literals.BASE__NAME, StraddlePackage.Literals.OPERATOR__NAME,
-            StraddlePackage.Literals.OPERATOR__CALL_SIGN, StraddlePackage.Literals.KIT_ITEM__NAME,
+            StraddlePackage.Literals.OPERATOR__CALL_SIGN, StraddlePackage.Literals.KIT__NAME,
+            StraddlePackage.Literals.KIT_ITEM__NAME,
             StraddlePackage.Literals.JURISDICTION__NAME);
 
     /** The event of a case whose first finding is accepted. */

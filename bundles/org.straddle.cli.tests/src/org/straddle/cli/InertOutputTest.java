@@ -92,6 +92,7 @@ class InertOutputTest {
         arguments.put("reach", List.of(new Object[] { event, "--bird", "Tern" }, new Object[] { event, "--square", "\u009B" }));
         arguments.put("plan", List.of(new Object[][] { { event, "--rounds", 1, "--dry-run" } }));
         arguments.put("check", List.of(new Object[][] { { event } }));
+        arguments.put("split", List.of(new Object[][] { { event } }));
         arguments.put("pack", List.of(new Object[][] { { event } }));
         arguments.put("review", List.of(new Object[][] { { event } }));
         arguments.put("publish", List.of(new Object[][] { { event, "--out", folder.resolve("sheets") } }));

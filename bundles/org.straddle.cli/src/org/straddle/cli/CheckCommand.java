@@ -40,8 +40,8 @@ final class CheckCommand extends EventCommand {
         rows.print(table, out());
         if (rows.forPeople()) {
             out().println(Blockers.summary(findings));
-            out().println(Gates.of(outlook, findings).summary());
             HoldLines.print(outlook, out());
+            out().println(Gates.of(outlook, findings).summary());
         }
         return Blockers.exitCode(findings);
     }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.stream.Collectors;
 
 import org.straddle.model.Event;
+import org.straddle.model.InertText;
 import org.straddle.model.Snapshot;
 import org.straddle.outlook.Outlook;
 import org.straddle.plan.event.ApplyProposal;
@@ -85,7 +86,7 @@ final class PlanCommand extends EventCommand {
                 "wanted", proposal.chasers().wanted()));
         if (proposal.chasers().byGroup().size() > 1) {
             proposal.chasers().byGroup().forEach(group -> out().println(TEXTS.text("planCommand.contacts.region",
-                    "region", group.group().name(), "served", group.served(), "wanted", group.wanted())));
+                    "region", InertText.line(group.group().name()), "served", group.served(), "wanted", group.wanted())));
         }
         out().println(TEXTS.text("planCommand.worthSeedRounds", "plan", proposal.size(), "worth", proposal.worth(),
                 "seed", proposal.seed(), "rounds", proposal.iterations(),

@@ -165,7 +165,7 @@ class HostileTablesTest {
     /** A road may cross itself: that makes it no less of a road. Both its crossings of the line are found. */
     @Test
     void linesThatCrossThemselvesAreAccepted() throws ReadException {
-        String loop = "{\"type\":\"LineString\",\"coordinates\":[[-20.01,64.5],[-19.99,64.51],[-19.99,64.5],[-20.01,64.51]]}";
+        String loop = "{\"type\":\"LineString\",\"coordinates\":[[-20.01,64.5],[-19.99,64.51],[-19.99,64.5],[-20.01,64.52]]}";
         MapFile map = MapReaderTest.read(loop);
         assertEquals(0, map.remarks().size());
         MapLayers maps = new MapLayers();
