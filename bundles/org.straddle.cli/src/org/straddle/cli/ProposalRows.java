@@ -21,7 +21,7 @@ enum ProposalRows {
             for (PlannedStop stop : proposal.stops()) {
                 table.row(stop.team().getNumber(), stop.site().getName(), List.copyOf(stop.site().getSquares()),
                         stop.stay().start(), stop.stay().end(), stop.turns().size(),
-                        String.join(", ", stop.turns().stream().map(turn -> turn.bird().getName()).toList()),
+                        String.join(", ", stop.turns().stream().map(turn -> turn.bird().getName()).distinct().toList()),
                         rounded(stop.gain()), stop.kept().isPresent());
             }
             return table;
