@@ -139,9 +139,11 @@ class WorkbenchTest {
         WINDOW.until("the plan is checked again", () -> blockersNow() == 0);
     }
 
+    /** What a plan can settle; reviews, visits and permissions follow a plan. */
     private static long blockersNow() {
         return session().computed().map(computed -> computed.findings().stream()
-                .filter(finding -> finding.severity() == Severity.BLOCKER).count()).orElse(-1L);
+                .filter(finding -> finding.severity() == Severity.BLOCKER)
+                .filter(finding -> !finding.rule().matches("(?:review|survey)-.*|permission-lapsed")).count()).orElse(-1L);
     }
 
     @Test

@@ -35,7 +35,7 @@ final class BanDialog extends QuestionDialog {
     private String reason = "";
 
     BanDialog(Shell parent, SheetItem item) {
-        super(parent, TEXTS.text("banDialog.ban"), TEXTS.text("banDialog.planWillDo"), TEXTS.text("banDialog.ban"), 1);
+        super(parent, TEXTS.text("banDialog.title"), TEXTS.text("banDialog.planWillDo"), TEXTS.text("banDialog.ban"), 1);
         this.item = item;
         this.turn = item.thing() instanceof Turn chosen ? Optional.of(chosen) : Optional.empty();
         this.stop = turn.map(chosen -> (Stop) chosen.eContainer()).orElseGet(() -> (Stop) item.thing());
