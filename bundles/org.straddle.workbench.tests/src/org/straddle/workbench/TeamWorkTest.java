@@ -50,7 +50,7 @@ class TeamWorkTest {
         assertNull(WINDOW.ask(item::getTick));
         assertFalse(WINDOW.ask(() -> list().getItem(0).getChecked()), "the box follows");
 
-        WINDOW.deed(PACKING, "Tick off or clear");
+        WINDOW.deed(PACKING, "Tick or clear");
         WINDOW.until("the item is ticked off", () -> item.getTick() != null);
         WINDOW.ui(() -> WINDOW.session().undo());
         assertNull(WINDOW.ask(item::getTick));
