@@ -38,10 +38,10 @@ public record DayKeeping(Map<Turn, Double> chances, double whole) {
         Delay delay = Delay.none();
         Delay allKept = Delay.none();
         for (Stay stay : duty.stays()) {
-            Optional<Lateness> lateness = duty.to(stay).map(drive -> Lateness.of(drive, stay, spreads, figures));
+            Optional<Spread> lateness = duty.to(stay).map(drive -> lateness(drive, stay, spreads, figures));
             if (lateness.isPresent()) {
-                delay = lateness.get().after(delay);
-                allKept = lateness.get().after(allKept);
+                delay = delay.plus(lateness.get());
+                allKept = allKept.plus(lateness.get());
             }
             Instant ready = station.ready(stay.window());
             for (Work work : stay.turns()) {
@@ -58,17 +58,10 @@ public record DayKeeping(Map<Turn, Double> chances, double whole) {
     }
 
     /** How much later a drive makes a team than its planned arrival. */
-    private record Lateness(Duration usual, Duration deviation) {
-
-        static Lateness of(Drive drive, Stay stay, ToDoubleFunction<Drive> spreads, HoldFigures figures) {
-            Duration there = Duration.between(Duty.leaves(drive, figures), stay.window().start());
-            return new Lateness(drive.leg().total().minus(there),
-                    new DriveTime(drive.leg(), spreads.applyAsDouble(drive)).deviation());
-        }
-
-        Delay after(Delay leaving) {
-            return leaving.plus(usual, deviation);
-        }
+    private static Spread lateness(Drive drive, Stay stay, ToDoubleFunction<Drive> spreads, HoldFigures figures) {
+        Duration there = Duration.between(Duty.leaves(drive, figures), stay.window().start());
+        return Spread.of(drive.leg().total().minus(there),
+                new DriveTime(drive.leg(), spreads.applyAsDouble(drive)).deviation());
     }
 
     /** How many turns it expects to keep. */

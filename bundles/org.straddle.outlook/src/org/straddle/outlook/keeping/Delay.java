@@ -2,8 +2,6 @@ package org.straddle.outlook.keeping;
 
 import java.time.Duration;
 
-import org.hipparchus.special.Erf;
-
 /**
  * How late a team may be: a histogram of delays in whole minutes, negative when early. The bar of a minute holds what lies
  * within half a minute of it, spread evenly. What is later than {@value #LATEST} minutes is kept there.
@@ -15,8 +13,6 @@ public final class Delay {
 
     /** What is less likely is left out of sums; it changes no figure that anybody reads. */
     private static final double NOTHING = 1e-9;
-
-    private static final double DEVIATIONS = 4;
 
     private final double[] bars;
 
@@ -37,25 +33,19 @@ public final class Delay {
 
     /** After something more whose length is normally distributed. @param usual may be negative: time that is there beyond it */
     public Delay plus(Duration usual, Duration deviation) {
-        double mean = minutes(usual);
-        double sigma = minutes(deviation);
-        if (sigma < 1e-6) {
-            return plus(usual);
-        }
-        int first = (int) Math.floor(mean - DEVIATIONS * sigma);
-        int last = (int) Math.ceil(mean + DEVIATIONS * sigma);
-        double[] more = new double[last - first + 1];
-        double below = 0;
-        for (int minute = first; minute <= last; minute++) {
-            double until = minute == last ? 1 : normal((minute + 0.5 - mean) / sigma);
-            more[minute - first] = until - below;
-            below = until;
+        return plus(Spread.of(usual, deviation));
+    }
+
+    /** After something more of uncertain length. */
+    Delay plus(Spread more) {
+        if (more.bars().length == 0) {
+            return plus(more.usual());
         }
         double[] sum = new double[bars.length];
         for (int i = 0; i < bars.length; i++) {
             if (bars[i] > NOTHING) {
-                for (int j = 0; j < more.length; j++) {
-                    sum[index(i + EARLIEST + first + j)] += bars[i] * more[j];
+                for (int j = 0; j < more.bars().length; j++) {
+                    sum[index(i + EARLIEST + more.first() + j)] += bars[i] * more.bars()[j];
                 }
             }
         }
@@ -117,12 +107,7 @@ public final class Delay {
         return Math.max(EARLIEST, Math.min(LATEST, minute)) - EARLIEST;
     }
 
-    private static double minutes(Duration duration) {
+    static double minutes(Duration duration) {
         return duration.toMillis() / 60_000.0;
-    }
-
-    /** The distribution function of the normal distribution. */
-    private static double normal(double deviations) {
-        return Erf.erfc(-deviations / Math.sqrt(2)) / 2;
     }
 }
