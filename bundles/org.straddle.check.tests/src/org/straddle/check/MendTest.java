@@ -54,7 +54,7 @@ class MendTest {
             peak-low             | policies minimumPeakElevationDeg=20 / A: S1 10:00-11:00 [Tern 10:20-10:30] | S1 10:00-11:00
             ban-broken           | plan +bans site=S1 / A: S1 10:00-11:00 [Tern 10:20-10:30]; S2 13:00-14:00 | S2 13:00-14:00
             ban-broken           | plan +bans bird=Tern / A: S1 10:00-11:00 [Tern 10:20-10:30] | S1 10:00-11:00
-            square-too-often     | policies repeatWorths=0.5 / A: S1 10:00-12:00 [Tern 10:20-10:30] [Skua 10:40-10:50] [Gull 11:00-11:10] | S1 10:00-12:00 [Tern 10:20-10:30]
+            square-too-often     | policies tooOftenPercent=5 / A: S1 10:00-12:00 [Tern 10:20-10:30] [Skua 10:40-10:50] [Gull 11:00-11:10] | S1 10:00-12:00 [Tern 10:20-10:30]
             bird-off             | Tern +calendar from=10:25 until=10:35 / A: S1 10:00-11:00 [Tern 10:20-10:30] | S1 10:00-11:00 [Tern 10:25-10:30]
             """)
     void settlesItsFinding(String rule, String before, String after) {

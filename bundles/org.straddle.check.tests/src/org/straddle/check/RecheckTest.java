@@ -42,7 +42,7 @@ class RecheckTest {
             event +demands square=IP04 sharePercent=70
             event +legTimes from=S1 to=S2 minutes=70 origin=map
             plan +bans bird=Auk from=06:00 until=08:00
-            policies repeatWorths=0.5,0.2
+            policies tooOftenPercent=10
             radio drawsW=100
             power storesWh=50
             S1 +horizon elevationDeg=3 +surveys date=2031-06-10 expires=2031-06-20

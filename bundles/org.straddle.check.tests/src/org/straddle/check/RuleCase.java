@@ -179,13 +179,13 @@ record RuleCase(String rule, LocalDate day, String wrong, String right) {
                 of("same-square", "A: S1 10:00-11:00 / B: S1b 10:30-12:00", "A: S1 10:00-11:00 / B: S2 10:30-12:00"),
                 of("same-square", "A: L 10:00-11:00 / B: S2 10:30-12:00", "A: L 10:00-11:00 / B: S2 11:00-12:00"),
                 of("square-too-often",
-                        "policies repeatWorths=0.5 / A: S1 10:00-12:00 [Tern 10:20-10:30] [Skua 10:40-10:50]",
-                        "policies repeatWorths=0.5,0.1 / A: S1 10:00-12:00 [Tern 10:20-10:30] [Skua 10:40-10:50]"),
+                        "policies tooOftenPercent=5 / A: S1 10:00-12:00 [Tern 10:20-10:30] [Skua 10:40-10:50]",
+                        "policies tooOftenPercent=50 / A: S1 10:00-12:00 [Tern 10:20-10:30] [Skua 10:40-10:50]"),
                 of("square-too-often", "event +demands square=IP04 sharePercent=50 / A: S1 10:00-12:00 [Tern 10:20-10:30]",
                         "event +demands square=IP04 sharePercent=50 / A: L 10:00-12:00 [Tern 10:20-10:30]"),
-                of("square-too-often", "policies repeatWorths=0.5 / A: S1 10:00-12:00 [Tern 10:20-10:30]"
+                of("square-too-often", "policies tooOftenPercent=5 / A: S1 10:00-12:00 [Tern 10:20-10:30]"
                                 + " / B: S1b 16:00-17:00 [Skua 16:20-16:30]",
-                        "policies repeatWorths=0.5 / A: S1 10:00-12:00 [Tern 10:20-10:30]"
+                        "policies tooOftenPercent=5 / A: S1 10:00-12:00 [Tern 10:20-10:30]"
                                 + " / B: L 16:00-17:00 [Skua 16:20-16:30]"),
                 of("ban-broken", "plan +bans site=S1 / A: S1 10:00-11:00", "plan +bans site=S2 / A: S1 10:00-11:00"),
                 of("ban-broken", "plan +bans bird=Tern from=10:00 until=10:21 / A: S1 10:00-11:00 [Tern 10:20-10:30]",

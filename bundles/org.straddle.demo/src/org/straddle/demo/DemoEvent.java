@@ -2,7 +2,6 @@ package org.straddle.demo;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 
@@ -80,8 +79,8 @@ public final class DemoEvent {
         policies.setRoadSpeedKmh(70);
         policies.setDetourFactor(1.3);
         policies.setDrivingLimitMinutes(480);
-        // Most chasers need some tries: later passes still count.
-        policies.getRepeatWorths().addAll(List.of(0.4, 0.2, 0.12, 0.08, 0.06, 0.05, 0.05, 0.04));
+        // Other squares still lack turns.
+        policies.setTooOftenPercent(30);
     }
 
     /** Squares that a site claims, by their rank in the alphabet, and some that no site claims. */

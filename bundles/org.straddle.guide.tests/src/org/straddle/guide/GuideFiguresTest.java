@@ -18,7 +18,6 @@ import org.junit.jupiter.api.Test;
 import org.straddle.model.Policies;
 import org.straddle.model.StraddleFactory;
 import org.straddle.model.StraddlePackage;
-import org.straddle.outlook.PolicyFigures;
 
 /** Figures of the policies bear the names of the event's form and the defaults of the model. */
 class GuideFiguresTest {
@@ -79,9 +78,6 @@ class GuideFiguresTest {
     }
 
     private static String written(EStructuralFeature feature) {
-        if (feature == StraddlePackage.Literals.POLICIES__REPEAT_WORTHS) {
-            return PolicyFigures.of(null).repeatWorths().stream().map(String::valueOf).collect(Collectors.joining(", "));
-        }
         Policies usual = StraddleFactory.eINSTANCE.createPolicies();
         Object value = usual.eGet(feature);
         return value instanceof Boolean yes ? yes ? "yes" : "no"

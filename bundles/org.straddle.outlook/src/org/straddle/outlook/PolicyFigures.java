@@ -1,7 +1,6 @@
 package org.straddle.outlook;
 
 import java.time.Duration;
-import java.util.List;
 
 import org.straddle.model.Policies;
 import org.straddle.model.StraddleFactory;
@@ -28,8 +27,6 @@ import org.straddle.sky.Window;
  * @param drivingLimit            for one team in one day, above 0
  * @param breakAfter              driving after which a break is due, above 0
  * @param breakLength             length of a break
- * @param repeatWorths            worth of the first, second, … pass from a square as a share of its demand; what comes
- *                                after the last is worth nothing
  * @param usableEnergy            part of the stored energy that a plan may count on, above 0, at most 1
  * @param coldestDegC             lowest temperature expected at the sites
  */
@@ -37,10 +34,7 @@ public record PolicyFigures(double roadSpeedKmh, double detourFactor, Duration t
         Duration takeDown, Duration minimumTurn, double minimumPeakElevationDeg, int surveyAgeLimitDays,
         int reviewValidityDays, Duration elementSetAgeLimit, double leastPresence, double reachElevationDeg,
         double stationSpanM, boolean loneOperatorAllowed, Duration drivingLimit, Duration breakAfter, Duration breakLength,
-        List<Double> repeatWorths, double usableEnergy, double coldestDegC) {
-
-    /** Used when the event names no repeat worths. Common practice, no source. */
-    public static final List<Double> USUAL_REPEAT_WORTHS = List.of(0.5, 0.25, 0.15, 0.1);
+        double usableEnergy, double coldestDegC) {
 
     /** @param chosen may be null: then every figure is the default */
     public static PolicyFigures of(Policies chosen) {
@@ -67,8 +61,6 @@ public record PolicyFigures(double roadSpeedKmh, double detourFactor, Duration t
                 minutes(above0(p.getDrivingLimitMinutes(), defaults.getDrivingLimitMinutes()), 0),
                 minutes(above0(p.getBreakAfterMinutes(), defaults.getBreakAfterMinutes()), 0),
                 minutes(p.getBreakMinutes(), defaults.getBreakMinutes()),
-                p.getRepeatWorths().isEmpty() ? USUAL_REPEAT_WORTHS
-                        : p.getRepeatWorths().stream().map(worth -> worth >= 0 && worth <= 1 ? worth : 0.0).toList(),
                 p.getUsableEnergyPercent() > 0 && p.getUsableEnergyPercent() <= 100 ? p.getUsableEnergyPercent() / 100
                         : defaults.getUsableEnergyPercent() / 100,
                 Math.abs(p.getColdestDegC()) <= 100 ? p.getColdestDegC() : defaults.getColdestDegC());

@@ -5,10 +5,12 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Set;
 
 import javax.xml.parsers.SAXParser;
 
 import org.eclipse.emf.common.util.URI;
+import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.resource.Resource;
 import org.eclipse.emf.ecore.xmi.IllegalValueException;
 import org.eclipse.emf.ecore.xmi.XMIException;
@@ -37,6 +39,9 @@ final class EventResource extends XMIResourceImpl {
 
     private static final int LONGEST_QUOTE = 60;
 
+    /** Features of an older format that are left out. */
+    private Set<String> retired = Set.of();
+
     EventResource(URI uri) {
         super(uri);
     }
@@ -47,6 +52,7 @@ final class EventResource extends XMIResourceImpl {
 
     void read(byte[] bytes) throws EventFolderException {
         setIntrinsicIDToEObjectMap(new HashMap<>());
+        retired = Migration.retired(bytes);
         try {
             load(new ByteArrayInputStream(bytes), Map.of());
         } catch (Refusal e) {
@@ -88,13 +94,16 @@ final class EventResource extends XMIResourceImpl {
 
     @Override
     protected XMLLoad createXMLLoad() {
-        return new Loading(createXMLHelper());
+        return new Loading(createXMLHelper(), retired);
     }
 
     private static final class Loading extends XMILoadImpl {
 
-        Loading(XMLHelper helper) {
+        private final Set<String> retired;
+
+        Loading(XMLHelper helper, Set<String> retired) {
             super(helper);
+            this.retired = retired;
         }
 
         @Override
@@ -108,6 +117,16 @@ final class EventResource extends XMIResourceImpl {
                 @Override
                 public void error(XMIException e) {
                     throw new Refusal(e);
+                }
+
+                @Override
+                protected void handleUnknownFeature(String prefix, String name, boolean isElement, EObject object, String value) {
+                    if (isElement && retired.contains(name)) {
+                        // The framework skips what has this type.
+                        types.push(ERROR_TYPE);
+                    } else {
+                        super.handleUnknownFeature(prefix, name, isElement, object, value);
+                    }
                 }
             };
         }

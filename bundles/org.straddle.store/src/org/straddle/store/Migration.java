@@ -1,7 +1,10 @@
 package org.straddle.store;
 
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 import org.straddle.model.Acceptance;
@@ -12,25 +15,40 @@ import org.straddle.words.Catalogue;
 /**
  * What became of an event that an older Straddle wrote. It is read into objects of today; on the disk it stays as it is
  * until somebody saves. Format 2 holds acceptances against facts, format 1 against a sentence: those of format 1 cannot
- * be carried over.
+ * be carried over. Formats 1 and 2 say what repeated passes from a square are worth; format 3 counts expected chasers.
  *
  * @param from     format of the event's own file
  * @param lost     the findings whose acceptances could not be carried over, as {@code rule id id …}
+ * @param repeats  worths of repeated passes that the event named, which count no more
  */
-public record Migration(int from, List<String> lost) {
+public record Migration(int from, List<String> lost, List<String> repeats) {
 
     private static final Catalogue TEXTS = Catalogue.of(Migration.class);
-    /** Its things have the same names and features as those of today, and fewer of them. */
-    private static final String FIRST = "urn:straddle:model:1";
-    private static final Pattern IS_FIRST = Pattern.compile("xmlns(:\\w+)?\\s*=\\s*[\"']" + FIRST + "[\"']");
+    /** Apart from what is retired, their things have the same names and features as those of today, and fewer of them. */
+    private static final List<String> OLDER = List.of("urn:straddle:model:1", "urn:straddle:model:2");
+    private static final Pattern IS_OLDER = Pattern.compile("xmlns(?::\\w+)?\\s*=\\s*[\"']("
+            + String.join("|", OLDER) + ")[\"']");
+    private static final String REPEAT_WORTHS = "repeatWorths";
+    private static final Pattern REPEAT_WORTH = Pattern.compile("<" + REPEAT_WORTHS + ">([^<]*)</");
 
     public Migration {
         lost = List.copyOf(lost);
+        repeats = List.copyOf(repeats);
     }
 
     /** Lets files of older formats be read as objects of today. */
     static void prepare(EventResourceSet set) {
-        set.getPackageRegistry().put(FIRST, StraddlePackage.eINSTANCE);
+        OLDER.forEach(older -> set.getPackageRegistry().put(older, StraddlePackage.eINSTANCE));
+    }
+
+    /** Features that a file may hold because it is old, and that are left out. */
+    static Set<String> retired(byte[] file) {
+        return format(file) < Format.CURRENT ? Set.of(REPEAT_WORTHS) : Set.of();
+    }
+
+    private static int format(byte[] file) {
+        Matcher older = IS_OLDER.matcher(new String(file, StandardCharsets.UTF_8));
+        return older.find() ? Format.of(older.group(1)).orElseThrow() : Format.CURRENT;
     }
 
     /**
@@ -40,17 +58,24 @@ public record Migration(int from, List<String> lost) {
      * @return null when it is of the format of today
      */
     static Migration of(byte[] file, Event event) {
-        if (!IS_FIRST.matcher(new String(file, StandardCharsets.UTF_8)).find()) {
+        int from = format(file);
+        if (from == Format.CURRENT) {
             return null;
         }
-        List<String> lost = event.getAcceptances().stream().map(Acceptance::getFinding).map(String::valueOf).toList();
-        event.getAcceptances().clear();
-        return new Migration(1, lost);
+        List<String> lost = new ArrayList<>();
+        if (from == 1) {
+            event.getAcceptances().stream().map(Acceptance::getFinding).map(String::valueOf).forEach(lost::add);
+            event.getAcceptances().clear();
+        }
+        List<String> repeats = REPEAT_WORTH.matcher(new String(file, StandardCharsets.UTF_8)).results()
+                .map(worth -> worth.group(1).strip()).toList();
+        return new Migration(from, lost, repeats);
     }
 
     /** What to tell whoever opened it. */
     public String sentence() {
         return TEXTS.text("migration.opened", "from", from, "to", Format.CURRENT, "lost", lost.size(), "findings",
-                lost.stream().map(finding -> finding.split(" ")[0]).distinct().toList());
+                lost.stream().map(finding -> finding.split(" ")[0]).distinct().toList(), "repeats", !repeats.isEmpty(),
+                "worths", repeats);
     }
 }

@@ -77,7 +77,7 @@ class HandExampleTest {
     @Test
     void noTurnServesMoreSurelyThanThePolicySays() {
         WorthFigures all = new WorthFigures(100, 1, 1000, 1000, 1000, new QualityRamp(0.3, 20), 1, java.time.Duration.ofDays(30),
-                1, 1, 1, 1, 1, 1, 1, 0.95);
+                1, 1, 1, 1, 1, 1, 1, 0.95, 0.5);
         TurnChance turn = TurnChance.of(List.of(Example.NEAR), Example.GROUPS,
                 List.of(new GroupMinutes(10, 1, 10), new GroupMinutes(10, 1, 10)), 10, 1000, 1, 1, 1, all);
         assertEquals(0.95, turn.groups().get(0).probability(), CLOSE);

@@ -111,7 +111,7 @@ public final class EventWorth {
 
     /** Whether anybody needs anything. */
     public boolean isAnythingWanted() {
-        return wanted.stream().anyMatch(square -> groups.stream().anyMatch(group -> group.needs().of(square) > 0));
+        return wanted.stream().anyMatch(this::isNeeded);
     }
 
     /** What the site lacks on the local day of an instant. */
@@ -148,6 +148,28 @@ public final class EventWorth {
     /** What turns are worth together. */
     public PlanWorth of(Collection<TurnChance> turns) {
         return new PlanWorth(groups, wanted, turns);
+    }
+
+    /**
+     * Part of those whom a turn could serve with one of its squares that earlier turns are expected to serve with it, 0 to 1;
+     * 1 for a square that nobody needs.
+     */
+    public double taken(Square square, TurnChance turn, Collection<TurnChance> earlier) {
+        if (!isNeeded(square)) {
+            return 1;
+        }
+        double alone = of(List.of(turn)).served(square);
+        return alone > 0 ? 1 - of(earlier).more(square, turn) / alone : 0;
+    }
+
+    /** Whether a turn comes too late for one of its squares: earlier turns serve too many of those whom it could serve. */
+    public boolean isTooOften(Square square, TurnChance turn, Collection<TurnChance> earlier) {
+        return taken(square, turn, earlier) > figures.tooOften();
+    }
+
+    /** Whether anybody needs a square. */
+    public boolean isNeeded(Square square) {
+        return groups.stream().anyMatch(group -> group.needs().of(square) > 0);
     }
 
     /** The turns of the event's plan that can be used, each happening with the usual chance. */

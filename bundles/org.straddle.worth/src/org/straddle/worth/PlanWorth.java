@@ -132,12 +132,15 @@ public final class PlanWorth {
 
     /** What the plan would gain by one more turn. */
     public double more(TurnChance turn) {
+        return turn.squares().stream().mapToDouble(square -> more(square, turn)).sum();
+    }
+
+    /** What it would gain in one square of the turn. */
+    public double more(Square square, TurnChance turn) {
         double sum = 0;
-        for (Square square : turn.squares()) {
-            double[] left = unserved.getOrDefault(square, ones());
-            for (int g = 0; g < left.length; g++) {
-                sum += groups.get(g).needs().of(square) * left[g] * turn.groups().get(g).probability();
-            }
+        double[] left = unserved.getOrDefault(square, ones());
+        for (int g = 0; g < left.length; g++) {
+            sum += groups.get(g).needs().of(square) * left[g] * turn.groups().get(g).probability();
         }
         return sum;
     }

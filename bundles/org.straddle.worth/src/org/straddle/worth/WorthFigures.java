@@ -29,11 +29,13 @@ import org.straddle.model.WorkMode;
  * @param unready         chance that a site can be used that lacks something; 1 when the event plans with all sites, as if
  *                        everything were settled in time
  * @param surest          no turn serves anybody more surely
+ * @param tooOften        a square is worked too often when earlier turns serve more than this part of those whom a turn
+ *                        could serve
  */
 public record WorthFigures(double chasers, double callers, double fmPerMinute, double linearPerMinute,
         double dataPerMinute, QualityRamp quality, double workedLately, Duration lately, double working,
         double intermittent, double heardOnly, double unknown, double notHeard, double happens, double unready,
-        double surest) {
+        double surest, double tooOften) {
 
     /** An amount −ln(1 − p) must stay a number. */
     private static final double MOST = 0.999;
@@ -58,7 +60,8 @@ public record WorthFigures(double chasers, double callers, double fmPerMinute, d
                 share(p.getBirdNotHeardPercent(), usual.getBirdNotHeardPercent()),
                 share(p.getTurnHappensPercent(), usual.getTurnHappensPercent()),
                 p.getSitesTaken() == SitesTaken.ALL ? 1 : share(p.getUnreadySitePercent(), usual.getUnreadySitePercent()),
-                Math.min(MOST, share(p.getSurestContactPercent(), usual.getSurestContactPercent())));
+                Math.min(MOST, share(p.getSurestContactPercent(), usual.getSurestContactPercent())),
+                share(p.getTooOftenPercent(), usual.getTooOftenPercent()));
     }
 
     /** Most contacts in a minute of full quality. */

@@ -23,6 +23,8 @@ import org.straddle.outlook.itinerary.Itinerary;
 import org.straddle.outlook.itinerary.Work;
 import org.straddle.outlook.keeping.PlanKeeping;
 import org.straddle.sky.Window;
+import org.straddle.worth.EventWorth;
+import org.straddle.worth.TurnChance;
 
 /** One look of all rules at one outlook, with what several of them need worked out once. For one thread. */
 public final class Inspection {
@@ -39,6 +41,8 @@ public final class Inspection {
     private final HoldFigures hold;
     private SortedMap<Square, List<Site>> claims;
     private Bans bans;
+    private EventWorth worth;
+    private final Map<Work, TurnChance> chances = new HashMap<>();
 
     private Inspection(Outlook outlook) {
         this.outlook = outlook;
@@ -77,6 +81,25 @@ public final class Inspection {
     /** How likely the turns of a team happen as published. */
     public PlanKeeping keeping(Team team) {
         return keeping.computeIfAbsent(team, any -> PlanKeeping.of(any, outlook, itinerary.of(any)));
+    }
+
+    /** What turns of the event are worth. */
+    public EventWorth worth() {
+        if (worth == null) {
+            worth = EventWorth.of(outlook);
+        }
+        return worth;
+    }
+
+    /** A turn as chasers may profit from it. */
+    public TurnChance chance(Work work) {
+        return chances.computeIfAbsent(work, any -> worth().chance(any.site(), any.bird(), any.window()));
+    }
+
+    /** The turns from a square that begin before a turn, as chasers may profit from them. */
+    public List<TurnChance> earlier(Square square, Work work) {
+        return turnsFrom(square).stream().filter(other -> Itinerary.TURNS_BY_TIME.compare(other, work) < 0)
+                .map(this::chance).toList();
     }
 
     public Itinerary itinerary() {

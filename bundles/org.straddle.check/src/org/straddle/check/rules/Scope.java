@@ -55,9 +55,9 @@ public final class Scope<T> {
     public static final Scope<Stay> STAY = new Scope<>("stay", in -> in.itinerary().stays(), stay -> stay.stop().getId(),
             (stay, in) -> around(stay.stop(), in));
 
-    /** A square: the sites that claim it, and all stops that compete for their squares. */
+    /** A square: who needs it and where they live, the sites that claim it, and all stops that compete for their squares. */
     public static final Scope<Square> SQUARE = new Scope<>("square", in -> in.claims().keySet(), Square::name,
-            (square, in) -> Stream.concat(in.event().getDemands().stream(), in.claims().get(square).stream()
+            (square, in) -> Stream.concat(chasers(in), in.claims().get(square).stream()
                     .flatMap(site -> in.outlook().squares(site).stream()).distinct()
                     .flatMap(near -> in.claims().get(near).stream()).distinct()
                     .flatMap(site -> Stream.concat(Stream.of(site),
@@ -102,6 +102,10 @@ public final class Scope<T> {
     /** Things of the event that rules of this scope read; some may be named twice. */
     public Stream<? extends EObject> reads(T subject, Inspection in) {
         return reads.apply(subject, in);
+    }
+
+    private static Stream<EObject> chasers(Inspection in) {
+        return concat(in.event().getDemands().stream(), in.event().getRegions().stream(), in.event().getChaserList().stream());
     }
 
     private static Stream<EObject> people(Inspection in) {

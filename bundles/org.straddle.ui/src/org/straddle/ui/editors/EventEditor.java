@@ -27,7 +27,6 @@ import org.straddle.model.naming.Naming;
 import org.straddle.ui.fields.Allowances;
 import org.straddle.ui.fields.Dates;
 import org.straddle.ui.fields.FieldForm;
-import org.straddle.ui.fields.Listed;
 import org.straddle.ui.fields.Notation;
 import org.straddle.ui.fields.Numbers;
 import org.straddle.ui.fields.RiskMatrices;
@@ -129,6 +128,44 @@ public final class EventEditor extends ThingEditor<Event> {
         form.check(TEXTS.text("eventEditor.loneOperator"),
                 policy(event, Literals.POLICIES__LONE_OPERATOR_ALLOWED));
 
+        form.section(TEXTS.text("eventEditor.section.worth"), TEXTS.text("eventEditor.section.worth.description"));
+        form.text(TEXTS.text("eventEditor.chasers"), TEXTS.text("eventEditor.chasers.unit"), Numbers.whole(1, 1_000_000),
+                policy(event, Literals.POLICIES__CHASERS));
+        figure(form, event, TEXTS.text("eventEditor.callers"), TEXTS.text("eventEditor.callers.unit"), 0, 100,
+                Literals.POLICIES__CALLERS_PERCENT);
+        figure(form, event, TEXTS.text("eventEditor.fmContacts"), TEXTS.text("eventEditor.fmContacts.unit"), 0.01, 60,
+                Literals.POLICIES__FM_CONTACTS_PER_MINUTE);
+        figure(form, event, TEXTS.text("eventEditor.linearContacts"), TEXTS.text("eventEditor.linearContacts.unit"), 0.01, 60,
+                Literals.POLICIES__LINEAR_CONTACTS_PER_MINUTE);
+        figure(form, event, TEXTS.text("eventEditor.dataContacts"), TEXTS.text("eventEditor.dataContacts.unit"), 0.01, 60,
+                Literals.POLICIES__DATA_CONTACTS_PER_MINUTE);
+        figure(form, event, TEXTS.text("eventEditor.lowMinute"), TEXTS.text("eventEditor.lowMinute.unit"), 0, 100,
+                Literals.POLICIES__LOW_MINUTE_PERCENT);
+        figure(form, event, TEXTS.text("eventEditor.fullMinuteFrom"), TEXTS.text("eventEditor.fullMinuteFrom.unit"), 0.1, 90,
+                Literals.POLICIES__FULL_VIEW_DEG);
+        figure(form, event, TEXTS.text("eventEditor.birdWorkedLately"), TEXTS.text("eventEditor.birdWorkedLately.unit"), 0, 100,
+                Literals.POLICIES__BIRD_WORKED_LATELY_PERCENT);
+        figure(form, event, TEXTS.text("eventEditor.lately"), TEXTS.text("eventEditor.lately.unit"), 0.1, 3650,
+                Literals.POLICIES__WORKED_LATELY_DAYS);
+        figure(form, event, TEXTS.text("eventEditor.birdWorking"), TEXTS.text("eventEditor.birdWorking.unit"), 0, 100,
+                Literals.POLICIES__BIRD_WORKING_PERCENT);
+        figure(form, event, TEXTS.text("eventEditor.birdUnknown"), TEXTS.text("eventEditor.birdUnknown.unit"), 0, 100,
+                Literals.POLICIES__BIRD_UNKNOWN_PERCENT);
+        figure(form, event, TEXTS.text("eventEditor.birdIntermittent"), TEXTS.text("eventEditor.birdIntermittent.unit"), 0, 100,
+                Literals.POLICIES__BIRD_INTERMITTENT_PERCENT);
+        figure(form, event, TEXTS.text("eventEditor.birdHeardOnly"), TEXTS.text("eventEditor.birdHeardOnly.unit"), 0, 100,
+                Literals.POLICIES__BIRD_HEARD_ONLY_PERCENT);
+        figure(form, event, TEXTS.text("eventEditor.birdNotHeard"), TEXTS.text("eventEditor.birdNotHeard.unit"), 0, 100,
+                Literals.POLICIES__BIRD_NOT_HEARD_PERCENT);
+        figure(form, event, TEXTS.text("eventEditor.turnHappens"), TEXTS.text("eventEditor.turnHappens.unit"), 0, 100,
+                Literals.POLICIES__TURN_HAPPENS_PERCENT);
+        figure(form, event, TEXTS.text("eventEditor.unreadySite"), TEXTS.text("eventEditor.unreadySite.unit"), 0, 100,
+                Literals.POLICIES__UNREADY_SITE_PERCENT);
+        figure(form, event, TEXTS.text("eventEditor.surestContact"), TEXTS.text("eventEditor.surestContact.unit"), 1, 99.9,
+                Literals.POLICIES__SUREST_CONTACT_PERCENT);
+        figure(form, event, TEXTS.text("eventEditor.tooOften"), TEXTS.text("eventEditor.tooOften.unit"), 0, 100,
+                Literals.POLICIES__TOO_OFTEN_PERCENT);
+
         form.section(TEXTS.text("eventEditor.section.holds"), TEXTS.text("eventEditor.section.holds.description"));
         figure(form, event, TEXTS.text("eventEditor.timeInHand"), TEXTS.text("eventEditor.timeInHand.unit"), 0, 1440,
                 Literals.POLICIES__IN_HAND_MINUTES);
@@ -178,9 +215,6 @@ public final class EventEditor extends ThingEditor<Event> {
         figure(form, event, TEXTS.text("eventEditor.leastPresence"),
                 TEXTS.text("eventEditor.leastPresence.unit"), 0, 1, Literals.POLICIES__LEAST_PRESENCE);
         figure(form, event, TEXTS.text("eventEditor.stationSpan"), TEXTS.text("eventEditor.stationSpan.unit"), 0, 1000, Literals.POLICIES__STATION_SPAN_M);
-        form.text(TEXTS.text("eventEditor.worthOfRepeats"), "", Listed.of(Numbers.between(0, 1)),
-                this.<List<Double>>policy(event, Literals.POLICIES__REPEAT_WORTHS))
-                .example(TEXTS.text("eventEditor.worthOfRepeats.example"));
 
         form.section(TEXTS.text("eventEditor.section.howLongThingsStayCurrent"), "");
         form.text(TEXTS.text("eventEditor.visits"), TEXTS.text("eventEditor.visits.unit"), Numbers.whole(0, 10_000),

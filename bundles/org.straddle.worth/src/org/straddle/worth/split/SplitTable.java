@@ -3,10 +3,10 @@ package org.straddle.worth.split;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 import org.straddle.grid.Square;
 import org.straddle.model.Site;
@@ -26,9 +26,6 @@ import org.straddle.worth.TurnChance;
  */
 public record SplitTable(List<Row> rows, List<OfSquare> squares) {
 
-    /** A square is worked too often when its turns take more than this part of their worth from each other. Ours. */
-    private static final double TOO_MUCH = 0.5;
-
     /**
      * A square at one stop.
      *
@@ -45,13 +42,12 @@ public record SplitTable(List<Row> rows, List<OfSquare> squares) {
      * @param passes turns that work it
      * @param served expected chasers served with it
      * @param wanted how many need it
-     * @param lost   part of what its turns would bring each alone that they take from each other, 0 to 1
+     * @param tooMany turns that come too late for it, because earlier ones serve too many of those whom they could serve
      */
-    public record OfSquare(Square square, int passes, double served, double wanted, double lost) {
+    public record OfSquare(Square square, int passes, double served, double wanted, int tooMany) {
 
-        /** Whether the turns mostly serve those who would be served anyway. */
         public boolean isWorkedTooOften() {
-            return passes > 1 && lost > TOO_MUCH;
+            return tooMany > 0;
         }
     }
 
@@ -80,17 +76,16 @@ public record SplitTable(List<Row> rows, List<OfSquare> squares) {
     }
 
     private static List<OfSquare> squares(EventWorth worth) {
-        Map<Turn, TurnChance> turns = new HashMap<>(worth.turns());
-        PlanWorth whole = worth.of(turns.values());
+        Map<Turn, TurnChance> chances = worth.turns();
+        List<TurnChance> inTime = Itinerary.of(worth.outlook().event()).turns().stream().map(work -> chances.get(work.turn())).toList();
+        PlanWorth whole = worth.of(inTime);
         List<OfSquare> all = new ArrayList<>();
         for (Square square : whole.squares()) {
-            List<TurnChance> working = turns.values().stream().filter(turn -> turn.squares().contains(square)).toList();
-            double adds = working.stream().mapToDouble(turn -> whole.served(square)
-                    - worth.of(working.stream().filter(other -> other != turn).toList()).served(square)).sum();
-            double alone = working.stream().mapToDouble(turn -> worth.of(List.of(turn)).served(square)).sum();
+            List<TurnChance> working = inTime.stream().filter(turn -> turn.squares().contains(square)).toList();
             if (!working.isEmpty() || whole.wanted(square) > 0) {
-                all.add(new OfSquare(square, working.size(), whole.served(square), whole.wanted(square),
-                        alone > 0 ? 1 - adds / alone : 0));
+                int tooMany = (int) IntStream.range(0, working.size())
+                        .filter(turn -> worth.isTooOften(square, working.get(turn), working.subList(0, turn))).count();
+                all.add(new OfSquare(square, working.size(), whole.served(square), whole.wanted(square), tooMany));
             }
         }
         return all;

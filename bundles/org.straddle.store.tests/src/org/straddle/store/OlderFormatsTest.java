@@ -1,0 +1,129 @@
+package org.straddle.store;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The demo event as earlier releases wrote it, in {@code data/format-1} (two acceptances) and {@code data/format-2} (one). */
+class OlderFormatsTest {
+
+    /** Tests run in the folder of their bundle. */
+    private static final Path WRITTEN_THEN = Path.of("data").toAbsolutePath();
+
+    private static final List<String> REPEATS = List.of("0.4", "0.2", "0.12", "0.08", "0.06", "0.05", "0.05", "0.04");
+
+    @TempDir
+    Path folder;
+
+    private void copy(int format) throws IOException {
+        Path then = WRITTEN_THEN.resolve("format-" + format);
+        try (Stream<Path> files = Files.walk(then)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Path copy = folder.resolve(then.relativize(file).toString());
+                Files.createDirectories(copy.getParent());
+                Files.copy(file, copy);
+            }
+        }
+    }
+
+    @Test
+    void theFirstOpensAndSaysWhatCouldNotBeCarriedOver() throws Exception {
+        copy(1);
+        try (EventFolder opened = EventFolder.open(folder)) {
+            assertEquals(List.of(3, 8, 20, 6), sizes(opened));
+            assertFalse(opened.event().getPlan().getStops().isEmpty());
+            Migration migration = opened.migration().orElseThrow();
+            assertEquals(1, migration.from());
+            assertEquals(List.of("kit-without-spare", "survey-old"),
+                    migration.lost().stream().map(finding -> finding.split(" ")[0]).sorted().toList());
+            assertTrue(opened.event().getAcceptances().isEmpty());
+            assertTrue(migration.sentence().contains("2 acceptances") && migration.sentence().contains("survey-old"),
+                    migration.sentence());
+            assertEquals(REPEATS, migration.repeats());
+        }
+    }
+
+    /** Worths of repeated passes go, with a word; all else stays. */
+    @Test
+    void theSecondOpensWithoutItsWorthsOfRepeats() throws Exception {
+        copy(2);
+        try (EventFolder opened = EventFolder.open(folder)) {
+            assertEquals(List.of(3, 8, 20, 6), sizes(opened));
+            assertEquals(70, opened.event().getPolicies().getRoadSpeedKmh());
+            assertEquals(480, opened.event().getPolicies().getDrivingLimitMinutes());
+            assertEquals(1, opened.event().getAcceptances().size());
+            Migration migration = opened.migration().orElseThrow();
+            assertEquals(2, migration.from());
+            assertEquals(List.of(), migration.lost());
+            assertEquals(REPEATS, migration.repeats());
+            assertTrue(migration.sentence().contains("0.12") && migration.sentence().contains("format 2"),
+                    migration.sentence());
+        }
+    }
+
+    /** Only files of an older format may hold what is retired. */
+    @Test
+    void todaysFilesMayNotHoldWorthsOfRepeats() throws Exception {
+        copy(2);
+        Path file = folder.resolve("event.straddle");
+        Files.writeString(file, Files.readString(file).replace("urn:straddle:model:2", "urn:straddle:model:3"));
+        EventFolderException refused = assertThrows(EventFolderException.class, () -> EventFolder.openReadOnly(folder));
+        assertTrue(refused.getMessage().contains("repeatWorths"), refused.getMessage());
+        assertTrue(refused.line() > 0, refused.getMessage());
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2})
+    void toLookAtItChangesNothingOnTheDisk(int format) throws Exception {
+        copy(format);
+        Map<String, String> before = content();
+        try (EventFolder opened = EventFolder.openReadOnly(folder)) {
+            assertTrue(opened.migration().isPresent());
+        }
+        assertEquals(before, content());
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2})
+    void isOfTheFormatOfTodayAfterASave(int format) throws Exception {
+        copy(format);
+        try (EventFolder opened = EventFolder.open(folder)) {
+            opened.save();
+        }
+        content().forEach((name, text) -> assertFalse(text.contains("urn:straddle:model:" + format)
+                || text.contains("repeatWorths"), name));
+        try (EventFolder opened = EventFolder.openReadOnly(folder)) {
+            assertTrue(opened.migration().isEmpty());
+            assertEquals(20, opened.event().getSites().size());
+        }
+    }
+
+    private static List<Integer> sizes(EventFolder opened) {
+        return List.of(opened.event().getTeams().size(), opened.event().getOperators().size(),
+                opened.event().getSites().size(), opened.event().getBirds().size());
+    }
+
+    private Map<String, String> content() throws IOException {
+        Map<String, String> content = new TreeMap<>();
+        try (Stream<Path> files = Files.walk(folder)) {
+            for (Path file : files.filter(Files::isRegularFile).filter(path -> !path.endsWith(".straddle-lock")).toList()) {
+                content.put(folder.relativize(file).toString(), Files.readString(file));
+            }
+        }
+        return content;
+    }
+}
