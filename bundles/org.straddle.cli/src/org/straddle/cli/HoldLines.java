@@ -2,13 +2,18 @@ package org.straddle.cli;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Optional;
 
 import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
+import org.straddle.outlook.itinerary.Itinerary;
+import org.straddle.outlook.itinerary.Stay;
 import org.straddle.outlook.keeping.PlanKeeping;
 import org.straddle.words.Catalogue;
 import org.straddle.words.TimeText;
 import org.straddle.worth.EventWorth;
+import org.straddle.worth.ExpectedPlan;
+import org.straddle.worth.split.PlanB;
 import org.straddle.worth.split.ToDo;
 
 /** How likely a plan holds, which drives matter most, and what to settle before departure. */
@@ -37,18 +42,42 @@ final class HoldLines {
                     "from", Naming.name(each.drive().from()), "to", Naming.name(each.drive().to()),
                     "team", each.drive().team().getNumber(), "gain", each.gain())));
         }
-        toDo(EventWorth.of(outlook), out);
+        toDo(ExpectedPlan.of(EventWorth.of(outlook)), out);
+    }
+
+    /** Where teams go when they arrive at a stop and cannot use the place. */
+    static void planB(ExpectedPlan expected, PrintWriter out) {
+        Outlook outlook = expected.worth().outlook();
+        Itinerary plan = Itinerary.of(outlook.event());
+        if (plan.stays().stream().allMatch(stay -> stay.turns().isEmpty())) {
+            return;
+        }
+        TimeText times = TimeText.of(outlook.zone());
+        out.println(TEXTS.text("holdLines.planB"));
+        for (Stay stay : plan.stays()) {
+            if (!stay.turns().isEmpty() && outlook.isPlaced(stay.site())) {
+                Optional<PlanB> other = PlanB.of(stay, expected, plan);
+                out.println(TEXTS.text("holdLines.planBOf", "site", Naming.name(stay.site()), "team", stay.team().getNumber(),
+                        "arrival", times.at(stay.window().start()), "found", other.isPresent(),
+                        "other", other.map(found -> Naming.name(found.site())).orElse(""),
+                        "minutes", other.map(found -> found.drive().toMinutes()).orElse(0L),
+                        "turns", other.map(found -> found.turns().size()).orElse(0),
+                        "birds", other.stream().flatMap(found -> found.turns().stream()).map(work -> Naming.name(work.bird()))
+                                .distinct().toList(),
+                        "served", other.map(PlanB::served).orElse(0.0)));
+            }
+        }
     }
 
     /** What to settle at the sites of the event's plan, what unlocks most first. */
-    static void toDo(EventWorth worth, PrintWriter out) {
-        List<ToDo> open = ToDo.of(worth);
+    static void toDo(ExpectedPlan expected, PrintWriter out) {
+        List<ToDo> open = ToDo.of(expected);
         if (open.isEmpty()) {
             return;
         }
         out.println(TEXTS.text("holdLines.toDo"));
         open.forEach(each -> out.println(TEXTS.text("holdLines.toDoAt", "site", Naming.name(each.site()),
                 "lacks", each.lacks().stream().sorted().map(lack -> TEXTS.text("lack." + lack.name())).toList(),
-                "first", TimeText.of(worth.outlook().zone()).at(each.first()), "unlocks", each.unlocks())));
+                "first", TimeText.of(expected.worth().outlook().zone()).at(each.first()), "unlocks", each.unlocks())));
     }
 }

@@ -14,7 +14,10 @@ import org.straddle.plan.PlanProgress;
 import org.straddle.plan.PlanSettings;
 import org.straddle.plan.event.EventPlanner;
 import org.straddle.plan.Proposal;
+import org.straddle.store.EventFolderException;
 import org.straddle.words.Catalogue;
+import org.straddle.worth.EventWorth;
+import org.straddle.worth.ExpectedPlan;
 
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -45,6 +48,9 @@ final class PlanCommand extends EventCommand {
     @Option(names = "--list", paramLabel = "WHAT", defaultValue = "stops")
     private ProposalRows list;
 
+    @Option(names = "--sites", paramLabel = "WHICH", completionCandidates = SitesChoice.Words.class)
+    private String sites;
+
     @ArgGroup(exclusive = false, headingKey = "straddle.plan.heading.fixed")
     private FixedOptions fixed = new FixedOptions();
 
@@ -62,6 +68,9 @@ final class PlanCommand extends EventCommand {
         Event event = opened.toChange(dryRun).event();
         Edit.execute(domain -> fixed.in(domain, event));
         Event snapshot = Snapshot.of(event);
+        if (sites != null) {
+            SitesChoice.called(sites).in(snapshot);
+        }
         PlanSettings settings = settings().with(whatIf.of(snapshot));
         Outlook outlook = opened.outlook(snapshot, err());
         outlook.troubles().forEach(trouble -> err().println(trouble.sentence()));
@@ -74,18 +83,29 @@ final class PlanCommand extends EventCommand {
             Edit.execute(domain -> ApplyProposal.command(domain, event, proposal));
             opened.toChange().save();
         }
-        rows.print(list.of(proposal), out());
+        ExpectedPlan expected = ExpectedPlan.of(EventWorth.of(planned(snapshot, outlook, proposal)));
+        rows.print(list.of(proposal, expected), out());
         if (rows.forPeople()) {
-            sayWhatItIs(proposal);
+            sayWhatItIs(proposal, expected);
+            HoldLines.toDo(expected, out());
+            HoldLines.planB(expected, out());
         }
         return StraddleCommand.DONE;
     }
 
-    private void sayWhatItIs(Proposal proposal) {
-        out().println(TEXTS.text("planCommand.contacts", "served", proposal.chasers().served(),
-                "wanted", proposal.chasers().wanted()));
-        if (proposal.chasers().byGroup().size() > 1) {
-            proposal.chasers().byGroup().forEach(group -> out().println(TEXTS.text("planCommand.contacts.region",
+    /** The event as it is with the proposal, also when nothing is to be written. */
+    private static Outlook planned(Event snapshot, Outlook before, Proposal proposal) throws EventFolderException {
+        Event planned = Snapshot.of(snapshot);
+        Edit.execute(domain -> ApplyProposal.command(domain, planned, proposal));
+        return before.with(planned);
+    }
+
+    private void sayWhatItIs(Proposal proposal, ExpectedPlan expected) {
+        out().println(TEXTS.text("planCommand.contacts", "served", expected.served().served(),
+                "wanted", expected.served().wanted(), "differs", expected.differs(),
+                "happens", (int) Math.round(100 * expected.worth().figures().happens()), "bySearch", expected.bySearch().served()));
+        if (expected.served().byGroup().size() > 1) {
+            expected.served().byGroup().forEach(group -> out().println(TEXTS.text("planCommand.contacts.region",
                     "region", InertText.line(group.group().name()), "served", group.served(), "wanted", group.wanted())));
         }
         out().println(TEXTS.text("planCommand.worthSeedRounds", "plan", proposal.size(), "worth", proposal.worth(),

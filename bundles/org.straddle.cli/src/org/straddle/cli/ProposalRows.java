@@ -3,9 +3,13 @@ package org.straddle.cli;
 import java.util.List;
 import java.util.OptionalDouble;
 
+import org.straddle.outlook.itinerary.Itinerary;
 import org.straddle.plan.PlannedStop;
+import org.straddle.plan.PlannedTurn;
 import org.straddle.plan.Proposal;
 import org.straddle.words.Catalogue;
+import org.straddle.worth.ExpectedPlan;
+import org.straddle.worth.TurnChance;
 
 /** What of a proposal to print as rows. */
 enum ProposalRows {
@@ -13,7 +17,7 @@ enum ProposalRows {
     /** Each stop, and what it adds. */
     stops {
         @Override
-        Table of(Proposal proposal) {
+        Table of(Proposal proposal, ExpectedPlan expected) {
             Table table = new Table(Table.column("team"), Table.column("site"),
                     Table.column("squares"), Table.column("arrival"),
                     Table.column("departure"), Table.column("turns"),
@@ -31,7 +35,7 @@ enum ProposalRows {
     /** Each turn, what it is to the chasers, and what it adds by itself. */
     turns {
         @Override
-        Table of(Proposal proposal) {
+        Table of(Proposal proposal, ExpectedPlan expected) {
             Table table = new Table(Table.column("team"), Table.column("site"),
                     Table.column("squares"), Table.column("bird"), Table.column("start"), Table.column("end"),
                     Table.column("effectiveMinutes"), Table.column("qualityPercent"), Table.column("callers"),
@@ -40,7 +44,7 @@ enum ProposalRows {
                     stop.site().getName(), List.copyOf(stop.site().getSquares()), turn.bird().getName(),
                     turn.window().start(), turn.window().end(), tenths(turn.chance().minutes()),
                     Math.round(100 * turn.chance().quality()), tenths(turn.chance().callers()),
-                    Math.round(100 * turn.chance().chance()), rounded(turn.gain()), turn.kept().isPresent())));
+                    Math.round(100 * inPlan(stop, turn, expected).chance()), rounded(turn.gain()), turn.kept().isPresent())));
             return table;
         }
     },
@@ -48,12 +52,12 @@ enum ProposalRows {
     /** Each square that somebody needs or that is worked: who needs it, who is expected to get it, who is still owed it. */
     squares {
         @Override
-        Table of(Proposal proposal) {
+        Table of(Proposal proposal, ExpectedPlan expected) {
             Table table = new Table(Table.column("square"), Table.column("turns"),
                     Table.column("needed"), Table.column("served"), Table.column("owed"));
-            proposal.chasers().squares().forEach(square -> table.row(square.name(), proposal.chasers().turns(square),
-                    tenths(proposal.chasers().wanted(square)), tenths(proposal.chasers().served(square)),
-                    tenths(proposal.chasers().owed(square))));
+            expected.served().squares().forEach(square -> table.row(square.name(), expected.served().turns(square),
+                    tenths(expected.served().wanted(square)), tenths(expected.served().served(square)),
+                    tenths(expected.served().owed(square))));
             return table;
         }
     },
@@ -61,10 +65,10 @@ enum ProposalRows {
     /** Each region where chasers live: the contacts they want, and how many are expected. */
     regions {
         @Override
-        Table of(Proposal proposal) {
+        Table of(Proposal proposal, ExpectedPlan expected) {
             Table table = new Table(Table.column("region"), Table.column("contactsWanted"),
                     Table.column("served"));
-            proposal.chasers().byGroup().forEach(group -> table.row(group.group().name(), tenths(group.wanted()), tenths(group.served())));
+            expected.served().byGroup().forEach(group -> table.row(group.group().name(), tenths(group.wanted()), tenths(group.served())));
             return table;
         }
     },
@@ -72,7 +76,7 @@ enum ProposalRows {
     /** What becomes of each turn that was planned or published, and what is new. */
     changes {
         @Override
-        Table of(Proposal proposal) {
+        Table of(Proposal proposal, ExpectedPlan expected) {
             Table table = new Table(Table.column("change"), Table.column("at"),
                     Table.column("sentence"), Table.column("turn"));
             proposal.changes().forEach(change -> table.row(change.kind().word(), change.at(), change.sentence(),
@@ -84,7 +88,7 @@ enum ProposalRows {
     /** Each square that somebody needs and the plan does not work, and why. */
     uncovered {
         @Override
-        Table of(Proposal proposal) {
+        Table of(Proposal proposal, ExpectedPlan expected) {
             Table table = new Table(Table.column("square"), Table.column("demandPercent"),
                     Table.column("reason"), Table.column("cost"), Table.column("why"));
             proposal.uncovered().forEach(square -> table.row(square.square().name(), Math.round(100 * square.demand()),
@@ -96,7 +100,16 @@ enum ProposalRows {
 
     private static final Catalogue TEXTS = Catalogue.of(ProposalRows.class);
 
-    abstract Table of(Proposal proposal);
+    /** @param expected of the event with the proposal in it */
+    abstract Table of(Proposal proposal, ExpectedPlan expected);
+
+    /** The turn with its own chance of being kept. */
+    private static TurnChance inPlan(PlannedStop stop, PlannedTurn turn, ExpectedPlan expected) {
+        return Itinerary.of(expected.worth().outlook().event()).turns().stream()
+                .filter(work -> work.window().equals(turn.window()) && work.bird().getId().equals(turn.bird().getId())
+                        && work.team().getId().equals(stop.team().getId()))
+                .findFirst().flatMap(work -> expected.of(work.turn())).orElse(turn.chance());
+    }
 
     private static Double rounded(OptionalDouble worth) {
         return rounded(worth.getAsDouble());

@@ -173,6 +173,11 @@ public final class Outlook {
         return new Outlook(event, search, before, false, SubMonitor.convert(monitor, 100));
     }
 
+    /** Of a later copy of the event, with the same search. */
+    public Outlook with(Event later) {
+        return after(this, later, search, null);
+    }
+
     /** Which things are the same as in the outlook that this one was made after. */
     public Versions versions() {
         return versions;

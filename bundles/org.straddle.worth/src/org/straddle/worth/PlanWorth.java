@@ -135,6 +135,18 @@ public final class PlanWorth {
         return turn.squares().stream().mapToDouble(square -> more(square, turn)).sum();
     }
 
+    /** What the plan would gain by some more turns. */
+    public double more(Collection<TurnChance> some) {
+        double sum = 0;
+        for (var square : new PlanWorth(groups, List.of(), some).unserved.entrySet()) {
+            double[] left = unserved.getOrDefault(square.getKey(), ones());
+            for (int g = 0; g < left.length; g++) {
+                sum += groups.get(g).needs().of(square.getKey()) * left[g] * (1 - square.getValue()[g]);
+            }
+        }
+        return sum;
+    }
+
     /** What it would gain in one square of the turn. */
     public double more(Square square, TurnChance turn) {
         double sum = 0;

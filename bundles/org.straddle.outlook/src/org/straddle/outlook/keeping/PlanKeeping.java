@@ -60,6 +60,15 @@ public record PlanKeeping(Map<Turn, Double> chances, double whole, List<UnknownD
         return new PlanKeeping(chances, whole, byGain(drives));
     }
 
+    /** The chances of the turns alone, which is quicker. */
+    public static Map<Turn, Double> chances(Outlook outlook, Itinerary itinerary) {
+        HoldFigures figures = HoldFigures.of(outlook.event().getPolicies());
+        Map<Turn, Double> chances = new HashMap<>();
+        itinerary.byTeam().forEach((team, stays) -> Duty.of(team, outlook, stays, figures)
+                .forEach(duty -> chances.putAll(DayKeeping.of(duty, outlook.policies(), figures).chances())));
+        return chances;
+    }
+
     /** Of one team. @param stays its own, by time */
     public static PlanKeeping of(Team team, Outlook outlook, List<Stay> stays) {
         HoldFigures figures = HoldFigures.of(outlook.event().getPolicies());

@@ -2,14 +2,12 @@ package org.straddle.ui.daysheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 
 import org.straddle.daysheet.sheet.PlacedTurn;
 import org.straddle.grid.Square;
 import org.straddle.model.Bird;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
-import org.straddle.model.Turn;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
 import org.straddle.outlook.itinerary.Itinerary;
@@ -18,6 +16,7 @@ import org.straddle.sky.PassError;
 import org.straddle.words.Catalogue;
 import org.straddle.words.FigureText;
 import org.straddle.worth.EventWorth;
+import org.straddle.worth.ExpectedPlan;
 import org.straddle.worth.PlanWorth;
 import org.straddle.worth.TurnChance;
 
@@ -56,13 +55,12 @@ final class TurnCost {
     }
 
     private void worth(PlacedTurn placed, List<String> lines) {
-        EventWorth worth = EventWorth.of(outlook);
-        Map<Turn, TurnChance> turns = worth.turns();
-        TurnChance chance = turns.get(placed.turn());
+        ExpectedPlan expected = ExpectedPlan.of(EventWorth.of(outlook));
+        TurnChance chance = expected.of(placed.turn()).orElse(null);
         if (chance == null) {
             return;
         }
-        PlanWorth plan = worth.of(turns.values());
+        PlanWorth plan = expected.served();
         lines.add(TEXTS.text("turnCost.brings", "worth", tenths(plan.gain(chance))));
         for (Square square : chance.squares()) {
             lines.add(TEXTS.text("turnCost.square", "square", square, "wanted", tenths(plan.wanted(square)),

@@ -4,10 +4,13 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 import org.straddle.model.Site;
+import org.straddle.model.Turn;
 import org.straddle.outlook.DriveTime;
 import org.straddle.outlook.HoldFigures;
 import org.straddle.outlook.Outlook;
@@ -20,6 +23,9 @@ import org.straddle.safety.ReviewState;
 import org.straddle.safety.SafetyNotes;
 import org.straddle.sky.Window;
 import org.straddle.worth.EventWorth;
+import org.straddle.worth.ExpectedPlan;
+import org.straddle.worth.PlanWorth;
+import org.straddle.worth.TurnChance;
 
 /**
  * Where a team goes when it arrives at a stop and cannot use the place. It drives on at once, sets up there, works those of
@@ -27,7 +33,7 @@ import org.straddle.worth.EventWorth;
  *
  * @param drive  planned time from the stop's site
  * @param turns  of the stop that are saved, by start
- * @param served expected chasers served by these from there, each turn by itself
+ * @param served how many more chasers the plan without the stop is expected to serve by these
  */
 public record PlanB(Site site, Duration drive, List<Work> turns, double served) {
 
@@ -35,14 +41,18 @@ public record PlanB(Site site, Duration drive, List<Work> turns, double served) 
         turns = List.copyOf(turns);
     }
 
-    /** The best one; empty when nothing is saved anywhere. */
-    public static Optional<PlanB> of(Stay stay, EventWorth worth, Itinerary plan) {
+    /** The best one; empty when nothing is saved anywhere. @param expected of the event's plan, with all its stays */
+    public static Optional<PlanB> of(Stay stay, ExpectedPlan expected, Itinerary plan) {
+        EventWorth worth = expected.worth();
+        Map<Turn, TurnChance> others = new HashMap<>(expected.turns());
+        stay.turns().forEach(work -> others.remove(work.turn()));
+        PlanWorth rest = worth.of(others.values());
         return worth.outlook().event().getSites().stream().filter(site -> site != stay.site())
-                .flatMap(site -> of(stay, site, worth, plan).stream())
+                .flatMap(site -> of(stay, site, rest, worth, plan).stream())
                 .max(Comparator.comparingDouble(PlanB::served).thenComparing(found -> found.drive.negated()));
     }
 
-    private static Optional<PlanB> of(Stay stay, Site site, EventWorth worth, Itinerary plan) {
+    private static Optional<PlanB> of(Stay stay, Site site, PlanWorth rest, EventWorth worth, Itinerary plan) {
         Outlook outlook = worth.outlook();
         Optional<Duration> drive = drive(stay.site(), site, outlook);
         if (drive.isEmpty() || !isUsable(site, stay, outlook)) {
@@ -56,17 +66,17 @@ public record PlanB(Site site, Duration drive, List<Work> turns, double served) 
             return Optional.empty();
         }
         List<Work> saved = new ArrayList<>();
-        double served = 0;
+        List<TurnChance> chances = new ArrayList<>();
         for (Work work : stay.turns()) {
             Optional<Window> part = work.window().intersection(new Window(ready, leave)).filter(left ->
                     outlook.passes(site, work.bird()).stream().anyMatch(pass -> pass.pass().window().intersection(left)
                             .filter(up -> up.duration().compareTo(outlook.policies().minimumTurn()) >= 0).isPresent()));
             if (part.isPresent()) {
                 saved.add(work);
-                served += worth.chance(site, work.bird(), part.get()).alone(worth.groups());
+                chances.add(worth.chance(site, work.bird(), part.get()));
             }
         }
-        return saved.isEmpty() ? Optional.empty() : Optional.of(new PlanB(site, drive.get(), saved, served));
+        return saved.isEmpty() ? Optional.empty() : Optional.of(new PlanB(site, drive.get(), saved, rest.more(chances)));
     }
 
     private static boolean isUsable(Site site, Stay stay, Outlook outlook) {

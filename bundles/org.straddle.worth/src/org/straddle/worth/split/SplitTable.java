@@ -16,6 +16,7 @@ import org.straddle.outlook.Outlook;
 import org.straddle.outlook.itinerary.Itinerary;
 import org.straddle.outlook.itinerary.Stay;
 import org.straddle.worth.EventWorth;
+import org.straddle.worth.ExpectedPlan;
 import org.straddle.worth.PlanWorth;
 import org.straddle.worth.TurnChance;
 
@@ -61,24 +62,29 @@ public record SplitTable(List<Row> rows, List<OfSquare> squares) {
     }
 
     public static SplitTable of(EventWorth worth) {
-        Outlook outlook = worth.outlook();
+        return of(ExpectedPlan.of(worth));
+    }
+
+    public static SplitTable of(ExpectedPlan expected) {
+        Outlook outlook = expected.worth().outlook();
         Itinerary plan = Itinerary.of(outlook.event());
         List<Row> rows = new ArrayList<>();
         for (Stay stay : plan.stays()) {
-            Optional<PlanB> other = outlook.isPlaced(stay.site()) ? PlanB.of(stay, worth, plan) : Optional.empty();
+            Optional<PlanB> other = outlook.isPlaced(stay.site()) ? PlanB.of(stay, expected, plan) : Optional.empty();
             for (Square square : outlook.squares(stay.site())) {
                 rows.add(new Row(square, stay.window().start().atZone(outlook.zone()).toLocalDate(), stay.team(), stay.site(),
                         stay, stay.turns().size(), other));
             }
         }
         rows.sort(Comparator.comparing(Row::square).thenComparing(row -> row.stay.window().start()));
-        return new SplitTable(rows, squares(worth));
+        return new SplitTable(rows, squares(expected));
     }
 
-    private static List<OfSquare> squares(EventWorth worth) {
-        Map<Turn, TurnChance> chances = worth.turns();
+    private static List<OfSquare> squares(ExpectedPlan expected) {
+        EventWorth worth = expected.worth();
+        Map<Turn, TurnChance> chances = expected.turns();
         List<TurnChance> inTime = Itinerary.of(worth.outlook().event()).turns().stream().map(work -> chances.get(work.turn())).toList();
-        PlanWorth whole = worth.of(inTime);
+        PlanWorth whole = expected.served();
         List<OfSquare> all = new ArrayList<>();
         for (Square square : whole.squares()) {
             List<TurnChance> working = inTime.stream().filter(turn -> turn.squares().contains(square)).toList();

@@ -14,6 +14,7 @@ import org.straddle.model.Turn;
 import org.straddle.outlook.itinerary.Itinerary;
 import org.straddle.outlook.itinerary.Stay;
 import org.straddle.worth.EventWorth;
+import org.straddle.worth.ExpectedPlan;
 import org.straddle.worth.SiteReadiness;
 import org.straddle.worth.TurnChance;
 
@@ -31,7 +32,8 @@ public record ToDo(Site site, Set<SiteReadiness.Lack> lacks, Instant first, doub
     }
 
     /** Of the plan of the event, what unlocks most first. */
-    public static List<ToDo> of(EventWorth worth) {
+    public static List<ToDo> of(ExpectedPlan expected) {
+        EventWorth worth = expected.worth();
         Map<Site, Instant> first = new LinkedHashMap<>();
         Map<Site, Set<SiteReadiness.Lack>> lacks = new LinkedHashMap<>();
         Itinerary plan = Itinerary.of(worth.outlook().event());
@@ -42,8 +44,8 @@ public record ToDo(Site site, Set<SiteReadiness.Lack> lacks, Instant first, doub
                 lacks.computeIfAbsent(stay.site(), any -> EnumSet.noneOf(SiteReadiness.Lack.class)).addAll(readiness.lacks());
             }
         }
-        Map<Turn, TurnChance> now = worth.turns();
-        double served = worth.of(now.values()).served();
+        Map<Turn, TurnChance> now = expected.turns();
+        double served = expected.served().served();
         List<ToDo> all = new ArrayList<>();
         lacks.forEach((site, missing) -> {
             List<TurnChance> settled = new ArrayList<>();
