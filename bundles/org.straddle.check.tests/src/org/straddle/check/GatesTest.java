@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -275,8 +276,7 @@ class GatesTest {
     void papersWeighAsMuchAsASquareWorkedTwice() {
         var rules = Checks.standard().rules();
         Severity square = rules.stream().filter(rule -> rule.id().equals("same-square")).findFirst().orElseThrow().severity();
-        for (String paper : List.of("review-missing", "review-expired", "review-outdated", "review-fallen", "site-refused", "survey-missing", "survey-old",
-                "survey-expired", "permission-lapsed")) {
+        for (String paper : Stream.concat(CheckRule.PAPERS.stream(), Stream.of(CheckRule.SITE_REFUSED.id())).toList()) {
             Optional<Rule> rule = rules.stream().filter(each -> each.id().equals(paper)).findFirst();
             assertTrue(rule.orElseThrow().severity().compareTo(square) <= 0, paper);
         }

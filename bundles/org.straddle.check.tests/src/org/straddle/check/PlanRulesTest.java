@@ -18,9 +18,9 @@ import org.straddle.outlook.itinerary.PlanRule;
 /** The list of what a plan may not do is the list of the rules that block a plan. */
 class PlanRulesTest {
 
-    /** These say that a stop or turn lacks something: what has no team or no times is at no place that could be wrong. */
+    /** These say that a day, stop or turn lacks something: what has no team or no times is at no place that could be wrong. */
     private static final List<String> INCOMPLETE =
-            List.of("stop-incomplete", "stop-times-wrong", "turn-incomplete", "turn-times-wrong");
+            List.of("stop-incomplete", "stop-times-wrong", "turn-incomplete", "turn-times-wrong", "day-times-wrong");
 
     private static final Map<String, Rule> STANDARD = Checks.standard().rules().stream()
             .collect(Collectors.toMap(Rule::id, Function.identity()));
@@ -32,9 +32,9 @@ class PlanRulesTest {
     }
 
     @Test
-    void everyRuleAboutThePlanThatBlocksHasItsEntry() {
+    void everyRuleAboutThePlanAndItsPeopleThatBlocksHasItsEntry() {
         SortedSet<String> missing = new TreeSet<>();
-        STANDARD.values().stream().filter(rule -> rule.getClass().getPackageName().endsWith(".rules.plan"))
+        STANDARD.values().stream().filter(rule -> rule.getClass().getPackageName().matches(".*\\.rules\\.(plan|people)"))
                 .filter(rule -> rule.severity() == Severity.BLOCKER).forEach(rule -> missing.add(rule.id()));
         missing.removeAll(INCOMPLETE);
         Stream.of(PlanRule.values()).map(PlanRule::id).forEach(missing::remove);

@@ -2,6 +2,7 @@ package org.straddle.cli;
 
 import java.util.List;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.gate.Gates;
@@ -26,10 +27,14 @@ final class CheckCommand extends EventCommand {
     @Option(names = "--severity", paramLabel = "SEVERITY")
     private Severity least = Severity.ADVICE;
 
+    @Option(names = "--without-papers")
+    private boolean withoutPapers;
+
     @Override
     int work() throws Exception {
         Outlook outlook = opened.outlook(err());
-        List<Finding> findings = Checks.standard().run(outlook, new ConsoleProgress(err()));
+        List<Finding> findings = Checks.standard().run(outlook, new ConsoleProgress(err())).stream()
+                .filter(finding -> !withoutPapers || !CheckRule.PAPERS.contains(finding.rule())).toList();
         Table table = new Table(Table.column("severity"), Table.column("rule"),
                 Table.column("accepted"), Table.column("sentence"), Table.column("at"),
                 Table.column("objects"));

@@ -10,6 +10,7 @@ import org.eclipse.emf.common.command.BasicCommandStack;
 import org.eclipse.emf.edit.domain.AdapterFactoryEditingDomain;
 import org.eclipse.emf.edit.domain.EditingDomain;
 import org.straddle.model.Access;
+import org.straddle.model.Allowance;
 import org.straddle.model.Ban;
 import org.straddle.model.Base;
 import org.straddle.model.Bird;
@@ -17,7 +18,10 @@ import org.straddle.model.BirdElements;
 import org.straddle.model.BirdState;
 import org.straddle.model.Event;
 import org.straddle.model.Fresh;
+import org.straddle.model.Jurisdiction;
+import org.straddle.model.Link;
 import org.straddle.model.OperatingPeriod;
+import org.straddle.model.Operator;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.model.StraddleFactory;
@@ -57,6 +61,13 @@ public final class RandomRove {
 
     public static Event of(long seed) {
         return new RandomRove(seed).event;
+    }
+
+    /** The same with people whose papers keep them from some of it. */
+    public static Event withCrews(long seed) {
+        RandomRove rove = new RandomRove(seed);
+        rove.crews();
+        return rove.event;
     }
 
     /** A domain with a command stack of its own. */
@@ -130,6 +141,35 @@ public final class RandomRove {
             }
             event.getTeams().add(team);
         }
+    }
+
+    /** The first team is one operator alone; the second lacks a licence for some birds; of the third nothing is known. */
+    private void crews() {
+        event.getTeams().get(0).getOperators().add(operator("Ann", "2m", "70cm"));
+        event.getTeams().get(1).getOperators().addAll(List.of(operator("Bo", "70cm"), operator("Cy", "70cm")));
+        Jurisdiction country = Fresh.jurisdiction();
+        country.getSquares().addAll(List.of("HP94", "IP03"));
+        Allowance allowance = StraddleFactory.eINSTANCE.createAllowance();
+        allowance.setLicenceClass("Full");
+        allowance.getBands().add("2m");
+        country.getAllowances().add(allowance);
+        event.getJurisdictions().add(country);
+        List<Double> uplinksMhz = List.of(145.9, 435.1, 435.2, 0.0);
+        for (int i = 0; i < uplinksMhz.size(); i++) {
+            Link uplink = StraddleFactory.eINSTANCE.createLink();
+            uplink.setLowMhz(uplinksMhz.get(i));
+            uplink.setHighMhz(uplinksMhz.get(i));
+            event.getBirds().get(i).setUplink(uplink);
+        }
+    }
+
+    private Operator operator(String name, String... bands) {
+        Operator operator = Fresh.operator();
+        operator.setName(name);
+        operator.setLicenceClass("Full");
+        operator.getBands().addAll(List.of(bands));
+        event.getOperators().add(operator);
+        return operator;
     }
 
     private void stops() {

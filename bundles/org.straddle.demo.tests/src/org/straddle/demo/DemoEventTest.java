@@ -21,6 +21,7 @@ import java.util.stream.Stream;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.run.Checks;
@@ -222,7 +223,7 @@ class DemoEventTest {
 
     /** Reviews and visits follow a plan: a planner cannot settle them. */
     private static boolean isAboutPapers(Finding finding) {
-        return finding.rule().startsWith("review-") || finding.rule().startsWith("survey-") || finding.rule().equals("permission-lapsed");
+        return CheckRule.PAPERS.contains(finding.rule());
     }
 
     private static Stop stop(PlannedStop planned) {

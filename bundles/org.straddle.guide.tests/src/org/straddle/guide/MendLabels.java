@@ -90,11 +90,10 @@ final class MendLabels {
         return Pattern.compile("\\b" + name + "\\b").matcher(source).find();
     }
 
-    /** Rules that share a class are made where all rules are named; these make no mends. */
+    /** The class that takes the rule's id for its own; rules that share a class make no mends. */
     private String classOf(String rule) {
-        return sources.entrySet().stream()
-                .filter(source -> !source.getKey().equals("StandardRules") && (source.getValue().contains("\"" + rule + "\"")
-                        || source.getValue().contains("Rule." + rule.replace('-', '_').toUpperCase(Locale.ROOT) + ".id()")))
+        Pattern own = Pattern.compile("super\\([^;]*Rule\\." + rule.replace('-', '_').toUpperCase(Locale.ROOT) + "\\.id\\(\\)");
+        return sources.entrySet().stream().filter(source -> own.matcher(source.getValue()).find())
                 .map(Map.Entry::getKey).findFirst().orElse("CannotBeComputed");
     }
 }

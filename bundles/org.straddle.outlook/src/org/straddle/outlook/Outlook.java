@@ -109,6 +109,7 @@ public final class Outlook {
     private final Map<Jurisdiction, Ground> jurisdictions;
     private final EnteredLegs enteredLegs;
     private final Map<Site, SortedSet<Square>> squares = new ConcurrentHashMap<>();
+    private final Map<Site, List<Jurisdiction>> jurisdictionsOf = new ConcurrentHashMap<>();
     private final Map<Footprint, List<Window>> aboveZero;
     private final Versions versions;
 
@@ -447,8 +448,8 @@ public final class Outlook {
 
     /** The parts of the world with licences of their own that the site lies in; empty when none is written down. */
     public List<Jurisdiction> jurisdictions(Site site) {
-        return !isPlaced(site) ? List.of() : jurisdictions.entrySet().stream()
-                .filter(entry -> entry.getValue().contains(position(site))).map(Map.Entry::getKey).toList();
+        return !isPlaced(site) ? List.of() : jurisdictionsOf.computeIfAbsent(site, any -> jurisdictions.entrySet().stream()
+                .filter(entry -> entry.getValue().contains(position(any))).map(Map.Entry::getKey).toList());
     }
 
     /**

@@ -21,7 +21,7 @@ public record UncoveredSquare(Square square, double demand, Reason reason, Strin
         NO_SITE("no site"),
         /** No workable pass long and high enough crosses its sites while a team is out. */
         NO_PASS("no pass"),
-        /** Only bans stand in the way. */
+        /** Only bans stand in the way, and what crews may not do. */
         BANNED("banned"),
         /** No team could drive there, work a pass and be back in time, even with nothing to do but its fixed stops. */
         NO_TIME("out of reach"),

@@ -37,6 +37,18 @@ public final class Words {
         return named(bird.getName(), "a bird without a name");
     }
 
+    public static String alone(Team team) {
+        return of(team) + " is one operator alone, and the event wants two";
+    }
+
+    public static String unlicensed(Team team, Bird bird) {
+        return "nobody in " + of(team) + " has a licence for the uplink of " + of(bird);
+    }
+
+    public static String unlicensed(Team team, Bird bird, Site site) {
+        return "no licence in " + of(team) + " covers the uplink of " + of(bird) + " at " + of(site);
+    }
+
     /** To the minute. */
     public static String of(Window window) {
         return MINUTE.format(window.start()) + "–" + HOUR.format(window.end()) + " UTC";

@@ -1,7 +1,6 @@
 package org.straddle.safety;
 
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -97,30 +96,39 @@ public record SafetyNotes(Site site, LocalDate day, Optional<Survey> survey, Lis
     }
 
     private static Optional<String> visitTrouble(Optional<Survey> newest, LocalDate day, Policies policies) {
-        if (newest.isEmpty()) {
-            return Optional.of(TEXTS.text("safetyNotes.nobodySurveyedSite", "day", day));
-        }
-        Survey survey = newest.get();
-        if (survey.getDate() == null) {
-            return Optional.of(TEXTS.text("safetyNotes.surveyHasDate"));
-        }
-        if (survey.getExpires() != null) {
-            return survey.getExpires().isBefore(day) ? Optional.of(TEXTS.text("safetyNotes.visitExpired", "date", survey.getDate(),
-                    "expires", survey.getExpires())) : Optional.empty();
-        }
-        int limit = PolicyFigures.of(policies).surveyAgeLimitDays();
-        return ChronoUnit.DAYS.between(survey.getDate(), day) > limit ? Optional.of(TEXTS.text("safetyNotes.surveyOlderThan", "date",
-                survey.getDate(), "surveyAgeLimitDays", limit)) : Optional.empty();
+        PolicyFigures figures = PolicyFigures.of(policies);
+        return Optional.ofNullable(switch (SurveyState.of(newest, day, figures)) {
+            case MISSING -> TEXTS.text("safetyNotes.nobodySurveyedSite", "day", day);
+            case UNDATED -> TEXTS.text("safetyNotes.surveyHasDate");
+            case EXPIRED -> TEXTS.text("safetyNotes.visitExpired", "date", newest.get().getDate(),
+                    "expires", newest.get().getExpires());
+            case OLD -> TEXTS.text("safetyNotes.surveyOlderThan", "date", newest.get().getDate(),
+                    "surveyAgeLimitDays", figures.surveyAgeLimitDays());
+            case HOLDS -> null;
+        });
     }
 
     private static Optional<String> permissionTrouble(Optional<Survey> newest, LocalDate day) {
-        return newest.map(Survey::getAccessUntil).filter(last -> last.isBefore(day))
-                .map(last -> TEXTS.text("safetyNotes.permissionThereHeld", "accessUntil", last));
+        return lapsed(newest, day).map(last -> TEXTS.text("safetyNotes.permissionThereHeld", "accessUntil", last));
+    }
+
+    private static Optional<LocalDate> lapsed(Optional<Survey> newest, LocalDate day) {
+        return newest.map(Survey::getAccessUntil).filter(last -> last.isBefore(day));
     }
 
     private Policies policies() {
         Policies policies = site.eContainer() instanceof Event event ? event.getPolicies() : null;
         return policies != null ? policies : StraddleFactory.eINSTANCE.createPolicies();
+    }
+
+    /** Whether the newest visit can be relied on on the day. */
+    public SurveyState surveyState() {
+        return SurveyState.of(survey, day, PolicyFigures.of(policies()));
+    }
+
+    /** The last day of the permission to be there, when that is before the day. */
+    public Optional<LocalDate> permissionLapsed() {
+        return lapsed(survey, day);
     }
 
     /** Why the newest visit does not hold on the day; empty when it does. */

@@ -10,8 +10,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.kit.EnergyBudget;
@@ -23,6 +25,8 @@ import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
 import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
+import org.straddle.outlook.itinerary.Crew;
+import org.straddle.outlook.itinerary.PlanRule;
 import org.straddle.outlook.itinerary.Stay;
 import org.straddle.safety.ReviewState;
 import org.straddle.safety.SafetyNotes;
@@ -34,9 +38,9 @@ final class GateQuestions {
     private static final Catalogue TEXTS = Catalogue.of(GateQuestions.class);
 
     /** Items of the gate that ask about the same, so that it does not count twice. */
-    private static final Set<String> ASKED_ELSEWHERE = Set.of("review-missing", "review-expired", "review-outdated", "review-fallen", "site-refused",
-            "survey-missing", "survey-old", "survey-expired", "permission-lapsed", "lone-operator", "team-without-operators",
-            "energy-short");
+    private static final Set<String> ASKED_ELSEWHERE = Stream.concat(CheckRule.PAPERS.stream(), Stream.of(
+            CheckRule.SITE_REFUSED.id(), PlanRule.LONE_OPERATOR.id(), CheckRule.TEAM_WITHOUT_OPERATORS.id(),
+            CheckRule.ENERGY_SHORT.id())).collect(Collectors.toUnmodifiableSet());
 
     /** In what operators wrote of their skills. */
     private static final Pattern DRIVING = Pattern.compile("driv", Pattern.CASE_INSENSITIVE);
@@ -143,13 +147,13 @@ final class GateQuestions {
     }
 
     private List<String> crew() {
-        List<Operator> crew = team.getOperators().stream().filter(operator -> !operator.eIsProxy()).toList();
+        List<Operator> crew = Crew.of(team);
         List<String> open = new ArrayList<>();
         if (crew.isEmpty()) {
             open.add(TEXTS.text("open.crew.nobody"));
             return open;
         }
-        if (crew.size() < 2 && !outlook.policies().loneOperatorAllowed()) {
+        if (Crew.isAlone(team, outlook.policies())) {
             open.add(TEXTS.text("open.crew.alone"));
         }
         if (crew.size() < 2 && traffic()) {
@@ -188,7 +192,7 @@ final class GateQuestions {
         if (!new EnergyBudget(PackingList.of(team).energy(), outlook.policies().usableEnergy(), outlook.policies().coldestDegC()).isKnown()) {
             return List.of(TEXTS.text("open.energy.unknown"));
         }
-        return findings.stream().filter(finding -> finding.rule().equals("energy-short") && finding.severity() != Severity.ADVICE)
+        return findings.stream().filter(finding -> finding.rule().equals(CheckRule.ENERGY_SHORT.id()) && finding.severity() != Severity.ADVICE)
                 .filter(finding -> finding.when().map(this::localDate).filter(on -> !isOurs(on)).isEmpty())
                 .map(Finding::sentence).limit(1).toList();
     }

@@ -2,6 +2,7 @@ package org.straddle.check.run;
 
 import java.util.List;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Rule;
 import org.straddle.check.Severity;
 import org.straddle.check.rules.bird.BirdIntermittent;
@@ -88,15 +89,15 @@ public final class StandardRules {
 
     public static List<Rule> all() {
         return List.of(
-                new CannotBeComputed("time-zone-unknown", Severity.WARNING,
+                new CannotBeComputed(CheckRule.TIME_ZONE_UNKNOWN, Severity.WARNING,
                         Trouble.Kind.TIME_ZONE),
-                new CannotBeComputed("days-wrong", Severity.WARNING, Trouble.Kind.DAYS),
-                new CannotBeComputed("demand-square-wrong", Severity.WARNING,
+                new CannotBeComputed(CheckRule.DAYS_WRONG, Severity.WARNING, Trouble.Kind.DAYS),
+                new CannotBeComputed(CheckRule.DEMAND_SQUARE_WRONG, Severity.WARNING,
                         Trouble.Kind.DEMAND_SQUARE),
-                new CannotBeComputed("position-wrong", Severity.BLOCKER,
+                new CannotBeComputed(CheckRule.POSITION_WRONG, Severity.BLOCKER,
                         Trouble.Kind.POSITION),
                 new PositionNotEntered(),
-                new CannotBeComputed("horizon-point-wrong", Severity.WARNING,
+                new CannotBeComputed(CheckRule.HORIZON_POINT_WRONG, Severity.WARNING,
                         Trouble.Kind.HORIZON),
                 new SquareNamedWrong(),
                 new SiteWithoutSquares(),
@@ -107,24 +108,24 @@ public final class StandardRules {
                 new SurveyOld(),
                 new SurveyExpired(),
                 new PermissionLapsed(),
-                new HazardReview("review-missing", Severity.BLOCKER,
+                new HazardReview(CheckRule.REVIEW_MISSING, Severity.BLOCKER,
                         ReviewState.Missing.class::isInstance),
-                new HazardReview("review-expired", Severity.BLOCKER,
+                new HazardReview(CheckRule.REVIEW_EXPIRED, Severity.BLOCKER,
                         ReviewState.Expired.class::isInstance),
-                new HazardReview("review-outdated", Severity.BLOCKER,
+                new HazardReview(CheckRule.REVIEW_OUTDATED, Severity.BLOCKER,
                         ReviewState.Outdated.class::isInstance),
-                new HazardReview("review-fallen", Severity.BLOCKER,
+                new HazardReview(CheckRule.REVIEW_FALLEN, Severity.BLOCKER,
                         ReviewState.Fallen.class::isInstance),
-                new HazardReview("site-refused", Severity.BLOCKER,
+                new HazardReview(CheckRule.SITE_REFUSED, Severity.BLOCKER,
                         ReviewState.Refused.class::isInstance),
-                new HazardReview("review-conditions", Severity.ADVICE,
+                new HazardReview(CheckRule.REVIEW_CONDITIONS, Severity.ADVICE,
                         state -> state instanceof ReviewState.Valid valid && !valid.conditions().isEmpty()),
-                new CannotBeComputed("region-wrong", Severity.WARNING, Trouble.Kind.REGION),
-                new CannotBeComputed("jurisdiction-wrong", Severity.WARNING,
+                new CannotBeComputed(CheckRule.REGION_WRONG, Severity.WARNING, Trouble.Kind.REGION),
+                new CannotBeComputed(CheckRule.JURISDICTION_WRONG, Severity.WARNING,
                         Trouble.Kind.JURISDICTION),
-                new CannotBeComputed("elements-missing", Severity.WARNING,
+                new CannotBeComputed(CheckRule.ELEMENTS_MISSING, Severity.WARNING,
                         Trouble.Kind.ELEMENTS_MISSING),
-                new CannotBeComputed("elements-unusable", Severity.WARNING,
+                new CannotBeComputed(CheckRule.ELEMENTS_UNUSABLE, Severity.WARNING,
                         Trouble.Kind.ELEMENTS_UNUSABLE),
                 new ElementsTooOld(),
                 new ElementsOfAnotherBird(),

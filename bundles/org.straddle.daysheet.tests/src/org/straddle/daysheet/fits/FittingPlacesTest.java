@@ -33,6 +33,7 @@ import org.straddle.model.Team;
 import org.straddle.model.Turn;
 import org.straddle.outlook.Bans;
 import org.straddle.outlook.Outlook;
+import org.straddle.outlook.itinerary.PlanRule;
 import org.straddle.sky.Window;
 
 /**
@@ -47,6 +48,10 @@ class FittingPlacesTest {
     private static final Set<String> OF_TURNS = Set.of("turn-without-pass", "turn-below-mask", "bird-off", "bird-unlit",
             "bird-not-working", "turn-times-wrong");
 
+    /** Rules about who is in a team: a place in the lane of the same team cannot mend them. */
+    private static final Set<String> CREWS = Stream.of(PlanRule.LONE_OPERATOR, PlanRule.LICENCE_BAND, PlanRule.LICENCE_PLACE)
+            .map(PlanRule::id).collect(Collectors.toSet());
+
     private static final List<Rule> BLOCKING = Checks.standard().rules().stream()
             .filter(rule -> rule.severity() == Severity.BLOCKER).toList();
     private static final Set<String> RULES = BLOCKING.stream().map(Rule::id).collect(Collectors.toSet());
@@ -54,7 +59,7 @@ class FittingPlacesTest {
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4})
     void stopsAreJudgedAsTheRulesDo(long seed) throws RefusedEdit {
-        Event event = RandomRove.of(seed);
+        Event event = RandomRove.withCrews(seed);
         Outlook outlook = Outlook.of(event, null);
         Random random = new Random(seed);
         Set<String> before = keys(blockers(event));
@@ -82,7 +87,7 @@ class FittingPlacesTest {
     @ParameterizedTest
     @ValueSource(longs = {11, 12})
     void turnsAreJudgedAsTheRulesDo(long seed) throws RefusedEdit {
-        Event event = RandomRove.of(seed);
+        Event event = RandomRove.withCrews(seed);
         Outlook outlook = Outlook.of(event, null);
         Random random = new Random(seed);
         Set<String> before = keys(blockers(event));
@@ -146,13 +151,32 @@ class FittingPlacesTest {
         SheetEdit edit = landing.edit().orElseThrow();
         EditingDomain domain = RandomRove.domain();
         domain.getCommandStack().execute(edit.command(domain, copy));
-        return blockers(copy).stream().filter(finding -> !before.contains(finding.key())
+        List<Finding> after = blockers(copy);
+        Stream<Finding> ofCrews = after.stream().filter(finding -> CREWS.contains(finding.rule()))
+                .filter(finding -> thing instanceof Turn turn ? forbidsTurn(finding, turn, landing)
+                        : !landing.teamId().equals(((Stop) thing).getTeam().getId()) && forbidsStop(finding, find(copy, thing), landing));
+        return Stream.concat(ofCrews, after.stream().filter(finding -> !CREWS.contains(finding.rule())).filter(finding -> !before.contains(finding.key())
                 || isAbout(finding, thing.getId()) && (thing instanceof Turn || !PAIRS.contains(finding.rule()))
                 || edit instanceof PlaceTurn placed && bansStopDuring(finding, placed))
                 // A day that the stop has left is as long as it was, or shorter, whatever stops it names.
                 .filter(finding -> !finding.rule().equals("driving-limit") || isAbout(finding, thing.getId()))
-                .filter(finding -> thing instanceof Turn || !OF_TURNS.contains(finding.rule()))
+                .filter(finding -> thing instanceof Turn || !OF_TURNS.contains(finding.rule())))
                 .map(Finding::rule).collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    private static Stop find(Event copy, Identified stop) {
+        return copy.getPlan().getStops().stream().filter(found -> found.getId().equals(stop.getId())).findFirst().orElseThrow();
+    }
+
+    /** Found once for a team and a bird, wherever and whenever the team works it. */
+    private static boolean forbidsTurn(Finding finding, Turn turn, Landing landing) {
+        return isAbout(finding, turn.getId())
+                || isAbout(finding, landing.teamId()) && isAbout(finding, turn.getBird().getId());
+    }
+
+    private static boolean forbidsStop(Finding finding, Stop moved, Landing landing) {
+        return finding.rule().equals(PlanRule.LONE_OPERATOR.id()) && isAbout(finding, landing.teamId())
+                || moved.getTurns().stream().anyMatch(turn -> forbidsTurn(finding, turn, landing));
     }
 
     /** A ban on the whole stop is found once, at the stop; a turn that is put into it is banned all the same. */

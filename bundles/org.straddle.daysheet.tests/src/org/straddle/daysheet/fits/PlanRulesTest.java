@@ -31,7 +31,7 @@ class PlanRulesTest {
     void everyRuleIsMetBySomeStopOrTurnInHand() {
         Set<String> met = new HashSet<>();
         for (long seed = 1; seed <= EVENTS; seed++) {
-            Event event = RandomRove.of(seed);
+            Event event = RandomRove.withCrews(seed);
             event.getBirds().get(0).setState(BirdState.NOT_WORKING);
             Outlook outlook = Outlook.of(event, null);
             Random random = new Random(seed);

@@ -63,7 +63,25 @@ class StopOpeningsTest {
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3})
     void whatIsOfferedBringsNoBlocker(long seed) throws RefusedEdit {
-        Event event = rove(seed);
+        Offered offered = offeredWithoutBlocker(rove(seed));
+        assertTrue(offered.stops > 10 && offered.turns > 10, offered.toString());
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3})
+    void crewsAreOfferedWhatTheyMayDo(long seed) throws RefusedEdit {
+        Event event = RandomRove.withCrews(seed);
+        Offered offered = offeredWithoutBlocker(event);
+        assertTrue(offered.stops > 0 && offered.turns > 0, offered.toString());
+        Outlook outlook = Outlook.of(event, null);
+        Team alone = event.getTeams().get(0);
+        FreeTime.of(outlook, alone).forEach(free -> StopOpenings.of(outlook, free).forEach(opening -> assertFalse(opening.fits())));
+    }
+
+    private record Offered(int stops, int turns) {
+    }
+
+    private static Offered offeredWithoutBlocker(Event event) throws RefusedEdit {
         Outlook outlook = Outlook.of(event, null);
         Set<String> before = blockers(event);
         int offered = 0;
@@ -87,7 +105,7 @@ class StopOpeningsTest {
                 }
             }
         }
-        assertTrue(offered > 10 && turns > 10, offered + " stops, " + turns + " turns");
+        return new Offered(offered, turns);
     }
 
     @ParameterizedTest

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
+import org.straddle.check.CheckRule;
 import org.straddle.model.Fresh;
 import org.straddle.model.Identified;
 import org.straddle.model.Site;
@@ -19,6 +20,7 @@ import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
 import org.straddle.outlook.itinerary.BirdHours;
 import org.straddle.outlook.itinerary.Itinerary;
+import org.straddle.outlook.itinerary.Licences;
 import org.straddle.outlook.itinerary.PlanRule;
 import org.straddle.outlook.itinerary.Stay;
 import org.straddle.plan.SiteUse;
@@ -96,6 +98,10 @@ public final class StopOpenings {
         if (unusable.isPresent()) {
             return without(site, new Obstacle("site", TEXTS.text("site.unusable", "why", unusable.get())));
         }
+        Optional<Obstacle> alone = CrewLimits.onStops(outlook, free.team());
+        if (alone.isPresent()) {
+            return without(site, alone.get());
+        }
         Instant arrival = ceiling(free.window().start().plus(leg(free.from(), site)));
         Instant departure = free.window().end().minus(leg(free.to(), site)).truncatedTo(ChronoUnit.MINUTES);
         if (departure.isBefore(arrival.plus(least))) {
@@ -115,7 +121,7 @@ public final class StopOpenings {
         Optional<Window> fitting = longestFitting(trial, whole);
         if (fitting.isEmpty()) {
             Obstacle first = trial.at(free.team(), whole).stream().findFirst()
-                    .orElse(new Obstacle("stop-short", TEXTS.text("stop.short")));
+                    .orElse(new Obstacle(CheckRule.STOP_SHORT.id(), TEXTS.text("stop.short")));
             return without(site, first);
         }
         List<TurnChance> turns = turns(site, fitting.get());
@@ -163,7 +169,7 @@ public final class StopOpenings {
         Optional<Window> ready = Itinerary.window(stay.start().plus(outlook.policies().setUp()),
                 stay.end().minus(outlook.policies().takeDown()));
         List<Part> workable = ready.stream().flatMap(time -> outlook.event().getBirds().stream()
-                .filter(bird -> !BirdHours.isNotWorking(bird))
+                .filter(bird -> !BirdHours.isNotWorking(bird) && Licences.broken(outlook, free.team(), site, bird).isEmpty())
                 .flatMap(bird -> outlook.passes(site, bird).stream())
                 .filter(pass -> pass.pass().peakElevationDeg() >= outlook.policies().minimumPeakElevationDeg())
                 .flatMap(pass -> parts(pass).flatMap(part -> part.intersection(time).stream())

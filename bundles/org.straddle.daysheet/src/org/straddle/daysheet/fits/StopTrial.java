@@ -237,9 +237,11 @@ final class StopTrial {
         }
     }
 
-    /** What the turns meet with a new team that they did not meet with the one before. */
+    /** What stop and turns meet with a new team that they did not meet with the one before. */
     private void newCompany(Stay stay, List<Obstacle> obstacles) {
+        CrewLimits.onStops(outlook, stay.team()).ifPresent(obstacles::add);
         for (Work work : stay.turns()) {
+            obstacles.addAll(CrewLimits.onTurns(outlook, stay.team(), site, work.bird()));
             for (Work other : others.stream().flatMap(o -> o.turns().stream()).toList()) {
                 Meeting.gap(outlook, work, other).ifPresent(obstacles::add);
                 if (stop.getTeam() == null || other.team() == stop.getTeam()) {

@@ -58,6 +58,7 @@ final class TurnTrial {
         Work work = work(stay, window);
         pass(work, obstacles);
         bird(work, obstacles);
+        obstacles.addAll(CrewLimits.onTurns(outlook, stay.team(), stay.site(), bird));
         for (Work other : others) {
             Meeting.gap(outlook, work, other).ifPresent(obstacles::add);
             Meeting.channel(outlook, work, other).ifPresent(obstacles::add);

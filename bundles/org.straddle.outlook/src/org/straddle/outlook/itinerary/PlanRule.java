@@ -42,7 +42,13 @@ public enum PlanRule {
     /** {@link BirdHours}. */
     BIRD_OFF("bird-off"),
     /** {@link BirdHours}. */
-    BIRD_UNLIT("bird-unlit");
+    BIRD_UNLIT("bird-unlit"),
+    /** {@link Crew}. */
+    LONE_OPERATOR("lone-operator"),
+    /** {@link Licences}. */
+    LICENCE_BAND("licence-band"),
+    /** {@link Licences}. */
+    LICENCE_PLACE("licence-place");
 
     private final String id;
 

@@ -30,19 +30,26 @@ import org.straddle.model.Verdict;
 /** Invented events around 64°N 20°W, the same for the same seed but for the ids of their things. */
 final class RandomEvent {
 
-    private static final LocalDate DAY = LocalDate.of(2031, 6, 21);
+    private static final LocalDate MIDSUMMER = LocalDate.of(2031, 6, 21);
 
     private final Random random;
     private final Event event = Fresh.event("Invented");
 
-    private RandomEvent(long seed) {
+    private final LocalDate firstDay;
+
+    private RandomEvent(long seed, LocalDate firstDay) {
         random = new Random(seed);
+        this.firstDay = firstDay;
     }
 
     static Event of(long seed, int teams, int days, int sites, int birds) {
-        RandomEvent made = new RandomEvent(seed);
-        made.event.setFirstDay(DAY);
-        made.event.setLastDay(DAY.plusDays(days - 1));
+        return of(seed, teams, days, sites, birds, MIDSUMMER);
+    }
+
+    static Event of(long seed, int teams, int days, int sites, int birds, LocalDate firstDay) {
+        RandomEvent made = new RandomEvent(seed, firstDay);
+        made.event.setFirstDay(firstDay);
+        made.event.setLastDay(firstDay.plusDays(days - 1));
         made.event.setZone("Atlantic/Reykjavik");
         for (int i = 0; i < 2; i++) {
             made.addBase();
@@ -95,11 +102,11 @@ final class RandomEvent {
             site.getSquares().add(Square.of(new GeoPosition(latitude, longitude)).name());
         }
         Survey visit = Fresh.survey();
-        visit.setDate(DAY.minusDays(11));
+        visit.setDate(firstDay.minusDays(11));
         site.getSurveys().add(visit);
         Review review = Fresh.review();
         review.setReviewer("Q0AAR");
-        review.setDate(DAY.minusDays(10));
+        review.setDate(firstDay.minusDays(10));
         review.setVerdict(random.nextInt(8) == 0 ? Verdict.DO_NOT_USE : Verdict.GO_WITH_CARE);
         site.getReviews().add(review);
         event.getSites().add(site);
@@ -159,7 +166,7 @@ final class RandomEvent {
         event.getDemands().add(nowhere);
     }
 
-    private static Instant at(int day, int minute) {
-        return DAY.plusDays(day).atStartOfDay().toInstant(ZoneOffset.UTC).plusSeconds(60L * minute);
+    private Instant at(int day, int minute) {
+        return firstDay.plusDays(day).atStartOfDay().toInstant(ZoneOffset.UTC).plusSeconds(60L * minute);
     }
 }

@@ -56,7 +56,7 @@ final class BrokenPromises {
             return "no site lies in " + (promised.promise().squares().size() > 1 ? "all these squares" : "this square")
                     + " any more";
         }
-        List<Optional<String>> bans = promised.sites().stream().map(site -> event.whyBanned(promised.team().get(), site,
+        List<Optional<String>> bans = promised.sites().stream().map(site -> event.whyForbidden(promised.team().get(), site,
                 promised.bird().get(), promised.promise().longest())).toList();
         return bans.stream().allMatch(Optional::isPresent) ? bans.get(0).get()
                 : EventProblem.whyNotWorked(!held.ways().isEmpty());

@@ -188,7 +188,7 @@ final class Changes {
     }
 
     private String reason(Old was) {
-        return event.whyBanned(was.stop.getTeam(), was.stop.getSite(), was.turn.getBird(), was.window)
+        return event.whyForbidden(was.stop.getTeam(), was.stop.getSite(), was.turn.getBird(), was.window)
                 .orElseGet(() -> EventProblem.whyNotWorked(event.held().canBeWorked(was.turn)));
     }
 

@@ -39,28 +39,30 @@ import org.straddle.worth.TurnChance;
  *
  * @param worth    what turns are worth
  * @param newBans  those that come with the what-ifs; {@code bans} has them too
+ * @param crews    what teams may not do because of who is in them
  * @param squares  those that sites claim or that somebody needs
  * @param kept     stops that stay as they are
  * @param usable   numbers of the sites where teams may work
  * @param places   sites, bases and points on the road
  * @param hours    when teams are on duty and eat
  */
-record EventNumbers(Outlook outlook, EventWorth worth, Replan replan, List<Ban> newBans, Bans bans, ProblemClock clock, List<Site> sites,
-        List<Bird> birds, List<Team> teams, List<Square> squares, List<KeptStop> kept, BitSet usable, Places places,
+record EventNumbers(Outlook outlook, EventWorth worth, Replan replan, List<Ban> newBans, Bans bans, CrewLimits crews,
+        ProblemClock clock, List<Site> sites, List<Bird> birds, List<Team> teams, List<Square> squares, List<KeptStop> kept, BitSet usable, Places places,
         DutyHours hours, List<PlanDay> days) {
 
     /** With the bans of the event and of the what-ifs. */
     static EventNumbers of(Outlook outlook, Replan replan) {
         List<Ban> newBans = replan.whatIfs().stream().map(WhatIf::ban).toList();
-        return of(outlook, EventWorth.of(outlook), replan, newBans, Bans.of(outlook.event()).and(newBans));
+        return of(outlook, EventWorth.of(outlook), replan, newBans, Bans.of(outlook.event()).and(newBans), CrewLimits.of(outlook));
     }
 
-    /** The same if nothing were banned. */
-    EventNumbers withoutBans() {
-        return of(outlook, worth, replan, List.of(), Bans.NONE);
+    /** The same if nothing were banned, and every crew might do everything. */
+    EventNumbers withoutLimits() {
+        return of(outlook, worth, replan, List.of(), Bans.NONE, CrewLimits.NONE);
     }
 
-    private static EventNumbers of(Outlook outlook, EventWorth worth, Replan replan, List<Ban> newBans, Bans bans) {
+    private static EventNumbers of(Outlook outlook, EventWorth worth, Replan replan, List<Ban> newBans, Bans bans,
+            CrewLimits crews) {
         Event event = outlook.event();
         List<Site> sites = List.copyOf(event.getSites());
         List<Team> teams = List.copyOf(event.getTeams());
@@ -73,7 +75,7 @@ record EventNumbers(Outlook outlook, EventWorth worth, Replan replan, List<Ban> 
         Places places = new Places(outlook);
         DutyHours hours = new DutyHours(outlook, sites.stream().filter(site -> usable.get(sites.indexOf(site))).toList(),
                 kept, replan);
-        return new EventNumbers(outlook, worth, replan, newBans, bans, clock, sites, List.copyOf(event.getBirds()), teams,
+        return new EventNumbers(outlook, worth, replan, newBans, bans, crews, clock, sites, List.copyOf(event.getBirds()), teams,
                 List.copyOf(squares(outlook)), kept, usable, places, hours,
                 List.copyOf(EventDays.of(outlook, bans, clock, places, hours, kept, replan.from())));
     }

@@ -53,9 +53,9 @@ record EventProblem(EventNumbers numbers, HeldTurns held, PlanProblem problem) {
         return of(EventNumbers.of(outlook, replan));
     }
 
-    /** The same if nothing were banned. */
-    EventProblem withoutBans() {
-        return of(numbers.withoutBans());
+    /** The same if nothing were banned, and every crew might do everything. */
+    EventProblem withoutLimits() {
+        return of(numbers.withoutLimits());
     }
 
     private static EventProblem of(EventNumbers numbers) {
@@ -72,8 +72,7 @@ record EventProblem(EventNumbers numbers, HeldTurns held, PlanProblem problem) {
                 numbers.birds().stream().map(bird -> bird.getAccess() == Access.PASSBAND ? TEAMS_IN_A_PASSBAND : 1).toList(),
                 numbers.days(), chances, numbers.kept().stream().map(numbers::fixed).toList(), numbers.places().roads(),
                 numbers.times(), CHASERS_FOR_AN_HOUR * chasers(numbers),
-                EventBans.of(numbers.bans(), numbers.hours(), numbers.times(), numbers.clock(), numbers.teams(), numbers.sites(), numbers.birds(),
-                        numbers.days()),
+                ForbiddenTimes.of(numbers),
                 commitments);
     }
 
@@ -93,11 +92,11 @@ record EventProblem(EventNumbers numbers, HeldTurns held, PlanProblem problem) {
     }
 
     /** What forbids a turn, with the time to set up and take down; empty when nothing does. */
-    Optional<String> whyBanned(Team team, Site site, Bird bird, Window window) {
+    Optional<String> whyForbidden(Team team, Site site, Bird bird, Window window) {
         Bans bans = numbers.bans();
         Window station = StationUp.of(outlook().policies()).around(window);
         return Stream.concat(bans.onTurn(team, site, bird, window).stream(), bans.onStop(team, site, station).stream())
-                .findFirst().map(Words::of);
+                .findFirst().map(Words::of).or(() -> numbers.crews().why(team, site, bird));
     }
 
     /** What is left to say of a turn that nobody works and that nothing forbids. */

@@ -1,14 +1,15 @@
 package org.straddle.plan.event;
 
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 import org.straddle.model.Ban;
@@ -39,7 +40,7 @@ final class Uncovered {
     private final PlanProblem problem;
     private final Roster fixedOnly;
     private final Exchange exchange;
-    private Optional<Uncovered> withoutBans = Optional.empty();
+    private Optional<Uncovered> withoutLimits = Optional.empty();
 
     private Uncovered(EventProblem event) {
         this.event = event;
@@ -82,15 +83,15 @@ final class Uncovered {
 
     private Reason reason(int square) {
         Reason plain = plainReason(square);
-        boolean mayBeBanned = (plain == Reason.NO_PASS || plain == Reason.NO_TIME) && !bansOn(square).isEmpty();
-        return mayBeBanned && withoutBans().plainReason(square) == Reason.CONTESTED ? Reason.BANNED : plain;
+        boolean mayBeBanned = (plain == Reason.NO_PASS || plain == Reason.NO_TIME) && !limitsOn(square).isEmpty();
+        return mayBeBanned && withoutLimits().plainReason(square) == Reason.CONTESTED ? Reason.BANNED : plain;
     }
 
-    private Uncovered withoutBans() {
-        if (withoutBans.isEmpty()) {
-            withoutBans = Optional.of(new Uncovered(event.withoutBans()));
+    private Uncovered withoutLimits() {
+        if (withoutLimits.isEmpty()) {
+            withoutLimits = Optional.of(new Uncovered(event.withoutLimits()));
         }
-        return withoutBans.get();
+        return withoutLimits.get();
     }
 
     private Reason plainReason(int square) {
@@ -136,8 +137,7 @@ final class Uncovered {
         return switch (reason) {
             case NO_SITE -> noSite(square);
             case NO_PASS -> noPass(square);
-            case BANNED -> "Only what is banned stands in the way: "
-                    + bansOn(square).stream().map(Words::of).distinct().collect(Collectors.joining("; ")) + ".";
+            case BANNED -> "Only what is banned stands in the way: " + String.join("; ", limitsOn(square)) + ".";
             case NO_TIME -> noTime(square);
             case CONTESTED -> way.map(this::exchange).orElse("A team could go there, but its time, the square or the bird"
                     + " goes to other work; no way was found to work it besides.");
@@ -189,14 +189,16 @@ final class Uncovered {
                 Words.of(event.clock().window(turn.start(), turn.end())), way.cost());
     }
 
-    private List<Ban> bansOn(int square) {
-        List<Ban> bans = new ArrayList<>();
+    private SortedSet<String> limitsOn(int square) {
+        SortedSet<String> limits = new TreeSet<>();
         for (Ban ban : event.numbers().bans().all()) {
             boolean hits = event.usableSites(square).stream().map(event::site).anyMatch(site -> event.forbidsSomethingAt(ban, site));
             if (hits) {
-                bans.add(ban);
+                limits.add(Words.of(ban));
             }
         }
-        return bans;
+        event.usableSites(square).stream().map(event::site).forEach(site -> event.teams().forEach(team -> event.numbers().birds()
+                .forEach(bird -> event.numbers().crews().why(team, site, bird).ifPresent(limits::add))));
+        return limits;
     }
 }

@@ -3,6 +3,7 @@ package org.straddle.check.rules.bird;
 import java.util.List;
 import java.util.function.Consumer;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -18,7 +19,7 @@ import org.straddle.outlook.itinerary.Work;
 public final class BirdIntermittent extends ScopedRule<Bird> {
 
     public BirdIntermittent() {
-        super(Scope.BIRD, "bird-intermittent", Severity.ADVICE);
+        super(Scope.BIRD, CheckRule.BIRD_INTERMITTENT.id(), Severity.ADVICE);
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -21,7 +22,7 @@ import org.straddle.outlook.itinerary.Work;
 public final class BirdNeverWorked extends ScopedRule<Bird> {
 
     public BirdNeverWorked() {
-        super(Scope.BIRD, "bird-never-worked", Severity.WARNING);
+        super(Scope.BIRD, CheckRule.BIRD_NEVER_WORKED.id(), Severity.WARNING);
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Consumer;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -20,7 +21,7 @@ import org.straddle.outlook.itinerary.Work;
 public final class BirdNotHeard extends ScopedRule<Bird> {
 
     public BirdNotHeard() {
-        super(Scope.BIRD, "bird-not-heard", Severity.WARNING);
+        super(Scope.BIRD, CheckRule.BIRD_NOT_HEARD.id(), Severity.WARNING);
     }
 
     @Override

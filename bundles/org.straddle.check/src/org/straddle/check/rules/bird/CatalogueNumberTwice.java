@@ -4,6 +4,7 @@ import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -19,7 +20,7 @@ import org.straddle.model.Identified;
 public final class CatalogueNumberTwice extends ScopedRule<Event> {
 
     public CatalogueNumberTwice() {
-        super(Scope.BIRDS, "catalogue-number-twice", Severity.WARNING);
+        super(Scope.BIRDS, CheckRule.CATALOGUE_NUMBER_TWICE.id(), Severity.WARNING);
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.Consumer;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -18,7 +19,7 @@ import org.straddle.model.BirdElements;
 public final class ElementsOfAnotherBird extends ScopedRule<Bird> {
 
     public ElementsOfAnotherBird() {
-        super(Scope.BIRD, "elements-of-another-bird", Severity.WARNING);
+        super(Scope.BIRD, CheckRule.ELEMENTS_OF_ANOTHER_BIRD.id(), Severity.WARNING);
     }
 
     @Override

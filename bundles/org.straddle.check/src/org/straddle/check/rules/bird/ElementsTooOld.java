@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.Consumer;
 
 import org.straddle.check.Fact;
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -21,7 +22,7 @@ import org.straddle.outlook.itinerary.Work;
 public final class ElementsTooOld extends ScopedRule<Bird> {
 
     public ElementsTooOld() {
-        super(Scope.BIRD, "elements-too-old", Severity.WARNING);
+        super(Scope.BIRD, CheckRule.ELEMENTS_TOO_OLD.id(), Severity.WARNING);
     }
 
     @Override

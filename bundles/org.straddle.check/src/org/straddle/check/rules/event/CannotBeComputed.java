@@ -2,6 +2,7 @@ package org.straddle.check.rules.event;
 
 import java.util.function.Consumer;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -14,8 +15,8 @@ public final class CannotBeComputed extends NamedRule {
 
     private final Trouble.Kind kind;
 
-    public CannotBeComputed(String id, Severity severity, Trouble.Kind kind) {
-        super(id, severity);
+    public CannotBeComputed(CheckRule rule, Severity severity, Trouble.Kind kind) {
+        super(rule.id(), severity);
         this.kind = kind;
     }
 

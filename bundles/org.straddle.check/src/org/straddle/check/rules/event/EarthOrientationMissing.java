@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.function.Consumer;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -30,7 +31,7 @@ public final class EarthOrientationMissing extends NamedRule {
     private static final Duration NEVER_FRESH = Duration.ofHours(12);
 
     public EarthOrientationMissing() {
-        super("earth-orientation-missing", Severity.ADVICE);
+        super(CheckRule.EARTH_ORIENTATION_MISSING.id(), Severity.ADVICE);
     }
 
     @Override

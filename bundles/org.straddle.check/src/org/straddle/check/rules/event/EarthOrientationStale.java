@@ -2,6 +2,7 @@ package org.straddle.check.rules.event;
 
 import java.util.function.Consumer;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -12,7 +13,7 @@ import org.straddle.outlook.Outlook;
 public final class EarthOrientationStale extends NamedRule {
 
     public EarthOrientationStale() {
-        super("earth-orientation-stale", Severity.ADVICE);
+        super(CheckRule.EARTH_ORIENTATION_STALE.id(), Severity.ADVICE);
     }
 
     @Override

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import org.straddle.check.Fact;
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -28,7 +29,7 @@ import org.straddle.outlook.itinerary.Stay;
 public final class EnergyShort extends ScopedRule<Team> {
 
     public EnergyShort() {
-        super(Scope.TEAM, "energy-short", Severity.WARNING);
+        super(Scope.TEAM, CheckRule.ENERGY_SHORT.id(), Severity.WARNING);
     }
 
     @Override

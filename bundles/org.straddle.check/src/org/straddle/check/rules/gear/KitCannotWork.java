@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
 import org.straddle.check.Fact;
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -24,7 +25,7 @@ import org.straddle.model.WorkMode;
 public final class KitCannotWork extends ScopedRule<Team> {
 
     public KitCannotWork() {
-        super(Scope.TEAM, "kit-cannot-work", Severity.WARNING);
+        super(Scope.TEAM, CheckRule.KIT_CANNOT_WORK.id(), Severity.WARNING);
     }
 
     @Override

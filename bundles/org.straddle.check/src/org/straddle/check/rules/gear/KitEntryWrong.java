@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.function.Consumer;
 import java.util.stream.DoubleStream;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -22,7 +23,7 @@ import org.straddle.model.KitItem;
 public final class KitEntryWrong extends ScopedRule<Event> {
 
     public KitEntryWrong() {
-        super(Scope.TEAMS, "kit-entry-wrong", Severity.WARNING);
+        super(Scope.TEAMS, CheckRule.KIT_ENTRY_WRONG.id(), Severity.WARNING);
     }
 
     @Override

@@ -3,6 +3,7 @@ package org.straddle.check.rules.gear;
 import java.util.function.Consumer;
 
 import org.straddle.check.Fact;
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -17,7 +18,7 @@ import org.straddle.model.Team;
 public final class KitTooHeavy extends ScopedRule<Team> {
 
     public KitTooHeavy() {
-        super(Scope.TEAM, "kit-too-heavy", Severity.WARNING);
+        super(Scope.TEAM, CheckRule.KIT_TOO_HEAVY.id(), Severity.WARNING);
     }
 
     @Override

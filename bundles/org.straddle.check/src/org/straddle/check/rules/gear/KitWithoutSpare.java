@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 
 import org.straddle.check.Fact;
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -27,7 +28,7 @@ import org.straddle.model.WorkMode;
 public final class KitWithoutSpare extends ScopedRule<Team> {
 
     public KitWithoutSpare() {
-        super(Scope.TEAM, "kit-without-spare", Severity.WARNING);
+        super(Scope.TEAM, CheckRule.KIT_WITHOUT_SPARE.id(), Severity.WARNING);
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 
 import org.straddle.check.Fact;
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -19,7 +20,7 @@ import org.straddle.model.Identified;
 public final class SparesInRing extends ScopedRule<Event> {
 
     public SparesInRing() {
-        super(Scope.TEAMS, "spare-loop", Severity.WARNING);
+        super(Scope.TEAMS, CheckRule.SPARE_LOOP.id(), Severity.WARNING);
     }
 
     @Override

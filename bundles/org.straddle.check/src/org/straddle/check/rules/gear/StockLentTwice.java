@@ -3,6 +3,7 @@ package org.straddle.check.rules.gear;
 import java.util.List;
 import java.util.function.Consumer;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -21,7 +22,7 @@ import org.straddle.sky.Window;
 public final class StockLentTwice extends ScopedRule<Event> {
 
     public StockLentTwice() {
-        super(Scope.TEAMS, "stock-lent-twice", Severity.BLOCKER);
+        super(Scope.TEAMS, CheckRule.STOCK_LENT_TWICE.id(), Severity.BLOCKER);
     }
 
     @Override

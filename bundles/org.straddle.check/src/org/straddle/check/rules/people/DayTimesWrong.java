@@ -2,6 +2,7 @@ package org.straddle.check.rules.people;
 
 import java.util.function.Consumer;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -17,7 +18,7 @@ import org.straddle.outlook.itinerary.Itinerary;
 public final class DayTimesWrong extends ScopedRule<Team> {
 
     public DayTimesWrong() {
-        super(Scope.TEAM, "day-times-wrong", Severity.BLOCKER);
+        super(Scope.TEAM, CheckRule.DAY_TIMES_WRONG.id(), Severity.BLOCKER);
     }
 
     @Override

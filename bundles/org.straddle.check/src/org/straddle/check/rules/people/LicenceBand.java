@@ -11,9 +11,10 @@ import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
-import org.straddle.check.rules.Words;
-import org.straddle.model.Operator;
 import org.straddle.model.Team;
+import org.straddle.outlook.itinerary.Crew;
+import org.straddle.outlook.itinerary.Licences;
+import org.straddle.outlook.itinerary.PlanRule;
 import org.straddle.outlook.itinerary.Work;
 import org.straddle.outlook.things.Band;
 
@@ -21,23 +22,22 @@ import org.straddle.outlook.things.Band;
 public final class LicenceBand extends ScopedRule<Team> {
 
     public LicenceBand() {
-        super(Scope.TEAM, "licence-band", Severity.BLOCKER);
+        super(Scope.TEAM, PlanRule.LICENCE_BAND.id(), Severity.BLOCKER);
     }
 
     @Override
     public void check(Team team, Inspection in, Consumer<Finding> findings) {
-        List<Operator> crew = Crew.of(team);
         in.itinerary().turns().stream().filter(work -> work.team() == team)
                 .collect(Collectors.groupingBy(Work::bird, LinkedHashMap::new, Collectors.toList()))
                 .forEach((bird, turns) -> Band.ofUplink(bird).ifPresent(band -> {
-                    if (!crew.isEmpty() && crew.stream().noneMatch(band::isIn)) {
+                    Licences licences = Licences.of(team, band);
+                    if (licences != Licences.COVER) {
                         Finding finding = Finding.of(this, Statement.of("licenceBand.nobodyHasLicence", "team", team,
                                 "band", band.label(), "bird", bird), team, bird)
-                                .restingOn(crew.stream().map(operator -> List.of(String.valueOf(operator.getId()),
+                                .restingOn(Crew.of(team).stream().map(operator -> List.of(String.valueOf(operator.getId()),
                                         List.copyOf(operator.getBands()))).toList())
                                 .at(turns.get(0).window().start());
-                        boolean known = crew.stream().noneMatch(operator -> operator.getBands().isEmpty());
-                        findings.accept(known ? finding : finding.weighing(Severity.WARNING));
+                        findings.accept(licences == Licences.LACK ? finding : finding.weighing(Severity.WARNING));
                     }
                 }));
     }

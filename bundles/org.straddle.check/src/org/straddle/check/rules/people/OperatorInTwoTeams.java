@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -14,6 +15,7 @@ import org.straddle.check.rules.Words;
 import org.straddle.model.Event;
 import org.straddle.model.Operator;
 import org.straddle.model.Team;
+import org.straddle.outlook.itinerary.Crew;
 import org.straddle.outlook.itinerary.Itinerary;
 import org.straddle.sky.Window;
 
@@ -21,7 +23,7 @@ import org.straddle.sky.Window;
 public final class OperatorInTwoTeams extends ScopedRule<Event> {
 
     public OperatorInTwoTeams() {
-        super(Scope.TEAMS, "operator-in-two-teams", Severity.WARNING);
+        super(Scope.TEAMS, CheckRule.OPERATOR_IN_TWO_TEAMS.id(), Severity.WARNING);
     }
 
     @Override

@@ -2,6 +2,7 @@ package org.straddle.check.rules.people;
 
 import java.util.function.Consumer;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -10,12 +11,13 @@ import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
 import org.straddle.check.rules.Words;
 import org.straddle.model.Team;
+import org.straddle.outlook.itinerary.Crew;
 
 /** Somebody has to drive and to work the birds. */
 public final class TeamWithoutOperators extends ScopedRule<Team> {
 
     public TeamWithoutOperators() {
-        super(Scope.TEAM, "team-without-operators", Severity.WARNING);
+        super(Scope.TEAM, CheckRule.TEAM_WITHOUT_OPERATORS.id(), Severity.WARNING);
     }
 
     @Override

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Promise;
 import org.straddle.check.Promises;
@@ -23,7 +24,7 @@ public final class AnnouncementOutdated extends NamedRule {
     private static final int NAMED = 3;
 
     public AnnouncementOutdated() {
-        super("announcement-outdated", Severity.WARNING);
+        super(CheckRule.ANNOUNCEMENT_OUTDATED.id(), Severity.WARNING);
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -25,7 +26,7 @@ import org.straddle.outlook.itinerary.Stay;
 public final class BreakMissing extends ScopedRule<Team> {
 
     public BreakMissing() {
-        super(Scope.TEAM, "break-missing", Severity.WARNING);
+        super(Scope.TEAM, CheckRule.BREAK_MISSING.id(), Severity.WARNING);
     }
 
     @Override

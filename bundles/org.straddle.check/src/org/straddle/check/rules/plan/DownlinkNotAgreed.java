@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Mend;
 import org.straddle.check.Severity;
@@ -24,7 +25,7 @@ import org.straddle.outlook.itinerary.Work;
 public final class DownlinkNotAgreed extends ScopedRule<Bird> {
 
     public DownlinkNotAgreed() {
-        super(Scope.BIRD, "downlink-not-agreed", Severity.WARNING);
+        super(Scope.BIRD, CheckRule.DOWNLINK_NOT_AGREED.id(), Severity.WARNING);
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -25,7 +26,7 @@ public final class DriveNotDriven extends ScopedRule<Team> {
     private static final int MOST = 3;
 
     public DriveNotDriven() {
-        super(Scope.TEAM, "drive-not-driven", Severity.ADVICE);
+        super(Scope.TEAM, CheckRule.DRIVE_NOT_DRIVEN.id(), Severity.ADVICE);
     }
 
     @Override

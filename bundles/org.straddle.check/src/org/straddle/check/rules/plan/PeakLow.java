@@ -3,6 +3,7 @@ package org.straddle.check.rules.plan;
 import java.util.Locale;
 import java.util.function.Consumer;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -19,7 +20,7 @@ import org.straddle.outlook.itinerary.Work;
 public final class PeakLow extends ScopedRule<Stay> {
 
     public PeakLow() {
-        super(Scope.STAY, "peak-low", Severity.ADVICE);
+        super(Scope.STAY, CheckRule.PEAK_LOW.id(), Severity.ADVICE);
     }
 
     @Override

@@ -2,6 +2,7 @@ package org.straddle.check.rules.plan;
 
 import java.util.function.Consumer;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -15,7 +16,7 @@ import org.straddle.outlook.itinerary.Itinerary;
 public final class PlanEmpty extends ScopedRule<Event> {
 
     public PlanEmpty() {
-        super(Scope.STOPS, "plan-empty", Severity.WARNING);
+        super(Scope.STOPS, CheckRule.PLAN_EMPTY.id(), Severity.WARNING);
     }
 
     @Override

@@ -3,6 +3,7 @@ package org.straddle.check.rules.plan;
 import java.util.List;
 import java.util.function.Consumer;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -21,7 +22,7 @@ import org.straddle.outlook.itinerary.Work;
 public final class SquareTooOften extends ScopedRule<Square> {
 
     public SquareTooOften() {
-        super(Scope.SQUARE, "square-too-often", Severity.ADVICE);
+        super(Scope.SQUARE, CheckRule.SQUARE_TOO_OFTEN.id(), Severity.ADVICE);
     }
 
     @Override

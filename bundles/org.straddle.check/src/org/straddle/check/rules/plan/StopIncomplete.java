@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -18,7 +19,7 @@ import org.straddle.outlook.itinerary.Itinerary;
 public final class StopIncomplete extends ScopedRule<Stop> {
 
     public StopIncomplete() {
-        super(Scope.STOP, "stop-incomplete", Severity.WARNING);
+        super(Scope.STOP, CheckRule.STOP_INCOMPLETE.id(), Severity.WARNING);
     }
 
     @Override

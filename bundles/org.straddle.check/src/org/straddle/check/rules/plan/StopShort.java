@@ -3,6 +3,7 @@ package org.straddle.check.rules.plan;
 import java.time.Duration;
 import java.util.function.Consumer;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -16,7 +17,7 @@ import org.straddle.outlook.itinerary.Stay;
 public final class StopShort extends ScopedRule<Stay> {
 
     public StopShort() {
-        super(Scope.STAY, "stop-short", Severity.WARNING);
+        super(Scope.STAY, CheckRule.STOP_SHORT.id(), Severity.WARNING);
     }
 
     @Override

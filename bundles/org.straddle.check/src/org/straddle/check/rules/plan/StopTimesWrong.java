@@ -2,6 +2,7 @@ package org.straddle.check.rules.plan;
 
 import java.util.function.Consumer;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -16,7 +17,7 @@ import org.straddle.outlook.itinerary.Itinerary;
 public final class StopTimesWrong extends ScopedRule<Stop> {
 
     public StopTimesWrong() {
-        super(Scope.STOP, "stop-times-wrong", Severity.BLOCKER);
+        super(Scope.STOP, CheckRule.STOP_TIMES_WRONG.id(), Severity.BLOCKER);
     }
 
     @Override

@@ -2,6 +2,7 @@ package org.straddle.check.rules.plan;
 
 import java.util.function.Consumer;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -15,7 +16,7 @@ import org.straddle.outlook.itinerary.Itinerary;
 public final class TurnIncomplete extends ScopedRule<Stop> {
 
     public TurnIncomplete() {
-        super(Scope.STOP, "turn-incomplete", Severity.WARNING);
+        super(Scope.STOP, CheckRule.TURN_INCOMPLETE.id(), Severity.WARNING);
     }
 
     @Override

@@ -3,6 +3,7 @@ package org.straddle.check.rules.plan;
 import java.time.Duration;
 import java.util.function.Consumer;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -18,7 +19,7 @@ import org.straddle.outlook.itinerary.Work;
 public final class TurnShort extends ScopedRule<Stay> {
 
     public TurnShort() {
-        super(Scope.STAY, "turn-short", Severity.ADVICE);
+        super(Scope.STAY, CheckRule.TURN_SHORT.id(), Severity.ADVICE);
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -21,7 +22,7 @@ import org.straddle.outlook.itinerary.Work;
 public final class UplinkForeign extends ScopedRule<Stay> {
 
     public UplinkForeign() {
-        super(Scope.STAY, "uplink-foreign", Severity.ADVICE);
+        super(Scope.STAY, CheckRule.UPLINK_FOREIGN.id(), Severity.ADVICE);
     }
 
     @Override

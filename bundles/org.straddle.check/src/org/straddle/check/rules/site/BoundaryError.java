@@ -3,6 +3,7 @@ package org.straddle.check.rules.site;
 import java.util.Locale;
 import java.util.function.Consumer;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -17,7 +18,7 @@ import org.straddle.outlook.BoundaryRule;
 public final class BoundaryError extends ScopedRule<Site> {
 
     public BoundaryError() {
-        super(Scope.SITE, "boundary-error", Severity.WARNING);
+        super(Scope.SITE, CheckRule.BOUNDARY_ERROR.id(), Severity.WARNING);
     }
 
     @Override

@@ -3,6 +3,7 @@ package org.straddle.check.rules.site;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -19,8 +20,8 @@ public final class HazardReview extends ScopedRule<Site> {
 
     private final Predicate<ReviewState> telling;
 
-    public HazardReview(String id, Severity severity, Predicate<ReviewState> telling) {
-        super(Scope.SITE, id, severity);
+    public HazardReview(CheckRule rule, Severity severity, Predicate<ReviewState> telling) {
+        super(Scope.SITE, rule.id(), severity);
         this.telling = telling;
     }
 

@@ -3,6 +3,7 @@ package org.straddle.check.rules.site;
 import java.util.Optional;
 import java.util.function.Consumer;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Mend;
 import org.straddle.check.Severity;
@@ -25,7 +26,7 @@ public final class KindMismatch extends ScopedRule<Site> {
     private static final double FARTHEST_M = 10_000;
 
     public KindMismatch() {
-        super(Scope.SITE, "kind-mismatch", Severity.WARNING);
+        super(Scope.SITE, CheckRule.KIND_MISMATCH.id(), Severity.WARNING);
     }
 
     @Override

@@ -1,9 +1,8 @@
 package org.straddle.check.rules.site;
 
-import java.time.LocalDate;
-import java.util.Optional;
 import java.util.function.Consumer;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -13,22 +12,18 @@ import org.straddle.check.rules.ScopedRule;
 import org.straddle.check.rules.Visit;
 import org.straddle.check.rules.Words;
 import org.straddle.model.Site;
-import org.straddle.model.Survey;
 
 /** The newest survey says until when access is allowed. */
 public final class PermissionLapsed extends ScopedRule<Site> {
 
     public PermissionLapsed() {
-        super(Scope.SITE, "permission-lapsed", Severity.BLOCKER);
+        super(Scope.SITE, CheckRule.PERMISSION_LAPSED.id(), Severity.BLOCKER);
     }
 
     @Override
     public void check(Site site, Inspection in, Consumer<Finding> findings) {
-        Visit.first(site, in, visit -> until(visit).filter(last -> last.isBefore(visit.day())).isPresent())
-                .ifPresent(visit -> findings.accept(visit.finding(this, Statement.of("permissionLapsed.permissionEndsBefore", "site", site, "until", until(visit).orElseThrow(), "day", visit.day()))));
-    }
-
-    private static Optional<LocalDate> until(Visit visit) {
-        return visit.notes().survey().map(Survey::getAccessUntil);
+        Visit.first(site, in, visit -> visit.notes().permissionLapsed().isPresent())
+                .ifPresent(visit -> findings.accept(visit.finding(this, Statement.of("permissionLapsed.permissionEndsBefore",
+                        "site", site, "until", visit.notes().permissionLapsed().orElseThrow(), "day", visit.day()))));
     }
 }

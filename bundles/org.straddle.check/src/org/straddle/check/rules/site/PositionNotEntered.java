@@ -2,6 +2,7 @@ package org.straddle.check.rules.site;
 
 import java.util.function.Consumer;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -15,7 +16,7 @@ import org.straddle.model.Site;
 public final class PositionNotEntered extends ScopedRule<Site> {
 
     public PositionNotEntered() {
-        super(Scope.SITE, "position-not-entered", Severity.WARNING);
+        super(Scope.SITE, CheckRule.POSITION_NOT_ENTERED.id(), Severity.WARNING);
     }
 
     @Override

@@ -3,6 +3,7 @@ package org.straddle.check.rules.site;
 import java.util.List;
 import java.util.function.Consumer;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -17,7 +18,7 @@ import org.straddle.outlook.itinerary.Stay;
 public final class SiteWithoutSquares extends ScopedRule<Site> {
 
     public SiteWithoutSquares() {
-        super(Scope.SITE, "site-without-squares", Severity.WARNING);
+        super(Scope.SITE, CheckRule.SITE_WITHOUT_SQUARES.id(), Severity.WARNING);
     }
 
     @Override

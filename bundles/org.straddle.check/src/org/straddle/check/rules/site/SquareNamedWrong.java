@@ -3,6 +3,7 @@ package org.straddle.check.rules.site;
 import java.util.List;
 import java.util.function.Consumer;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -18,7 +19,7 @@ import org.straddle.model.Site;
 public final class SquareNamedWrong extends ScopedRule<Site> {
 
     public SquareNamedWrong() {
-        super(Scope.SITE, "square-named-wrong", Severity.WARNING);
+        super(Scope.SITE, CheckRule.SQUARE_NAMED_WRONG.id(), Severity.WARNING);
     }
 
     @Override

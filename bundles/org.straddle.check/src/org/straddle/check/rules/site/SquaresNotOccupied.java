@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 import org.straddle.check.Fact;
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Mend;
 import org.straddle.check.Severity;
@@ -30,7 +31,7 @@ public final class SquaresNotOccupied extends ScopedRule<Site> {
     private static final double FARTHEST_M = 10_000;
 
     public SquaresNotOccupied() {
-        super(Scope.SITE, "squares-not-occupied", Severity.BLOCKER);
+        super(Scope.SITE, CheckRule.SQUARES_NOT_OCCUPIED.id(), Severity.BLOCKER);
     }
 
     @Override

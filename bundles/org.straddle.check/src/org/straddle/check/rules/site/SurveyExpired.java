@@ -1,9 +1,8 @@
 package org.straddle.check.rules.site;
 
-import java.time.LocalDate;
-import java.util.Optional;
 import java.util.function.Consumer;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -13,23 +12,19 @@ import org.straddle.check.rules.ScopedRule;
 import org.straddle.check.rules.Visit;
 import org.straddle.check.rules.Words;
 import org.straddle.model.Site;
-import org.straddle.model.Survey;
+import org.straddle.safety.SurveyState;
 
 /** Whoever surveyed a site may have written down until when the survey holds. */
 public final class SurveyExpired extends ScopedRule<Site> {
 
     public SurveyExpired() {
-        super(Scope.SITE, "survey-expired", Severity.BLOCKER);
+        super(Scope.SITE, CheckRule.SURVEY_EXPIRED.id(), Severity.BLOCKER);
     }
 
     @Override
     public void check(Site site, Inspection in, Consumer<Finding> findings) {
-        Visit.first(site, in, visit -> expiry(visit).filter(last -> last.isBefore(visit.day())).isPresent())
+        Visit.first(site, in, visit -> visit.notes().surveyState() == SurveyState.EXPIRED)
                 .ifPresent(visit -> findings.accept(visit.finding(this, Statement.of("surveyExpired.newestSurveyHolds",
-                        "site", site, "expiry", expiry(visit).orElseThrow(), "day", visit.day()))));
-    }
-
-    private static Optional<LocalDate> expiry(Visit visit) {
-        return visit.notes().survey().map(Survey::getExpires);
+                        "site", site, "expiry", visit.notes().survey().orElseThrow().getExpires(), "day", visit.day()))));
     }
 }
