@@ -56,13 +56,28 @@ public record GateEntry(GateKind kind, String by, Instant at, boolean override, 
         word.setAt(at);
         word.setOverride(override);
         word.setReason(blank(reason) ? null : reason.strip());
-        CompoundCommand all = new CompoundCommand(TEXTS.text("entry.command"));
-        List<GateWord> before = day.getGateWords().stream().filter(old -> kind.word().equals(old.getItem())).toList();
+        CompoundCommand all = new CompoundCommand(TEXTS.text("entry.command", "override", override, "what", TEXTS.text(kind)));
+        List<GateWord> before = words(day, kind);
         if (!before.isEmpty()) {
             all.append(RemoveCommand.create(domain, day, Literals.TEAM_DAY__GATE_WORDS, before));
         }
         all.append(AddCommand.create(domain, day, Literals.TEAM_DAY__GATE_WORDS, word));
         return all;
+    }
+
+    /** Takes back what was entered for an item; empty when nothing was. */
+    public static Optional<Command> withdraw(EditingDomain domain, TeamDay day, GateKind kind) {
+        List<GateWord> words = words(day, kind);
+        if (words.isEmpty()) {
+            return Optional.empty();
+        }
+        CompoundCommand all = new CompoundCommand(TEXTS.text("entry.withdraw", "what", TEXTS.text(kind)));
+        all.append(RemoveCommand.create(domain, day, Literals.TEAM_DAY__GATE_WORDS, words));
+        return Optional.of(all);
+    }
+
+    private static List<GateWord> words(TeamDay day, GateKind kind) {
+        return day.getGateWords().stream().filter(word -> kind.word().equals(word.getItem())).toList();
     }
 
     private static boolean blank(String text) {

@@ -1,5 +1,8 @@
 package org.straddle.check.gate;
 
+import java.util.List;
+
+import org.straddle.model.Identified;
 import org.straddle.words.Catalogue;
 
 /**
@@ -7,10 +10,15 @@ import org.straddle.words.Catalogue;
  *
  * @param sentence how it stands, or what is still open
  * @param settledBy who can settle it
+ * @param things where somebody looks to settle it, the most pressing first: never empty
  */
-public record GateItem(GateKind kind, State state, String sentence, String settledBy) {
+public record GateItem(GateKind kind, State state, String sentence, String settledBy, List<Identified> things) {
 
     private static final Catalogue TEXTS = Catalogue.of(GateItem.class);
+
+    public GateItem {
+        things = List.copyOf(things);
+    }
 
     /** How it stands. */
     public enum State {
@@ -28,6 +36,11 @@ public record GateItem(GateKind kind, State state, String sentence, String settl
     /** Such as "reviews". */
     public String name() {
         return TEXTS.text(kind);
+    }
+
+    /** Such as "open". */
+    public String stateWord() {
+        return TEXTS.text(state);
     }
 
     public boolean isOpen() {

@@ -5,11 +5,9 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -19,13 +17,12 @@ import org.straddle.check.Severity;
 import org.straddle.kit.EnergyBudget;
 import org.straddle.kit.PackingList;
 import org.straddle.model.GateWord;
-import org.straddle.model.Operator;
+import org.straddle.model.Identified;
 import org.straddle.model.Site;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
 import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
-import org.straddle.outlook.itinerary.Crew;
 import org.straddle.outlook.itinerary.PlanRule;
 import org.straddle.outlook.itinerary.Stay;
 import org.straddle.safety.ReviewState;
@@ -41,10 +38,6 @@ final class GateQuestions {
     private static final Set<String> ASKED_ELSEWHERE = Stream.concat(CheckRule.PAPERS.stream(), Stream.of(
             CheckRule.SITE_REFUSED.id(), PlanRule.LONE_OPERATOR.id(), CheckRule.TEAM_WITHOUT_OPERATORS.id(),
             CheckRule.ENERGY_SHORT.id())).collect(Collectors.toUnmodifiableSet());
-
-    /** In what operators wrote of their skills. */
-    private static final Pattern DRIVING = Pattern.compile("driv", Pattern.CASE_INSENSITIVE);
-    private static final Pattern FIRST_AID = Pattern.compile("first.?aid", Pattern.CASE_INSENSITIVE);
 
     /** A look at the weather counts from this long before the team sets out (common practice, no source). */
     private static final Duration WEATHER_AGE = Duration.ofHours(24);
@@ -74,37 +67,58 @@ final class GateQuestions {
     }
 
     private GateItem item(GateKind kind) {
-        List<String> open = switch (kind) {
+        List<OpenPoint> open = switch (kind) {
             case REVIEW -> sites(notes -> notes.state().holds() ? List.of() : List.of(notes.state().sentence()));
             case VISIT -> sites(notes -> notes.visitTrouble().stream().toList());
             case PERMISSION -> sites(notes -> notes.permissionTrouble().stream().toList());
             case HAZARDS -> sites(SafetyNotes::hazardTrouble);
             case BLOCKERS -> blockers();
-            case CREW -> crew();
+            case CREW -> CrewQuestions.of(team, outlook.policies(), traffic());
             case PACKED -> packed();
             case ENERGY -> energy();
-            case TESTED, DOCUMENTS, BRIEFED -> word(kind).isPresent() ? List.of() : List.of(TEXTS.text("word." + kind.word()));
+            case TESTED, DOCUMENTS, BRIEFED -> word(kind).isPresent() ? List.of() : team(TEXTS.text("word." + kind.word()));
             case WEATHER -> weather();
             case CHECK_IN -> checkIn();
         };
         return item(kind, open);
     }
 
-    private GateItem item(GateKind kind, List<String> open) {
+    private GateItem item(GateKind kind, List<OpenPoint> open) {
         String who = TEXTS.text("by." + kind.word());
         if (open.isEmpty()) {
-            return new GateItem(kind, GateItem.State.SETTLED, settled(kind), who);
+            return new GateItem(kind, GateItem.State.SETTLED, settled(kind), who, things(kind));
         }
-        String sentence = String.join(" ", open);
+        String sentence = open.stream().map(OpenPoint::sentence).collect(Collectors.joining(" "));
+        List<Identified> things = open.stream().map(OpenPoint::thing).distinct().toList();
         return words(kind).filter(GateWord::isOverride).filter(taken -> !blank(taken.getReason())).findFirst()
                 .map(taken -> new GateItem(kind, GateItem.State.OVERRIDDEN, TEXTS.text("overridden", "by", taken.getBy(), "reason",
-                        taken.getReason().strip(), "open", sentence), who))
-                .orElseGet(() -> new GateItem(kind, GateItem.State.OPEN, sentence, who));
+                        taken.getReason().strip(), "open", sentence), who, things))
+                .orElseGet(() -> new GateItem(kind, GateItem.State.OPEN, sentence, who, things));
+    }
+
+    /** Where somebody looks who wants to see what a settled item rests on. */
+    private List<Identified> things(GateKind kind) {
+        return switch (kind) {
+            case REVIEW, VISIT, PERMISSION, HAZARDS -> List.copyOf(stays.stream().map(Stay::site).distinct().toList());
+            case PACKED, ENERGY -> List.of(gear());
+            default -> List.of(team);
+        };
+    }
+
+    private Identified gear() {
+        return team.getKits().stream().filter(kit -> !kit.eIsProxy()).map(Identified.class::cast).findFirst().orElse(team);
+    }
+
+    private List<OpenPoint> team(String sentence) {
+        return List.of(new OpenPoint(sentence, team));
+    }
+
+    private List<OpenPoint> gear(String sentence) {
+        return List.of(new OpenPoint(sentence, gear()));
     }
 
     private String settled(GateKind kind) {
-        List<String> conditions = kind == GateKind.REVIEW ? sites(notes -> notes.state() instanceof ReviewState.Valid valid
-                && !valid.conditions().isEmpty() ? List.of(valid.conditions()) : List.of()) : List.of();
+        List<String> conditions = kind == GateKind.REVIEW ? conditions() : List.of();
         if (!conditions.isEmpty()) {
             return TEXTS.text("settled.on", "conditions", String.join(" ", conditions));
         }
@@ -122,99 +136,76 @@ final class GateQuestions {
         return kind.byWord() ? words(kind).filter(word -> !word.isOverride()).findFirst() : Optional.empty();
     }
 
-    private List<String> sites(Function<SafetyNotes, List<String>> trouble) {
-        List<String> open = new ArrayList<>();
+    private List<String> conditions() {
+        return sites(notes -> notes.state() instanceof ReviewState.Valid valid && !valid.conditions().isEmpty()
+                ? List.of(valid.conditions()) : List.of()).stream().map(OpenPoint::sentence).toList();
+    }
+
+    private List<OpenPoint> sites(Function<SafetyNotes, List<String>> trouble) {
+        List<OpenPoint> open = new ArrayList<>();
         for (Site site : stays.stream().map(Stay::site).distinct().toList()) {
             // A site that is used past midnight must hold on the later day too.
             List<LocalDate> days = stays.stream().filter(stay -> stay.site() == site)
                     .flatMap(stay -> Stream.of(stay.window().start(), stay.window().end())).map(this::localDate).distinct().toList();
             days.stream().map(used -> trouble.apply(SafetyNotes.of(site, used, outlook.event().getPolicies())))
-                    .filter(found -> !found.isEmpty()).findFirst()
-                    .ifPresent(found -> open.add(TEXTS.text("open.site", "site", Naming.name(site), "trouble", String.join(" ", found))));
+                    .filter(found -> !found.isEmpty()).findFirst().ifPresent(found -> open.add(new OpenPoint(
+                            TEXTS.text("open.site", "site", Naming.name(site), "trouble", String.join(" ", found)), site)));
         }
         return open;
     }
 
-    private List<String> blockers() {
-        long standing = findings.stream().filter(finding -> finding.severity() == Severity.BLOCKER)
+    private List<OpenPoint> blockers() {
+        List<Finding> standing = findings.stream().filter(finding -> finding.severity() == Severity.BLOCKER)
                 .filter(finding -> !ASKED_ELSEWHERE.contains(finding.rule()))
-                .filter(finding -> finding.when().map(this::localDate).filter(on -> !isOurs(on)).isEmpty()).count();
-        return standing == 0 ? List.of() : List.of(TEXTS.text("open.blockers", "count", standing));
+                .filter(finding -> finding.when().map(this::localDate).filter(on -> !isOurs(on)).isEmpty()).toList();
+        return standing.isEmpty() ? List.of() : List.of(new OpenPoint(TEXTS.text("open.blockers", "count", standing.size(),
+                "first", standing.get(0).sentence()), standing.get(0).objects().stream().findFirst().orElse(team)));
     }
 
     private boolean isOurs(LocalDate on) {
         return on.equals(day) || stays.stream().anyMatch(stay -> localDate(stay.window().start()).equals(on));
     }
 
-    private List<String> crew() {
-        List<Operator> crew = Crew.of(team);
-        List<String> open = new ArrayList<>();
-        if (crew.isEmpty()) {
-            open.add(TEXTS.text("open.crew.nobody"));
-            return open;
-        }
-        if (Crew.isAlone(team, outlook.policies())) {
-            open.add(TEXTS.text("open.crew.alone"));
-        }
-        if (crew.size() < 2 && traffic()) {
-            open.add(TEXTS.text("open.crew.lookout"));
-        }
-        if (crew.stream().noneMatch(operator -> can(operator, DRIVING))) {
-            open.add(TEXTS.text("open.crew.driver"));
-        }
-        if (crew.stream().noneMatch(operator -> can(operator, FIRST_AID))) {
-            open.add(TEXTS.text("open.crew.firstAid"));
-        }
-        if (team.getVehicle() != null && team.getVehicle().getSeats() < crew.size()) {
-            open.add(TEXTS.text("open.crew.seats", "seats", team.getVehicle().getSeats(), "people", crew.size()));
-        }
-        return open;
-    }
-
     private boolean traffic() {
         return stays.stream().anyMatch(stay -> SafetyNotes.of(stay.site(), localDate(stay.window().start())).hasTraffic());
     }
 
-    private static boolean can(Operator operator, Pattern skill) {
-        return operator.getSkills().stream().filter(Objects::nonNull).anyMatch(known -> skill.matcher(known).find());
-    }
-
-    private List<String> packed() {
+    private List<OpenPoint> packed() {
         PackingList list = PackingList.of(team);
         if (list.isEmpty()) {
-            return List.of(TEXTS.text("open.packed.empty"));
+            return team(TEXTS.text("open.packed.empty"));
         }
         int missing = list.rows().size() - list.ticked();
-        return missing == 0 ? List.of() : List.of(TEXTS.text("open.packed", "missing", missing, "all", list.rows().size()));
+        return missing == 0 ? List.of() : gear(TEXTS.text("open.packed", "missing", missing, "all", list.rows().size()));
     }
 
-    private List<String> energy() {
+    private List<OpenPoint> energy() {
         if (!new EnergyBudget(PackingList.of(team).energy(), outlook.policies().usableEnergy(), outlook.policies().coldestDegC()).isKnown()) {
-            return List.of(TEXTS.text("open.energy.unknown"));
+            return gear(TEXTS.text("open.energy.unknown"));
         }
         return findings.stream().filter(finding -> finding.rule().equals(CheckRule.ENERGY_SHORT.id()) && finding.severity() != Severity.ADVICE)
                 .filter(finding -> finding.when().map(this::localDate).filter(on -> !isOurs(on)).isEmpty())
-                .map(Finding::sentence).limit(1).toList();
+                .limit(1).flatMap(finding -> gear(finding.sentence()).stream()).toList();
     }
 
-    private List<String> weather() {
+    private List<OpenPoint> weather() {
         Instant leaves = teamDay.map(TeamDay::getFrom).orElse(stays.get(0).window().start());
         boolean looked = words(GateKind.WEATHER).filter(word -> !word.isOverride())
                 .anyMatch(word -> !word.getAt().isBefore(leaves.minus(WEATHER_AGE)));
         if (!looked) {
-            return List.of(TEXTS.text("open.weather", "hours", WEATHER_AGE.toHours()));
+            return team(TEXTS.text("open.weather", "hours", WEATHER_AGE.toHours()));
         }
         boolean thunder = outlook.event().getForecasts().stream().filter(forecast -> day.equals(forecast.getDay()))
                 .filter(forecast -> forecast.getSite() == null || stays.stream().anyMatch(stay -> stay.site() == forecast.getSite()))
                 .anyMatch(forecast -> forecast.isThunder());
-        return thunder ? List.of(TEXTS.text("open.weather.thunder")) : List.of();
+        return thunder ? List.of(new OpenPoint(TEXTS.text("open.weather.thunder"), stays.get(0).site())) : List.of();
     }
 
-    private List<String> checkIn() {
+    private List<OpenPoint> checkIn() {
         if (teamDay.map(TeamDay::getCheckIn).filter(text -> !blank(text)).isEmpty()) {
-            return List.of(TEXTS.text("open.check-in.nobody"));
+            return team(TEXTS.text("open.check-in.nobody"));
         }
-        return word(GateKind.CHECK_IN).isPresent() ? List.of() : List.of(TEXTS.text("open.check-in"));
+        return word(GateKind.CHECK_IN).isPresent() ? List.of() : team(TEXTS.text("open.check-in"));
     }
 
     private static boolean blank(String text) {

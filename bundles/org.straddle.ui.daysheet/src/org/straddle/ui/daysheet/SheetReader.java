@@ -41,7 +41,8 @@ final class SheetReader {
 
     /** Reads a newer snapshot with the findings of the last computation. */
     void readAhead(Event newer, Computed last, KeptFolder elements) {
-        read(monitor -> reading(new Computed(newer, Outlook.of(newer, EarthSearch.in(elements), monitor), last.findings()), true));
+        read(monitor -> reading(new Computed(newer, Outlook.of(newer, EarthSearch.in(elements), monitor), last.findings(), last.byThing(),
+                last.gates()), true));
     }
 
     /** A reading that is under way will not be told. */

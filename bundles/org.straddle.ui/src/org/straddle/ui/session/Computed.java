@@ -5,6 +5,7 @@ import java.util.Objects;
 
 import org.straddle.check.Finding;
 import org.straddle.check.FindingsByThing;
+import org.straddle.check.gate.Gates;
 import org.straddle.model.Event;
 import org.straddle.outlook.Outlook;
 
@@ -13,8 +14,9 @@ import org.straddle.outlook.Outlook;
  * objects through {@link EventSession#live(String)}.
  *
  * @param byThing the same findings by the things that they name: what a view asks for the marks on what it shows
+ * @param gates whether the teams may leave
  */
-public record Computed(Event snapshot, Outlook outlook, List<Finding> findings, FindingsByThing byThing) {
+public record Computed(Event snapshot, Outlook outlook, List<Finding> findings, FindingsByThing byThing, Gates gates) {
 
     public Computed {
         Objects.requireNonNull(snapshot);
@@ -23,7 +25,7 @@ public record Computed(Event snapshot, Outlook outlook, List<Finding> findings, 
     }
 
     public Computed(Event snapshot, Outlook outlook, List<Finding> findings) {
-        this(snapshot, outlook, findings, FindingsByThing.of(findings));
+        this(snapshot, outlook, findings, FindingsByThing.of(findings), Gates.of(outlook, findings));
     }
 
     /** Findings that name the thing with this id, gravest first, accepted ones too. */

@@ -32,6 +32,7 @@ public final class PlanPerspective implements IPerspectiveFactory {
     static final String MAP = "org.straddle.ui.map.view";
     static final String PACKING = "org.straddle.ui.kit.packing";
     static final String SAFETY_NOTES = "org.straddle.ui.safety.notes";
+    static final String GATES = "org.straddle.ui.safety.gate";
 
     @Override
     public void createInitialLayout(IPageLayout layout) {
@@ -49,6 +50,7 @@ public final class PlanPerspective implements IPerspectiveFactory {
         below.addView(PlanningView.ID);
         whenInstalled(below, PACKING);
         whenInstalled(below, SAFETY_NOTES);
+        whenInstalled(below, GATES);
         below.addPlaceholder(PROGRESS);
         below.addPlaceholder("org.straddle.ui.*");
     }
