@@ -89,6 +89,11 @@ final class DemoWindow implements BeforeAllCallback, AfterAllCallback {
         workbench.ui(action);
     }
 
+    /** Does not wait: what is done may open a dialog. */
+    void later(Runnable action) {
+        workbench.later(action);
+    }
+
     <T> T ask(Supplier<T> question) {
         return workbench.ask(question);
     }

@@ -43,6 +43,7 @@ public final class PlanPerspective implements IPerspectiveFactory {
         IFolderLayout above = layout.createFolder("above", IPageLayout.TOP, isLow() ? 0.6f : 0.5f, editors);
         whenInstalled(above, DAY_SHEET);
         whenInstalled(above, MAP);
+        whenInstalled(above, GATES);
 
         IFolderLayout below = isLow() ? above : layout.createFolder("below", IPageLayout.BOTTOM, 0.4f, editors);
         below.addView(FindingsView.ID);
@@ -50,7 +51,6 @@ public final class PlanPerspective implements IPerspectiveFactory {
         below.addView(PlanningView.ID);
         whenInstalled(below, PACKING);
         whenInstalled(below, SAFETY_NOTES);
-        whenInstalled(below, GATES);
         below.addPlaceholder(PROGRESS);
         below.addPlaceholder("org.straddle.ui.*");
     }

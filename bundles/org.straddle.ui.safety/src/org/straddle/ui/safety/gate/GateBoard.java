@@ -84,7 +84,6 @@ final class GateBoard {
 
     private void fill() {
         table.show(gates.all().stream().filter(gate -> day.isEmpty() || day.get().equals(gate.day())).toList());
-        tell();
     }
 
     /** Says what the chosen cell means. */

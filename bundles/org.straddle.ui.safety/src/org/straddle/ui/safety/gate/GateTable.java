@@ -32,7 +32,7 @@ final class GateTable {
 
     /** Rows above the items: the day, and the gate as a whole. */
     private static final int HEAD_ROWS = 2;
-    private static final int MARGIN = 14;
+    private static final int MARGIN = 6;
 
     /** What the keys do in a cell. */
     interface Deeds {
@@ -60,7 +60,13 @@ final class GateTable {
         table.setHeaderVisible(true);
         table.setLinesVisible(true);
         cursor = new TableCursor(table, SWT.NONE);
-        cursor.addSelectionListener(SelectionListener.widgetSelectedAdapter(moved -> deeds.chosen()));
+        cursor.setBackground(table.getDisplay().getSystemColor(SWT.COLOR_LIST_SELECTION));
+        cursor.setForeground(table.getDisplay().getSystemColor(SWT.COLOR_LIST_SELECTION_TEXT));
+        table.addSelectionListener(SelectionListener.widgetSelectedAdapter(row -> table.deselectAll()));
+        cursor.addSelectionListener(SelectionListener.widgetSelectedAdapter(moved -> {
+            table.deselectAll();
+            deeds.chosen();
+        }));
         cursor.addSelectionListener(SelectionListener.widgetDefaultSelectedAdapter(pressed -> deeds.open()));
         cursor.addKeyListener(KeyListener.keyPressedAdapter(this::pressed));
         cursor.getAccessible().addAccessibleListener(new AccessibleAdapter() {
@@ -120,7 +126,7 @@ final class GateTable {
         table.setRedraw(true);
         int column = before.flatMap(this::column).orElse(0);
         if (row >= 0 && column > 0) {
-            cursor.setSelection(row, column);
+            choose(row, column);
         } else {
             firstOpen();
         }
@@ -135,14 +141,20 @@ final class GateTable {
         return Optional.empty();
     }
 
+    private void choose(int row, int column) {
+        cursor.setSelection(row, column);
+        table.deselectAll();
+        deeds.chosen();
+    }
+
     private void firstOpen() {
         for (int at = 0; at < gates.size(); at++) {
             if (gates.get(at).isShut()) {
-                cursor.setSelection(HEAD_ROWS + gates.get(at).items().indexOf(gates.get(at).open().get(0)), at + 1);
+                choose(HEAD_ROWS + gates.get(at).items().indexOf(gates.get(at).open().get(0)), at + 1);
                 return;
             }
         }
-        cursor.setSelection(1, 1);
+        choose(1, 1);
     }
 
     private void columns() {
