@@ -69,12 +69,16 @@ record RuleCase(String rule, LocalDate day, String wrong, String right) {
                 of("review-expired", "policies reviewValidityDays=19 / A: S1 10:00-11:00",
                         "policies reviewValidityDays=20 / A: S1 10:00-11:00"),
                 of("review-outdated", "S1 +surveys date=2031-06-10 / A: S1 10:00-11:00", "A: S1 10:00-11:00"),
-                of("review-fallen", "S1 +reviews reviewer=Di date=2031-06-10 basis=VISIT / A: S1 10:00-11:00",
-                        "S1 +reviews reviewer=Di date=2031-06-10 / A: S1 10:00-11:00"),
-                of("site-refused", "S1 +reviews reviewer=Di date=2031-06-10 verdict=do_not_use / A: S1 10:00-11:00",
-                        "S1 +reviews reviewer=Di date=2031-06-10 verdict=on_conditions / A: S1 10:00-11:00"),
+                of("review-fallen", "S1 +reviews reviewer=Di date=2031-06-10 second=Zoe secondAt=2031-06-10T18:00:00Z basis=VISIT / A: S1 10:00-11:00",
+                        "S1 +reviews reviewer=Di date=2031-06-10 second=Zoe secondAt=2031-06-10T18:00:00Z / A: S1 10:00-11:00"),
+                of("review-signed-once", "S1 +reviews reviewer=Di date=2031-06-10 / A: S1 10:00-11:00",
+                        "S1 +reviews reviewer=Di date=2031-06-10 second=Zoe secondAt=2031-06-10T18:00:00Z / A: S1 10:00-11:00"),
+                of("review-signed-once", "S1 +reviews reviewer=Di date=2031-06-10 second=di secondAt=2031-06-10T18:00:00Z / A: S1 10:00-11:00",
+                        "A: S1 10:00-11:00"),
+                of("site-refused", "S1 +reviews reviewer=Di date=2031-06-10 second=Zoe secondAt=2031-06-10T18:00:00Z verdict=do_not_use / A: S1 10:00-11:00",
+                        "S1 +reviews reviewer=Di date=2031-06-10 second=Zoe secondAt=2031-06-10T18:00:00Z verdict=on_conditions / A: S1 10:00-11:00"),
                 of("review-conditions",
-                        "S1 +reviews reviewer=Di date=2031-06-10 verdict=on_conditions conditions=dry"
+                        "S1 +reviews reviewer=Di date=2031-06-10 second=Zoe secondAt=2031-06-10T18:00:00Z verdict=on_conditions conditions=dry"
                                 + " / A: S1 10:00-11:00",
                         "A: S1 10:00-11:00"),
                 // birds

@@ -31,6 +31,7 @@ public enum CheckRule {
     REVIEW_EXPIRED("review-expired"),
     REVIEW_OUTDATED("review-outdated"),
     REVIEW_FALLEN("review-fallen"),
+    REVIEW_SIGNED_ONCE("review-signed-once"),
     SITE_REFUSED("site-refused"),
     REVIEW_CONDITIONS("review-conditions"),
     REGION_WRONG("region-wrong"),
@@ -77,7 +78,7 @@ public enum CheckRule {
      * site that a review refuses is not among them: a plan can do without it.
      */
     public static final Set<String> PAPERS = EnumSet.of(SURVEY_MISSING, SURVEY_OLD, SURVEY_EXPIRED, PERMISSION_LAPSED,
-            REVIEW_MISSING, REVIEW_EXPIRED, REVIEW_OUTDATED, REVIEW_FALLEN)
+            REVIEW_MISSING, REVIEW_EXPIRED, REVIEW_OUTDATED, REVIEW_FALLEN, REVIEW_SIGNED_ONCE)
             .stream().map(CheckRule::id).collect(Collectors.toUnmodifiableSet());
 
     private final String id;

@@ -66,6 +66,20 @@ class ReviewCommandTest {
         }
     }
 
+    @Test
+    void aReviewThatOnePersonSignedOpensNoGateUntilASecondDoes() throws Exception {
+        Path site = event.resolve("sites/basalt-mark.xmi");
+        Files.writeString(site, Files.readString(site).replaceAll("second(At)?=\"[^\"]*\"", ""));
+        assertTrue(section(Console.run("review", event).out(), "Team 1 on 18 Jun 2027").contains("Only Q5GLM signed the review"));
+        Console same = Console.run("review", event, "--site", "basalt", "--second", "q5glm");
+        assertEquals(2, same.code(), same.out());
+        assertTrue(same.err().contains("somebody else's"), same.err());
+        Console signed = Console.run("review", event, "--site", "basalt", "--second", "Ines");
+        assertEquals(0, signed.code(), signed.err());
+        assertFalse(section(Console.run("review", event).out(), "Team 1 on 18 Jun 2027").contains("reviews:"));
+        assertEquals(2, Console.run("review", event, "--site", "basalt", "--second", "Otto").code(), "nothing waits any more");
+    }
+
     private static String section(String printed, String from) {
         int start = printed.indexOf(from);
         int end = printed.indexOf("\nTeam", start + 1);
@@ -73,7 +87,7 @@ class ReviewCommandTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"--explain", "--sheet", "--settle briefed", "--settle nothing --team 2 --day 2027-06-18 --by Ines",
+    @ValueSource(strings = {"--explain", "--sheet", "--second Ines", "--second Ines --site driftwood", "--settle briefed", "--settle nothing --team 2 --day 2027-06-18 --by Ines",
         "--settle briefed --team 9 --day 2027-06-18 --by Ines", "--settle briefed --team 2 --day 2027-07-18 --by Ines",
         "--settle review --team 2 --day 2027-06-18 --by Ines", "--override review --team 2 --day 2027-06-18 --by Ines",
         "--settle briefed --team 2 --day 2027-06-18"})

@@ -4,11 +4,14 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.TreeSet;
 
+import org.eclipse.emf.edit.command.SetCommand;
 import org.straddle.check.gate.DepartureGate;
 import org.straddle.check.gate.GateEntry;
 import org.straddle.check.gate.GateItem;
@@ -16,9 +19,11 @@ import org.straddle.check.gate.Gates;
 import org.straddle.check.run.Checks;
 import org.straddle.model.Event;
 import org.straddle.model.InertText;
+import org.straddle.model.Review;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.model.StraddlePackage;
+import org.straddle.model.naming.Naming;
 import org.straddle.outlook.BoundaryRule;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.itinerary.Itinerary;
@@ -28,6 +33,7 @@ import org.straddle.publish.site.SiteSheetPdf;
 import org.straddle.publish.site.SiteSheets;
 import org.straddle.safety.HazardNote;
 import org.straddle.safety.SafetyNotes;
+import org.straddle.safety.SecondSignature;
 import org.straddle.safety.explain.Figure;
 import org.straddle.safety.explain.SiteFigures;
 import org.straddle.store.EventFolder;
@@ -52,6 +58,9 @@ final class ReviewCommand extends EventCommand {
     @Option(names = "--explain")
     private boolean explain;
 
+    @Option(names = "--second", paramLabel = "NAME")
+    private String second;
+
     @Mixin
     private SettleOptions settle;
 
@@ -63,7 +72,10 @@ final class ReviewCommand extends EventCommand {
 
     @Override
     int work() throws Exception {
-        Event event = settle.isGiven() ? null : opened.event();
+        Event event = settle.isGiven() || second != null ? null : opened.event();
+        if (second != null) {
+            event = signToo();
+        }
         if (settle.isGiven()) {
             GateEntry entry = settle.entry();
             EventFolder folder = opened.toChange();
@@ -111,6 +123,25 @@ final class ReviewCommand extends EventCommand {
             out().println(SafetyNotes.DEFERENCE);
         }
         return gates.anyShut() ? StraddleCommand.BLOCKED : StraddleCommand.DONE;
+    }
+
+    /** Puts a second name under the review of the site and saves it. */
+    private Event signToo() throws Exception {
+        if (site == null) {
+            throw new WrongInput(TEXTS.text("reviewCommand.second.site"));
+        }
+        EventFolder folder = opened.toChange();
+        Site chosen = OpenEvent.named(site, folder.event().getSites(), Site::getName, StraddlePackage.Literals.SITE);
+        Review review = SecondSignature.awaited(chosen, day(folder.event(), uses(folder.event(), chosen)), folder.event().getPolicies())
+                .orElseThrow(() -> new WrongInput(TEXTS.text("reviewCommand.second.none", "site", Naming.name(chosen))));
+        SecondSignature signature = new SecondSignature(second, Instant.now().truncatedTo(ChronoUnit.MINUTES));
+        signature.problems(review).stream().findFirst().ifPresent(problem -> {
+            throw new WrongInput(problem);
+        });
+        Edit.execute(domain -> SetCommand.create(domain, review, StraddlePackage.Literals.REVIEW__SECOND, signature.name().strip()));
+        Edit.execute(domain -> SetCommand.create(domain, review, StraddlePackage.Literals.REVIEW__SECOND_AT, signature.at()));
+        folder.save();
+        return folder.event();
     }
 
     /** A page for each stop, as HTML and as PDF on both papers. */

@@ -2,6 +2,7 @@ package org.straddle.demo;
 
 import static org.straddle.model.HazardKind.*;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
@@ -280,6 +281,9 @@ final class DemoSites {
         Review review = DemoIdentity.named(Fresh.review(), "review/" + site.getName() + "/" + date);
         review.setReviewer("Q5GLM");
         review.setDate(LocalDate.parse(date));
+        review.setSignedAt(Instant.parse(date + "T18:00:00Z"));
+        review.setSecond("Q2MRL");
+        review.setSecondAt(Instant.parse(date + "T19:30:00Z"));
         review.setVerdict(verdict);
         review.setConditions(conditions);
         review.setSurvey(survey);

@@ -2,6 +2,7 @@ package org.straddle.publish;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.List;
 
 import org.straddle.check.Finding;
@@ -106,6 +107,8 @@ final class Sketch {
         Review review = Fresh.review();
         review.setReviewer("Q1SKY");
         review.setDate(LocalDate.parse("2031-06-02"));
+        review.setSecond("Q3DUN");
+        review.setSecondAt(LocalDate.parse("2031-06-02").atTime(18, 0).toInstant(ZoneOffset.UTC));
         review.setVerdict(Verdict.GO_WITH_CARE);
         review.setSurvey(survey);
         site.getReviews().add(review);

@@ -16,6 +16,7 @@ import org.straddle.model.Forecast;
 import org.straddle.model.Fresh;
 import org.straddle.model.Kit;
 import org.straddle.model.KitItem;
+import org.straddle.model.Review;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.model.StraddleFactory;
@@ -24,6 +25,8 @@ import org.straddle.model.Verdict;
 
 /** A review falls when something under it changes, and says what. */
 class ReviewBasisTest {
+
+    private static final Instant SIGNED = Instant.parse("2031-06-02T18:00:00Z");
 
     private final Event event = Fresh.event("Midsummer");
     private final Site site = site("survey 06-01");
@@ -45,7 +48,10 @@ class ReviewBasisTest {
         stop.setSite(site);
         stop.setArrival(Instant.parse("2031-06-20T09:00:00Z"));
         event.getPlan().getStops().add(stop);
-        site.getReviews().add(new SignOff("A", day("06-02"), Verdict.GO_WITH_CARE, "", day("06-30")).review(site));
+        Review review = new SignOff("A", day("06-02"), Verdict.GO_WITH_CARE, "", day("06-30")).review(site, SIGNED);
+        review.setSecond("B");
+        review.setSecondAt(SIGNED);
+        site.getReviews().add(review);
     }
 
     private ReviewState state() {

@@ -27,6 +27,11 @@ class ReviewStateTest {
             review 06-01 by A until 06-19                             | 06-19 | valid until 06-19 by A
             review 06-01 by A until 06-19                             | 06-20 | expired since 06-20
             review 06-01 by A if dry                                  | 06-20 | valid on conditions until 07-31 by A
+            # one signature is not enough, and expiry is told first
+            review 06-01 by A alone                                   | 06-20 | signed once
+            review 06-01 by Zoe                                       | 06-20 | signed once
+            review 06-01 by A; review 06-10 by B alone                | 06-20 | signed once
+            review 06-01 by A alone until 06-02                       | 06-20 | expired since 06-03
             # the newest decides, in whatever order the file has them
             review 06-01 by A; review 06-10 by B                      | 06-20 | valid until 08-09 by B
             review 06-10 by B; review 06-01 by A                      | 06-20 | valid until 08-09 by B
@@ -64,7 +69,8 @@ class ReviewStateTest {
     @Test
     void onlyAValidReviewHolds() {
         LocalDate day = LocalDate.parse("2031-06-20");
-        assertTrue(new ReviewState.Valid("A", day, day, "").holds());
+        assertTrue(new ReviewState.Valid("A", day, day, "", "B").holds());
+        assertFalse(new ReviewState.SignedOnce("A").holds());
         assertFalse(new ReviewState.Missing(day).holds());
         assertFalse(new ReviewState.Expired("A", day).holds());
         assertFalse(new ReviewState.Refused("A", "").holds());

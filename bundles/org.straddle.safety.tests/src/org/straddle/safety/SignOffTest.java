@@ -8,7 +8,9 @@ import static org.straddle.safety.SiteNotation.day;
 import static org.straddle.safety.SiteNotation.policies;
 import static org.straddle.safety.SiteNotation.site;
 
+import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 
 import org.junit.jupiter.api.Test;
 import org.straddle.model.Policies;
@@ -18,6 +20,8 @@ import org.straddle.model.StraddleFactory;
 import org.straddle.model.Verdict;
 
 class SignOffTest {
+
+    private static final Instant NOW = Instant.parse("2031-06-20T18:00:00Z");
 
     private static final SignOff GOOD = new SignOff(" Q0AAR ", day("06-20"), Verdict.GO_WITH_CARE, " ", day("06-30"));
 
@@ -40,20 +44,26 @@ class SignOffTest {
     @Test
     void theReviewNamesTheNewestSurveyOfItsDay() {
         Site site = site("survey 06-01; survey 06-10; survey 06-21");
-        Review review = GOOD.review(site);
+        Review review = GOOD.review(site, NOW);
         assertSame(site.getSurveys().get(1), review.getSurvey());
         assertEquals("Q0AAR", review.getReviewer());
         assertNull(review.getConditions());
         assertEquals(List.of(), site.getReviews(), "adding it is the caller's, in a command");
+        assertEquals(NOW, review.getSignedAt());
         site.getReviews().add(review);
-        assertEquals(new ReviewState.Valid("Q0AAR", day("06-20"), day("06-30"), ""),
-                SafetyNotes.of(site, day("06-20"), policies()).state());
+        assertEquals(new ReviewState.SignedOnce("Q0AAR"), state(site), "one signature opens nothing");
+        assertSame(review, SecondSignature.awaited(site, day("06-20"), policies()).orElseThrow());
+        review.setSecond("Q3DUN");
+        assertEquals(new ReviewState.SignedOnce("Q0AAR"), state(site), "a name without a time is no signature");
+        review.setSecondAt(NOW);
+        assertEquals(new ReviewState.Valid("Q0AAR", day("06-20"), day("06-30"), "", "Q3DUN"), state(site));
+        assertEquals(Optional.empty(), SecondSignature.awaited(site, day("06-20"), policies()));
     }
 
     @Test
     void aNewReviewLiftsARefusal() {
         Site site = site("review 06-20 by A refuse");
-        site.getReviews().add(GOOD.review(site));
+        sign(site);
         assertEquals("valid", SafetyNotes.of(site, day("06-20"), policies()).state().word());
     }
 
@@ -69,8 +79,28 @@ class SignOffTest {
         assertProblem("Enter both days", new SignOff("A", day("06-20"), Verdict.GO_WITH_CARE, "", null));
     }
 
+    @Test
+    void theSecondSignatureIsSomebodyElses() {
+        Review review = GOOD.review(site("survey 06-01"), NOW);
+        assertEquals(List.of(), new SecondSignature("Q3DUN", NOW).problems(review));
+        assertEquals(1, new SecondSignature(" ", NOW).problems(review).size());
+        assertEquals(List.of("Q0AAR signed already: the second signature is somebody else's."),
+                new SecondSignature(" q0aar ", NOW).problems(review));
+    }
+
+    private static ReviewState state(Site site) {
+        return SafetyNotes.of(site, day("06-20"), policies()).state();
+    }
+
+    private static void sign(Site site) {
+        Review review = GOOD.review(site, NOW);
+        review.setSecond("Q3DUN");
+        review.setSecondAt(NOW);
+        site.getReviews().add(review);
+    }
+
     private static void assertProblem(String start, SignOff signOff) {
         assertEquals(List.of(true), signOff.problems().stream().map(text -> text.startsWith(start)).toList());
-        assertThrows(IllegalStateException.class, () -> signOff.review(site("")));
+        assertThrows(IllegalStateException.class, () -> signOff.review(site(""), NOW));
     }
 }

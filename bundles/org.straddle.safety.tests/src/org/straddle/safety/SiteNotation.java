@@ -1,5 +1,6 @@
 package org.straddle.safety;
 
+import java.time.Instant;
 import java.time.LocalDate;
 
 import org.straddle.model.Fresh;
@@ -45,9 +46,12 @@ final class SiteNotation {
     private static Review review(String[] words, Site site) {
         Review review = Fresh.review();
         review.setDate(day(words[1]));
+        review.setSecond("Zoe");
+        review.setSecondAt(Instant.parse("2031-06-01T18:00:00Z"));
         for (int i = 2; i < words.length; i++) {
             switch (words[i]) {
                 case "by" -> review.setReviewer(words[++i]);
+                case "alone" -> review.setSecond(null);
                 case "until" -> review.setExpires(day(words[++i]));
                 case "of" -> {
                     LocalDate reviewed = day(words[++i]);

@@ -62,7 +62,7 @@ class WordingTest {
     @ParameterizedTest
     @ValueSource(classes = {Cautions.class, HazardNote.class, HazardRating.class, HeatIndex.class, HeatLevel.class,
             Lightning.class, MastLimit.class, OverheadWires.class, RadioExposure.class, ReviewState.Expired.class, ReviewState.Missing.class,
-            ReviewState.Fallen.class, ReviewState.Outdated.class, ReviewState.Refused.class, ReviewState.Valid.class, RiskMatrix.class, SafetyNotes.class,
+            ReviewState.Fallen.class, ReviewState.Outdated.class, ReviewState.SignedOnce.class, SecondSignature.class, ReviewState.Refused.class, ReviewState.Valid.class, RiskMatrix.class, SafetyNotes.class,
             SignOff.class, SiteReviews.class, StoppingSight.class, WireSighting.class, WireVoltage.class})
     void noSentenceInTheCodeDoes(Class<?> kind) throws IOException {
         List<String> constants = constants(kind);

@@ -40,8 +40,9 @@ public sealed interface ReviewState {
      *
      * @param until the last day on which it does
      * @param conditions what it asks for, empty when it asks for nothing
+     * @param second the second person who signed it
      */
-    record Valid(String reviewer, LocalDate reviewed, LocalDate until, String conditions) implements ReviewState {
+    record Valid(String reviewer, LocalDate reviewed, LocalDate until, String conditions, String second) implements ReviewState {
         @Override
         public String word() {
             return conditions.isEmpty() ? "valid" : TEXTS.text("reviewState.validConditions");
@@ -50,8 +51,21 @@ public sealed interface ReviewState {
         @Override
         public String sentence() {
             return TEXTS.text("reviewState.reviewedHoldsUntil", "reviewer", reviewer, "reviewed", reviewed,
-                    "until", until, "conditions", conditions.isEmpty() ? "" : TEXTS.text("reviewState.conditions",
+                    "second", second, "until", until, "conditions", conditions.isEmpty() ? "" : TEXTS.text("reviewState.conditions",
                     "conditions", conditions));
+        }
+    }
+
+    /** The reviewer signed, and no second person did. */
+    record SignedOnce(String reviewer) implements ReviewState {
+        @Override
+        public String word() {
+            return TEXTS.text("reviewState.signedOnce.word");
+        }
+
+        @Override
+        public String sentence() {
+            return TEXTS.text("reviewState.signedOnce", "reviewer", reviewer);
         }
     }
 

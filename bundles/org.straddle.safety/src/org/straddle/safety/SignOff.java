@@ -1,5 +1,6 @@
 package org.straddle.safety;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -57,11 +58,12 @@ public record SignOff(String reviewer, LocalDate date, Verdict verdict, String c
 
     /**
      * The review, not yet added to the site; it names the newest survey of its day, if there is one, and
-     * keeps what else lies under it.
+     * keeps what else lies under it. It opens no gate before a second person signs it too.
      *
+     * @param at when it is signed
      * @throws IllegalStateException if there are {@link #problems}
      */
-    public Review review(Site site) {
+    public Review review(Site site, Instant at) {
         Optional<String> problem = problems().stream().findFirst();
         if (problem.isPresent()) {
             throw new IllegalStateException(problem.get());
@@ -69,6 +71,7 @@ public record SignOff(String reviewer, LocalDate date, Verdict verdict, String c
         Review review = Fresh.review();
         review.setReviewer(reviewer.strip());
         review.setDate(date);
+        review.setSignedAt(at);
         review.setVerdict(verdict);
         review.setConditions(Words.orElse(conditions, null));
         review.setExpires(expires);

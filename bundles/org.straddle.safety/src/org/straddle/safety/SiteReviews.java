@@ -80,8 +80,11 @@ final class SiteReviews {
             return new ReviewState.Fallen(reviewer, changed);
         }
         LocalDate until = lastDay(review, policies);
-        return day.isAfter(until) ? new ReviewState.Expired(reviewer, until.plusDays(1))
-                : new ReviewState.Valid(reviewer, review.getDate(), until, conditions);
+        if (day.isAfter(until)) {
+            return new ReviewState.Expired(reviewer, until.plusDays(1));
+        }
+        return SecondSignature.isUnder(review) ? new ReviewState.Valid(reviewer, review.getDate(), until, conditions, review.getSecond().strip())
+                : new ReviewState.SignedOnce(reviewer);
     }
 
     /** The review's own expiry, else its date and the days that the event's policies grant. */

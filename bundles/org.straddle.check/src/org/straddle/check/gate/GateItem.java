@@ -40,7 +40,7 @@ public record GateItem(GateKind kind, State state, String sentence, String settl
 
     /** Such as "open". */
     public String stateWord() {
-        return TEXTS.text(state);
+        return TEXTS.text("gateState." + state.name());
     }
 
     public boolean isOpen() {

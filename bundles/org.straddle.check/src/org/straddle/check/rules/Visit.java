@@ -33,7 +33,7 @@ public record Visit(Site site, Stay stay, LocalDate day, SafetyNotes notes) {
     }
 
     private static List<Object> judgement(Review review) {
-        return Arrays.asList(review.getReviewer(), review.getDate(), review.getExpires(), review.getVerdict(),
+        return Arrays.asList(review.getReviewer(), review.getSecond(), review.getDate(), review.getExpires(), review.getVerdict(),
                 review.getConditions());
     }
 

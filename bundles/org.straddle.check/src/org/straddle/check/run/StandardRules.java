@@ -116,6 +116,8 @@ public final class StandardRules {
                         ReviewState.Outdated.class::isInstance),
                 new HazardReview(CheckRule.REVIEW_FALLEN, Severity.BLOCKER,
                         ReviewState.Fallen.class::isInstance),
+                new HazardReview(CheckRule.REVIEW_SIGNED_ONCE, Severity.BLOCKER,
+                        ReviewState.SignedOnce.class::isInstance),
                 new HazardReview(CheckRule.SITE_REFUSED, Severity.BLOCKER,
                         ReviewState.Refused.class::isInstance),
                 new HazardReview(CheckRule.REVIEW_CONDITIONS, Severity.ADVICE,

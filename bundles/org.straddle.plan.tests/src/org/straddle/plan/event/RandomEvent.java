@@ -107,6 +107,8 @@ final class RandomEvent {
         Review review = Fresh.review();
         review.setReviewer("Q0AAR");
         review.setDate(firstDay.minusDays(10));
+        review.setSecond("Q3DUN");
+        review.setSecondAt(firstDay.minusDays(10).atTime(18, 0).toInstant(ZoneOffset.UTC));
         review.setVerdict(random.nextInt(8) == 0 ? Verdict.DO_NOT_USE : Verdict.GO_WITH_CARE);
         site.getReviews().add(review);
         event.getSites().add(site);

@@ -1,9 +1,11 @@
 package org.straddle.ui.safety;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
+import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleListener;
 import org.eclipse.swt.custom.Bullet;
@@ -14,12 +16,17 @@ import org.eclipse.swt.graphics.GlyphMetrics;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.straddle.model.Review;
+import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.Survey;
+import org.straddle.model.naming.Naming;
 import org.straddle.safety.HazardNote;
 import org.straddle.safety.SafetyNotes;
+import org.straddle.words.Catalogue;
 
 /** Safety notes as one text with headings and bullets: it wraps, scrolls by keyboard, and can be copied. */
 final class NotesText {
+
+    private static final Catalogue TEXTS = Catalogue.of(NotesText.class);
 
     private static final int MARGIN = 8;
     private static final int BULLET_INDENT = 24;
@@ -34,7 +41,7 @@ final class NotesText {
         text.setMargins(MARGIN, MARGIN, MARGIN, MARGIN);
         text.setAlwaysShowScrollBars(false);
         text.getAccessible().addAccessibleListener(AccessibleListener.getNameAdapter(
-                asked -> asked.result = "Hazards, measures and cautions"));
+                asked -> asked.result = TEXTS.text("notesText.name")));
         text.addTraverseListener(key -> key.doit |= key.detail == SWT.TRAVERSE_TAB_NEXT
                 || key.detail == SWT.TRAVERSE_TAB_PREVIOUS);
     }
@@ -52,7 +59,7 @@ final class NotesText {
         bold.clear();
         bullets.clear();
         if (!notes.remarks().isEmpty()) {
-            heading("Look at this first");
+            heading(TEXTS.text("notesText.first"));
             notes.remarks().forEach(this::bullet);
             line("");
         }
@@ -68,28 +75,31 @@ final class NotesText {
 
     private void hazard(HazardNote hazard) {
         heading(hazard.title().substring(0, 1).toUpperCase(Locale.ROOT) + hazard.title().substring(1));
-        line((hazard.measure().isEmpty() ? "" : "What the team does: ") + hazard.measureText());
+        line(hazard.measure().isEmpty() ? hazard.measureText() : TEXTS.text("notesText.measure", "measure", hazard.measureText()));
         hazard.cautions().forEach(this::bullet);
         line("");
     }
 
     private void survey(Survey survey) {
-        heading("Survey of " + (survey.getDate() == null ? "an unknown day" : survey.getDate())
-                + (blank(survey.getSurveyor()) ? "" : " by " + survey.getSurveyor()));
-        fact("Access", survey.getAccess());
-        fact("Allowed by", survey.getAllowedBy());
-        fact("Parking", survey.getParking());
-        fact("Ground", survey.getSurface());
-        fact("Phone", survey.getPhoneCoverage());
-        fact("Note", survey.getNote());
+        heading(signed("visit", survey.getDate(), survey.getSurveyor()));
+        fact(Literals.SURVEY__ACCESS, survey.getAccess());
+        fact(Literals.SURVEY__ALLOWED_BY, survey.getAllowedBy());
+        fact(Literals.SURVEY__PARKING, survey.getParking());
+        fact(Literals.SURVEY__SURFACE, survey.getSurface());
+        fact(Literals.SURVEY__PHONE_COVERAGE, survey.getPhoneCoverage());
+        fact(Literals.SURVEY__NOTE, survey.getNote());
         line("");
     }
 
     private void review(Review review) {
-        heading("Review of " + (review.getDate() == null ? "an unknown day" : review.getDate())
-                + (blank(review.getReviewer()) ? "" : " by " + review.getReviewer()));
-        fact("Verdict", review.getVerdict().getLiteral());
-        fact("Conditions", review.getConditions());
+        heading(signed("review", review.getDate(), review.getReviewer()));
+        fact(Literals.REVIEW__VERDICT, Naming.of(review.getVerdict()));
+        fact(Literals.REVIEW__CONDITIONS, review.getConditions());
+    }
+
+    private static String signed(String what, LocalDate day, String by) {
+        return TEXTS.text("notesText.signed." + what, "day", day == null ? TEXTS.text("notesText.unknown") : day, "known",
+                blank(by) ? "no" : "yes", "by", blank(by) ? "" : by.strip());
     }
 
     private void heading(String heading) {
@@ -98,9 +108,9 @@ final class NotesText {
         line(heading);
     }
 
-    private void fact(String name, String fact) {
+    private void fact(EStructuralFeature feature, String fact) {
         if (!blank(fact)) {
-            line(name + ": " + fact.strip().replaceAll("\\s+", " "));
+            line(TEXTS.text("notesText.fact", "name", Naming.feature(feature), "fact", fact.strip().replaceAll("\\s+", " ")));
         }
     }
 

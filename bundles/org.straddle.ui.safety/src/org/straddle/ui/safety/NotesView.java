@@ -1,11 +1,16 @@
 package org.straddle.ui.safety;
 
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.action.Action;
+import org.eclipse.jface.dialogs.InputDialog;
+import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.jface.window.Window;
@@ -22,21 +27,26 @@ import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.model.StraddleFactory;
 import org.straddle.model.StraddlePackage.Literals;
+import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.things.ThingText;
 import org.straddle.safety.ReviewState;
 import org.straddle.safety.SafetyNotes;
+import org.straddle.safety.SecondSignature;
 import org.straddle.ui.parts.Chooser;
 import org.straddle.ui.parts.ThingView;
 import org.straddle.ui.session.Edit;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.things.Icons;
+import org.straddle.words.Catalogue;
 
 /**
  * What a team must know about the hazards of one site on one day, and whether a review holds; a review is signed from
  * here. Follows a site, a stop or anything of a site that is selected elsewhere.
  */
 public final class NotesView extends ThingView<Site> {
+
+    private static final Catalogue TEXTS = Catalogue.of(NotesView.class);
 
     public static final String ID = "org.straddle.ui.safety.notes";
 
@@ -45,21 +55,22 @@ public final class NotesView extends ThingView<Site> {
     private Label stateIcon;
     private Label stateWord;
     private Label stateSentence;
+    private Button second;
     private NotesText text;
     private Site asked;
     private LocalDate day;
 
     public NotesView() {
-        super("The event has no sites.", "Make a site in the explorer and enter what its survey saw; what a team must"
-                + " know about it then stands here.");
+        super(TEXTS.text("notesView.none"), TEXTS.text("notesView.none.make"));
     }
 
     @Override
     protected void equip(Composite content) {
         super.equip(content);
-        Action sign = act("&Sign off…", "review", this::signOff);
-        Action open = act("&Open the site", "open", () -> session.reveal(thing()));
-        Stream.of(sign, open).forEach(getViewSite().getActionBars().getToolBarManager()::add);
+        Action sign = act(TEXTS.text("notesView.sign"), "review", this::signOff);
+        Action second = act(TEXTS.text("notesView.second"), "operator", this::signToo);
+        Action open = act(TEXTS.text("notesView.open"), "open", () -> session.reveal(thing()));
+        Stream.of(sign, second, open).forEach(getViewSite().getActionBars().getToolBarManager()::add);
     }
 
     @Override
@@ -97,22 +108,25 @@ public final class NotesView extends ThingView<Site> {
     }
 
     private void choosers(Composite row) {
-        chooser(row, "S&ite:");
-        days = new Chooser<>(row, "&Day:", any -> VisitDays.text(any, zoneToday()), chosen -> {
+        chooser(row, TEXTS.text("notesView.site"));
+        days = new Chooser<>(row, TEXTS.text("notesView.day"), any -> VisitDays.text(any, zoneToday()), chosen -> {
             day = chosen;
             tell();
         });
     }
 
     private void state(Composite body) {
-        Composite row = row(body, 4);
+        Composite row = row(body, 5);
         stateIcon = new Label(row, SWT.NONE);
         stateWord = new Label(row, SWT.NONE);
         stateWord.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
         stateSentence = new Label(row, SWT.WRAP);
         stateSentence.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+        second = new Button(row, SWT.PUSH);
+        second.setText(TEXTS.text("notesView.second"));
+        second.addSelectionListener(SelectionListener.widgetSelectedAdapter(pressed -> signToo()));
         Button sign = new Button(row, SWT.PUSH);
-        sign.setText("Si&gn off…");
+        sign.setText(TEXTS.text("notesView.sign"));
         sign.addSelectionListener(SelectionListener.widgetSelectedAdapter(pressed -> signOff()));
     }
 
@@ -127,12 +141,13 @@ public final class NotesView extends ThingView<Site> {
     }
 
     private void tell() {
-        SafetyNotes notes = SafetyNotes.of(thing(), day);
+        SafetyNotes notes = SafetyNotes.of(thing(), day, policies());
         ReviewState state = notes.state();
         stateIcon.setImage(Icons.image(icon(state)));
-        stateWord.setText(state instanceof ReviewState.Refused ? "Site refused" : "Review " + state.word());
+        stateWord.setText(TEXTS.text("notesView.state", "state", state.word()));
         stateSentence.setText(state.sentence());
         stateSentence.setToolTipText(state.sentence());
+        second.setEnabled(state instanceof ReviewState.SignedOnce);
         stateWord.requestLayout();
         stateSentence.requestLayout();
         text.show(notes);
@@ -150,10 +165,32 @@ public final class NotesView extends ThingView<Site> {
         Site site = thing();
         SignOffDialog dialog = new SignOffDialog(getSite().getShell(), site, day, zoneToday(), policies());
         if (dialog.open() == Window.OK) {
-            Review review = dialog.signOff().review(site);
+            Review review = dialog.signOff().review(site, Instant.now().truncatedTo(ChronoUnit.MINUTES));
             session.execute(Edit.add(session.editingDomain(), site, Literals.SITE__REVIEWS, review,
-                    "review of " + ThingText.of(site)));
+                    TEXTS.text("notesView.sign.undo", "site", ThingText.of(site))));
         }
+    }
+
+    /** The name of somebody else under a review that one person signed. */
+    private void signToo() {
+        Optional<Review> awaited = SecondSignature.awaited(thing(), day, policies());
+        if (awaited.isEmpty()) {
+            MessageDialog.openInformation(getSite().getShell(), TEXTS.text("notesView.second.none"), TEXTS.text("notesView.second.why"));
+            return;
+        }
+        Review review = awaited.get();
+        InputDialog dialog = new InputDialog(getSite().getShell(), TEXTS.text("notesView.second.title", "site", Naming.name(thing())),
+                TEXTS.text("notesView.second.ask", "reviewer", review.getReviewer()), "",
+                name -> signature(name).problems(review).stream().findFirst().orElse(null));
+        if (dialog.open() == Window.OK) {
+            session.execute(Edit.together(TEXTS.text("notesView.second.undo"), List.of(
+                    Edit.set(session.editingDomain(), review, Literals.REVIEW__SECOND, dialog.getValue().strip()),
+                    Edit.set(session.editingDomain(), review, Literals.REVIEW__SECOND_AT, signature(dialog.getValue()).at()))));
+        }
+    }
+
+    private static SecondSignature signature(String name) {
+        return new SecondSignature(name, Instant.now().truncatedTo(ChronoUnit.MINUTES));
     }
 
     private Policies policies() {

@@ -31,9 +31,12 @@ import org.straddle.outlook.things.ThingText;
 import org.straddle.safety.SafetyNotes;
 import org.straddle.safety.SignOff;
 import org.straddle.ui.fields.Dates;
+import org.straddle.words.Catalogue;
 
 /** Asks a reviewer for a verdict on a site and their name under it. */
 final class SignOffDialog extends TitleAreaDialog {
+
+    private static final Catalogue TEXTS = Catalogue.of(SignOffDialog.class);
 
     private static final String REVIEWER = "reviewer";
 
@@ -70,7 +73,7 @@ final class SignOffDialog extends TitleAreaDialog {
     @Override
     protected void configureShell(Shell shell) {
         super.configureShell(shell);
-        shell.setText("Sign off a review");
+        shell.setText(TEXTS.text("signOffDialog.title"));
     }
 
     @Override
@@ -78,11 +81,11 @@ final class SignOffDialog extends TitleAreaDialog {
         Composite body = new Composite((Composite) super.createDialogArea(parent), SWT.NONE);
         body.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         GridLayoutFactory.swtDefaults().numColumns(2).margins(12, 10).applyTo(body);
-        reviewer = field(body, "&Your name:", Optional.ofNullable(memory.get(REVIEWER)).orElse(""));
+        reviewer = field(body, TEXTS.text("signOffDialog.name"), Optional.ofNullable(memory.get(REVIEWER)).orElse(""));
         verdict(body);
         conditions(body);
-        date = field(body, "&Day of the review:", dates.print(signOff.date()));
-        expires = field(body, "&Last day it holds:", dates.print(signOff.expires()));
+        date = field(body, TEXTS.text("signOffDialog.day"), dates.print(signOff.date()));
+        expires = field(body, TEXTS.text("signOffDialog.last"), dates.print(signOff.expires()));
         reviewer.addModifyListener(change -> read());
         conditions.addModifyListener(change -> read());
         date.addModifyListener(change -> dateTyped());
@@ -90,7 +93,7 @@ final class SignOffDialog extends TitleAreaDialog {
             ownExpiry |= expires.isFocusControl();
             read();
         });
-        setTitle("Review of " + ThingText.of(site));
+        setTitle(TEXTS.text("signOffDialog.heading", "site", ThingText.of(site)));
         (reviewer.getText().isEmpty() ? reviewer : verdicts.get(signOff.verdict())).setFocus();
         return body;
     }
@@ -104,7 +107,7 @@ final class SignOffDialog extends TitleAreaDialog {
 
     @Override
     protected void createButtonsForButtonBar(Composite parent) {
-        createButton(parent, IDialogConstants.OK_ID, "&Sign off", true);
+        createButton(parent, IDialogConstants.OK_ID, TEXTS.text("signOffDialog.sign"), true);
         createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CANCEL_LABEL, false);
     }
 
@@ -124,11 +127,11 @@ final class SignOffDialog extends TitleAreaDialog {
     }
 
     private void verdict(Composite body) {
-        new Label(body, SWT.NONE).setText("Verdict:");
+        new Label(body, SWT.NONE).setText(TEXTS.text("signOffDialog.verdict"));
         Composite choices = new Composite(body, SWT.NONE);
         choices.setLayout(new RowLayout(SWT.HORIZONTAL));
-        Map<Verdict, String> names = Map.of(Verdict.GO_WITH_CARE, "&Go with care", Verdict.ON_CONDITIONS,
-                "&On conditions", Verdict.DO_NOT_USE, "Do &not use");
+        Map<Verdict, String> names = Map.of(Verdict.GO_WITH_CARE, TEXTS.text("signOffDialog.go"), Verdict.ON_CONDITIONS,
+                TEXTS.text("signOffDialog.on"), Verdict.DO_NOT_USE, TEXTS.text("signOffDialog.not"));
         for (Verdict verdict : Verdict.values()) {
             Button choice = new Button(choices, SWT.RADIO);
             choice.setText(names.get(verdict));
@@ -140,7 +143,7 @@ final class SignOffDialog extends TitleAreaDialog {
 
     private void conditions(Composite body) {
         Label name = new Label(body, SWT.NONE);
-        name.setText("&Conditions or reasons:");
+        name.setText(TEXTS.text("signOffDialog.conditions"));
         name.setLayoutData(new GridData(SWT.LEFT, SWT.TOP, false, false));
         conditions = new Text(body, SWT.BORDER | SWT.MULTI | SWT.WRAP | SWT.V_SCROLL);
         GridData wide = new GridData(SWT.FILL, SWT.FILL, true, true);
@@ -188,19 +191,19 @@ final class SignOffDialog extends TitleAreaDialog {
     /** What may be signed, but hardly as it was meant; asked once both days are readable. */
     private Optional<String> doubt() {
         if (signOff.date().isAfter(visit)) {
-            return Optional.of("A review of " + signOff.date() + " says nothing for " + visit + ", the day you look at.");
+            return Optional.of(TEXTS.text("signOffDialog.later", "date", signOff.date(), "day", visit));
         }
         if (signOff.expires().isBefore(visit) && signOff.verdict() != Verdict.DO_NOT_USE) {
-            return Optional.of("This review will have lapsed on " + visit + ", the day you look at.");
+            return Optional.of(TEXTS.text("signOffDialog.lapsed", "day", visit));
         }
         return SafetyNotes.of(site, signOff.date()).survey().isPresent() ? Optional.empty()
-                : Optional.of("Nobody surveyed this site by then: you sign without knowing its hazards.");
+                : Optional.of(TEXTS.text("signOffDialog.unseen"));
     }
 
     private String survey() {
         SafetyNotes notes = SafetyNotes.of(site, signOff.date());
-        return notes.survey().map(survey -> "You review the " + decapitalised(ThingText.of(survey)) + ", which names "
-                + notes.hazards().size() + (notes.hazards().size() == 1 ? " hazard." : " hazards.")).orElse("");
+        return notes.survey().map(survey -> TEXTS.text("signOffDialog.seen", "visit", decapitalised(ThingText.of(survey)), "count",
+                notes.hazards().size())).orElse("");
     }
 
     private static String decapitalised(String text) {

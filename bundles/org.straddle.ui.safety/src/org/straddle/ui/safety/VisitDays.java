@@ -13,9 +13,12 @@ import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.things.Times;
+import org.straddle.words.Catalogue;
 
 /** The days for which somebody may ask about a site: those of the event, and today. */
 final class VisitDays {
+
+    private static final Catalogue TEXTS = Catalogue.of(VisitDays.class);
 
     /** An event of more days than this is a slip of the pen; the choice stays short. */
     private static final int MOST = 31;
@@ -42,6 +45,6 @@ final class VisitDays {
     }
 
     static String text(LocalDate day, LocalDate today) {
-        return Times.day(day) + " " + day.getYear() + (day.equals(today) ? " (today)" : "");
+        return TEXTS.text("visitDays.day", "day", Times.day(day), "year", Integer.toString(day.getYear()), "today", day.equals(today) ? "yes" : "no");
     }
 }
