@@ -36,7 +36,7 @@ class ReachCommandTest {
     @Test
     void bothEndsStandAboveWhatWasAsked() {
         List<String> lines = csv("--to", "JO01", "--site", "Basalt", "--least-elevation", "7.5");
-        assertEquals("site,bird,start,end,minutes,best,elevationHereDeg,elevationThereDeg,birdState", lines.get(0));
+        assertEquals("site,bird,start,end,minutes,best,elevationHereDeg,elevationThereDeg,birdState,brings,bringsThere", lines.get(0));
         assertTrue(lines.size() > 5, lines.toString());
         for (String line : lines.subList(1, lines.size())) {
             String[] cells = line.split(",");

@@ -34,7 +34,7 @@ final class HoldLines {
             return;
         }
         out.println(TEXTS.text("holdLines.keeping", "expected", Math.round(10 * keeping.expected()) / 10.0, "turns", turns,
-                "whole", (int) Math.floor(100 * keeping.whole())));
+                "whole", PlanKeeping.percent(keeping.whole())));
         List<PlanKeeping.UnknownDrive> drives = keeping.drives();
         if (!drives.isEmpty()) {
             out.println(TEXTS.text("holdLines.drives"));

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 import org.straddle.grid.Square;
 import org.straddle.model.Bird;
@@ -17,6 +18,9 @@ import org.straddle.outlook.Outlook;
 import org.straddle.outlook.Reach;
 import org.straddle.sky.CommonView;
 import org.straddle.words.Catalogue;
+import org.straddle.worth.ChaserGroup;
+import org.straddle.worth.EventWorth;
+import org.straddle.worth.TurnChance;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -28,7 +32,7 @@ final class ReachCommand extends EventCommand {
 
     private static final Catalogue TEXTS = Catalogue.of(ReachCommand.class);
 
-    private record Row(Site site, Bird bird, CommonView view) {
+    private record Row(Site site, Bird bird, CommonView view, TurnChance chance) {
     }
 
     @Mixin
@@ -63,16 +67,19 @@ final class ReachCommand extends EventCommand {
         if (region != null && !reach.regions().contains(region)) {
             return StraddleCommand.WRONG_INPUT;
         }
-        List<Row> found = sites.stream().filter(outlook::isPlaced)
-                .flatMap(site -> birds.stream().flatMap(one -> (square.isPresent()
+        EventWorth worth = EventWorth.of(outlook);
+        // Bird after bird: what the chasers see of one is asked once for all sites.
+        List<Row> found = birds.stream().flatMap(one -> sites.stream().filter(outlook::isPlaced)
+                .flatMap(site -> (square.isPresent()
                         ? reach.views(site, one, square.get()) : reach.views(site, one, region)).stream()
-                                .map(view -> new Row(site, one, view))))
+                                .map(view -> new Row(site, one, view, worth.chance(site, one, view.window())))))
                 .sorted(Comparator.comparing((Row row) -> row.view.window().start())
                         .thenComparing(row -> String.valueOf(row.site.getName()))).toList();
-        rows.print(table(found, outlook), out());
+        rows.print(table(found, worth, there(square, region)), out());
         if (rows.forPeople()) {
             out().println(TEXTS.text("reachCommand.windowsAboveBoth", "windows", found.size(),
                     "place", square.map(Square::name).orElseGet(() -> InertText.line(region.getName())), "leastDeg", reach.leastDeg()));
+            out().println(TEXTS.text("reachCommand.brings"));
         }
         return StraddleCommand.DONE;
     }
@@ -93,16 +100,24 @@ final class ReachCommand extends EventCommand {
         return OpenEvent.named(to, regions, region -> String.valueOf(region.getName()), TEXTS.text("reachCommand.squareRegion"));
     }
 
-    private static Table table(List<Row> found, Outlook outlook) {
+    /** Those groups of chasers that live in the place that was asked for. */
+    private static Predicate<ChaserGroup> there(Optional<Square> square, Region region) {
+        return group -> square.isPresent() ? group.region().isEmpty() && group.name().equals(square.get().name())
+                : group.region().filter(region::equals).isPresent();
+    }
+
+    private static Table table(List<Row> found, EventWorth worth, Predicate<ChaserGroup> there) {
         Table table = new Table(Table.column("site"), Table.column("bird"),
                 Table.column("start"), Table.column("end"), Table.column("minutes"),
                 Table.column("best"), Table.column("elevationHereDeg"),
-                Table.column("elevationThereDeg"), Table.column("birdState"));
+                Table.column("elevationThereDeg"), Table.column("birdState"),
+                Table.column("brings"), Table.column("bringsThere"));
         for (Row row : found) {
             CommonView view = row.view;
             table.row(row.site.getName(), row.bird.getName(), second(view.window().start()), second(view.window().end()),
                     rounded(view.window().duration().toMillis() / 60_000.0), second(view.best()), rounded(view.hereDeg()),
-                    rounded(view.thereDeg()), BirdMarks.of(outlook, row.bird, view.window()));
+                    rounded(view.thereDeg()), BirdMarks.of(worth.outlook(), row.bird, view.window()), rounded(row.chance.alone(worth.groups())),
+                    worth.groups().stream().anyMatch(there) ? rounded(row.chance.alone(worth.groups(), there)) : null);
         }
         return table;
     }

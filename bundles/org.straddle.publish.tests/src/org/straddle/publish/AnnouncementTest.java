@@ -38,6 +38,23 @@ class AnnouncementTest {
                 """), sketch.sheet("announcement.txt"));
     }
 
+    /** The team needs an hour and more from its base: with an hour in hand it is there, without any it may be late. */
+    @Test
+    void theCoordinatorSeesHowLikelyEachTurnIsKeptAndChasersDoNot() {
+        Stop hurried = sketch.stop(sketch.first, sketch.corner, "21T08:10", "21T10:00");
+        sketch.turn(hurried, "21T08:26", "21T08:36");
+        String sources = sketch.sheet("sources.txt");
+        assertTrue(sources.contains("10:02 to 10:15 UTC | HP93 + HP94 + IP03 + IP04 | Knot Corner | Tern-1 (demo) | team 1 | kept: 99 % |"), sources);
+        String late = sources.lines().filter(line -> line.startsWith("08:26")).findFirst().orElseThrow();
+        assertTrue(late.matches(".*kept: [3-7][0-9] % \\(!\\).*"), late);
+        assertTrue(sketch.sheet("sources.html").contains("Knot Corner"));
+        assertEquals(Audience.PRIVATE, sketch.publication().sheets().stream()
+                .filter(sheet -> sheet.fileName().equals("sources.txt")).findFirst().orElseThrow().audience());
+        assertFalse(sketch.sheet("announcement.txt").contains("%"), "chances reach everybody");
+        assertFalse(sketch.sheet("announcement.html").replaceAll("(?s)<style>.*?</style>", "").matches("(?s).*[0-9] ?%.*"),
+                "chances reach everybody");
+    }
+
     @Test
     void everySquareIsListedWithItsTurns() {
         assertTrue(sketch.sheet("announcement.txt").contains("""

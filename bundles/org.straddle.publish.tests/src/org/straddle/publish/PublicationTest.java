@@ -32,17 +32,17 @@ class PublicationTest {
     private final Sketch sketch = new Sketch();
 
     @Test
-    void hasOneAnnouncementAndABriefAndAPackingListForEachTeam() {
+    void hasOneAnnouncementWithItsSourcesAndABriefAndAPackingListForEachTeam() {
         assertEquals(Set.of("announcement.html", "announcement.txt", "brief-team-1.html", "brief-team-1.txt",
                 "brief-team-2.html", "brief-team-2.txt", "packing-team-1.html", "packing-team-1.txt",
-                "packing-team-2.html", "packing-team-2.txt"), names(sketch.publication()));
+                "packing-team-2.html", "packing-team-2.txt", "sources.html", "sources.txt"), names(sketch.publication()));
     }
 
     @Test
     void teamsWithOneNumberKeepTheirOwnFiles() {
         sketch.second.setNumber(1);
         Publication publication = sketch.publication();
-        assertEquals(10, names(publication).size());
+        assertEquals(12, names(publication).size());
         assertTrue(Sketch.sheet(publication, "brief-team-1-2.txt").contains("Turnstones"));
     }
 
@@ -114,7 +114,7 @@ class PublicationTest {
         }
         assertEquals(Set.of("public", "private"), filesIn(folder));
         assertEquals(Set.of("announcement.html", "announcement.txt"), filesIn(folder.resolve("public")));
-        assertEquals(8, filesIn(folder.resolve("private")).size());
+        assertEquals(10, filesIn(folder.resolve("private")).size());
     }
 
     @Test
@@ -159,7 +159,7 @@ class PublicationTest {
         try (PreparedSheets prepared = sketch.publication().prepare(temp)) {
             Files.createDirectories(temp.resolve("private/brief-team-1.html/in the way"));
             IOException failure = assertThrows(IOException.class, prepared::putInPlace);
-            assertTrue(failure.getMessage().contains("Only 2 of 10 sheets"), failure.getMessage());
+            assertTrue(failure.getMessage().contains("Only 4 of 12 sheets"), failure.getMessage());
             assertTrue(failure.getMessage().contains("keeps its number"), failure.getMessage());
         }
         assertEquals(Set.of("public", "private"), filesIn(temp));

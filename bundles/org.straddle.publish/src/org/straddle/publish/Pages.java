@@ -56,6 +56,14 @@ final class Pages {
         return set("announcement.txt.ftl", "announcement", announcement);
     }
 
+    String html(SourceList sources) {
+        return set("sources.html.ftlh", "sources", sources);
+    }
+
+    String text(SourceList sources) {
+        return set("sources.txt.ftl", "sources", sources);
+    }
+
     /** Values as templates see them: text that somebody wrote ends no line, or it could pass for a line of ours. */
     private static final class InertValues extends DefaultObjectWrapper {
 

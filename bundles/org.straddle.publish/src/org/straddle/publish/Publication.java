@@ -15,7 +15,8 @@ import org.straddle.words.Catalogue;
 
 /**
  * All sheets of one state of the schedule: for every team a brief and a packing list, which name people and go to that
- * team alone, and one announcement for everybody. Each is an HTML page that needs no other file, and plain text.
+ * team alone, one announcement for everybody, and a list for the coordinator of where that comes
+ * from. Each is an HTML page that needs no other file, and plain text.
  *
  * <p>It is a value: what it says stays as the event was when it was made.
  */
@@ -44,6 +45,9 @@ public final class Publication {
         sheets.add(new Sheet(Audience.PUBLIC, "announcement.txt", PAGES.text(announcement)));
         Set<String> taken = new HashSet<>();
         PlanHold hold = PlanHold.of(outlook);
+        SourceList sources = SourceList.of(outlook, revision, hold);
+        sheets.add(new Sheet(Audience.PRIVATE, "sources.html", PAGES.html(sources)));
+        sheets.add(new Sheet(Audience.PRIVATE, "sources.txt", PAGES.text(sources)));
         for (Team team : outlook.event().getTeams()) {
             String name = name(team, taken);
             Brief brief = Brief.of(outlook, team, findings, revision, "packing-" + name, hold);
@@ -65,7 +69,7 @@ public final class Publication {
         return name;
     }
 
-    /** In the order announcement, then team by team. */
+    /** In the order announcement, where it comes from, then team by team. */
     public List<Sheet> sheets() {
         return sheets;
     }

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 
 import org.straddle.grid.Square;
 
@@ -98,10 +99,17 @@ public record TurnChance(SortedSet<Square> squares, List<Part> groups, double mi
 
     /** Expected chasers served with a square they needed, if it were the only turn. @param chasers the groups */
     public double alone(List<ChaserGroup> chasers) {
+        return alone(chasers, group -> true);
+    }
+
+    /** The same of some groups. */
+    public double alone(List<ChaserGroup> chasers, Predicate<ChaserGroup> some) {
         double sum = 0;
         for (int g = 0; g < groups.size(); g++) {
-            for (Square square : squares) {
-                sum += chasers.get(g).needs().of(square) * groups.get(g).probability();
+            if (some.test(chasers.get(g))) {
+                for (Square square : squares) {
+                    sum += chasers.get(g).needs().of(square) * groups.get(g).probability();
+                }
             }
         }
         return sum;

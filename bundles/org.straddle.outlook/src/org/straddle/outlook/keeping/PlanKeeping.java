@@ -96,6 +96,11 @@ public record PlanKeeping(Map<Turn, Double> chances, double whole, List<UnknownD
         return drives.stream().sorted(Comparator.comparingDouble(UnknownDrive::gain).reversed()).toList();
     }
 
+    /** A chance in whole per cent, rounded down and never 100: nothing on a road is sure. */
+    public static int percent(double chance) {
+        return (int) Math.min(99, Math.floor(100 * chance));
+    }
+
     /** Empty for a turn that nobody can say anything of. */
     public OptionalDouble chance(Turn turn) {
         Double chance = chances.get(turn);

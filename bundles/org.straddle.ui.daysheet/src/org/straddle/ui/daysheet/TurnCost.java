@@ -39,7 +39,7 @@ final class TurnCost {
         Stop stop = (Stop) placed.turn().eContainer();
         if (stop.getTeam() != null) {
             PlanKeeping.of(stop.getTeam(), outlook, Itinerary.of(outlook.event()).of(stop.getTeam())).chance(placed.turn())
-                    .ifPresent(chance -> lines.add(TEXTS.text("turnCost.kept", "percent", (int) Math.floor(100 * chance))));
+                    .ifPresent(chance -> lines.add(TEXTS.text("turnCost.kept", "percent", PlanKeeping.percent(chance))));
         }
         Site site = stop.getSite();
         Bird bird = placed.turn().getBird();

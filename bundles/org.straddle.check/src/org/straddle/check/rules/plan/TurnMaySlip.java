@@ -41,7 +41,7 @@ public final class TurnMaySlip extends ScopedRule<Team> {
             doubtful.stream().min(Comparator.comparing(work -> work.window().start())).ifPresent(first -> {
                 Finding finding = Finding.of(this, Statement.of("turnMaySlip.chance", "team", team, "bird", first.bird(),
                         "site", stay.site(), "during", first.window(),
-                        "chance", (int) Math.floor(100 * keeping.chance(first.turn()).orElse(0)),
+                        "chance", PlanKeeping.percent(keeping.chance(first.turn()).orElse(0)),
                         "least", Math.round(100 * in.hold().leastKeeping())), first.turn(), stay.stop())
                         .at(first.window().start());
                 findings.accept(earlier(stay, in).map(finding::mendedBy).orElse(finding));
