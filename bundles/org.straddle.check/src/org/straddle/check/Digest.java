@@ -24,7 +24,7 @@ final class Digest {
             }
             return HexFormat.of().formatHex(digest.digest(), 0, BYTES);
         } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("Every Java runtime has SHA-256", e);
+            throw new IllegalStateException("every Java runtime has SHA-256", e);
         }
     }
 }

@@ -15,9 +15,11 @@ import org.straddle.model.Link;
 import org.straddle.model.PublishedTurn;
 import org.straddle.model.StraddleFactory;
 import org.straddle.model.Team;
+import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.itinerary.Work;
 import org.straddle.sky.Window;
+import org.straddle.words.Catalogue;
 
 /**
  * One line of an announcement: what chasers may rely on. It can be written down in the event and read back after the
@@ -32,6 +34,8 @@ import org.straddle.sky.Window;
  */
 public record Promise(Instant start, Instant end, List<String> squares, String birdId, String bird, String frequency,
         double downlinkMhz, String teamId, int team) {
+
+    private static final Catalogue TEXTS = Catalogue.of(Promise.class);
 
     /** Instants within this much before a full minute, and less than this much after it, are announced as that minute. */
     private static final int HALF_A_MINUTE = 30;
@@ -74,9 +78,9 @@ public record Promise(Instant start, Instant end, List<String> squares, String b
 
     /** {@code 2031-06-21 10:20–10:30 UTC HP94+IP04 Tern-1 (demo) 145.950 MHz, team 1}. */
     public String line() {
-        return start.toString().substring(0, 10) + " " + clock(start) + "–" + clock(end) + " UTC "
-                + (squares.isEmpty() ? "no square" : String.join("+", squares)) + " " + bird + " " + frequency
-                + ", team " + team;
+        return TEXTS.text("promise.line", "day", start.toString().substring(0, 10), "from", clock(start), "until", clock(end),
+                "squares", squares.isEmpty() ? TEXTS.text("promise.noSquare") : String.join("+", squares), "bird", bird,
+                "frequency", frequency, "team", team);
     }
 
     /** Whether a turn is what was promised: that team on that bird, to the minute, from all squares that were promised. */
@@ -105,12 +109,13 @@ public record Promise(Instant start, Instant end, List<String> squares, String b
 
     private static String frequency(Work work) {
         if (work.turn().getDownlinkMhz() > 0) {
-            return work.turn().getDownlinkMhz() + " MHz";
+            return TEXTS.text("promise.downlink", "mhz", Double.toString(work.turn().getDownlinkMhz()));
         }
         Bird bird = work.bird();
         Link down = bird.getDownlink();
-        return bird.getMode().getLiteral() + (down == null ? "" : " " + down.getLowMhz()
-                + (down.getHighMhz() > down.getLowMhz() ? "–" + down.getHighMhz() : "") + " MHz");
+        String mode = Naming.of(bird.getMode());
+        return down == null ? mode : TEXTS.text("promise.mode", "mode", mode, "mhz", down.getLowMhz()
+                + (down.getHighMhz() > down.getLowMhz() ? "–" + down.getHighMhz() : ""));
     }
 
     private static Instant minute(Instant instant) {

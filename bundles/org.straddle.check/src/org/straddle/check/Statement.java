@@ -8,6 +8,7 @@ import java.util.Map;
 
 import org.straddle.words.Catalogue;
 import org.straddle.words.Language;
+import org.straddle.words.Sentence;
 
 /**
  * What is said of an event, as facts: the sentence is made of them last, in any language, from the catalogue of this
@@ -48,9 +49,7 @@ public record Statement(String key, Map<String, Fact> facts, ZoneId zone) {
 
     /** The whole sentence, which begins with a capital. */
     public String sentenceIn(Language language) {
-        String said = part(zone, language);
-        return said.isEmpty() ? said : said.substring(0, said.offsetByCodePoints(0, 1)).toUpperCase(language.locale())
-                + said.substring(said.offsetByCodePoints(0, 1));
+        return Sentence.begun(part(zone, language), language.locale());
     }
 
     /** The same within another sentence. */

@@ -3,11 +3,12 @@ package org.straddle.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Iterator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 
 import org.apache.commons.csv.CSVFormat;
@@ -159,7 +160,8 @@ enum TableFormat {
     private static String plain(Object value) {
         if (value instanceof Double number) {
             return number == Math.rint(number) && Math.abs(number) < 1e9 ? String.valueOf(number.longValue())
-                    : String.format(Locale.ROOT, "%.4f", number).replaceAll("0+$", "").replaceAll("\\.$", "");
+                    : !Double.isFinite(number) ? number.toString()
+                            : BigDecimal.valueOf(number).setScale(4, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
         }
         if (value instanceof List<?> list) {
             return String.join(" ", list.stream().map(Objects::toString).toList());

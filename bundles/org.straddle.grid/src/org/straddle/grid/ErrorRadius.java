@@ -10,34 +10,31 @@ import org.straddle.words.Catalogue;
  */
 public enum ErrorRadius {
     /** Holds 95 %: what this program counts with. */
-    R95("95 %", 0.95),
+    R95(0.95),
     /** Holds 68 %: what the location services of phones state (from memory). */
-    R68("68 %, phones", 0.68),
+    R68(0.68),
     /** Circular error probable: holds half. */
-    CEP("50 %, CEP", 0.5),
+    CEP(0.5),
     /** Root of the mean square distance, √2 σ. */
-    DRMS("63 %, DRMS", 1 - Math.exp(-1)),
+    DRMS(1 - Math.exp(-1)),
     /** Twice that, 2√2 σ. */
-    TWO_DRMS("98 %, 2DRMS", 1 - Math.exp(-4)),
+    TWO_DRMS(1 - Math.exp(-4)),
     /**
      * A number on a display that does not say: taken for the smallest of them, so that the error is not made too good.
      */
-    NOT_SAID("not said", 0.5);
-
+    NOT_SAID(0.5);
 
     private static final Catalogue TEXTS = Catalogue.of(ErrorRadius.class);
 
-    private final String words;
     private final double share;
 
-    ErrorRadius(String words, double share) {
-        this.words = words;
+    ErrorRadius(double share) {
         this.share = share;
     }
 
     /** Such as "68 %, phones". */
     public String words() {
-        return words;
+        return TEXTS.text(this);
     }
 
     /** How much of a circular normal error lies within it, 0 to 1. */

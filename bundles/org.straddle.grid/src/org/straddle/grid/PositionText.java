@@ -54,17 +54,15 @@ public final class PositionText {
     /** A way to write an angle; each ends within 0.4 m on the ground, fine enough to argue a line. */
     public enum Form {
         /** {@code 64.146667° N, 21.943000° W} */
-        DEGREES("decimal degrees", 1_000_000),
+        DEGREES(1_000_000),
         /** {@code 64° 08.8000′ N, 21° 56.5800′ W} */
-        MINUTES("degrees and minutes", 60 * 10_000),
+        MINUTES(60 * 10_000),
         /** {@code 64° 08′ 48.00″ N, 21° 56′ 34.80″ W} */
-        SECONDS("degrees, minutes, seconds", 3600 * 100);
+        SECONDS(3600 * 100);
 
-        private final String label;
         private final int perDegree;
 
-        Form(String label, int perDegree) {
-            this.label = label;
+        Form(int perDegree) {
             this.perDegree = perDegree;
         }
 
@@ -75,13 +73,18 @@ public final class PositionText {
             long whole = count / perDegree;
             long rest = count % perDegree;
             return switch (this) {
-                case DEGREES -> String.format(Locale.ROOT, "%d.%06d° %c", whole, rest, letter);
-                case MINUTES -> String.format(Locale.ROOT, "%d° %02d.%04d′ %c", whole, rest / 10_000, rest % 10_000,
-                        letter);
-                case SECONDS -> String.format(Locale.ROOT, "%d° %02d′ %02d.%02d″ %c", whole, rest / 6000,
-                        rest % 6000 / 100, rest % 100, letter);
+                case DEGREES -> whole + "." + digits(rest, 6) + "° " + letter;
+                case MINUTES -> whole + "° " + digits(rest / 10_000, 2) + "." + digits(rest % 10_000, 4) + "′ " + letter;
+                case SECONDS -> whole + "° " + digits(rest / 6000, 2) + "′ " + digits(rest % 6000 / 100, 2) + "."
+                        + digits(rest % 100, 2) + "″ " + letter;
             };
         }
+    }
+
+    /** In so many digits, whatever the language: what is written is read again. */
+    private static String digits(long number, int digits) {
+        String text = Long.toString(number);
+        return "0".repeat(Math.max(0, digits - text.length())) + text;
     }
 
     /** The position for a reader, latitude first, with letters; {@link #read} reads it back. */
@@ -91,7 +94,7 @@ public final class PositionText {
 
     /** As if the position had been written in decimal degrees: for a source that has numbers, not text. */
     public static ReadPosition ofDegrees(GeoPosition position) {
-        return told(position, Form.DEGREES.label);
+        return told(position, TEXTS.text(Form.DEGREES));
     }
 
     /** @throws IllegalArgumentException with a sentence for the user if the text is no position */
@@ -141,7 +144,7 @@ public final class PositionText {
         double longitude = (longitudeFirst ? first : second).degrees;
         checkRange(text, latitude, longitude, lettered);
         Form form = Form.values()[Math.max(first.parts, second.parts) - 1];
-        return told(new GeoPosition(latitude, longitude), form.label);
+        return told(new GeoPosition(latitude, longitude), TEXTS.text(form));
     }
 
     private static void checkRange(String text, double latitude, double longitude, boolean lettered) {

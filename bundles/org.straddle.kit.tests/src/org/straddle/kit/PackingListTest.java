@@ -81,7 +81,7 @@ class PackingListTest {
         team.getKits().get(0).setName(" ");
         team.setName(null);
         PackingList list = PackingList.of(team);
-        assertEquals("(unnamed team): (unnamed item) × 0, 0.0 kg", list.team() + ": " + list.rows().get(0).name()
+        assertEquals("a team without a name: an item without a name × 0, 0.0 kg", list.team() + ": " + list.rows().get(0).name()
                 + " × " + list.rows().get(0).count() + ", " + list.load().kitKg() + " kg");
         assertEquals(new Energy(0, 0), list.energy());
     }

@@ -8,7 +8,10 @@ import java.util.stream.Collectors;
 
 import org.straddle.model.Chemistry;
 import org.straddle.model.Consumable;
+import org.straddle.model.InertText;
 import org.straddle.model.KitItem;
+import org.straddle.model.Written;
+import org.straddle.model.naming.Naming;
 import org.straddle.words.Catalogue;
 
 /**
@@ -35,19 +38,19 @@ public final class Bags {
     public static List<String> lines(List<KitItem> items) {
         List<KitItem> carried = items.stream().filter(item -> item.getCount() > 0).toList();
         List<String> lines = new ArrayList<>();
-        carried.stream().filter(item -> !Words.orElse(item.getBag(), "").isEmpty())
+        carried.stream().filter(item -> !InertText.line(Written.or(item.getBag(), "")).isEmpty())
                 .collect(Collectors.groupingBy(item -> item.getBag().strip(), TreeMap::new, Collectors.toList()))
                 .forEach((bag, inside) -> lines.add(bag(bag, inside)));
         Map<String, Integer> used = new TreeMap<>();
         carried.forEach(item -> item.getConsumables().forEach(consumable -> used.merge(
-                Words.orElse(consumable.getName(), TEXTS.text("bags.unnamed")), count(item, consumable), Integer::sum)));
+                InertText.line(Written.or(consumable.getName(), TEXTS.text("bags.unnamed"))), count(item, consumable), Integer::sum)));
         used.forEach((name, count) -> lines.add(TEXTS.text("bags.consumable", "count", count, "name", name)));
         carried.stream().filter(Bags::isLithium).forEach(item -> flight(item, lines));
         return lines;
     }
 
     private static String bag(String bag, List<KitItem> inside) {
-        double kg = inside.stream().mapToDouble(item -> item.getCount() * Words.amount(item.getWeightKg())).sum();
+        double kg = inside.stream().mapToDouble(item -> item.getCount() * Amount.of(item.getWeightKg())).sum();
         long unknown = inside.stream().filter(item -> !(item.getWeightKg() > 0)).count();
         return TEXTS.text("bags.bag", "bag", bag, "pieces", inside.stream().mapToInt(KitItem::getCount).sum(), "kg", kg,
                 "unknown", unknown);
@@ -64,11 +67,11 @@ public final class Bags {
     }
 
     private static void flight(KitItem item, List<String> lines) {
-        double wh = Words.amount(item.getStoresWh());
+        double wh = Amount.of(item.getStoresWh());
         if (wh > MOST_WH) {
-            lines.add(TEXTS.text("bags.flight.never", "item", Words.name(item), "wh", wh));
+            lines.add(TEXTS.text("bags.flight.never", "item", Naming.name(item), "wh", wh));
         } else if (wh > FREE_WH) {
-            lines.add(TEXTS.text("bags.flight.ask", "item", Words.name(item), "wh", wh));
+            lines.add(TEXTS.text("bags.flight.ask", "item", Naming.name(item), "wh", wh));
         }
     }
 }

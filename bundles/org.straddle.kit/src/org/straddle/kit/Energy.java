@@ -6,6 +6,7 @@ import java.util.Optional;
 
 import org.straddle.model.KitItem;
 import org.straddle.words.Catalogue;
+import org.straddle.words.FigureText;
 
 /**
  * How long the kit's own energy lasts: an estimate, not a promise. What is stored is set against
@@ -36,9 +37,9 @@ public record Energy(double storedWh, double drawW) {
         List<KitItem> present = items.stream().filter(item -> item.getCount() > 0).toList();
         return new Energy(
                 present.stream().filter(item -> !standsBy(item, present))
-                        .mapToDouble(item -> item.getCount() * Words.amount(item.getStoresWh())).sum(),
+                        .mapToDouble(item -> item.getCount() * Amount.of(item.getStoresWh())).sum(),
                 present.stream().filter(item -> !standsBy(item, present))
-                        .mapToDouble(item -> Words.amount(item.getDrawsW())).sum());
+                        .mapToDouble(item -> Amount.of(item.getDrawsW())).sum());
     }
 
     /** A spare rests while what it replaces is there too; in a ring of spares nothing says so, and all count. */
@@ -66,13 +67,13 @@ public record Energy(double storedWh, double drawW) {
             return TEXTS.text("energy.energyNothingKit");
         }
         if (!(drawW > 0)) {
-            return TEXTS.text("energy.energyWhStored", "storedWh", Words.number(storedWh));
+            return TEXTS.text("energy.energyWhStored", "storedWh", FigureText.inCurrent().atMost(1, storedWh));
         }
-        return TEXTS.text("energy.energyEstimateWh", "storedWh", Words.number(storedWh), "drawW", Words.number(drawW),
+        return TEXTS.text("energy.energyEstimateWh", "storedWh", FigureText.inCurrent().atMost(1, storedWh), "drawW", FigureText.inCurrent().atMost(1, drawW),
                 "hours", hours(LEAD_ACID_USABLE), "hours2", hours(LITHIUM_IRON_PHOSPHATE_USABLE));
     }
 
     private String hours(double usable) {
-        return Words.number(lasts(usable).orElseThrow().toSeconds() / 3600.0) + " h";
+        return FigureText.inCurrent().atMost(1, lasts(usable).orElseThrow().toSeconds() / 3600.0);
     }
 }

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.Optional;
 
 import org.straddle.words.Catalogue;
+import org.straddle.words.FigureText;
 
 /**
  * What a kit's batteries give on one day against what the work of that day draws. It reckons with full batteries in the
@@ -56,9 +57,9 @@ public record EnergyBudget(Energy energy, double usable, double coldestDegC) {
 
     /** {@code 76.8 Wh: 96 Wh stored, 80 % of it counted on}, with what the cold takes. */
     public String sentence() {
-        return TEXTS.text("energyBudget.whWhStored", "givesWh", Words.number(givesWh()),
-                "storedWh", Words.number(energy.storedWh()), "usable", Words.number(usable * 100),
+        return TEXTS.text("energyBudget.whWhStored", "givesWh", FigureText.inCurrent().atMost(1, givesWh()),
+                "storedWh", FigureText.inCurrent().atMost(1, energy.storedWh()), "usable", FigureText.inCurrent().atMost(1, usable * 100),
                 "leftAt", leftAt(coldestDegC) < 1 ? TEXTS.text("energyBudget.lessColdC",
-                "leftAt", Words.number(100 * (1 - leftAt(coldestDegC))), "coldestDegC", Words.number(coldestDegC)) : "");
+                "leftAt", FigureText.inCurrent().atMost(1, 100 * (1 - leftAt(coldestDegC))), "coldestDegC", FigureText.inCurrent().atMost(1, coldestDegC)) : "");
     }
 }

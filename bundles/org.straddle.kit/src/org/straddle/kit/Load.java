@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 
 import org.straddle.model.Vehicle;
 import org.straddle.words.Catalogue;
+import org.straddle.words.FigureText;
 
 /**
  * What the kit weighs against what the vehicle may carry besides people.
@@ -20,7 +21,7 @@ public record Load(double kitKg, int notWeighed, OptionalDouble allowedKg) {
     static Load of(List<PackingRow> rows, Vehicle vehicle) {
         double kitKg = rows.stream().mapToDouble(PackingRow::weightKg).sum();
         int notWeighed = (int) rows.stream().filter(row -> row.weightKg() == 0 && row.count() > 0).count();
-        double allowedKg = vehicle == null ? 0 : Words.amount(vehicle.getLoadKg());
+        double allowedKg = vehicle == null ? 0 : Amount.of(vehicle.getLoadKg());
         return new Load(kitKg, notWeighed, allowedKg > 0 ? OptionalDouble.of(allowedKg) : OptionalDouble.empty());
     }
 
@@ -31,13 +32,11 @@ public record Load(double kitKg, int notWeighed, OptionalDouble allowedKg) {
 
     /** One plain sentence. */
     public String sentence() {
-        String weighed = Words.kg(kitKg)
-                + (notWeighed > 0 ? TEXTS.text("load.withoutUnknownWeight", "notWeighed", Words.counted(notWeighed,
-                        "item")) : "");
+        String weighed = TEXTS.text("load.weighed", "kg", FigureText.inCurrent().kilograms(kitKg), "notWeighed", notWeighed);
         if (allowedKg.isEmpty()) {
             return TEXTS.text("load.vehicleSLoad", "weighed", weighed);
         }
-        String allowed = Words.kg(allowedKg.getAsDouble());
+        String allowed = FigureText.inCurrent().kilograms(allowedKg.getAsDouble());
         return exceeded() ? TEXTS.text("load.moreThanVehicle", "weighed", weighed, "allowed", allowed)
                 : TEXTS.text("load.vehicleMayCarry", "weighed", weighed, "allowed", allowed);
     }

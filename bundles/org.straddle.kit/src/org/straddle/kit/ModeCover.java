@@ -11,7 +11,9 @@ import java.util.stream.Stream;
 import org.straddle.model.KitItem;
 import org.straddle.model.Role;
 import org.straddle.model.WorkMode;
+import org.straddle.model.naming.Naming;
 import org.straddle.words.Catalogue;
+import org.straddle.words.Sentence;
 
 /**
  * Can a kit do one mode of work, and what would end it?
@@ -73,13 +75,13 @@ public record ModeCover(WorkMode mode, Set<Role> missingRoles, List<KitItem> mis
             String lacking = Stream.concat(
                     missingRoles.isEmpty() ? Stream.empty()
                             : EnumSet.copyOf(missingRoles).stream().map(role -> TEXTS.text("modeCover.no",
-                                    "role", role.getLiteral())),
-                    missingItems.stream().map(item -> TEXTS.text("modeCover.piece", "item", Words.name(item))))
+                                    "role", Naming.of(role))),
+                    missingItems.stream().map(item -> TEXTS.text("modeCover.piece", "item", Naming.name(item))))
                     .collect(Collectors.joining(", "));
-            return TEXTS.text("modeCover.cannotWorkedKit", "mode", Words.sentence(Words.mode(mode)), "lacking", lacking);
+            return TEXTS.text("modeCover.cannotWorkedKit", "mode", Sentence.begun(Naming.of(mode)), "lacking", lacking);
         }
-        return TEXTS.text("modeCover.canWorked", "mode", Words.sentence(Words.mode(mode)),
+        return TEXTS.text("modeCover.canWorked", "mode", Sentence.begun(Naming.of(mode)),
                 "singlePoints", singlePoints.isEmpty() ? TEXTS.text("modeCover.singleFailureStops")
-                : TEXTS.text("modeCover.wouldStopFailing", "singlePoints", Words.counted(singlePoints.size(), "item")));
+                : TEXTS.text("modeCover.wouldStopFailing", "items", singlePoints.size()));
     }
 }

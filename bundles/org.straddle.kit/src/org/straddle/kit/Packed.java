@@ -3,7 +3,9 @@ package org.straddle.kit;
 import java.time.Instant;
 import java.util.Optional;
 
+import org.straddle.model.InertText;
 import org.straddle.model.Tick;
+import org.straddle.model.Written;
 
 /**
  * Somebody saw the item in the car.
@@ -15,6 +17,6 @@ public record Packed(String by, Optional<Instant> at) {
 
     static Optional<Packed> of(Tick tick) {
         return Optional.ofNullable(tick)
-                .map(there -> new Packed(Words.orElse(there.getBy(), ""), Optional.ofNullable(there.getAt())));
+                .map(there -> new Packed(InertText.line(Written.or(there.getBy(), "")), Optional.ofNullable(there.getAt())));
     }
 }

@@ -9,9 +9,11 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 import org.straddle.kit.team.Inventory;
+import org.straddle.model.InertText;
 import org.straddle.model.KitItem;
 import org.straddle.model.Team;
 import org.straddle.model.WorkMode;
+import org.straddle.model.Written;
 import org.straddle.words.Catalogue;
 
 /**
@@ -44,7 +46,7 @@ public record PackingList(String team, int teamNumber, List<PackingRow> rows, Li
                         .thenComparing(PackingRow::name, String.CASE_INSENSITIVE_ORDER))
                 .toList();
         List<KitItem> items = rows.stream().map(PackingRow::item).toList();
-        return new PackingList(Words.orElse(team.getName(), TEXTS.text("packingList.unnamedTeam")), team.getNumber(), rows,
+        return new PackingList(InertText.line(Written.or(team.getName(), TEXTS.text("packingList.unnamedTeam"))), team.getNumber(), rows,
                 WorkMode.VALUES.stream().map(mode -> ModeCover.of(mode, items)).toList(), SpareLoop.in(items),
                 Load.of(rows, team.getVehicle()), Energy.of(items));
     }
@@ -78,8 +80,7 @@ public record PackingList(String team, int teamNumber, List<PackingRow> rows, Li
 
     /** How many pieces, how many rows are ticked, what it weighs: one line. */
     public String summary() {
-        return TEXTS.text("packingList.ticked", "rows", Words.counted(rows.size(), "item"),
-                "pieces", Words.counted(pieces(), "piece"), "ticked", ticked(), "rows2", rows.size(),
+        return TEXTS.text("packingList.ticked", "items", rows.size(), "pieces", pieces(), "ticked", ticked(),
                 "load", load.sentence());
     }
 

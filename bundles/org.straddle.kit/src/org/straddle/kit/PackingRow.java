@@ -5,11 +5,15 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
+import org.straddle.model.InertText;
 import org.straddle.model.Kit;
 import org.straddle.model.KitItem;
 import org.straddle.model.Role;
 import org.straddle.model.WorkMode;
+import org.straddle.model.Written;
+import org.straddle.model.naming.Naming;
 import org.straddle.words.Catalogue;
+import org.straddle.words.FigureText;
 
 /**
  * One item on a packing list, as it was when the list was drawn up.
@@ -33,20 +37,20 @@ public record PackingRow(KitItem item, String kit, String name, int count, Role 
     static PackingRow of(KitItem item) {
         String kit = item.eContainer() instanceof Kit its ? its.getName() : "";
         int count = Math.max(0, item.getCount());
-        return new PackingRow(item, Words.orElse(kit, TEXTS.text("packingRow.unnamedKit")), Words.name(item), count,
+        return new PackingRow(item, InertText.line(Written.or(kit, TEXTS.text("packingRow.unnamedKit"))), Naming.name(item), count,
                 item.getRole(), Set.copyOf(item.getModes()), item.isNeeded(),
-                Optional.ofNullable(item.getSpareFor()).map(Words::name), count * Words.amount(item.getWeightKg()),
-                Words.orElse(item.getNote(), ""), Packed.of(item.getTick()));
+                Optional.ofNullable(item.getSpareFor()).map(Naming::name), count * Amount.of(item.getWeightKg()),
+                InertText.line(Written.or(item.getNote(), "")), Packed.of(item.getTick()));
     }
 
     /** The modes in words: "every mode", or "FM, linear". */
     public String modesText() {
         return modes.isEmpty() ? TEXTS.text("packingRow.everyMode")
-                : EnumSet.copyOf(modes).stream().map(Words::mode).collect(Collectors.joining(", "));
+                : EnumSet.copyOf(modes).stream().map(Naming::of).collect(Collectors.joining(", "));
     }
 
     /** The weight in words, empty when nobody weighed it. */
     public String weightText() {
-        return weightKg > 0 ? Words.kg(weightKg) : "";
+        return weightKg > 0 ? FigureText.inCurrent().kilograms(weightKg) : "";
     }
 }

@@ -8,6 +8,10 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import org.straddle.model.InertText;
+import org.straddle.model.Role;
+import org.straddle.model.naming.Naming;
+import org.straddle.words.Catalogue;
+import org.straddle.words.Language;
 
 /**
  * A packing list to print: tick boxes, and room for the name of who packed an item and the time, filled in where the
@@ -30,6 +34,8 @@ public final class PackingSheet {
             @media print{body{margin:0}}
             """;
 
+    private static final Catalogue TEXTS = Catalogue.of(PackingSheet.class);
+
     private final PackingList list;
     private final DateTimeFormatter time;
 
@@ -49,7 +55,8 @@ public final class PackingSheet {
     }
 
     private String title() {
-        return "Packing list: " + (list.teamNumber() > 0 ? "team " + list.teamNumber() + ", " : "") + list.team();
+        return list.teamNumber() > 0 ? TEXTS.text("sheet.titleNumber", "number", list.teamNumber(), "team", list.team())
+                : TEXTS.text("sheet.title", "team", list.team());
     }
 
     private String by(PackingRow row) {
@@ -63,20 +70,20 @@ public final class PackingSheet {
     private String text() {
         StringBuilder text = new StringBuilder(oneLine(title())).append('\n');
         if (list.isEmpty()) {
-            return text.append("\nThis team takes no kit along.\n").toString();
+            return text.append('\n').append(TEXTS.text("sheet.empty")).append('\n').toString();
         }
         List<PackingRow> rows = list.rows();
         int width = rows.stream().mapToInt(row -> countedName(row).length()).max().orElse(0);
-        String role = null;
+        Role role = null;
         for (PackingRow row : rows) {
-            if (!row.role().getLiteral().equals(role)) {
-                role = row.role().getLiteral();
-                text.append('\n').append(role).append('\n');
+            if (row.role() != role) {
+                role = row.role();
+                text.append('\n').append(Naming.of(role)).append('\n');
             }
             String name = countedName(row);
             text.append(row.packed().isPresent() ? "[x] " : "[ ] ").append(name)
                     .append(" ".repeat(width - name.length())).append("  ")
-                    .append(row.packed().isPresent() ? penned(row) : "name ____________ time ______");
+                    .append(row.packed().isPresent() ? penned(row) : TEXTS.text("sheet.pen"));
             String details = details(row);
             text.append(details.isEmpty() ? "" : "\n    " + details).append('\n');
         }
@@ -95,8 +102,8 @@ public final class PackingSheet {
 
     private String details(PackingRow row) {
         return Stream.of(
-                row.modes().isEmpty() ? "" : "for " + row.modesText(),
-                row.spareFor().map(name -> "spare for " + name).orElse(""),
+                row.modes().isEmpty() ? "" : TEXTS.text("sheet.for", "modes", row.modesText()),
+                row.spareFor().map(name -> TEXTS.text("sheet.spareFor", "item", name)).orElse(""),
                 row.weightText(), row.note())
                 .filter(part -> !part.isEmpty()).map(PackingSheet::oneLine).collect(Collectors.joining("; "));
     }
@@ -107,12 +114,13 @@ public final class PackingSheet {
     }
 
     private String html() {
-        StringBuilder html = new StringBuilder("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
-                .append("<meta name=\"viewport\" content=\"width=device-width\">\n<title>").append(escaped(title()))
+        StringBuilder html = new StringBuilder("<!DOCTYPE html>\n").append("<html lang=\"").append(Language.current().tag())
+                .append("\">\n<head>\n<meta charset=\"utf-8\">\n")
+                .append("<meta name=\"viewport\" ").append("content=\"width=device-width\">\n<title>").append(escaped(title()))
                 .append("</title>\n<style>\n").append(STYLE).append("</style>\n</head>\n<body>\n<main>\n<h1>")
                 .append(escaped(title())).append("</h1>\n");
         if (list.isEmpty()) {
-            html.append("<p>This team takes no kit along.</p>\n");
+            html.append("<p>").append(escaped(TEXTS.text("sheet.empty"))).append("</p>\n");
         } else {
             table(html);
             html.append("<p>").append(escaped(list.energy().sentence())).append("</p>\n");
@@ -123,20 +131,17 @@ public final class PackingSheet {
 
     private void table(StringBuilder html) {
         html.append("<table>\n<caption>").append(escaped(list.summary())).append("</caption>\n<thead>\n<tr>");
-        for (String heading : List.of("Packed", "Item", "Count", "Role", "For", "Spare for", "Weight", "Name", "Time")) {
-            html.append("<th scope=\"col\">").append(heading).append("</th>");
+        for (String heading : List.of("packed", "item", "count", "role", "for", "spareFor", "weight", "name", "time")) {
+            html.append("<th scope=\"col\">").append(escaped(TEXTS.text("sheet.column." + heading))).append("</th>");
         }
         html.append("</tr>\n</thead>\n<tbody>\n");
         for (PackingRow row : list.rows()) {
             boolean packed = row.packed().isPresent();
-            html.append("<tr><td class=\"box\">").append(packed
-                    ? "<span role=\"img\" aria-label=\"packed\">☑</span>"
-                    : "<span role=\"img\" aria-label=\"not packed\">☐</span>")
-                    .append("</td><th scope=\"row\">").append(escaped(row.name()))
+            html.append("<tr><td class=\"box\">").append(box(packed)).append("</td><th scope=\"row\">").append(escaped(row.name()))
                     .append(row.note().isEmpty() ? "" : "<br><small>" + escaped(row.note()) + "</small>")
                     .append("</th>");
             cell(html, "figure", Integer.toString(row.count()));
-            cell(html, "", row.role().getLiteral());
+            cell(html, "", Naming.of(row.role()));
             cell(html, "", row.modesText());
             cell(html, "", row.spareFor().orElse(""));
             cell(html, "figure", row.weightText());
@@ -147,6 +152,11 @@ public final class PackingSheet {
         html.append("</tbody>\n</table>\n");
     }
 
+    private static String box(boolean packed) {
+        return "<span role=\"img\" aria-label=\"" + escaped(TEXTS.text("sheet.box", "packed", packed)) + "\">"
+                + (packed ? "☑" : "☐") + "</span>";
+    }
+
     private static void cell(StringBuilder html, String kind, String text) {
         html.append(kind.isEmpty() ? "<td>" : "<td class=\"" + kind + "\">").append(escaped(text)).append("</td>");
     }
@@ -155,7 +165,7 @@ public final class PackingSheet {
         if (list.remarks().isEmpty()) {
             return;
         }
-        html.append("<h2>Before you leave</h2>\n<ul>\n");
+        html.append("<h2>").append(escaped(TEXTS.text("sheet.remarks"))).append("</h2>\n<ul>\n");
         list.remarks().forEach(remark -> html.append("<li>").append(escaped(remark)).append("</li>\n"));
         html.append("</ul>\n");
     }

@@ -2,11 +2,12 @@ package org.straddle.kit;
 
 import java.util.EnumSet;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 import org.straddle.model.KitItem;
 import org.straddle.model.WorkMode;
+import org.straddle.model.naming.Naming;
 import org.straddle.words.Catalogue;
+import org.straddle.words.ListText;
 
 /**
  * An item whose failure alone stops a mode of work.
@@ -23,13 +24,12 @@ public record SinglePoint(KitItem item, Set<WorkMode> stops) {
 
     /** The modes in words: "FM, linear and data". */
     public String modesText() {
-        return EnumSet.copyOf(stops).stream().map(Words::mode).collect(Collectors.joining(", "))
-                .replaceFirst(", (?=[^,]*$)", " and ");
+        return ListText.all(EnumSet.copyOf(stops).stream().map(Naming::of).toList());
     }
 
     /** What fails, what it stops and what to do about it. */
     public String sentence() {
-        return TEXTS.text("singlePoint.hasSpareIf", "item", Words.name(item), "modesText", modesText(),
-                "case", stops.size() > 1, "role", item.getRole().getLiteral());
+        return TEXTS.text("singlePoint.hasSpareIf", "item", Naming.name(item), "modesText", modesText(),
+                "case", stops.size() > 1, "role", Naming.of(item.getRole()));
     }
 }

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 import org.straddle.model.KitItem;
+import org.straddle.model.naming.Naming;
 import org.straddle.words.Catalogue;
 
 /**
@@ -44,9 +45,9 @@ public record SpareLoop(List<KitItem> items) {
     /** What is odd and what to do about it. */
     public String sentence() {
         if (items.size() == 1) {
-            return TEXTS.text("spareLoop.enteredAsIts", "items", Words.name(items.get(0)));
+            return TEXTS.text("spareLoop.enteredAsIts", "items", Naming.name(items.get(0)));
         }
         return TEXTS.text("spareLoop.enteredAsEach",
-                "joining", items.stream().map(item -> "“" + Words.name(item) + "”").collect(Collectors.joining(", ")));
+                "joining", items.stream().map(item -> "“" + Naming.name(item) + "”").collect(Collectors.joining(", ")));
     }
 }

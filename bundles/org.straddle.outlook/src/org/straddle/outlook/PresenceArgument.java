@@ -2,7 +2,6 @@ package org.straddle.outlook;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
@@ -105,11 +104,12 @@ public record PresenceArgument(StationSpread spread, double errorM, double level
 
     /** Rounded down, so that a chance just short of a limit does not print as the limit. */
     public static String percent(double probability) {
-        return String.format(Locale.ENGLISH, "%.1f %%", Math.floor(probability * 1000 + 1e-6) / 10);
+        return TEXTS.text("presenceArgument.percent", "percent", Math.floor(probability * 1000 + 1e-6) / 10);
     }
 
     private static String metres(double length) {
-        return String.format(Locale.ENGLISH, length >= 100 || length == Math.rint(length) ? "%.0f m" : "%.1f m", length);
+        return length >= 100 || length == Math.rint(length) ? TEXTS.text("presenceArgument.wholeMetres", "metres", length)
+                : TEXTS.text("presenceArgument.metres", "metres", length);
     }
 
     private static String metresUp(double length) {

@@ -9,6 +9,7 @@ import org.straddle.model.Hazard;
 import org.straddle.model.HazardKind;
 import org.straddle.model.Survey;
 import org.straddle.words.Catalogue;
+import org.straddle.words.FigureText;
 
 /**
  * The usual cautions for each kind of hazard, few enough to be read. Figures come from the named calculators of this
@@ -88,7 +89,7 @@ public final class Cautions {
     }
 
     private static String metresUp(WireVoltage voltage) {
-        return Words.number(Math.ceil(voltage.approachM().orElseThrow() * 10) / 10);
+        return FigureText.inCurrent().atMost(1, Math.ceil(voltage.approachM().orElseThrow() * 10) / 10);
     }
 
     /** Beside a road; with a speed of 0 or less the speed is not known. */
@@ -98,7 +99,7 @@ public final class Cautions {
         return List.of(
                 TEXTS.text("cautions.stayOffCarriageway"),
                 TEXTS.text("cautions.onePersonWithout"),
-                known ? TEXTS.text("cautions.kmHDriver2", "speedKmh", Words.number(speedKmh),
+                known ? TEXTS.text("cautions.kmHDriver2", "speedKmh", FigureText.inCurrent().atMost(1, speedKmh),
                         "roundedUp", StoppingSight.roundedUp(StoppingSight.metres(speedKmh)),
                         "clothing", clothing.number(), "why", why(speedKmh, light))
                         : TEXTS.text("cautions.visitDoesNot", "clothing", clothing.number()));

@@ -9,7 +9,10 @@ import org.straddle.model.Hazard;
 import org.straddle.model.HazardKind;
 import org.straddle.model.Site;
 import org.straddle.model.Survey;
+import org.straddle.model.Written;
+import org.straddle.model.naming.Naming;
 import org.straddle.words.Catalogue;
+import org.straddle.words.FigureText;
 
 /**
  * One hazard and what to do about it.
@@ -28,8 +31,8 @@ public record HazardNote(HazardKind kind, String description, double distanceM, 
     }
 
     static HazardNote of(Hazard hazard, Survey visit, Occasion occasion) {
-        return new HazardNote(hazard.getKind(), Words.orElse(hazard.getDescription(), ""), hazard.getDistanceM(),
-                Words.orElse(hazard.getMeasure(), ""), Cautions.of(hazard, visit, occasion));
+        return new HazardNote(hazard.getKind(), Written.or(hazard.getDescription(), ""), hazard.getDistanceM(),
+                Written.or(hazard.getMeasure(), ""), Cautions.of(hazard, visit, occasion));
     }
 
     /** All overhead wires of a visit in one note, so that one figure stands on the sheet; empty where it saw none. */
@@ -41,11 +44,11 @@ public record HazardNote(HazardKind kind, String description, double distanceM, 
         }
         List<Hazard> named = WireSighting.hazards(visit);
         double nearest = seen.stream().mapToDouble(WireSighting::distanceM).min().orElse(0);
-        String measures = named.stream().map(hazard -> Words.orElse(hazard.getMeasure(), ""))
+        String measures = named.stream().map(hazard -> Written.or(hazard.getMeasure(), ""))
                 .filter(measure -> !measure.isEmpty()).distinct().collect(Collectors.joining("; "));
-        String description = Stream.concat(named.stream().map(hazard -> Words.orElse(hazard.getDescription(), "")),
+        String description = Stream.concat(named.stream().map(hazard -> Written.or(hazard.getDescription(), "")),
                 seen.stream().map(wires -> (wires.distanceM() > nearest ? TEXTS.text("hazardNote.mAway",
-                        "distanceM", Words.number(wires.distanceM())) : "")
+                        "distanceM", FigureText.inCurrent().atMost(1, wires.distanceM())) : "")
                         + wires.words())).filter(words -> !words.isEmpty()).distinct().collect(Collectors.joining("; "));
         return Optional.of(new HazardNote(HazardKind.POWER_LINE, description, nearest, measures,
                 Cautions.wires(seen, limit, measures)));
@@ -53,12 +56,12 @@ public record HazardNote(HazardKind kind, String description, double distanceM, 
 
     /** What kind of hazard it is, in words. */
     public String kindWords() {
-        return kind == HazardKind.POWER_LINE ? TEXTS.text("hazardNote.overheadWires") : kind.getLiteral();
+        return kind == HazardKind.POWER_LINE ? TEXTS.text("hazardNote.overheadWires") : Naming.of(kind);
     }
 
     /** The hazard in a line: "overhead wires, 12 m away: low wire over the gate". */
     public String title() {
-        return kindWords() + (distanceM > 0 ? TEXTS.text("hazardNote.mAway", "distanceM", Words.number(distanceM)) : "")
+        return kindWords() + (distanceM > 0 ? TEXTS.text("hazardNote.mAway", "distanceM", FigureText.inCurrent().atMost(1, distanceM)) : "")
                 + (description.isEmpty() ? "" : ": " + description);
     }
 

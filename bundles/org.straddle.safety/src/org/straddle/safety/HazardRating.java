@@ -9,6 +9,7 @@ import org.straddle.model.Policies;
 import org.straddle.model.RiskLevel;
 import org.straddle.model.RiskProbability;
 import org.straddle.model.Survey;
+import org.straddle.model.Written;
 import org.straddle.model.naming.Naming;
 import org.straddle.words.Catalogue;
 
@@ -40,7 +41,7 @@ final class HazardRating {
         if (hazard.getProbabilityLeft() == RiskProbability.ELIMINATED) {
             return Optional.empty();
         }
-        if (Words.orElse(hazard.getMeasure(), "").isEmpty()) {
+        if (Written.or(hazard.getMeasure(), "").isEmpty()) {
             return Optional.of(TEXTS.text("hazardRating.noMeasure", "hazard", name));
         }
         Optional<RiskLevel> left = matrix.level(hazard.getSeverityLeft(), hazard.getProbabilityLeft());
@@ -52,7 +53,7 @@ final class HazardRating {
     }
 
     private static String name(Hazard hazard) {
-        String what = Words.orElse(hazard.getDescription(), "");
+        String what = Written.or(hazard.getDescription(), "");
         return what.isEmpty() ? TEXTS.text("hazardRating.kind", "kind", Naming.of(hazard.getKind()))
                 : TEXTS.text("hazardRating.named", "description", what);
     }

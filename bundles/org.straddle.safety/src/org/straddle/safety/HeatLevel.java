@@ -1,27 +1,29 @@
 package org.straddle.safety;
 
+import org.straddle.words.Catalogue;
+
 /**
  * What a heat index means for people at work outdoors. Published bounds disagree; these are those of the US National
  * Weather Service's chart as commonly printed: from 80, 90, 103 and 125 °F.
  */
 public enum HeatLevel {
-    NONE(Double.NEGATIVE_INFINITY, "no heat caution"),
-    CAUTION(80, "caution: fatigue"),
-    EXTREME_CAUTION(90, "extreme caution: cramps and exhaustion are possible"),
-    DANGER(103, "danger: exhaustion is likely, heat stroke possible"),
-    EXTREME_DANGER(125, "extreme danger: heat stroke is likely");
+    NONE(Double.NEGATIVE_INFINITY),
+    CAUTION(80),
+    EXTREME_CAUTION(90),
+    DANGER(103),
+    EXTREME_DANGER(125);
+
+    private static final Catalogue TEXTS = Catalogue.of(HeatLevel.class);
 
     private final double fromF;
-    private final String words;
 
-    HeatLevel(double fromF, String words) {
+    HeatLevel(double fromF) {
         this.fromF = fromF;
-        this.words = words;
     }
 
     /** The level in plain words. */
     public String words() {
-        return words;
+        return TEXTS.text(this);
     }
 
     /** @param heatIndexF °F, see {@link HeatIndex} */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.straddle.model.Site;
 import org.straddle.model.Survey;
 import org.straddle.words.Catalogue;
+import org.straddle.words.FigureText;
 
 /**
  * The one figure for everything upright at a site: the lowest of what the surveyor allows and of what each of the
@@ -57,15 +58,15 @@ public record MastLimit(double heightM, String because) {
         double counted = OverheadWires.countedDistanceM(wires.distanceM(), markErrorM, spanM);
         double highest = Math.floor(OverheadWires.highestM(counted, wires.voltage()) * 10) / 10;
         return new MastLimit(highest < LEAST_USEFUL_M ? 0 : highest, TEXTS.text("mastLimit.wiresMFrom",
-                "distanceM", Words.number(wires.distanceM()), "floor", Words.number(Math.floor(counted * 10) / 10),
-                "ceil", Words.number(Math.ceil(markErrorM * 10) / 10), "spanM", Words.number(spanM),
+                "distanceM", FigureText.inCurrent().atMost(1, wires.distanceM()), "floor", FigureText.inCurrent().atMost(1, Math.floor(counted * 10) / 10),
+                "ceil", FigureText.inCurrent().atMost(1, Math.ceil(markErrorM * 10) / 10), "spanM", FigureText.inCurrent().atMost(1, spanM),
                 "rule", wires.voltage().rule()));
     }
 
     /** What it means, with the figure. */
     public String sentence() {
         return heightM > 0
-                ? TEXTS.text("mastLimit.nothingUprightHere", "heightM", Words.number(heightM), "because", because)
+                ? TEXTS.text("mastLimit.nothingUprightHere", "heightM", FigureText.inCurrent().atMost(1, heightM), "because", because)
                 : TEXTS.text("mastLimit.raiseNothingHere", "because", because);
     }
 }

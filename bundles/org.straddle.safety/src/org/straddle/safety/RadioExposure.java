@@ -2,6 +2,7 @@ package org.straddle.safety;
 
 import org.straddle.model.ExposureLimits;
 import org.straddle.words.Catalogue;
+import org.straddle.words.FigureText;
 
 /**
  * How far people stay from an antenna that transmits, by the limits of 47 CFR 1.1310 for power density. The distance
@@ -128,7 +129,7 @@ public enum RadioExposure {
         double nearestM = 299.792458 / frequencyMhz / (2 * Math.PI);
         if (frequencyMhz >= 1500 || !(distanceM >= nearestM)) {
             throw new IllegalArgumentException(TEXTS.text("radioExposure.exemptionStatedBelow",
-                    "nearestM", Words.number(nearestM), "frequencyMhz", frequencyMhz, "distanceM", distanceM));
+                    "nearestM", FigureText.inCurrent().atMost(1, nearestM), "frequencyMhz", frequencyMhz, "distanceM", distanceM));
         }
         return (frequencyMhz < 300 ? 3.83 : 0.0128 * frequencyMhz) * distanceM * distanceM;
     }

@@ -26,7 +26,7 @@ public sealed interface ReviewState {
     record Missing(LocalDate day) implements ReviewState {
         @Override
         public String word() {
-            return "missing";
+            return TEXTS.text("reviewState.missing.word");
         }
 
         @Override
@@ -45,7 +45,7 @@ public sealed interface ReviewState {
     record Valid(String reviewer, LocalDate reviewed, LocalDate until, String conditions, String second) implements ReviewState {
         @Override
         public String word() {
-            return conditions.isEmpty() ? "valid" : TEXTS.text("reviewState.validConditions");
+            return TEXTS.text("reviewState.valid.word", "conditions", !conditions.isEmpty());
         }
 
         @Override
@@ -77,7 +77,7 @@ public sealed interface ReviewState {
     record Expired(String reviewer, LocalDate since) implements ReviewState {
         @Override
         public String word() {
-            return "expired";
+            return TEXTS.text("reviewState.expired.word");
         }
 
         @Override
@@ -90,7 +90,7 @@ public sealed interface ReviewState {
     record Refused(String reviewer, String conditions) implements ReviewState {
         @Override
         public String word() {
-            return "refused";
+            return TEXTS.text("reviewState.refused.word");
         }
 
         @Override
@@ -108,7 +108,7 @@ public sealed interface ReviewState {
     record Outdated(String reviewer, LocalDate surveyed) implements ReviewState {
         @Override
         public String word() {
-            return "outdated";
+            return TEXTS.text("reviewState.outdated.word");
         }
 
         @Override

@@ -7,6 +7,7 @@ import org.straddle.model.Policies;
 import org.straddle.model.RiskLevel;
 import org.straddle.model.RiskProbability;
 import org.straddle.model.RiskSeverity;
+import org.straddle.model.Written;
 import org.straddle.words.Catalogue;
 
 /**
@@ -39,7 +40,7 @@ public final class RiskMatrix {
      * @throws IllegalArgumentException with a sentence when the club's own cannot be taken
      */
     public static RiskMatrix of(Policies policies) {
-        String own = Words.orElse(policies.getRiskMatrix(), "");
+        String own = Written.or(policies.getRiskMatrix(), "");
         return own.isEmpty() ? STANDARD : parse(own);
     }
 

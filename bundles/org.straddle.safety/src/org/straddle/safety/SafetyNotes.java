@@ -15,6 +15,7 @@ import org.straddle.model.StraddleFactory;
 import org.straddle.model.Survey;
 import org.straddle.outlook.PolicyFigures;
 import org.straddle.words.Catalogue;
+import org.straddle.words.FigureText;
 
 /**
  * What a team must know about the hazards of a site on one day: what the newest survey saw, what the surveyor says
@@ -89,7 +90,7 @@ public record SafetyNotes(Site site, LocalDate day, Optional<Survey> survey, Lis
         if (survey.getRoadSpeedKmh() > 0
                 && survey.getHazards().stream().noneMatch(hazard -> hazard.getKind() == HazardKind.TRAFFIC)) {
             remarks.add(TEXTS.text("safetyNotes.trafficPassesKm",
-                    "roadSpeedKmh", Words.number(survey.getRoadSpeedKmh()),
+                    "roadSpeedKmh", FigureText.inCurrent().atMost(1, survey.getRoadSpeedKmh()),
                     "traffic", String.join(" ", Cautions.traffic(survey.getRoadSpeedKmh(), occasion.light()))));
         }
         return remarks;

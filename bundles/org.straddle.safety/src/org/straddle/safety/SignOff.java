@@ -11,6 +11,7 @@ import org.straddle.model.Policies;
 import org.straddle.model.Review;
 import org.straddle.model.Site;
 import org.straddle.model.Verdict;
+import org.straddle.model.Written;
 import org.straddle.outlook.PolicyFigures;
 import org.straddle.words.Catalogue;
 
@@ -73,7 +74,7 @@ public record SignOff(String reviewer, LocalDate date, Verdict verdict, String c
         review.setDate(date);
         review.setSignedAt(at);
         review.setVerdict(verdict);
-        review.setConditions(Words.orElse(conditions, null));
+        review.setConditions(Written.or(conditions, null));
         review.setExpires(expires);
         SiteReviews.newestSurvey(site, date).ifPresent(review::setSurvey);
         review.getBasis().addAll(ReviewBasis.of(site, SiteReviews.newestSurvey(site, date)));

@@ -12,6 +12,7 @@ import org.straddle.model.Review;
 import org.straddle.model.Site;
 import org.straddle.model.Survey;
 import org.straddle.model.Verdict;
+import org.straddle.model.Written;
 import org.straddle.words.Catalogue;
 
 /**
@@ -66,8 +67,8 @@ final class SiteReviews {
     }
 
     private static ReviewState state(Review review, Site site, LocalDate day, Policies policies) {
-        String reviewer = Words.orElse(review.getReviewer(), TEXTS.text("siteReviews.reviewerWithoutName"));
-        String conditions = Words.orElse(review.getConditions(), "");
+        String reviewer = Written.or(review.getReviewer(), TEXTS.text("siteReviews.reviewerWithoutName"));
+        String conditions = Written.or(review.getConditions(), "");
         if (refuses(review)) {
             return new ReviewState.Refused(reviewer, conditions);
         }

@@ -7,7 +7,9 @@ import org.straddle.model.Hazard;
 import org.straddle.model.HazardKind;
 import org.straddle.model.OverheadLine;
 import org.straddle.model.Survey;
+import org.straddle.model.Written;
 import org.straddle.words.Catalogue;
+import org.straddle.words.FigureText;
 
 /**
  * Overhead wires as a visit saw them.
@@ -27,7 +29,7 @@ record WireSighting(double distanceM, double heightM, WireVoltage voltage, Strin
         List<WireSighting> seen = new ArrayList<>();
         for (OverheadLine wires : visit.getOverheadLines()) {
             seen.add(new WireSighting(known(wires.getDistanceM()), known(wires.getHeightM()), WireVoltage.of(wires),
-                    Words.orElse(wires.getNote(), "")));
+                    Written.or(wires.getNote(), "")));
         }
         for (Hazard hazard : hazards(visit)) {
             double distanceM = known(hazard.getDistanceM());
@@ -49,7 +51,7 @@ record WireSighting(double distanceM, double heightM, WireVoltage voltage, Strin
 
     /** Such as "lowest wire about 8 m up, voltage not known, along the track". */
     String words() {
-        return (heightM > 0 ? TEXTS.text("hazardNote.lowestWireAbout", "heightM", Words.number(heightM))
+        return (heightM > 0 ? TEXTS.text("hazardNote.lowestWireAbout", "heightM", FigureText.inCurrent().atMost(1, heightM))
                 : TEXTS.text("hazardNote.heightNotKnown")) + ", "
                 + voltage.words() + (note.isEmpty() ? "" : ", " + note);
     }

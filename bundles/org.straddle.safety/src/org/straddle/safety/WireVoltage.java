@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 import org.straddle.words.Catalogue;
+import org.straddle.words.FigureText;
 
 /**
  * What is known of the voltage of overhead wires, and how near anything may come to them by it. Only a voltage that
@@ -104,8 +105,8 @@ public record WireVoltage(Source source, double kilovolts) {
     /** Such as "132 kV, says the owner". */
     String words() {
         return switch (source) {
-            case OWNER -> TEXTS.text("wireVoltage.kvSaysOwner", "kilovolts", Words.number(kilovolts));
-            case GUESS -> TEXTS.text("wireVoltage.perhapsKvGuess", "kilovolts", Words.number(kilovolts));
+            case OWNER -> TEXTS.text("wireVoltage.kvSaysOwner", "kilovolts", FigureText.inCurrent().atMost(1, kilovolts));
+            case GUESS -> TEXTS.text("wireVoltage.perhapsKvGuess", "kilovolts", FigureText.inCurrent().atMost(1, kilovolts));
             case NOBODY -> TEXTS.text("hazardNote.voltageNotKnown");
         };
     }

@@ -1,6 +1,7 @@
 package org.straddle.store;
 
 import java.util.HashSet;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
@@ -68,8 +69,8 @@ final class FitToWrite {
                 for (Object text : values(object, attribute)) {
                     int at = firstIllegal((String) text);
                     if (at >= 0) {
-                        throw refuse(object, attribute, String.format(
-                                TEXTS.text("fitToWrite.holdsControlCharacter"), (int) ((String) text).charAt(at), at + 1),
+                        throw refuse(object, attribute, TEXTS.text("fitToWrite.holdsControlCharacter",
+                                "code", HexFormat.of().withUpperCase().toHexDigits(((String) text).charAt(at)), "place", at + 1),
                                 TEXTS.text("fitToWrite.deleteCharacterType"));
                     }
                 }

@@ -4,7 +4,6 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Iterator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -155,7 +154,7 @@ final class Limits {
     }
 
     private static String number(double value) {
-        return value == Math.rint(value) && Math.abs(value) < 1e10 ? String.format(Locale.ROOT, "%.0f", value)
+        return value == Math.rint(value) && Math.abs(value) < 1e10 ? Long.toString((long) value)
                 : Double.toString(value);
     }
 

@@ -3,7 +3,6 @@ package org.straddle.terrain;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
@@ -15,6 +14,7 @@ import org.straddle.grid.GeoPosition;
 import org.straddle.grid.GeodesicRay;
 import org.straddle.sky.Horizon;
 import org.straddle.words.Catalogue;
+import org.straddle.words.FigureText;
 
 /**
  * What the ground around a mark hides, computed from elevation rasters.
@@ -157,8 +157,7 @@ public record TerrainHorizon(Horizon mask, List<Double> skylineDeg, double groun
     }
 
     private static String figure(double value) {
-        String two = String.format(Locale.ENGLISH, value >= 10 ? "%.0f" : "%.2f", value);
-        return two.contains(".") ? two.replaceAll("\\.?0+$", "") : two;
+        return FigureText.inCurrent().atMost(value >= 10 ? 0 : 2, value);
     }
 
     /** Radius of curvature of the ellipsoid in a direction, metres: Euler's formula. */

@@ -9,12 +9,14 @@ public final class DateText {
     private final DateTimeFormatter whole;
     private final DateTimeFormatter day;
     private final DateTimeFormatter weekday;
+    private final DateTimeFormatter dated;
     private final DateTimeFormatter heading;
 
     private DateText(Language language) {
         whole = DateTimeFormatter.ofPattern("d MMM uuuu", language.locale());
         day = DateTimeFormatter.ofPattern("d MMM", language.locale());
         weekday = DateTimeFormatter.ofPattern("EEE d MMM", language.locale());
+        dated = DateTimeFormatter.ofPattern("EEE d MMM uuuu", language.locale());
         heading = DateTimeFormatter.ofPattern("EEEE d MMMM uuuu", language.locale());
     }
 
@@ -42,6 +44,11 @@ public final class DateText {
     /** {@code Fri 18 Jun}. */
     public String weekday(LocalDate date) {
         return weekday.format(date);
+    }
+
+    /** {@code Fri 18 Jun 2027}. */
+    public String dated(LocalDate date) {
+        return dated.format(date);
     }
 
     /** {@code Friday 18 June 2027}. */

@@ -23,6 +23,7 @@ import org.straddle.outlook.itinerary.Itinerary;
 import org.straddle.outlook.itinerary.Work;
 import org.straddle.outlook.keeping.PlanKeeping;
 import org.straddle.sky.Window;
+import org.straddle.words.TimeText;
 import org.straddle.worth.EventWorth;
 import org.straddle.worth.TurnChance;
 
@@ -31,7 +32,7 @@ public final class Inspection {
 
     private final Outlook outlook;
     private final Itinerary itinerary;
-    private final Words words;
+    private final TimeText times;
     private final Map<Team, PackingList> packing = new HashMap<>();
     private final Map<Team, Resilience> resilience = new HashMap<>();
     private final Map<Site, List<Visit>> visits = new HashMap<>();
@@ -47,7 +48,7 @@ public final class Inspection {
     private Inspection(Outlook outlook) {
         this.outlook = outlook;
         this.itinerary = Itinerary.of(outlook.event());
-        this.words = new Words(outlook.zone());
+        this.times = TimeText.of(outlook.zone());
         this.hold = HoldFigures.of(outlook.event().getPolicies());
     }
 
@@ -106,8 +107,9 @@ public final class Inspection {
         return itinerary;
     }
 
-    public Words words() {
-        return words;
+    /** In the zone of the event. */
+    public TimeText times() {
+        return times;
     }
 
     /** What a team's kit says to its plan. */

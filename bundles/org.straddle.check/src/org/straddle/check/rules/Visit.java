@@ -23,7 +23,7 @@ import org.straddle.safety.SafetyNotes;
 public record Visit(Site site, Stay stay, LocalDate day, SafetyNotes notes) {
 
     public static Visit of(Stay stay, Inspection in) {
-        LocalDate day = in.words().date(stay.window().start());
+        LocalDate day = in.times().date(stay.window().start());
         return new Visit(stay.site(), stay, day, SafetyNotes.of(stay.site(), day, in.event().getPolicies()));
     }
 

@@ -29,7 +29,7 @@ public enum FileFormat {
     /** The words of CCSDS 502.0 as the heading of a table. */
     OMM_CSV("OMM", Syntax.LINES, Marks::isElementTable, List.of("csv"), Purpose.ELEMENTS),
     /** Earth orientation as the IERS publishes it, fast (finals2000A) or final (eopc04). */
-    EARTH_ORIENTATION("finals2000A or eopc04", Syntax.LINES,
+    EARTH_ORIENTATION("finals2000A/eopc04", Syntax.LINES,
             text -> EarthOrientation.kind(text.getBytes(StandardCharsets.ISO_8859_1)).isPresent(), List.of("txt"),
             Purpose.ORIENTATION),
     /** Two lines a set, or three with a name. */

@@ -3,36 +3,37 @@ package org.straddle.exchange.sites;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Set;
-import java.util.stream.Collectors;
+
+import org.straddle.words.Catalogue;
 
 /** What a column of a table can say of a site. */
 public enum SiteField {
 
-    NAME("name", "name", "sitename", "site", "title", "label", "waypoint", "place", "placename"),
+    NAME("name", "sitename", "site", "title", "label", "waypoint", "place", "placename"),
     /** Latitude and longitude in one, in any form that people write, or a locator. */
-    POSITION("position in any form", "position", "coordinates", "coordinate", "coords", "coord", "latlon", "latlong", "latlng", "gps",
+    POSITION("position", "coordinates", "coordinate", "coords", "coord", "latlon", "latlong", "latlng", "gps",
             "locator", "gridlocator", "maidenhead", "wgs84", "location", "grid"),
-    LATITUDE("latitude", "latitude", "lat", "latitudedeg", "latdeg", "latdd", "y"),
-    LONGITUDE("longitude", "longitude", "lon", "lng", "long", "longitudedeg", "londeg", "longdeg", "londd", "x"),
-    ALTITUDE("altitude, m", "altitude", "altitudem", "alt", "ele", "elevation", "elevationm", "height", "heightm"),
+    LATITUDE("latitude", "lat", "latitudedeg", "latdeg", "latdd", "y"),
+    LONGITUDE("longitude", "lon", "lng", "long", "longitudedeg", "londeg", "longdeg", "londd", "x"),
+    ALTITUDE("altitude", "altitudem", "alt", "ele", "elevation", "elevationm", "height", "heightm"),
     /** Radius that holds 95 % of fixes. */
-    ERROR("error of the mark, m", "error", "errorm", "markerror", "markerrorm", "accuracy", "accuracym", "r95", "r95m"),
-    KIND("kind", "kind", "sitekind", "type"),
-    SQUARES("squares", "squares", "square", "grids", "gridsquares", "gridsquare", "grid"),
+    ERROR("error", "errorm", "markerror", "markerrorm", "accuracy", "accuracym", "r95", "r95m"),
+    KIND("kind", "sitekind", "type"),
+    SQUARES("squares", "square", "grids", "gridsquares", "gridsquare", "grid"),
     /** The identity that an export of the same event wrote. */
-    ID("id", "id", "uuid", "siteid");
+    ID("id", "uuid", "siteid");
 
-    private final String label;
+    private static final Catalogue TEXTS = Catalogue.of(SiteField.class);
+
     private final Set<String> usualNames;
 
-    SiteField(String label, String... usualNames) {
-        this.label = label;
+    SiteField(String... usualNames) {
         this.usualNames = Set.of(usualNames);
     }
 
     /** For headings and lists. */
     public String label() {
-        return label;
+        return TEXTS.text(this);
     }
 
     /** The word by which the command line knows it. */
@@ -47,8 +48,8 @@ public enum SiteField {
                 return field;
             }
         }
-        throw new IllegalArgumentException("\"" + word + "\" is nothing that a site has. There are: "
-                + Arrays.stream(values()).map(SiteField::word).collect(Collectors.joining(", ")) + ".");
+        throw new IllegalArgumentException(TEXTS.text("siteField.unknown", "word", word,
+                "known", Arrays.stream(values()).map(SiteField::word).toList()));
     }
 
     /** Whether people call a column so that says this, whatever case, blanks and marks they write it with. */

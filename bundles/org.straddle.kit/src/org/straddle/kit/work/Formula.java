@@ -24,7 +24,7 @@ sealed interface Formula {
 
         @Override
         public String toString() {
-            return count + " of " + Arrays.toString(pieces);
+            return count + "/" + Arrays.toString(pieces);
         }
     }
 

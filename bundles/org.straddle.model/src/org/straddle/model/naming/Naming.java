@@ -13,6 +13,7 @@ import org.straddle.model.Stop;
 import org.straddle.model.Survey;
 import org.straddle.model.Team;
 import org.straddle.model.Turn;
+import org.straddle.model.Written;
 import org.straddle.words.Catalogue;
 import org.straddle.words.Language;
 
@@ -33,7 +34,7 @@ public final class Naming {
         public static Called of(EObject thing) {
             EStructuralFeature name = thing.eClass().getEStructuralFeature("name");
             Object written = name == null ? null : thing.eGet(name);
-            if (thing instanceof Operator operator && blank(operator.getName())) {
+            if (thing instanceof Operator operator && Written.isBlank(operator.getName())) {
                 written = operator.getCallSign();
             }
             return new Called(thing.eClass().getName(), written == null ? null : InertText.line((String) written), thing instanceof Team team ? team.getNumber() : 0);
@@ -78,7 +79,7 @@ public final class Naming {
 
     /** The same of a thing that is not at hand. */
     public String of(Called thing) {
-        boolean blank = blank(thing.name());
+        boolean blank = Written.isBlank(thing.name());
         if (thing.number() > 0) {
             return blank ? texts.text("team.number", "number", thing.number())
                     : texts.text("team.both", "number", thing.number(), "name", thing.name().strip());
@@ -130,9 +131,5 @@ public final class Naming {
 
     private String dated(String kind, LocalDate date) {
         return date == null ? texts.text("undated." + kind) : texts.text("dated." + kind, "date", date);
-    }
-
-    private static boolean blank(String text) {
-        return text == null || text.isBlank();
     }
 }

@@ -6,6 +6,7 @@ import org.straddle.daysheet.edit.SheetEdit;
 import org.straddle.daysheet.fits.Landing;
 import org.straddle.ui.session.EventSession;
 import org.straddle.words.Catalogue;
+import org.straddle.words.Sentence;
 
 /** Runs edits on the event of the window, each as one step, and tells on the sheet what came of them. */
 final class PlanEdits {
@@ -30,7 +31,7 @@ final class PlanEdits {
             Command command = edit.command(session.editingDomain(), session.event());
             String label = command.getLabel();
             if (session.execute(command)) {
-                sheet.say(label + ".", false);
+                sheet.say(TEXTS.text("planEdits.done", "what", label), false);
                 return true;
             }
             sheet.say(TEXTS.text("planEdits.cannotDoneAs", "label", label), true);
@@ -49,12 +50,8 @@ final class PlanEdits {
         boolean done = run(landing.edit().get());
         String words = LandingWords.line(landing);
         if (done && !words.isEmpty()) {
-            sheet.say(sentence(words), !landing.fits());
+            sheet.say(TEXTS.text("planEdits.done", "what", Sentence.begun(words)), !landing.fits());
         }
         return done;
-    }
-
-    private static String sentence(String words) {
-        return Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
     }
 }

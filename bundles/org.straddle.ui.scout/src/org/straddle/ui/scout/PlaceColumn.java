@@ -3,7 +3,6 @@ package org.straddle.ui.scout;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
@@ -16,6 +15,7 @@ import org.straddle.grid.Square;
 import org.straddle.ui.places.ShownPlace;
 import org.straddle.words.Catalogue;
 import org.straddle.words.FigureText;
+import org.straddle.words.Sentence;
 
 /**
  * One column of the list of places.
@@ -47,7 +47,7 @@ record PlaceColumn(String title, int width, boolean number, String tip, Function
                         place -> place.candidate().candidate().bandM(), whole(), true),
                 number(TEXTS.text("placeColumn.walkM"), 80, TEXTS.text("placeColumn.fromRoadLine"), place -> place.candidate().candidate().distanceM(), whole(), false)));
         for (MapRole role : around) {
-            columns.add(new PlaceColumn(TEXTS.text("placeColumn.near", "role", capital(role.name().replace('-', ' '))), 110, true, TEXTS.text("placeColumn.distanceNearestWithin", "role", role.name().replace('-', ' ')), place -> place.candidate().near(role).map(near -> FigureText.inCurrent().fixed(0, near.distanceM())).orElse(TEXTS.text("placeColumn.unknown")),
+            columns.add(new PlaceColumn(TEXTS.text("placeColumn.near", "role", Sentence.begun(role.name().replace('-', ' '))), 110, true, TEXTS.text("placeColumn.distanceNearestWithin", "role", role.name().replace('-', ' ')), place -> place.candidate().near(role).map(near -> FigureText.inCurrent().fixed(0, near.distanceM())).orElse(TEXTS.text("placeColumn.unknown")),
                     Comparator.comparingDouble(place -> place.candidate().near(role).map(near -> near.distanceM()).orElse(Double.MAX_VALUE))));
         }
         columns.add(words(TEXTS.text("placeColumn.position"), 210, TEXTS.text("placeColumn.wgs"), place -> PositionText.write(place.candidate().candidate().position(), PositionText.Form.DEGREES)));
@@ -64,10 +64,6 @@ record PlaceColumn(String title, int width, boolean number, String tip, Function
 
     static String squares(ShownPlace place) {
         return place.candidate().candidate().squares().stream().map(Square::name).collect(Collectors.joining(" "));
-    }
-
-    private static String capital(String words) {
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     private static PlaceColumn words(String title, int width, String tip, Function<ShownPlace, String> text) {

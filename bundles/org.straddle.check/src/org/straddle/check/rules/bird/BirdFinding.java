@@ -6,7 +6,6 @@ import java.util.stream.Stream;
 import org.straddle.check.Finding;
 import org.straddle.check.Statement;
 import org.straddle.check.rules.NamedRule;
-import org.straddle.check.rules.Words;
 import org.straddle.model.Bird;
 import org.straddle.model.Identified;
 import org.straddle.outlook.itinerary.Work;

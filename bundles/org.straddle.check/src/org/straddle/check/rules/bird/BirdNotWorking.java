@@ -10,7 +10,6 @@ import org.straddle.check.mend.RemoveTurns;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
-import org.straddle.check.rules.Words;
 import org.straddle.model.Bird;
 import org.straddle.outlook.itinerary.BirdHours;
 import org.straddle.outlook.itinerary.PlanRule;

@@ -10,7 +10,6 @@ import org.straddle.check.mend.RemoveTurns;
 import org.straddle.check.mend.TrimTurn;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.NamedRule;
-import org.straddle.check.rules.Words;
 import org.straddle.outlook.itinerary.Work;
 import org.straddle.sky.Window;
 

@@ -9,7 +9,6 @@ import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
 import org.straddle.check.rules.NamedRule;
-import org.straddle.check.rules.Words;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.itinerary.Itinerary;
 import org.straddle.outlook.itinerary.TurnPass;

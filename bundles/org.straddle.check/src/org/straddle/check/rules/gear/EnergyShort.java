@@ -17,7 +17,6 @@ import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
-import org.straddle.check.rules.Words;
 import org.straddle.kit.EnergyBudget;
 import org.straddle.model.Identified;
 import org.straddle.model.Team;
@@ -71,7 +70,7 @@ public final class EnergyShort extends ScopedRule<Team> {
 
     /** A stop after midnight belongs to the day on which its team set out. */
     private static LocalDate day(Stay stay, Inspection in) {
-        return in.words().date(Drives.dayOf(stay).map(TeamDay::getFrom).orElse(stay.window().start()));
+        return in.times().date(Drives.dayOf(stay).map(TeamDay::getFrom).orElse(stay.window().start()));
     }
 
     private static Duration sum(Stream<Duration> times) {

@@ -13,7 +13,6 @@ import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
-import org.straddle.check.rules.Words;
 import org.straddle.kit.ModeCover;
 import org.straddle.kit.team.ResilienceText;
 import org.straddle.kit.work.Work;

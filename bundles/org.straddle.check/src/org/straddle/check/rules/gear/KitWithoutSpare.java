@@ -15,7 +15,6 @@ import org.straddle.check.mend.LendStock;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
-import org.straddle.check.rules.Words;
 import org.straddle.kit.team.Resilience;
 import org.straddle.kit.team.ResilienceText;
 import org.straddle.kit.work.Answer;

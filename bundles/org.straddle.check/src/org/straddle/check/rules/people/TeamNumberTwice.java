@@ -11,7 +11,6 @@ import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
-import org.straddle.check.rules.Words;
 import org.straddle.model.Event;
 import org.straddle.model.Identified;
 import org.straddle.model.Team;

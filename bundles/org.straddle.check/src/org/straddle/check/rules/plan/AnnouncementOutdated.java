@@ -13,7 +13,6 @@ import org.straddle.check.Promises;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
 import org.straddle.check.rules.NamedRule;
-import org.straddle.check.rules.Words;
 import org.straddle.model.Event;
 import org.straddle.model.Revision;
 import org.straddle.outlook.Outlook;

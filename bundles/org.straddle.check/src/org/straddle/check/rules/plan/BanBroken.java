@@ -14,9 +14,9 @@ import org.straddle.check.mend.RemoveTurns;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
-import org.straddle.check.rules.Words;
 import org.straddle.model.Ban;
 import org.straddle.model.Stop;
+import org.straddle.model.Written;
 import org.straddle.outlook.Bans;
 import org.straddle.outlook.itinerary.PlanRule;
 import org.straddle.outlook.itinerary.Stay;
@@ -55,7 +55,7 @@ public final class BanBroken extends ScopedRule<Stop> {
     }
 
     private static Statement forbidden(Fact what, Ban ban) {
-        return Words.blank(ban.getReason()) ? Statement.of("banBroken.banned", "what", what)
+        return Written.isBlank(ban.getReason()) ? Statement.of("banBroken.banned", "what", what)
                 : Statement.of("banBroken.because", "what", what, "reason", ban.getReason().strip().replaceFirst("[.]$", ""));
     }
 }

@@ -14,7 +14,6 @@ import org.straddle.check.mend.ShiftStop;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
-import org.straddle.check.rules.Words;
 import org.straddle.model.Identified;
 import org.straddle.model.Team;
 import org.straddle.outlook.itinerary.Drive;
@@ -22,6 +21,7 @@ import org.straddle.outlook.itinerary.Drives;
 import org.straddle.outlook.itinerary.PlanRule;
 import org.straddle.outlook.itinerary.Stay;
 import org.straddle.outlook.itinerary.Wheel;
+import org.straddle.sky.Window;
 
 /** The road needs more time than lies between two stops, or between a stop and the base. */
 public final class LegTooLong extends ScopedRule<Team> {
@@ -34,12 +34,12 @@ public final class LegTooLong extends ScopedRule<Team> {
     public void check(Team team, Inspection in, Consumer<Finding> findings) {
         for (Drive drive : Drives.of(team, in.outlook(), in.itinerary())) {
             if (Wheel.isTooLong(drive)) {
-                findings.accept(mended(finding(drive, in.words()), drive, Wheel.lacking(drive), in));
+                findings.accept(mended(finding(drive), drive, Wheel.lacking(drive), in));
             }
         }
     }
 
-    private Finding finding(Drive drive, Words words) {
+    private Finding finding(Drive drive) {
         Identified[] objects = Stream.concat(drive.before().stream(), drive.after().stream()).map(Stay::stop)
                 .toArray(Identified[]::new);
         Instant leaves = drive.before().map(stay -> stay.window().end())
@@ -50,7 +50,7 @@ public final class LegTooLong extends ScopedRule<Team> {
                 ? Statement.of("legTooLong.time", "origin", drive.leg().origin()) : "",
                 "breaks", drive.leg().breaks().isZero() ? "" : Statement.of("legTooLong.breaks",
                 "breaks", drive.leg().breaks()), "time", drive.time(),
-                "during", words.during(leaves, drive.time())), objects)
+                "during", drive.time().isZero() ? leaves : Window.of(leaves, drive.time())), objects)
                 .restingOn(drive.leg())
                 .at(leaves);
     }

@@ -1,6 +1,5 @@
 package org.straddle.check.rules.plan;
 
-import java.util.Locale;
 import java.util.function.Consumer;
 
 import org.straddle.check.CheckRule;
@@ -11,7 +10,6 @@ import org.straddle.check.mend.RemoveTurns;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
-import org.straddle.check.rules.Words;
 import org.straddle.outlook.itinerary.Stay;
 import org.straddle.outlook.itinerary.TurnPass;
 import org.straddle.outlook.itinerary.Work;
@@ -29,13 +27,9 @@ public final class PeakLow extends ScopedRule<Stay> {
         for (Work work : stay.turns()) {
             TurnPass.best(in.outlook(), work).filter(pass -> pass.peakElevationDeg() < leastDeg).ifPresent(pass ->
                     findings.accept(Finding.of(this, Statement.of("peakLow.risesOverEvent", "bird", work.bird(),
-                            "degrees", degrees(Math.floor(pass.peakElevationDeg() * 10) / 10), "site", work.site(),
-                            "during", work.window(), "degrees2", degrees(leastDeg)),
+                            "degrees", Math.floor(pass.peakElevationDeg() * 10) / 10, "site", work.site(),
+                            "during", work.window(), "degrees2", leastDeg),
                             work.turn()).restingOn(work.window()).at(work.window().start()).mendedBy(RemoveTurns.of(work))));
         }
-    }
-
-    private static String degrees(double angleDeg) {
-        return String.format(Locale.ENGLISH, "%.1f°", angleDeg);
     }
 }

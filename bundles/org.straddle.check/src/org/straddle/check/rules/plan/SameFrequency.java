@@ -14,7 +14,6 @@ import org.straddle.check.mend.Pins;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
-import org.straddle.check.rules.Words;
 import org.straddle.model.Access;
 import org.straddle.model.Bird;
 import org.straddle.outlook.itinerary.Overlaps;

@@ -10,7 +10,6 @@ import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
-import org.straddle.check.rules.Words;
 import org.straddle.outlook.itinerary.Stay;
 
 /** A stop must last for setting up and taking down; where it has turns, they say more exactly what is missing. */

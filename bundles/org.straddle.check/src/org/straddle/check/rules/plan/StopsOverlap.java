@@ -9,7 +9,6 @@ import org.straddle.check.mend.ShiftStop;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
-import org.straddle.check.rules.Words;
 import org.straddle.model.Team;
 import org.straddle.outlook.itinerary.Overlaps;
 import org.straddle.outlook.itinerary.PlanRule;

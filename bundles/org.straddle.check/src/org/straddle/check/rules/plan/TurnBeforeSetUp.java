@@ -11,7 +11,6 @@ import org.straddle.check.mend.TrimTurn;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
-import org.straddle.check.rules.Words;
 import org.straddle.outlook.itinerary.PlanRule;
 import org.straddle.outlook.itinerary.StationUp;
 import org.straddle.outlook.itinerary.Stay;
@@ -29,7 +28,6 @@ public final class TurnBeforeSetUp extends ScopedRule<Stay> {
 
     @Override
     public void check(Stay stay, Inspection in, Consumer<Finding> findings) {
-        Words words = in.words();
         StationUp station = StationUp.of(in.policies());
         Instant ready = station.ready(stay.window());
         for (Work work : stay.turns()) {

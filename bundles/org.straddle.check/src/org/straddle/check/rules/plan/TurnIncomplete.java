@@ -22,7 +22,8 @@ public final class TurnIncomplete extends ScopedRule<Stop> {
     @Override
     public void check(Stop stop, Inspection in, Consumer<Finding> findings) {
         stop.getTurns().stream().filter(turn -> Itinerary.isMissing(turn.getBird()))
-                .forEach(turn -> findings.accept(Finding.of(this, Statement.of("turnIncomplete.turnNamesBird",
-                        "start", turn.getStart() == null ? "" : ", " + in.words().at(turn.getStart()) + ","), turn)));
+                .forEach(turn -> findings.accept(Finding.of(this, turn.getStart() == null
+                        ? Statement.of("turnIncomplete.noBird")
+                        : Statement.of("turnIncomplete.noBirdAt", "start", turn.getStart()), turn)));
     }
 }

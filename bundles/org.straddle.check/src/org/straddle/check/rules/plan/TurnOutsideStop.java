@@ -9,7 +9,6 @@ import org.straddle.check.mend.TrimTurn;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
-import org.straddle.check.rules.Words;
 import org.straddle.outlook.itinerary.PlanRule;
 import org.straddle.outlook.itinerary.StationUp;
 import org.straddle.outlook.itinerary.Stay;

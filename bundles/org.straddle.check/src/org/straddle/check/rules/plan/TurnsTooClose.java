@@ -11,7 +11,6 @@ import org.straddle.check.mend.TrimTurn;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
-import org.straddle.check.rules.Words;
 import org.straddle.model.Team;
 import org.straddle.outlook.itinerary.Overlaps;
 import org.straddle.outlook.itinerary.PlanRule;
@@ -30,7 +29,6 @@ public final class TurnsTooClose extends ScopedRule<Team> {
 
     @Override
     public void check(Team team, Inspection in, Consumer<Finding> findings) {
-        Words words = in.words();
         TurnGap needed = TurnGap.of(in.policies());
         Duration gap = needed.least();
         List<Work> turns = in.itinerary().turns().stream().filter(work -> work.team() == team).toList();

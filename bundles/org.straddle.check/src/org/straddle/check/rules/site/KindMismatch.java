@@ -12,7 +12,6 @@ import org.straddle.check.mend.ChangeSite;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
-import org.straddle.check.rules.Words;
 import org.straddle.grid.Standing;
 import org.straddle.model.Site;
 import org.straddle.model.SiteKind;

@@ -16,7 +16,6 @@ import org.straddle.check.mend.ChangeSite;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
-import org.straddle.check.rules.Words;
 import org.straddle.grid.Square;
 import org.straddle.grid.Squares;
 import org.straddle.grid.Standing;

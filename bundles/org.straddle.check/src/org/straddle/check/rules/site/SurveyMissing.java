@@ -10,7 +10,6 @@ import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
 import org.straddle.check.rules.Visit;
-import org.straddle.check.rules.Words;
 import org.straddle.model.Site;
 import org.straddle.safety.SurveyState;
 
