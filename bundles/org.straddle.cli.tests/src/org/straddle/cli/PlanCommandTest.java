@@ -94,7 +94,7 @@ class PlanCommandTest {
         String before = Files.readString(path.resolve("plan.xmi"));
         Console run = Console.run("plan", path, "--rounds", 1, "--replan-from", "2040-01-01T00:00Z");
         assertEquals(2, run.code(), run.out());
-        assertTrue(run.err().contains("nothing to plan") && run.err().contains("No team is out"), run.err());
+        assertTrue(run.err().contains("nothing to plan") && run.err().contains("No team is on the road"), run.err());
         assertEquals(before, Files.readString(path.resolve("plan.xmi")));
     }
 
@@ -137,9 +137,9 @@ class PlanCommandTest {
         List<String> others = turnsOf(3);
         Console run = done("plan", path, "--rounds", 60, "--keep", 50, "--replan-from", from, "--stopped",
                 "2@" + from + "/" + from.plusSeconds(4 * 3600), "--list", "changes", "--format", "csv");
-        assertTrue(run.out().contains("dropped,") && run.out().contains("Team 2 is out"), run.out());
+        assertTrue(run.out().contains("dropped,") && run.out().contains("Team 2 cannot go on"), run.out());
         assertTrue(turnsOf(3).containsAll(others), () -> "another team's turns stay: " + run.out());
-        assertEquals(List.of("Team 2 is out"), read(event -> event.getPlan().getBans().stream().map(ban -> ban.getReason()).toList()));
+        assertEquals(List.of("Team 2 cannot go on"), read(event -> event.getPlan().getBans().stream().map(ban -> ban.getReason()).toList()));
         assertEquals(List.of(), Blocked.byThePlan(Console.run("check", path).out()));
     }
 

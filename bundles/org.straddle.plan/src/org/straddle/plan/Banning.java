@@ -18,9 +18,12 @@ import org.straddle.model.Fresh;
 import org.straddle.model.Identified;
 import org.straddle.model.Plan;
 import org.straddle.model.StraddlePackage;
+import org.straddle.words.Catalogue;
 
 /** Adds bans to a plan and takes them out again. What a ban forbids, {@link org.straddle.outlook.Bans} says. */
 public final class Banning {
+
+    private static final Catalogue TEXTS = Catalogue.of(Banning.class);
 
     private Banning() {
     }
@@ -30,7 +33,7 @@ public final class Banning {
         if (bans.isEmpty()) {
             return IdentityCommand.INSTANCE;
         }
-        CompoundCommand all = new CompoundCommand(bans.size() == 1 ? "Add a ban" : "Add bans");
+        CompoundCommand all = new CompoundCommand(TEXTS.text("ban.add", "bans", bans.size()));
         if (event.getPlan() == null) {
             Plan plan = Fresh.plan();
             plan.getBans().addAll(bans);
@@ -49,14 +52,14 @@ public final class Banning {
         if (there.isEmpty()) {
             return IdentityCommand.INSTANCE;
         }
-        CompoundCommand all = new CompoundCommand(there.size() == 1 ? "Lift a ban" : "Lift bans");
+        CompoundCommand all = new CompoundCommand(TEXTS.text("ban.lift", "bans", there.size()));
         all.append(RemoveCommand.create(domain, event.getPlan(), StraddlePackage.Literals.PLAN__BANS, there));
         return all;
     }
 
     /** What a ban forbids, and why, in a line. */
     public static String words(Ban ban) {
-        return Words.whole(ban);
+        return BanText.whole(ban);
     }
 
     /**

@@ -12,12 +12,15 @@ import org.straddle.model.Identified;
 import org.straddle.model.Stop;
 import org.straddle.model.StraddlePackage;
 import org.straddle.model.Turn;
+import org.straddle.words.Catalogue;
 
 /**
  * Pins stops and turns, and lets them go again: what is pinned no planner moves. A pinned turn holds its stop as well;
  * a pinned stop does not hold its turns, they may still be chosen anew within it.
  */
 public final class Pinning {
+
+    private static final Catalogue TEXTS = Catalogue.of(Pinning.class);
 
     private Pinning() {
     }
@@ -50,7 +53,7 @@ public final class Pinning {
     }
 
     private static Command set(EditingDomain domain, Collection<? extends Identified> things, boolean pinned) {
-        CompoundCommand all = new CompoundCommand(pinned ? "Pin" : "Let go");
+        CompoundCommand all = new CompoundCommand(TEXTS.text("pin", "pinned", pinned));
         for (Identified thing : things) {
             if (thing instanceof Stop stop && stop.isPinned() != pinned) {
                 all.append(SetCommand.create(domain, stop, StraddlePackage.Literals.STOP__PINNED, pinned));

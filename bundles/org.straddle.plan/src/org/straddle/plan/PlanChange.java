@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 
 import org.straddle.model.Turn;
+import org.straddle.words.Catalogue;
 
 /**
  * What a proposal makes of a turn of the present plan or of the last published schedule, or that it adds one. Turns that are pinned, or began before the
@@ -17,28 +18,24 @@ import org.straddle.model.Turn;
  */
 public record PlanChange(Kind kind, Optional<Turn> before, Optional<PlannedTurn> after, Instant at, String sentence) {
 
+    private static final Catalogue TEXTS = Catalogue.of(PlanChange.class);
+
     /** From the mildest to the hardest for those who rely on the plan. */
     public enum Kind {
         /** Same team, squares, bird and time. */
-        KEPT("kept"),
+        KEPT,
         /** Published, no longer in the present plan, and worked again just as it was published. */
-        RESTORED("put back"),
+        RESTORED,
         /** New in the plan. */
-        ADDED("added"),
+        ADDED,
         /** Some chasers still get the bird from the square, but by another team, from another site, or at another time. */
-        MOVED("moved"),
+        MOVED,
         /** No longer worked. */
-        DROPPED("dropped");
-
-        private final String word;
-
-        Kind(String word) {
-            this.word = word;
-        }
+        DROPPED;
 
         /** For the user. */
         public String word() {
-            return word;
+            return TEXTS.text(this);
         }
     }
 

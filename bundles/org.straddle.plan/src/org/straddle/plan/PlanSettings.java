@@ -26,7 +26,7 @@ public record PlanSettings(Duration time, long seed, OptionalLong iterations, Re
         Objects.requireNonNull(iterations, "iterations");
         Objects.requireNonNull(replan, "replan");
         if (time.isNegative() || iterations.orElse(0) < 0) {
-            throw new IllegalArgumentException("The limits of a search cannot be negative: " + time + ", "
+            throw new IllegalArgumentException("negative limits of a search: " + time + ", "
                     + iterations);
         }
         time = time.compareTo(UNLIMITED) < 0 ? time : UNLIMITED;

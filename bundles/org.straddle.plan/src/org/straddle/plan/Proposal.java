@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 import org.straddle.model.Ban;
+import org.straddle.words.Catalogue;
 import org.straddle.worth.PlanWorth;
 
 /**
@@ -34,6 +35,8 @@ public record Proposal(List<PlannedStop> stops, PlanWorth chasers, double worth,
         List<UncoveredSquare> uncovered, long seed, long iterations, Duration elapsed, Ending ending, Way way,
         Replan replan, List<Ban> bans, List<PlanChange> changes) {
 
+    private static final Catalogue TEXTS = Catalogue.of(Proposal.class);
+
     /** Why a search ended. */
     public enum Ending {
         /** The limit of time or iterations was reached. */
@@ -43,48 +46,31 @@ public record Proposal(List<PlannedStop> stops, PlanWorth chasers, double worth,
         /** The bound says that no plan is worth more. */
         PROVEN,
         /** There was nothing to search. */
-        NOBODY_OUT("No team is out, or all its time is taken by what is pinned or has begun. Enter the days of the teams."),
+        NOBODY_OUT,
         /** There was nothing to search. */
-        NOTHING_TO_WORK("No bird can be worked from any site while a team is out. Enter sites with squares and birds with"
-                + " element sets, and look through the bans."),
+        NOTHING_TO_WORK,
         /** There was nothing to search. */
-        NOTHING_WANTED("No square is worth anything. Enter in the demand which squares chasers need.");
-
-        private final Optional<String> whyNothing;
-
-        Ending() {
-            whyNothing = Optional.empty();
-        }
-
-        Ending(String whyNothing) {
-            this.whyNothing = Optional.of(whyNothing);
-        }
+        NOTHING_WANTED;
 
         /** For the user: why nothing was searched, and what to do; empty when there was a search. */
         public Optional<String> whyNothing() {
-            return whyNothing;
+            return switch (this) {
+                case NOBODY_OUT, NOTHING_TO_WORK, NOTHING_WANTED -> Optional.of(TEXTS.text(this));
+                case LIMIT, STOPPED, PROVEN -> Optional.empty();
+            };
         }
     }
 
     /** How a plan was made. */
     public enum Way {
-        WITH_BOUND("Planned by search and solver, with a proven bound."),
-        SEARCH_ALONE("Planned by search alone, without a bound."),
-        SOLVER_MISSING("The solver's libraries do not load on this system: planned by search alone, without a bound."),
-        BOUND_FAILED("The solver failed on the way, and the search went on without it. The plan can be used. A bound that is"
-                + " shown holds, but it may be higher than it could be.");
-
-        private static final String BEFORE_THE_BOUND = "Planned by search and solver, but the search ended before there was a bound.";
-
-        private final String sentence;
-
-        Way(String sentence) {
-            this.sentence = sentence;
-        }
+        WITH_BOUND,
+        SEARCH_ALONE,
+        SOLVER_MISSING,
+        BOUND_FAILED;
 
         /** For the user. */
         public String sentence() {
-            return sentence;
+            return TEXTS.text(this);
         }
     }
 
@@ -99,12 +85,12 @@ public record Proposal(List<PlannedStop> stops, PlanWorth chasers, double worth,
     /** For the user: {@code 1 stop with 3 turns}. */
     public String size() {
         int turns = stops.stream().mapToInt(stop -> stop.turns().size()).sum();
-        return stops.size() + (stops.size() == 1 ? " stop" : " stops") + " with " + turns + (turns == 1 ? " turn" : " turns");
+        return TEXTS.text("proposal.size", "stops", stops.size(), "turns", turns);
     }
 
     /** For the user: how the plan was made, and whether with a bound. */
     public String howItWasMade() {
-        return way == Way.WITH_BOUND && upperBound.isEmpty() ? Way.BEFORE_THE_BOUND : way.sentence();
+        return way == Way.WITH_BOUND && upperBound.isEmpty() ? TEXTS.text("proposal.beforeBound") : way.sentence();
     }
 
     /** What the search makes as large as it can, and what the bound is for. */

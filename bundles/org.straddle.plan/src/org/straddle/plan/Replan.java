@@ -31,7 +31,7 @@ public record Replan(Optional<Instant> from, double keeping, List<WhatIf> whatIf
     public Replan {
         Objects.requireNonNull(from, "from");
         if (!(keeping >= 0) || Double.isInfinite(keeping)) {
-            throw new IllegalArgumentException("Keeping a turn cannot be worth " + keeping);
+            throw new IllegalArgumentException("a kept turn cannot be worth " + keeping);
         }
         whatIfs = List.copyOf(whatIfs);
     }

@@ -1,49 +1,57 @@
 package org.straddle.plan;
 
 import java.time.LocalDate;
-import java.util.Locale;
 import java.util.Optional;
 
 import org.straddle.grid.Presence;
 import org.straddle.model.Policies;
 import org.straddle.model.Site;
 import org.straddle.model.SitesTaken;
+import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
 import org.straddle.safety.ReviewState;
 import org.straddle.safety.SafetyNotes;
+import org.straddle.words.Catalogue;
 import org.straddle.worth.SiteReadiness;
 
 /** Whether teams may be sent to a site at all: its claim must be arguable, and no review may refuse it. */
 public final class SiteUse {
 
+    private static final Catalogue TEXTS = Catalogue.of(SiteUse.class);
+
     private SiteUse() {
     }
 
-    /** What keeps teams from a site of the event, to be read after its name; empty when it may be used. */
+    /** Why a team cannot use a site of the event, with the site's name; empty when it may be used. */
     public static Optional<String> whyNot(Outlook outlook, Site site) {
+        return whyNot(outlook, site, Naming.name(site));
+    }
+
+    /** @param called what the site is called in the sentence */
+    public static Optional<String> whyNot(Outlook outlook, Site site, String called) {
         if (!outlook.isPlaced(site)) {
-            return Optional.of("has no position");
+            return Optional.of(TEXTS.text("siteUse.noPosition", "site", called));
         }
         Optional<Presence> presence = outlook.presence(site);
         if (presence.isEmpty()) {
-            return Optional.of("does not lie where the squares that it claims meet");
+            return Optional.of(TEXTS.text("siteUse.elsewhere", "site", called));
         }
         if (presence.get().least() < outlook.policies().leastPresence()) {
-            return Optional.of(String.format(Locale.ROOT, "is in all its squares with a probability of %.0f %% only",
+            return Optional.of(TEXTS.text("siteUse.doubtful", "site", called, "percent",
                     Math.floor(100 * presence.get().least())));
         }
         return isRefused(outlook, site, outlook.span().start().atZone(outlook.zone()).toLocalDate())
                 || isRefused(outlook, site, outlook.span().end().atZone(outlook.zone()).toLocalDate())
-                        ? Optional.of("was refused by a safety review") : notReady(outlook, site);
+                        ? Optional.of(TEXTS.text("siteUse.refused", "site", called)) : notReady(outlook, site, called);
     }
 
     /** When only ready sites may be used: a visit, a review and a permission must hold from the first day to the last. */
-    private static Optional<String> notReady(Outlook outlook, Site site) {
+    private static Optional<String> notReady(Outlook outlook, Site site, String called) {
         Policies policies = outlook.event().getPolicies();
         boolean ready = policies == null || policies.getSitesTaken() != SitesTaken.ONLY_READY
                 || SiteReadiness.of(site, outlook.span().start().atZone(outlook.zone()).toLocalDate(), policies).isReady()
                         && SiteReadiness.of(site, outlook.span().end().atZone(outlook.zone()).toLocalDate(), policies).isReady();
-        return ready ? Optional.empty() : Optional.of("is not ready, and only ready sites may be used");
+        return ready ? Optional.empty() : Optional.of(TEXTS.text("siteUse.notReady", "site", called));
     }
 
     private static boolean isRefused(Outlook outlook, Site site, LocalDate day) {

@@ -3,6 +3,7 @@ package org.straddle.plan;
 import java.util.OptionalDouble;
 
 import org.straddle.grid.Square;
+import org.straddle.words.Catalogue;
 
 /**
  * A square that chasers need and that the plan does not work.
@@ -15,28 +16,24 @@ import org.straddle.grid.Square;
  */
 public record UncoveredSquare(Square square, double demand, Reason reason, String why, OptionalDouble cost) {
 
+    private static final Catalogue TEXTS = Catalogue.of(UncoveredSquare.class);
+
     /** What stands in the way, from the hardest to the softest. */
     public enum Reason {
         /** No site that may be used claims this square. */
-        NO_SITE("no site"),
+        NO_SITE,
         /** No workable pass long and high enough crosses its sites while a team is out. */
-        NO_PASS("no pass"),
+        NO_PASS,
         /** Only bans stand in the way, and what crews may not do. */
-        BANNED("banned"),
+        BANNED,
         /** No team could drive there, work a pass and be back in time, even with nothing to do but its fixed stops. */
-        NO_TIME("out of reach"),
+        NO_TIME,
         /** A team could go there, but the plan gives its time, the square or the bird to other work. */
-        CONTESTED("gives way");
-
-        private final String word;
-
-        Reason(String word) {
-            this.word = word;
-        }
+        CONTESTED;
 
         /** For the user, in a word or two. */
         public String word() {
-            return word;
+            return TEXTS.text(this);
         }
     }
 }

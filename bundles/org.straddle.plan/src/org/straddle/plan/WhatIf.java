@@ -10,12 +10,17 @@ import org.straddle.model.Fresh;
 import org.straddle.model.Site;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
+import org.straddle.model.naming.Naming;
+import org.straddle.words.Catalogue;
+import org.straddle.words.Sentence;
 
 /**
  * Something that may happen, or has happened, and that the plan has to make room for. It is a ban that is not in the
  * plan yet: a planner plans as if it were, and it goes in with the proposal.
  */
 public sealed interface WhatIf {
+
+    Catalogue TEXTS = Catalogue.of(WhatIf.class);
 
     /** A new ban with this effect; it names the things of the event that this was made with. */
     Ban ban();
@@ -29,7 +34,7 @@ public sealed interface WhatIf {
     record Breakdown(Team team, Optional<Instant> from, Optional<Instant> until) implements WhatIf {
         @Override
         public Ban ban() {
-            Ban ban = WhatIf.ban("Team " + team.getNumber() + " is out", from, until);
+            Ban ban = WhatIf.ban(TEXTS.text("whatIf.stopped", "team", Sentence.begun(Naming.number(team))), from, until);
             ban.setTeam(team);
             return ban;
         }
@@ -39,7 +44,7 @@ public sealed interface WhatIf {
     record ClosedSite(Site site, Optional<Instant> from, Optional<Instant> until) implements WhatIf {
         @Override
         public Ban ban() {
-            Ban ban = WhatIf.ban(Words.of(site) + " is closed", from, until);
+            Ban ban = WhatIf.ban(TEXTS.text("whatIf.closed", "site", Naming.name(site)), from, until);
             ban.setSite(site);
             return ban;
         }
@@ -49,7 +54,7 @@ public sealed interface WhatIf {
     record DeadBird(Bird bird, Optional<Instant> from, Optional<Instant> until) implements WhatIf {
         @Override
         public Ban ban() {
-            Ban ban = WhatIf.ban(Words.of(bird) + " is silent", from, until);
+            Ban ban = WhatIf.ban(TEXTS.text("whatIf.silent", "bird", Naming.name(bird)), from, until);
             ban.setBird(bird);
             return ban;
         }
@@ -61,7 +66,7 @@ public sealed interface WhatIf {
         public Ban ban() {
             Optional<Instant> planned = team.getDays().stream().map(TeamDay::getFrom)
                     .filter(from -> from != null && from.isBefore(start)).max(Comparator.naturalOrder());
-            Ban ban = WhatIf.ban("Team " + team.getNumber() + " starts late", planned, Optional.of(start));
+            Ban ban = WhatIf.ban(TEXTS.text("whatIf.late", "team", Sentence.begun(Naming.number(team))), planned, Optional.of(start));
             ban.setTeam(team);
             return ban;
         }

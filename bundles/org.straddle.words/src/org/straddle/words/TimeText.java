@@ -82,6 +82,11 @@ public final class TimeText {
         return length.isZero() ? at(start) : during(start, start.plus(length));
     }
 
+    /** The same to the minute below, where seconds are of no use. */
+    public String minutes(Instant start, Instant end) {
+        return during(start.truncatedTo(ChronoUnit.MINUTES), end.truncatedTo(ChronoUnit.MINUTES));
+    }
+
     /** The local day. */
     public LocalDate date(Instant instant) {
         return instant.atZone(zone).toLocalDate();

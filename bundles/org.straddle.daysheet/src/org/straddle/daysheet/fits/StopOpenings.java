@@ -94,9 +94,9 @@ public final class StopOpenings {
     }
 
     private StopOpening at(Site site) {
-        Optional<String> unusable = SiteUse.whyNot(outlook, site);
+        Optional<String> unusable = SiteUse.whyNot(outlook, site, TEXTS.text("site"));
         if (unusable.isPresent()) {
-            return without(site, new Obstacle("site", TEXTS.text("site.unusable", "why", unusable.get())));
+            return without(site, new Obstacle("site", unusable.get()));
         }
         Optional<Obstacle> alone = CrewLimits.onStops(outlook, free.team());
         if (alone.isPresent()) {

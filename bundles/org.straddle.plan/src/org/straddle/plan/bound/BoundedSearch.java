@@ -76,7 +76,7 @@ public final class BoundedSearch {
     private final OpenWants wants;
     private final ColumnGeneration columns;
     private final ExecutorService second = Executors.newSingleThreadExecutor(task -> {
-        Thread thread = new Thread(task, "Bound of a plan");
+        Thread thread = new Thread(task, "plan-bound");
         thread.setDaemon(true);
         return thread;
     });

@@ -37,6 +37,7 @@ import org.straddle.plan.Banning;
 import org.straddle.plan.PlannedStop;
 import org.straddle.plan.PlannedTurn;
 import org.straddle.plan.Proposal;
+import org.straddle.words.Catalogue;
 
 /**
  * Puts a proposal into the event: the stops and turns that nobody pinned give way to the proposed ones, and the bans of
@@ -48,7 +49,7 @@ import org.straddle.plan.Proposal;
  */
 public final class ApplyProposal {
 
-    private static final String LABEL = "Apply the proposed plan";
+    private static final Catalogue TEXTS = Catalogue.of(ApplyProposal.class);
 
     private final EditingDomain domain;
     private final Event live;
@@ -97,7 +98,7 @@ public final class ApplyProposal {
     }
 
     private Command command() {
-        CompoundCommand all = new CompoundCommand(LABEL);
+        CompoundCommand all = new CompoundCommand(TEXTS.text("apply"));
         Optional<Instant> from = proposal.replan().from();
         Set<Stop> continued = proposal.stops().stream().flatMap(stop -> stop.continued().stream())
                 .flatMap(stop -> find(Stop.class, stop).stream()).filter(stop -> !KeptStop.isKept(stop, from))

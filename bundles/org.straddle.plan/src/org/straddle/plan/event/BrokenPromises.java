@@ -4,13 +4,17 @@ import java.util.List;
 import java.util.Optional;
 
 import org.straddle.check.Promise;
+import org.straddle.model.naming.Naming;
 import org.straddle.plan.PlanChange;
 import org.straddle.plan.PlannedStop;
 import org.straddle.plan.PlannedTurn;
-import org.straddle.plan.Words;
+import org.straddle.words.Catalogue;
+import org.straddle.words.Sentence;
 
 /** Says of each published turn that neither the present plan nor a proposal works as published, what becomes of it. */
 final class BrokenPromises {
+
+    private static final Catalogue TEXTS = Catalogue.of(BrokenPromises.class);
 
     private final EventProblem event;
     private final List<PlannedStop> stops;
@@ -27,18 +31,19 @@ final class BrokenPromises {
 
     private PlanChange tell(HeldTurn held) {
         Promise promise = held.published().orElseThrow();
-        String told = "Revision " + event.held().revision() + " promises " + promise.line() + "; ";
         for (PlannedStop stop : stops) {
             for (PlannedTurn turn : stop.turns()) {
                 if (isInsteadOf(promise, stop, turn)) {
                     return new PlanChange(PlanChange.Kind.MOVED, Optional.empty(), Optional.of(turn), promise.start(),
-                            told + Words.of(stop.team()) + " works it from " + Words.of(stop.site()) + ", "
-                                    + Words.of(turn.window()) + ".");
+                            TEXTS.text("broken.moved", "revision", event.held().revision(), "promise", promise.line(),
+                                    "team", Sentence.begun(Naming.number(stop.team())), "site", SiteText.of(stop.site()),
+                                    "during", event.during(turn.window())));
                 }
             }
         }
         return new PlanChange(PlanChange.Kind.DROPPED, Optional.empty(), Optional.empty(), promise.start(),
-                told + "nobody works that: " + reason(held) + ".");
+                TEXTS.text("broken.dropped", "revision", event.held().revision(), "promise", promise.line(),
+                        "reason", reason(held)));
     }
 
     /** To chasers a bird from all squares that they were told of, if only for a part of the time. */
@@ -50,11 +55,10 @@ final class BrokenPromises {
     private String reason(HeldTurn held) {
         Promised promised = Promised.of(held.published().orElseThrow(), event.outlook());
         if (promised.team().isEmpty() || promised.bird().isEmpty()) {
-            return "the " + (promised.team().isEmpty() ? "team" : "bird") + " is no longer in the event";
+            return TEXTS.text("broken.gone", "what", promised.team().isEmpty() ? "team" : "bird");
         }
         if (promised.sites().isEmpty()) {
-            return "no site lies in " + (promised.promise().squares().size() > 1 ? "all these squares" : "this square")
-                    + " any more";
+            return TEXTS.text("broken.noSite", "squares", promised.promise().squares().size());
         }
         List<Optional<String>> bans = promised.sites().stream().map(site -> event.whyForbidden(promised.team().get(), site,
                 promised.bird().get(), promised.promise().longest())).toList();

@@ -16,11 +16,13 @@ import java.util.stream.Collectors;
 import org.straddle.model.Event;
 import org.straddle.model.Stop;
 import org.straddle.model.Turn;
+import org.straddle.model.naming.Naming;
 import org.straddle.plan.PlanChange;
 import org.straddle.plan.PlannedStop;
 import org.straddle.plan.PlannedTurn;
-import org.straddle.plan.Words;
 import org.straddle.sky.Window;
+import org.straddle.words.Catalogue;
+import org.straddle.words.Sentence;
 
 /**
  * Holds a proposal against the present plan: which turns it keeps, moves, drops and adds. Turns of the same team at the
@@ -28,6 +30,8 @@ import org.straddle.sky.Window;
  * to chasers that is the same promise; the rest is dropped or added.
  */
 final class Changes {
+
+    private static final Catalogue TEXTS = Catalogue.of(Changes.class);
 
     private static final Duration ROUNDING = Duration.ofSeconds(1);
 
@@ -140,11 +144,12 @@ final class Changes {
                     tellCut(stop, turn);
                 } else if (was == null && turn.restored().isPresent()) {
                     changes.add(new PlanChange(PlanChange.Kind.RESTORED, Optional.empty(), Optional.of(turn),
-                            turn.window().start(), capital(Words.of(stop.team()) + " works " + words(stop, turn)
-                                    + ", as published; the present plan does not.")));
+                            turn.window().start(), Sentence.begun(TEXTS.text("changes.restored",
+                                    "team", Naming.number(stop.team()), "turn", words(stop, turn)))));
                 } else if (was == null) {
                     changes.add(new PlanChange(PlanChange.Kind.ADDED, Optional.empty(), Optional.of(turn),
-                            turn.window().start(), capital(Words.of(stop.team()) + " also works " + words(stop, turn) + ".")));
+                            turn.window().start(), Sentence.begun(TEXTS.text("changes.added",
+                                    "team", Naming.number(stop.team()), "turn", words(stop, turn)))));
                 } else {
                     tell(stop, turn, was, sameStop.contains(new Fresh(s, t)));
                 }
@@ -152,26 +157,30 @@ final class Changes {
         }
         old.stream().filter(was -> !before.containsValue(was)).forEach(was -> changes.add(new PlanChange(
                 PlanChange.Kind.DROPPED, Optional.of(was.turn), Optional.empty(), was.window.start(),
-                capital(Words.of(was.stop.getTeam()) + " no longer works " + words(was) + told(was) + ": " + reason(was) + "."))));
+                Sentence.begun(TEXTS.text("changes.dropped", "team", Naming.number(was.stop.getTeam()), "turn", words(was),
+                        "published", isPublished(was), "reason", reason(was))))));
     }
 
     private void tellCut(PlannedStop stop, PlannedTurn turn) {
         KeptStop.usable(turn.kept().orElseThrow()).filter(planned -> planned.end().isAfter(turn.window().end()))
                 .ifPresent(planned -> changes.add(new PlanChange(PlanChange.Kind.MOVED, turn.kept(), Optional.of(turn),
-                        planned.start(), capital(Words.of(stop.team()) + " works " + words(stop, turn)
-                                + " only, because the stop is cut short."))));
+                        planned.start(), Sentence.begun(TEXTS.text("changes.cut",
+                                "team", Naming.number(stop.team()), "turn", words(stop, turn))))));
     }
 
     private void tell(PlannedStop stop, PlannedTurn turn, Old was, boolean same) {
         boolean kept = same && near(was.window, turn.window());
-        String works = Words.of(stop.team()) + " works " + words(stop, turn)
-                + (turn.restored().isPresent() ? ", as published," : "");
-        String sentence = kept ? works + (told(was).isEmpty() ? ", as planned." : ", as published.")
-                : same ? works + " instead of " + Words.of(was.window) + told(was) + "."
-                : works + " in place of " + Words.of(was.stop.getTeam()) + " from " + Words.of(was.stop.getSite())
-                        + told(was) + ".";
+        String team = Naming.number(stop.team());
+        String works = words(stop, turn);
+        boolean restored = turn.restored().isPresent();
+        String sentence = kept ? TEXTS.text("changes.kept", "team", team, "turn", works, "published", restored || isPublished(was))
+                : same ? TEXTS.text("changes.otherTime", "team", team, "turn", works, "restored", restored,
+                        "before", event.during(was.window), "published", isPublished(was))
+                : TEXTS.text("changes.otherTeam", "team", team, "turn", works, "restored", restored,
+                        "before", Naming.number(was.stop.getTeam()), "site", SiteText.of(was.stop.getSite()),
+                        "published", isPublished(was));
         changes.add(new PlanChange(kept ? PlanChange.Kind.KEPT : PlanChange.Kind.MOVED, Optional.of(was.turn),
-                Optional.of(turn), was.window.start(), capital(sentence)));
+                Optional.of(turn), was.window.start(), Sentence.begun(sentence)));
     }
 
     private static boolean near(Window one, Window other) {
@@ -179,12 +188,14 @@ final class Changes {
                 && Duration.between(one.end(), other.end()).abs().compareTo(ROUNDING) < 0;
     }
 
-    private static String words(PlannedStop stop, PlannedTurn turn) {
-        return Words.of(turn.bird()) + " from " + Words.of(stop.site()) + ", " + Words.of(turn.window());
+    private String words(PlannedStop stop, PlannedTurn turn) {
+        return TEXTS.text("changes.turn", "bird", Naming.name(turn.bird()), "site", SiteText.of(stop.site()),
+                "during", event.during(turn.window()));
     }
 
-    private static String words(Old was) {
-        return Words.of(was.turn.getBird()) + " from " + Words.of(was.stop.getSite()) + ", " + Words.of(was.window);
+    private String words(Old was) {
+        return TEXTS.text("changes.turn", "bird", Naming.name(was.turn.getBird()), "site", SiteText.of(was.stop.getSite()),
+                "during", event.during(was.window));
     }
 
     private String reason(Old was) {
@@ -192,12 +203,7 @@ final class Changes {
                 .orElseGet(() -> EventProblem.whyNotWorked(event.held().canBeWorked(was.turn)));
     }
 
-    /** After what the present plan says of a turn. */
-    private String told(Old was) {
-        return event.held().published(was.turn).isPresent() ? ", which was published" : "";
-    }
-
-    private static String capital(String sentence) {
-        return Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
+    private boolean isPublished(Old was) {
+        return event.held().published(was.turn).isPresent();
     }
 }

@@ -18,8 +18,8 @@ import org.straddle.outlook.Bans;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
 import org.straddle.outlook.itinerary.StationUp;
+import org.straddle.plan.BanText;
 import org.straddle.plan.Replan;
-import org.straddle.plan.Words;
 import org.straddle.plan.problem.Chance;
 import org.straddle.plan.problem.Commitment;
 import org.straddle.plan.problem.Commitments;
@@ -27,6 +27,8 @@ import org.straddle.plan.problem.FixedStay;
 import org.straddle.plan.problem.PlanProblem;
 import org.straddle.plan.problem.Stay;
 import org.straddle.sky.Window;
+import org.straddle.words.Catalogue;
+import org.straddle.words.TimeText;
 
 /**
  * An event put as a {@link PlanProblem}, and what its numbers stand for. All judgement of what a team may
@@ -37,6 +39,8 @@ import org.straddle.sky.Window;
  * @param problem what a search plans with
  */
 record EventProblem(EventNumbers numbers, HeldTurns held, PlanProblem problem) {
+
+    private static final Catalogue TEXTS = Catalogue.of(EventProblem.class);
 
     /** Of all chasers so many have to be served for an hour at the wheel: one of 200. A choice of ours. */
     private static final double CHASERS_FOR_AN_HOUR = 0.005;
@@ -96,13 +100,17 @@ record EventProblem(EventNumbers numbers, HeldTurns held, PlanProblem problem) {
         Bans bans = numbers.bans();
         Window station = StationUp.of(outlook().policies()).around(window);
         return Stream.concat(bans.onTurn(team, site, bird, window).stream(), bans.onStop(team, site, station).stream())
-                .findFirst().map(Words::of).or(() -> numbers.crews().why(team, site, bird));
+                .findFirst().map(BanText::why).or(() -> numbers.crews().why(team, site, bird));
     }
 
     /** What is left to say of a turn that nobody works and that nothing forbids. */
     static String whyNotWorked(boolean canBeWorked) {
-        return canBeWorked ? "the team cannot be there then without giving up what is worth more"
-                : "it cannot be worked then any more";
+        return TEXTS.text("turn.notWorked", "possible", canBeWorked);
+    }
+
+    /** A time in a sentence, to the minute. */
+    String during(Window window) {
+        return TimeText.of(outlook().zone()).minutes(window.start(), window.end());
     }
 
     Replan replan() {
@@ -168,6 +176,6 @@ record EventProblem(EventNumbers numbers, HeldTurns held, PlanProblem problem) {
                 return numbers.kept().get(i);
             }
         }
-        throw new IllegalArgumentException("Not of this event: " + fixed);
+        throw new IllegalArgumentException("not of this event: " + fixed);
     }
 }

@@ -3,7 +3,6 @@ package org.straddle.plan.event;
 import java.time.Duration;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -14,11 +13,12 @@ import java.util.stream.Collectors;
 
 import org.straddle.model.Ban;
 import org.straddle.model.Site;
+import org.straddle.model.naming.Naming;
 import org.straddle.outlook.SitePass;
+import org.straddle.plan.BanText;
 import org.straddle.plan.SiteUse;
 import org.straddle.plan.UncoveredSquare.Reason;
 import org.straddle.plan.UncoveredSquare;
-import org.straddle.plan.Words;
 import org.straddle.plan.problem.Chance;
 import org.straddle.plan.problem.Gap;
 import org.straddle.plan.problem.PlanDay;
@@ -26,12 +26,15 @@ import org.straddle.plan.problem.PlanProblem;
 import org.straddle.plan.problem.RoadTable;
 import org.straddle.plan.problem.Roster;
 import org.straddle.plan.search.Exchange;
+import org.straddle.words.Catalogue;
 
 /**
  * Why squares that somebody needs are not in a plan. It asks one simple question after the other and tells the first
  * that is answered with no; a square that passes them all is contested, and for it the best {@link Exchange} is sought.
  */
 final class Uncovered {
+
+    private static final Catalogue TEXTS = Catalogue.of(Uncovered.class);
 
     /** Worths closer than this are the same. */
     private static final double EQUAL = 1e-9;
@@ -137,17 +140,17 @@ final class Uncovered {
         return switch (reason) {
             case NO_SITE -> noSite(square);
             case NO_PASS -> noPass(square);
-            case BANNED -> "Only what is banned stands in the way: " + String.join("; ", limitsOn(square)) + ".";
+            case BANNED -> TEXTS.text("uncovered.banned", "bans", String.join("; ", limitsOn(square)));
             case NO_TIME -> noTime(square);
-            case CONTESTED -> way.map(this::exchange).orElse("A team could go there, but its time, the square or the bird"
-                    + " goes to other work; no way was found to work it besides.");
+            case CONTESTED -> way.map(this::exchange).orElse(TEXTS.text("uncovered.contested"));
         };
     }
 
     private String noSite(int square) {
         List<Site> claiming = event.sites(square);
-        return claiming.isEmpty() ? "No site claims this square."
-                : claiming.stream().map(site -> Words.of(site) + " " + SiteUse.whyNot(event.outlook(), site).orElse("")).collect(Collectors.joining("; ")) + ".";
+        return claiming.isEmpty() ? TEXTS.text("uncovered.noSite") : TEXTS.text("uncovered.unusable", "sites",
+                claiming.stream().flatMap(site -> SiteUse.whyNot(event.outlook(), site, SiteText.of(site)).stream())
+                        .collect(Collectors.joining("; ")));
     }
 
     private String noPass(int square) {
@@ -155,17 +158,16 @@ final class Uncovered {
                 .flatMap(site -> event.outlook().passes(site).stream()).filter(event::isOut).toList();
         double least = event.outlook().policies().minimumPeakElevationDeg();
         if (passes.isEmpty()) {
-            return "No bird with an element set crosses its sites while a team is out.";
+            return TEXTS.text("uncovered.noBird");
         }
         Optional<SitePass> highest = passes.stream().filter(pass -> !event.outlook().workable(pass.bird(), pass.pass().window()).isEmpty())
                 .max(Comparator.comparingDouble(pass -> pass.pass().peakElevationDeg()));
         if (highest.isEmpty()) {
-            return "Birds cross its sites while a team is out, but none of them is working then.";
+            return TEXTS.text("uncovered.notWorking");
         }
         double peak = highest.get().pass().peakElevationDeg();
-        return peak < least ? String.format(Locale.ROOT, "The highest workable pass at its sites, of %s, peaks at %.0f°;"
-                + " %.0f° is the least.", Words.of(highest.get().bird()), Math.floor(peak), least)
-                : "No pass at its sites can be worked long enough, with set-up and take-down, within a team's day.";
+        return peak < least ? TEXTS.text("uncovered.low", "bird", Naming.name(highest.get().bird()), "peak", Math.floor(peak),
+                "least", least) : TEXTS.text("uncovered.short");
     }
 
     private String noTime(int square) {
@@ -177,16 +179,14 @@ final class Uncovered {
             }
         }
         Duration drive = Duration.ofSeconds(shortest);
-        return String.format(java.util.Locale.ROOT, "Out of reach: the shortest drive there and back takes %d h %02d, and no team could do it,"
-                + " work a pass and be back in time, whatever else it leaves.", drive.toHours(), drive.toMinutesPart());
+        return TEXTS.text("uncovered.noTime", "drive", drive);
     }
 
     private String exchange(Exchange.Way way) {
         Chance turn = way.turn();
-        return String.format(Locale.ROOT, "Other work brings more: %s could work %s there from %s, %s, but then the plan"
-                + " would serve %.1f chasers less.", Words.of(event.teams().get(problem.days().get(way.day()).team())),
-                Words.of(event.bird(turn.bird())), Words.of(event.site(turn.site())),
-                Words.of(event.clock().window(turn.start(), turn.end())), way.cost());
+        return TEXTS.text("uncovered.exchange", "team", Naming.number(event.teams().get(problem.days().get(way.day()).team())),
+                "bird", Naming.name(event.bird(turn.bird())), "site", SiteText.of(event.site(turn.site())),
+                "during", event.during(event.clock().window(turn.start(), turn.end())), "cost", way.cost());
     }
 
     private SortedSet<String> limitsOn(int square) {
@@ -194,7 +194,7 @@ final class Uncovered {
         for (Ban ban : event.numbers().bans().all()) {
             boolean hits = event.usableSites(square).stream().map(event::site).anyMatch(site -> event.forbidsSomethingAt(ban, site));
             if (hits) {
-                limits.add(Words.of(ban));
+                limits.add(BanText.why(ban));
             }
         }
         event.usableSites(square).stream().map(event::site).forEach(site -> event.teams().forEach(team -> event.numbers().birds()

@@ -57,8 +57,8 @@ public record Orienteering(int routes, List<double[]> positions, List<Integer> s
             }
         }
         if (positions.size() < 2 || positions.size() > MOST_VERTICES) {
-            throw new IllegalArgumentException("An instance has a depot and up to " + (MOST_VERTICES - 1)
-                    + " vertices, a line each after the first two lines; here are " + positions.size() + " lines.");
+            throw new IllegalArgumentException("an instance has a depot and up to " + (MOST_VERTICES - 1)
+                    + " vertices, a line each after the first two lines; here are " + positions.size() + " lines");
         }
         return new Orienteering(routes, positions, scores, times, decimals);
     }
@@ -68,11 +68,11 @@ public record Orienteering(int routes, List<double[]> positions, List<Integer> s
         try {
             fields = Stream.of(line.trim().split("\\s+")).mapToDouble(Double::parseDouble).toArray();
         } catch (NumberFormatException e) {
-            throw new IllegalArgumentException("Line " + number + " is no vertex: " + line, e);
+            throw new IllegalArgumentException("line " + number + " is no vertex: " + line, e);
         }
         boolean whole = fields.length >= 9 && IntStream.range(0, fields.length).allMatch(i -> Math.abs(fields[i]) < 1e5);
         if (!whole || fields[3] < 0 || fields[fields.length - 2] > fields[fields.length - 1]) {
-            throw new IllegalArgumentException("Line " + number + " is no vertex: " + line);
+            throw new IllegalArgumentException("line " + number + " is no vertex: " + line);
         }
         return fields;
     }
@@ -125,7 +125,7 @@ public record Orienteering(int routes, List<double[]> positions, List<Integer> s
                 int[] of = times.get(vertex);
                 if (free + distance(at, vertex) > begin || begin < of[1] * (long) TENTH || begin > of[2] * (long) TENTH
                         || visited.contains(vertex)) {
-                    throw new IllegalStateException("Vertex " + vertex + " is not visited as the instance allows.");
+                    throw new IllegalStateException("vertex " + vertex + " is not visited as the instance allows");
                 }
                 visited.add(vertex);
                 score += scores.get(vertex);

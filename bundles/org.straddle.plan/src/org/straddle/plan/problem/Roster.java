@@ -72,7 +72,7 @@ public final class Roster {
 
     public void remove(Stay stay) {
         if (!laneOf(stay).remove(stay)) {
-            throw new IllegalArgumentException("Not in the plan: " + stay);
+            throw new IllegalArgumentException("not in the plan: " + stay);
         }
         for (int square : problem.squaresOfSite().get(stay.site())) {
             worked[square] -= stay.turnCount();

@@ -16,6 +16,7 @@ import org.straddle.model.Allowance;
 import org.straddle.model.Identified;
 import org.straddle.model.Jurisdiction;
 import org.straddle.model.Operator;
+import org.straddle.model.Written;
 import org.straddle.outlook.itinerary.Crew;
 import org.straddle.outlook.itinerary.Licences;
 import org.straddle.outlook.itinerary.PlanRule;
@@ -47,10 +48,10 @@ public final class LicencePlace extends ScopedRule<Stay> {
     }
 
     private Finding finding(Stay stay, Jurisdiction place, Band band, List<Work> turns) {
-        List<String> classes = Crew.of(stay.team()).stream().map(Operator::getLicenceClass).filter(c -> !Words.blank(c)).map(String::strip)
+        List<String> classes = Crew.of(stay.team()).stream().map(Operator::getLicenceClass).filter(c -> !Written.isBlank(c)).map(String::strip)
                 .distinct().sorted().toList();
         List<String> allowing = place.getAllowances().stream().filter(allowance -> band.isAmong(allowance.getBands()))
-                .map(Allowance::getLicenceClass).filter(c -> !Words.blank(c)).map(String::strip).distinct().sorted()
+                .map(Allowance::getLicenceClass).filter(c -> !Written.isBlank(c)).map(String::strip).distinct().sorted()
                 .toList();
         Identified[] objects = Stream.concat(Stream.of(stay.stop(), place), turns.stream().map(Work::turn))
                 .toArray(Identified[]::new);
