@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.straddle.model.Policies;
 import org.straddle.model.Review;
 import org.straddle.model.Site;
+import org.straddle.model.Written;
 import org.straddle.words.Catalogue;
 
 /**
@@ -23,7 +24,7 @@ public record SecondSignature(String name, Instant at) {
     /** Did a second person, with a time, sign it? */
     static boolean isUnder(Review review) {
         return review.getSecondAt() != null && !same(review.getSecond(), review.getReviewer())
-                && !Words.orElse(review.getSecond(), "").isEmpty();
+                && !Written.or(review.getSecond(), "").isEmpty();
     }
 
     /** The review of a site that waits for a second name on a day; empty when none does. */
@@ -34,7 +35,7 @@ public record SecondSignature(String name, Instant at) {
     /** What keeps it from being put under a review, a sentence each; empty when nothing does. */
     public List<String> problems(Review review) {
         List<String> problems = new ArrayList<>();
-        if (Words.orElse(name, "").isEmpty()) {
+        if (Written.or(name, "").isEmpty()) {
             problems.add(TEXTS.text("signOff.enterYourName"));
         } else if (same(name, review.getReviewer())) {
             problems.add(TEXTS.text("secondSignature.samePerson", "reviewer", review.getReviewer().strip()));
@@ -43,6 +44,6 @@ public record SecondSignature(String name, Instant at) {
     }
 
     private static boolean same(String one, String other) {
-        return Words.orElse(one, "").equalsIgnoreCase(Words.orElse(other, ""));
+        return Written.or(one, "").equalsIgnoreCase(Written.or(other, ""));
     }
 }

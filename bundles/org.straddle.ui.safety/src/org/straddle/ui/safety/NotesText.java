@@ -3,7 +3,6 @@ package org.straddle.ui.safety;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.swt.SWT;
@@ -22,6 +21,7 @@ import org.straddle.model.naming.Naming;
 import org.straddle.safety.HazardNote;
 import org.straddle.safety.SafetyNotes;
 import org.straddle.words.Catalogue;
+import org.straddle.words.Sentence;
 
 /** Safety notes as one text with headings and bullets: it wraps, scrolls by keyboard, and can be copied. */
 final class NotesText {
@@ -74,7 +74,7 @@ final class NotesText {
     }
 
     private void hazard(HazardNote hazard) {
-        heading(hazard.title().substring(0, 1).toUpperCase(Locale.ROOT) + hazard.title().substring(1));
+        heading(Sentence.begun(hazard.title()));
         line(hazard.measure().isEmpty() ? hazard.measureText() : TEXTS.text("notesText.measure", "measure", hazard.measureText()));
         hazard.cautions().forEach(this::bullet);
         line("");

@@ -29,7 +29,6 @@ import org.straddle.model.StraddleFactory;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
-import org.straddle.outlook.things.ThingText;
 import org.straddle.safety.ReviewState;
 import org.straddle.safety.SafetyNotes;
 import org.straddle.safety.SecondSignature;
@@ -167,7 +166,7 @@ public final class NotesView extends ThingView<Site> {
         if (dialog.open() == Window.OK) {
             Review review = dialog.signOff().review(site, Instant.now().truncatedTo(ChronoUnit.MINUTES));
             session.execute(Edit.add(session.editingDomain(), site, Literals.SITE__REVIEWS, review,
-                    TEXTS.text("notesView.sign.undo", "site", ThingText.of(site))));
+                    TEXTS.text("notesView.sign.undo", "site", Naming.name(site))));
         }
     }
 

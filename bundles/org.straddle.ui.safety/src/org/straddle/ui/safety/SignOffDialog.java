@@ -2,7 +2,6 @@ package org.straddle.ui.safety;
 
 import java.time.LocalDate;
 import java.util.EnumMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -27,7 +26,7 @@ import org.osgi.framework.FrameworkUtil;
 import org.straddle.model.Policies;
 import org.straddle.model.Site;
 import org.straddle.model.Verdict;
-import org.straddle.outlook.things.ThingText;
+import org.straddle.model.naming.Naming;
 import org.straddle.safety.SafetyNotes;
 import org.straddle.safety.SignOff;
 import org.straddle.ui.fields.Dates;
@@ -93,7 +92,7 @@ final class SignOffDialog extends TitleAreaDialog {
             ownExpiry |= expires.isFocusControl();
             read();
         });
-        setTitle(TEXTS.text("signOffDialog.heading", "site", ThingText.of(site)));
+        setTitle(TEXTS.text("signOffDialog.heading", "site", Naming.name(site)));
         (reviewer.getText().isEmpty() ? reviewer : verdicts.get(signOff.verdict())).setFocus();
         return body;
     }
@@ -202,11 +201,7 @@ final class SignOffDialog extends TitleAreaDialog {
 
     private String survey() {
         SafetyNotes notes = SafetyNotes.of(site, signOff.date());
-        return notes.survey().map(survey -> TEXTS.text("signOffDialog.seen", "visit", decapitalised(ThingText.of(survey)), "count",
+        return notes.survey().map(survey -> TEXTS.text("signOffDialog.seen", "visit", Naming.name(survey), "count",
                 notes.hazards().size())).orElse("");
-    }
-
-    private static String decapitalised(String text) {
-        return text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
     }
 }

@@ -12,8 +12,8 @@ import org.straddle.model.Event;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.outlook.Outlook;
-import org.straddle.outlook.things.Times;
 import org.straddle.words.Catalogue;
+import org.straddle.words.DateText;
 
 /** The days for which somebody may ask about a site: those of the event, and today. */
 final class VisitDays {
@@ -45,6 +45,6 @@ final class VisitDays {
     }
 
     static String text(LocalDate day, LocalDate today) {
-        return TEXTS.text("visitDays.day", "day", Times.day(day), "year", Integer.toString(day.getYear()), "today", day.equals(today) ? "yes" : "no");
+        return TEXTS.text("visitDays.day", "day", DateText.inCurrent().dated(day), "today", day.equals(today));
     }
 }

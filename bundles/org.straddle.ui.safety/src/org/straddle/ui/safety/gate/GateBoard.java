@@ -18,10 +18,10 @@ import org.straddle.check.gate.DepartureGate;
 import org.straddle.check.gate.GateItem;
 import org.straddle.check.gate.Gates;
 import org.straddle.model.naming.Naming;
-import org.straddle.outlook.things.Times;
 import org.straddle.ui.parts.Chooser;
 import org.straddle.ui.parts.TabLeaves;
 import org.straddle.words.Catalogue;
+import org.straddle.words.DateText;
 
 /** The gates as a table, with what the chosen cell means in full beside it. */
 final class GateBoard {
@@ -104,6 +104,6 @@ final class GateBoard {
     }
 
     private static String words(Optional<LocalDate> any) {
-        return any.map(Times::day).orElse(TEXTS.text("gateBoard.days"));
+        return any.map(DateText.inCurrent()::weekday).orElse(TEXTS.text("gateBoard.days"));
     }
 }

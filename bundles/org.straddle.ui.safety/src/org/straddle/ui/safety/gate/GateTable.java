@@ -21,9 +21,9 @@ import org.eclipse.swt.widgets.TableItem;
 import org.straddle.check.gate.DepartureGate;
 import org.straddle.check.gate.GateItem;
 import org.straddle.check.gate.GateKind;
-import org.straddle.outlook.things.Times;
 import org.straddle.ui.things.Icons;
 import org.straddle.words.Catalogue;
+import org.straddle.words.DateText;
 
 /** One column for each team and day, one row for each item; the arrow keys go from cell to cell. */
 final class GateTable {
@@ -182,7 +182,7 @@ final class GateTable {
         }
         for (int at = 0; at < gates.size(); at++) {
             DepartureGate gate = gates.get(at);
-            table.getItem(0).setText(at + 1, Times.day(gate.day()));
+            table.getItem(0).setText(at + 1, DateText.inCurrent().weekday(gate.day()));
             table.getItem(1).setText(at + 1, TEXTS.text("gateTable.state", "open", gate.open().size()));
             table.getItem(1).setImage(at + 1, Icons.image(gate.isShut() ? "blocker" : "accepted"));
             for (GateItem item : gate.items()) {
