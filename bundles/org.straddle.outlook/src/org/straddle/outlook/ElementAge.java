@@ -4,8 +4,8 @@ import java.time.Duration;
 import java.time.Instant;
 
 import org.straddle.model.Bird;
-import org.straddle.model.Policies;
-import org.straddle.model.StraddleFactory;
+import org.straddle.model.Figures;
+import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.sky.ElementSet;
 
 /**
@@ -43,13 +43,7 @@ public final class ElementAge {
         if (!isLow(outlook, bird, instant)) {
             return usual;
         }
-        Duration low = low(outlook.event().getPolicies());
+        Duration low = Figures.of(outlook.event().getPolicies()).days(Literals.POLICIES__LOW_ELEMENT_SET_AGE_LIMIT_DAYS);
         return low.compareTo(usual) < 0 ? low : usual;
-    }
-
-    private static Duration low(Policies chosen) {
-        double usual = StraddleFactory.eINSTANCE.createPolicies().getLowElementSetAgeLimitDays();
-        double days = chosen == null ? usual : chosen.getLowElementSetAgeLimitDays();
-        return Duration.ofSeconds(Math.round(86_400 * (days > 0 && days <= 36_600 ? days : usual)));
     }
 }

@@ -2,12 +2,12 @@ package org.straddle.outlook;
 
 import java.time.Duration;
 
+import org.straddle.model.Figures;
 import org.straddle.model.Policies;
-import org.straddle.model.StraddleFactory;
+import org.straddle.model.StraddlePackage.Literals;
 
 /**
- * The policies that say whether a plan will hold, as they are to be used. A figure that is missing, negative, no number or
- * out of its range is replaced by the model's default. The defaults are ours, without a source; those about people mean to
+ * The policies that say whether a plan will hold, as they are to be used. The defaults are ours, without a source; those about people mean to
  * be careful, and working-time and traffic law may ask for more.
  *
  * @param inHand         before the first turn of a stop, besides the set-up
@@ -25,34 +25,18 @@ public record HoldFigures(Duration inHand, double driveSureness, double computed
 
     private static final double SUREST = 0.999;
 
-    private static final double LONGEST_MINUTES = 100 * 24 * 60;
-
     /** @param chosen may be null: then every figure is the default */
     public static HoldFigures of(Policies chosen) {
-        Policies usual = StraddleFactory.eINSTANCE.createPolicies();
-        Policies p = chosen == null ? usual : chosen;
+        Figures figures = Figures.of(chosen);
         return new HoldFigures(
-                minutes(p.getInHandMinutes(), usual.getInHandMinutes()),
-                p.getDriveSurenessPercent() >= 50 && p.getDriveSurenessPercent() <= 100
-                        ? Math.min(SUREST, p.getDriveSurenessPercent() / 100) : usual.getDriveSurenessPercent() / 100,
-                share(p.getComputedDriveSpreadPercent(), usual.getComputedDriveSpreadPercent()),
-                share(p.getKnownDriveSpreadPercent(), usual.getKnownDriveSpreadPercent()),
-                share(p.getLeastKeepingPercent(), usual.getLeastKeepingPercent()),
-                above0(p.getLongestDutyMinutes(), usual.getLongestDutyMinutes()),
-                minutes(p.getLeastRestMinutes(), usual.getLeastRestMinutes()),
-                minutes(p.getMealMinutes(), usual.getMealMinutes()),
-                above0(p.getLongestStopMinutes(), usual.getLongestStopMinutes()));
-    }
-
-    private static double share(double percent, double otherwise) {
-        return (percent >= 0 && percent <= 100 ? percent : otherwise) / 100;
-    }
-
-    private static Duration above0(double minutes, double otherwise) {
-        return minutes(minutes > 0 ? minutes : otherwise, otherwise);
-    }
-
-    private static Duration minutes(double minutes, double otherwise) {
-        return Duration.ofSeconds(Math.round(60 * (minutes >= 0 && minutes <= LONGEST_MINUTES ? minutes : otherwise)));
+                figures.minutes(Literals.POLICIES__IN_HAND_MINUTES),
+                Math.min(SUREST, figures.share(Literals.POLICIES__DRIVE_SURENESS_PERCENT)),
+                figures.share(Literals.POLICIES__COMPUTED_DRIVE_SPREAD_PERCENT),
+                figures.share(Literals.POLICIES__KNOWN_DRIVE_SPREAD_PERCENT),
+                figures.share(Literals.POLICIES__LEAST_KEEPING_PERCENT),
+                figures.minutes(Literals.POLICIES__LONGEST_DUTY_MINUTES),
+                figures.minutes(Literals.POLICIES__LEAST_REST_MINUTES),
+                figures.minutes(Literals.POLICIES__MEAL_MINUTES),
+                figures.minutes(Literals.POLICIES__LONGEST_STOP_MINUTES));
     }
 }

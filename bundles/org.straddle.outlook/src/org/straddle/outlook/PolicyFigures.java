@@ -2,13 +2,14 @@ package org.straddle.outlook;
 
 import java.time.Duration;
 
+import org.straddle.model.Figures;
 import org.straddle.model.Policies;
-import org.straddle.model.StraddleFactory;
+import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.sky.Window;
 
 /**
- * The figures of the event's policies as they are to be used. A figure that is missing, negative, not
- * a number, or zero where zero makes no sense, is replaced by the model's default.
+ * The figures of the event's policies as they are to be used: those that most of the program needs. Their ranges stand in
+ * the model, and {@link Figures} reads them.
  *
  * @param roadSpeedKmh            average speed of a leg, above 0
  * @param detourFactor            road length over the shortest way, at least 1
@@ -38,50 +39,32 @@ public record PolicyFigures(double roadSpeedKmh, double detourFactor, Duration t
 
     /** @param chosen may be null: then every figure is the default */
     public static PolicyFigures of(Policies chosen) {
-        Policies defaults = StraddleFactory.eINSTANCE.createPolicies();
-        Policies p = chosen == null ? defaults : chosen;
+        Figures figures = Figures.of(chosen);
         return new PolicyFigures(
-                above0(p.getRoadSpeedKmh(), defaults.getRoadSpeedKmh()),
-                p.getDetourFactor() >= 1 && p.getDetourFactor() <= 10 ? p.getDetourFactor()
-                        : defaults.getDetourFactor(),
-                minutes(p.getTurnGapMinutes(), defaults.getTurnGapMinutes()),
-                minutes(p.getSetUpMinutes(), defaults.getSetUpMinutes()),
-                minutes(p.getTakeDownMinutes(), defaults.getTakeDownMinutes()),
-                minutes(p.getMinimumTurnMinutes(), defaults.getMinimumTurnMinutes()),
-                from0(p.getMinimumPeakElevationDeg(), defaults.getMinimumPeakElevationDeg()),
-                (int) above0(p.getSurveyAgeLimitDays(), defaults.getSurveyAgeLimitDays()),
-                (int) above0(p.getReviewValidityDays(), defaults.getReviewValidityDays()),
-                minutes(24 * 60 * above0(p.getElementSetAgeLimitDays(), defaults.getElementSetAgeLimitDays()), 0),
-                p.getLeastPresence() > 0 && p.getLeastPresence() <= 1 ? p.getLeastPresence()
-                        : defaults.getLeastPresence(),
-                p.getReachElevationDeg() <= 90 ? from0(p.getReachElevationDeg(), defaults.getReachElevationDeg())
-                        : defaults.getReachElevationDeg(),
-                from0(p.getStationSpanM(), defaults.getStationSpanM()),
-                p.isLoneOperatorAllowed(),
-                minutes(above0(p.getDrivingLimitMinutes(), defaults.getDrivingLimitMinutes()), 0),
-                minutes(above0(p.getBreakAfterMinutes(), defaults.getBreakAfterMinutes()), 0),
-                minutes(p.getBreakMinutes(), defaults.getBreakMinutes()),
-                p.getUsableEnergyPercent() > 0 && p.getUsableEnergyPercent() <= 100 ? p.getUsableEnergyPercent() / 100
-                        : defaults.getUsableEnergyPercent() / 100,
-                Math.abs(p.getColdestDegC()) <= 100 ? p.getColdestDegC() : defaults.getColdestDegC());
+                figures.value(Literals.POLICIES__ROAD_SPEED_KMH),
+                figures.value(Literals.POLICIES__DETOUR_FACTOR),
+                figures.minutes(Literals.POLICIES__TURN_GAP_MINUTES),
+                figures.minutes(Literals.POLICIES__SET_UP_MINUTES),
+                figures.minutes(Literals.POLICIES__TAKE_DOWN_MINUTES),
+                figures.minutes(Literals.POLICIES__MINIMUM_TURN_MINUTES),
+                figures.value(Literals.POLICIES__MINIMUM_PEAK_ELEVATION_DEG),
+                (int) figures.value(Literals.POLICIES__SURVEY_AGE_LIMIT_DAYS),
+                (int) figures.value(Literals.POLICIES__REVIEW_VALIDITY_DAYS),
+                figures.days(Literals.POLICIES__ELEMENT_SET_AGE_LIMIT_DAYS),
+                figures.value(Literals.POLICIES__LEAST_PRESENCE),
+                figures.value(Literals.POLICIES__REACH_ELEVATION_DEG),
+                figures.value(Literals.POLICIES__STATION_SPAN_M),
+                chosen != null && chosen.isLoneOperatorAllowed(),
+                figures.minutes(Literals.POLICIES__DRIVING_LIMIT_MINUTES),
+                figures.minutes(Literals.POLICIES__BREAK_AFTER_MINUTES),
+                figures.minutes(Literals.POLICIES__BREAK_MINUTES),
+                figures.share(Literals.POLICIES__USABLE_ENERGY_PERCENT),
+                figures.value(Literals.POLICIES__COLDEST_DEG_C));
     }
 
     /** How long a station is up during a stop: between set-up and take-down. */
     public Duration standing(Window stop) {
         Duration up = stop.duration().minus(setUp).minus(takeDown);
         return up.isNegative() ? Duration.ZERO : up;
-    }
-
-    private static double above0(double value, double otherwise) {
-        return value > 0 && Double.isFinite(value) ? value : otherwise;
-    }
-
-    private static double from0(double value, double otherwise) {
-        return value >= 0 && Double.isFinite(value) ? value : otherwise;
-    }
-
-    private static Duration minutes(double value, double otherwise) {
-        // A century bounds what a slip of the keyboard can do to later sums of durations.
-        return Duration.ofSeconds(Math.round(Math.min(60 * from0(value, otherwise), 100 * 366 * 86_400.0)));
     }
 }

@@ -6,7 +6,10 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.eclipse.emf.ecore.EAttribute;
+import org.straddle.model.Figures;
 import org.straddle.model.Policies;
+import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.sky.Window;
 
 /**
@@ -18,10 +21,6 @@ import org.straddle.sky.Window;
  */
 public record CheckIns(List<Instant> times, Duration grace) {
 
-    /** In place of figures that make no sense. Common practice, no source. */
-    private static final double USUAL_MINUTES = 60;
-    private static final double USUAL_GRACE_MINUTES = 15;
-
     /** Two calls within this time are one. */
     private static final Duration CLOSE = Duration.ofMinutes(10);
 
@@ -30,7 +29,7 @@ public record CheckIns(List<Instant> times, Duration grace) {
     }
 
     public static CheckIns of(Window stay, Policies policies) {
-        Duration apart = minutes(policies.getCheckInMinutes(), USUAL_MINUTES);
+        Duration apart = minutes(policies, Literals.POLICIES__CHECK_IN_MINUTES);
         List<Instant> times = new ArrayList<>();
         Instant leaving = stay.end().truncatedTo(ChronoUnit.MINUTES);
         for (Instant at = stay.start().truncatedTo(ChronoUnit.MINUTES); at.isBefore(leaving.minus(times.isEmpty() ? Duration.ZERO : CLOSE));
@@ -38,11 +37,11 @@ public record CheckIns(List<Instant> times, Duration grace) {
             times.add(at);
         }
         times.add(leaving);
-        return new CheckIns(times, minutes(policies.getMissedCheckInMinutes(), USUAL_GRACE_MINUTES));
+        return new CheckIns(times, minutes(policies, Literals.POLICIES__MISSED_CHECK_IN_MINUTES));
     }
 
-    private static Duration minutes(double entered, double usual) {
-        return Duration.ofMinutes((long) (entered >= 1 && entered <= 24 * 60 ? entered : usual));
+    private static Duration minutes(Policies policies, EAttribute figure) {
+        return Figures.of(policies).minutes(figure).truncatedTo(ChronoUnit.MINUTES);
     }
 
     /** When the coordinator acts if the call of this time did not come. */

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.straddle.model.StraddlePackage.Literals;
 
 /** The demo event as earlier releases wrote it, in {@code data/format-1} (two acceptances) and {@code data/format-2} (one). */
 class OlderFormatsTest {
@@ -72,6 +73,36 @@ class OlderFormatsTest {
             assertEquals(REPEATS, migration.repeats());
             assertTrue(migration.sentence().contains("0.12") && migration.sentence().contains("format 2"),
                     migration.sentence());
+        }
+    }
+
+    /** Forms took a 0 where it makes no sense, and the usual figure was used; today's range begins above it. */
+    @Test
+    void aFigureThatMadeNoSenseIsWhatItStoodFor() throws Exception {
+        copy(2);
+        Path file = folder.resolve("event.straddle");
+        Files.writeString(file, Files.readString(file).replaceFirst("drivingLimitMinutes=\"[^\"]*\"", "drivingLimitMinutes=\"0\""));
+        try (EventFolder opened = EventFolder.open(folder)) {
+            assertEquals(300, opened.event().getPolicies().getDrivingLimitMinutes());
+            Migration migration = opened.migration().orElseThrow();
+            assertEquals(List.of(Literals.POLICIES__DRIVING_LIMIT_MINUTES), migration.figures());
+            assertTrue(migration.sentence().contains("driving limit"), migration.sentence());
+            opened.save();
+        }
+        try (EventFolder opened = EventFolder.openReadOnly(folder)) {
+            assertEquals(300, opened.event().getPolicies().getDrivingLimitMinutes());
+        }
+    }
+
+    /** What a form does not take is refused in a file of today, with its range. */
+    @Test
+    void todaysFiguresLieInTheirRange() throws Exception {
+        copy(2);
+        try (EventFolder opened = EventFolder.open(folder)) {
+            opened.event().getPolicies().setDrivingLimitMinutes(0);
+            EventFolderException refused = assertThrows(EventFolderException.class, opened::save);
+            assertTrue(refused.getMessage().contains("drivingLimitMinutes") && refused.getMessage().contains("1 to 1440"),
+                    refused.getMessage());
         }
     }
 

@@ -193,9 +193,10 @@ public final class EventFolder implements AutoCloseable {
     private static EventFolder read(EventTree tree, EventLock lock, FileSteps steps, Map<String, byte[]> files)
             throws EventFolderException {
         EventResourceSet resources = EventResourceSet.of(files);
+        Migration migration = Migration.of(files.get(Layout.EVENT), resources.event());
         Limits.require(resources.event());
         EventFolder read = new EventFolder(tree, lock, steps, resources, resources.event(), files);
-        read.migration = Migration.of(files.get(Layout.EVENT), resources.event());
+        read.migration = migration;
         return read;
     }
 

@@ -12,6 +12,7 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.straddle.model.Event;
+import org.straddle.model.FigureRange;
 import org.straddle.words.Catalogue;
 
 /**
@@ -36,19 +37,20 @@ final class Limits {
     private static final int MOST_PARTS = 100_000;
 
     /** A number from least to most; tiny ones but 0 itself are refused, because one divides by them. */
-    private record Range(double least, double most, double tiny) {
+    private record Range(double least, double most) {
+
+        private static final double TINY = 1e-30;
 
         static Range of(double least, double most) {
-            return new Range(least, most, 1e-30);
+            return new Range(least, most);
         }
 
         boolean holds(double value) {
-            return value >= least && value <= most && (value == 0 || Math.abs(value) >= tiny);
+            return value >= least && value <= most && (value == 0 || Math.abs(value) >= TINY);
         }
 
         String words() {
-            return TEXTS.text("limits.allowed", "least", number(least), "most", number(most),
-                    "tiny", tiny > 1e-30 && most > tiny ? TEXTS.text("limits.nothingBetween", "tiny", number(tiny)) : "");
+            return TEXTS.text("limits.allowed", "least", number(least), "most", number(most));
         }
     }
 
@@ -56,19 +58,12 @@ final class Limits {
     private static final Range WHOLE = Range.of(-1e9, 1e9);
     private static final Range COUNTED = Range.of(0, 1e6);
 
-    /** By the name of the feature, with its class where the name alone says too little. */
+    /** By the name of the feature, with its class where the name alone says too little; figures of policies have their own. */
     private static final Map<String, Range> RANGES = Map.ofEntries(
             Map.entry("latitudeDeg", Range.of(-90, 90)), Map.entry("longitudeDeg", Range.of(-180, 180)),
             Map.entry("altitudeM", Range.of(-20_000, 100_000)),
             Map.entry("azimuthDeg", Range.of(-360, 360)), Map.entry("bearingDeg", Range.of(-360, 360)),
-            Map.entry("elevationDeg", Range.of(-90, 90)), Map.entry("minimumPeakElevationDeg", Range.of(-90, 90)),
-            Map.entry("reachElevationDeg", Range.of(-90, 90)),
-            Map.entry("Policies.roadSpeedKmh", new Range(0, 1000, 0.1)), Map.entry("detourFactor", new Range(0, 1000, 0.01)),
-            Map.entry("turnGapMinutes", COUNTED), Map.entry("setUpMinutes", COUNTED), Map.entry("takeDownMinutes", COUNTED),
-            Map.entry("minimumTurnMinutes", COUNTED), Map.entry("drivingLimitMinutes", COUNTED),
-            Map.entry("breakAfterMinutes", new Range(0, 1e6, 0.1)), Map.entry("breakMinutes", COUNTED),
-            Map.entry("minutes", COUNTED), Map.entry("elementSetAgeLimitDays", COUNTED),
-            Map.entry("surveyAgeLimitDays", COUNTED), Map.entry("reviewValidityDays", COUNTED),
+            Map.entry("elevationDeg", Range.of(-90, 90)), Map.entry("minutes", COUNTED),
             Map.entry("Revision.number", COUNTED), Map.entry("Team.number", COUNTED), Map.entry("PublishedTurn.team", COUNTED),
             Map.entry("eccentricity", Range.of(0, 1)), Map.entry("inclinationDeg", Range.of(-360, 360)),
             Map.entry("meanMotionRevPerDay", Range.of(0, 100)), Map.entry("raanDeg", Range.of(-720, 720)),
@@ -127,6 +122,10 @@ final class Limits {
     }
 
     private static Range range(EAttribute attribute, Range otherwise) {
+        Optional<Range> figure = FigureRange.of(attribute).map(declared -> Range.of(declared.least(), declared.most()));
+        if (figure.isPresent()) {
+            return figure.get();
+        }
         Range own = RANGES.get(attribute.getEContainingClass().getName() + "." + attribute.getName());
         return own != null ? own : RANGES.getOrDefault(attribute.getName(), otherwise);
     }

@@ -7,9 +7,13 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
+import org.eclipse.emf.ecore.EAttribute;
 import org.straddle.model.Acceptance;
 import org.straddle.model.Event;
+import org.straddle.model.FigureRange;
+import org.straddle.model.Policies;
 import org.straddle.model.StraddlePackage;
+import org.straddle.model.naming.Naming;
 import org.straddle.words.Catalogue;
 
 /**
@@ -20,8 +24,9 @@ import org.straddle.words.Catalogue;
  * @param from     format of the event's own file
  * @param lost     the findings whose acceptances could not be carried over, as {@code rule id id …}
  * @param repeats  worths of repeated passes that the event named, which count no more
+ * @param figures  of the policies, which made no sense; what they stood for is written in
  */
-public record Migration(int from, List<String> lost, List<String> repeats) {
+public record Migration(int from, List<String> lost, List<String> repeats, List<EAttribute> figures) {
 
     private static final Catalogue TEXTS = Catalogue.of(Migration.class);
     /** Apart from what is retired, their things have the same names and features as those of today, and fewer of them. */
@@ -34,6 +39,7 @@ public record Migration(int from, List<String> lost, List<String> repeats) {
     public Migration {
         lost = List.copyOf(lost);
         repeats = List.copyOf(repeats);
+        figures = List.copyOf(figures);
     }
 
     /** Lets files of older formats be read as objects of today. */
@@ -69,13 +75,22 @@ public record Migration(int from, List<String> lost, List<String> repeats) {
         }
         List<String> repeats = REPEAT_WORTH.matcher(new String(file, StandardCharsets.UTF_8)).results()
                 .map(worth -> worth.group(1).strip()).toList();
-        return new Migration(from, lost, repeats);
+        return new Migration(from, lost, repeats, settle(event.getPolicies()));
+    }
+
+    /** Forms of formats 1 and 2 took a 0 where it makes no sense; what was used then was the usual figure. */
+    private static List<EAttribute> settle(Policies policies) {
+        List<EAttribute> settled = policies == null ? List.of() : policies.eClass().getEAllAttributes().stream()
+                .filter(figure -> FigureRange.of(figure).filter(range -> !range.holds(((Number) policies.eGet(figure)).doubleValue()))
+                        .isPresent()).toList();
+        settled.forEach(policies::eUnset);
+        return settled;
     }
 
     /** What to tell whoever opened it. */
     public String sentence() {
         return TEXTS.text("migration.opened", "from", from, "to", Format.CURRENT, "lost", lost.size(), "findings",
                 lost.stream().map(finding -> finding.split(" ")[0]).distinct().toList(), "repeats", !repeats.isEmpty(),
-                "worths", repeats);
+                "worths", repeats, "figures", figures.size(), "names", figures.stream().map(Naming::feature).toList());
     }
 }

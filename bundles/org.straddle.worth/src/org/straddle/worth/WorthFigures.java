@@ -2,14 +2,14 @@ package org.straddle.worth;
 
 import java.time.Duration;
 
+import org.straddle.model.Figures;
 import org.straddle.model.Policies;
 import org.straddle.model.SitesTaken;
-import org.straddle.model.StraddleFactory;
+import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.WorkMode;
 
 /**
- * The policies that say what a plan is worth, as they are to be used. A figure that is missing, negative, no number or
- * out of its range is replaced by the model's default. Chances and shares are 0 to 1 here. All defaults are ours, but the
+ * The policies that say what a plan is worth, as they are to be used. Chances and shares are 0 to 1 here. All defaults are ours, but the
  * contacts a minute, which are common practice without a source.
  *
  * @param chasers         how many follow the event
@@ -37,31 +37,27 @@ public record WorthFigures(double chasers, double callers, double fmPerMinute, d
         double intermittent, double heardOnly, double unknown, double notHeard, double happens, double unready,
         double surest, double tooOften) {
 
-    /** An amount −ln(1 − p) must stay a number. */
-    private static final double MOST = 0.999;
-
     /** @param chosen may be null: then every figure is the default */
     public static WorthFigures of(Policies chosen) {
-        Policies usual = StraddleFactory.eINSTANCE.createPolicies();
-        Policies p = chosen == null ? usual : chosen;
-        return new WorthFigures(above0(p.getChasers(), usual.getChasers()),
-                share(p.getCallersPercent(), usual.getCallersPercent()),
-                above0(p.getFmContactsPerMinute(), usual.getFmContactsPerMinute()),
-                above0(p.getLinearContactsPerMinute(), usual.getLinearContactsPerMinute()),
-                above0(p.getDataContactsPerMinute(), usual.getDataContactsPerMinute()),
-                new QualityRamp(share(p.getLowMinutePercent(), usual.getLowMinutePercent()),
-                        p.getFullViewDeg() > 0 && p.getFullViewDeg() <= 90 ? p.getFullViewDeg() : usual.getFullViewDeg()),
-                share(p.getBirdWorkedLatelyPercent(), usual.getBirdWorkedLatelyPercent()),
-                Duration.ofMinutes(Math.round(24 * 60 * Math.min(36_600, above0(p.getWorkedLatelyDays(), usual.getWorkedLatelyDays())))),
-                share(p.getBirdWorkingPercent(), usual.getBirdWorkingPercent()),
-                share(p.getBirdIntermittentPercent(), usual.getBirdIntermittentPercent()),
-                share(p.getBirdHeardOnlyPercent(), usual.getBirdHeardOnlyPercent()),
-                share(p.getBirdUnknownPercent(), usual.getBirdUnknownPercent()),
-                share(p.getBirdNotHeardPercent(), usual.getBirdNotHeardPercent()),
-                share(p.getTurnHappensPercent(), usual.getTurnHappensPercent()),
-                p.getSitesTaken() == SitesTaken.ALL ? 1 : share(p.getUnreadySitePercent(), usual.getUnreadySitePercent()),
-                Math.min(MOST, share(p.getSurestContactPercent(), usual.getSurestContactPercent())),
-                share(p.getTooOftenPercent(), usual.getTooOftenPercent()));
+        Figures figures = Figures.of(chosen);
+        boolean allSites = chosen != null && chosen.getSitesTaken() == SitesTaken.ALL;
+        return new WorthFigures(figures.value(Literals.POLICIES__CHASERS),
+                figures.share(Literals.POLICIES__CALLERS_PERCENT),
+                figures.value(Literals.POLICIES__FM_CONTACTS_PER_MINUTE),
+                figures.value(Literals.POLICIES__LINEAR_CONTACTS_PER_MINUTE),
+                figures.value(Literals.POLICIES__DATA_CONTACTS_PER_MINUTE),
+                new QualityRamp(figures.share(Literals.POLICIES__LOW_MINUTE_PERCENT), figures.value(Literals.POLICIES__FULL_VIEW_DEG)),
+                figures.share(Literals.POLICIES__BIRD_WORKED_LATELY_PERCENT),
+                figures.days(Literals.POLICIES__WORKED_LATELY_DAYS),
+                figures.share(Literals.POLICIES__BIRD_WORKING_PERCENT),
+                figures.share(Literals.POLICIES__BIRD_INTERMITTENT_PERCENT),
+                figures.share(Literals.POLICIES__BIRD_HEARD_ONLY_PERCENT),
+                figures.share(Literals.POLICIES__BIRD_UNKNOWN_PERCENT),
+                figures.share(Literals.POLICIES__BIRD_NOT_HEARD_PERCENT),
+                figures.share(Literals.POLICIES__TURN_HAPPENS_PERCENT),
+                allSites ? 1 : figures.share(Literals.POLICIES__UNREADY_SITE_PERCENT),
+                figures.share(Literals.POLICIES__SUREST_CONTACT_PERCENT),
+                figures.share(Literals.POLICIES__TOO_OFTEN_PERCENT));
     }
 
     /** Most contacts in a minute of full quality. */
@@ -71,13 +67,5 @@ public record WorthFigures(double chasers, double callers, double fmPerMinute, d
             case LINEAR -> linearPerMinute;
             case DATA -> dataPerMinute;
         };
-    }
-
-    private static double above0(double value, double otherwise) {
-        return value > 0 && Double.isFinite(value) ? value : otherwise;
-    }
-
-    private static double share(double percent, double otherwise) {
-        return (percent >= 0 && percent <= 100 ? percent : otherwise) / 100;
     }
 }
