@@ -81,6 +81,8 @@ record RuleCase(String rule, LocalDate day, String wrong, String right) {
                         "S1 +reviews reviewer=Di date=2031-06-10 second=Zoe secondAt=2031-06-10T18:00:00Z verdict=on_conditions conditions=dry"
                                 + " / A: S1 10:00-11:00",
                         "A: S1 10:00-11:00"),
+                of("mast-too-high", "S1 -surveys +surveys date=2031-06-01 mastLimitM=5 / A: S1 10:00-11:00 / Box +items mast name=mast role=antenna raisedM=5.1",
+                        "S1 -surveys +surveys date=2031-06-01 mastLimitM=5 / A: S1 10:00-11:00 / Box +items mast name=mast role=antenna raisedM=5"),
                 // birds
                 of("elements-missing", "Tern -elementSets", "Tern name=Tern-1"),
                 of("elements-unusable", "Tern -elementSets +elementSets catalogueNumber=1 epoch=12:00", "Tern name=T"),

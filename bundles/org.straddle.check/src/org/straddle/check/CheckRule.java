@@ -34,6 +34,7 @@ public enum CheckRule {
     REVIEW_SIGNED_ONCE("review-signed-once"),
     SITE_REFUSED("site-refused"),
     REVIEW_CONDITIONS("review-conditions"),
+    MAST_TOO_HIGH("mast-too-high"),
     REGION_WRONG("region-wrong"),
     JURISDICTION_WRONG("jurisdiction-wrong"),
     ELEMENTS_MISSING("elements-missing"),

@@ -19,6 +19,10 @@ import org.straddle.exchange.formats.FileKind;
 import org.straddle.exchange.maps.LayerImport;
 import org.straddle.exchange.maps.LayerRole;
 import org.straddle.sky.ElementSet;
+import org.straddle.exchange.weather.ForecastImport;
+import org.straddle.exchange.weather.ForecastTable;
+import org.straddle.model.Site;
+import org.straddle.model.StraddlePackage;
 import org.straddle.store.EventFolder;
 import org.straddle.store.EventFolderException;
 import org.straddle.words.Catalogue;
@@ -65,6 +69,9 @@ final class ImportCommand extends EventCommand {
     @Option(names = "--chasers")
     private boolean chasers;
 
+    @Option(names = "--forecast", paramLabel = "SITE")
+    private String forecast;
+
     private static final class Layers {
 
         @Option(names = "--layer", paramLabel = "ROLE", arity = "0..1", fallbackValue = "")
@@ -82,6 +89,9 @@ final class ImportCommand extends EventCommand {
         }
         if (chasers) {
             return importChasers(folder);
+        }
+        if (forecast != null) {
+            return importForecasts(folder);
         }
         FileKind kind = FileKind.of(files.get(0));
         for (Path file : files) {
@@ -130,6 +140,21 @@ final class ImportCommand extends EventCommand {
             out().println(TEXTS.text("importCommand.chasers", "file", file.getFileName(), "added", found.added().size(),
                     "changed", found.changed().size(), "known", found.known(), "doubles", list.doubles(),
                     "refused", list.refused().size()));
+        }
+        if (!dryRun) {
+            folder.save();
+        }
+        sayIfDry();
+        return StraddleCommand.DONE;
+    }
+
+    private int importForecasts(EventFolder folder) throws Exception {
+        Site site = OpenEvent.named(forecast, folder.event().getSites(), Site::getName, StraddlePackage.Literals.SITE);
+        for (Path file : files) {
+            SourceFile source = SourceFile.read(file);
+            ForecastImport found = ForecastImport.into(folder.event(), site, ForecastTable.read(source), source.name());
+            Edit.execute(found::command);
+            out().println(found.summary());
         }
         if (!dryRun) {
             folder.save();

@@ -12,6 +12,9 @@ public final class HeatIndex {
 
     private static final Catalogue TEXTS = Catalogue.of(HeatIndex.class);
 
+    /** Hottest column of the published chart, °F. */
+    public static final double HOTTEST_F = 110;
+
     private HeatIndex() {
     }
 

@@ -14,7 +14,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 import org.straddle.model.Event;
-import org.straddle.model.Forecast;
 import org.straddle.model.KitItem;
 import org.straddle.model.Review;
 import org.straddle.model.Site;
@@ -24,12 +23,14 @@ import org.straddle.outlook.Outlook;
 import org.straddle.words.Catalogue;
 
 /**
- * What lies under a review: the visit, which teams come on which days, what their kits raise and transmit, and the
- * forecasts of those days. A review keeps a digest of each, so that it falls when one changes and can say which.
+ * What lies under a review: the visit, which teams come on which days, what their kits raise and transmit, and what
+ * the forecasts of those days warn of. A review keeps a digest of each, so that it falls when one changes and can say which.
  */
 final class ReviewBasis {
 
     private static final Catalogue TEXTS = Catalogue.of(ReviewBasis.class);
+
+    private static final ForecastWarnings CALM = new ForecastWarnings(HeatLevel.NONE, ColdLevel.NONE, WindLevel.NONE, false);
 
     private static final int DIGITS = 16;
 
@@ -69,7 +70,7 @@ final class ReviewBasis {
             case KIT -> sorted(stops.stream().flatMap(stop -> stop.getTeam().getKits().stream()).distinct()
                     .flatMap(kit -> kit.getItems().stream()).filter(ReviewBasis::canHurt)
                     .map(item -> item.getRaisedM() + " " + item.getTransmitsW() + " " + item.getGainDbi()));
-            case FORECAST -> sorted(stops.stream().map(stop -> day(site, stop)).distinct().flatMap(day -> forecasts(site, day)));
+            case FORECAST -> sorted(stops.stream().map(stop -> day(site, stop)).distinct().flatMap(day -> warnings(site, day)));
         };
     }
 
@@ -77,14 +78,10 @@ final class ReviewBasis {
         return item.getRaisedM() > 0 || item.getTransmitsW() > 0 || item.getGainDbi() != 0;
     }
 
-    private static Stream<String> forecasts(Site site, LocalDate day) {
-        return ((Event) site.eContainer()).getForecasts().stream().filter(forecast -> day.equals(forecast.getDay()))
-                .filter(forecast -> forecast.getSite() == null || forecast.getSite() == site).map(ReviewBasis::figures);
-    }
-
-    private static String figures(Forecast forecast) {
-        return forecast.getDay() + " " + forecast.getWarmestDegC() + " " + forecast.getColdestDegC() + " " + forecast.getHumidityPercent()
-                + " " + forecast.getWindKmh() + " " + forecast.isThunder();
+    /** What the forecast warns of: a degree more or less is nothing that was reviewed. */
+    private static Stream<String> warnings(Site site, LocalDate day) {
+        ForecastWarnings warnings = ForecastWarnings.of((Event) site.eContainer(), site, day, Optional.empty());
+        return warnings.equals(CALM) ? Stream.empty() : Stream.of(day + " " + warnings);
     }
 
     private static LocalDate day(Site site, Stop stop) {

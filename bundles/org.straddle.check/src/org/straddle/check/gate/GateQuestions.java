@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -16,6 +17,7 @@ import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.kit.EnergyBudget;
 import org.straddle.kit.PackingList;
+import org.straddle.model.Forecast;
 import org.straddle.model.GateWord;
 import org.straddle.model.Identified;
 import org.straddle.model.Site;
@@ -25,9 +27,14 @@ import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.itinerary.PlanRule;
 import org.straddle.outlook.itinerary.Stay;
+import org.straddle.safety.ColdLevel;
+import org.straddle.safety.ForecastWarnings;
+import org.straddle.safety.HeatLevel;
 import org.straddle.safety.ReviewState;
 import org.straddle.safety.SafetyNotes;
+import org.straddle.safety.WindLevel;
 import org.straddle.words.Catalogue;
+import org.straddle.words.TimeText;
 
 /** Asks every item of the gate of one team on one day. */
 final class GateQuestions {
@@ -122,7 +129,8 @@ final class GateQuestions {
         if (!conditions.isEmpty()) {
             return TEXTS.text("settled.on", "conditions", String.join(" ", conditions));
         }
-        return word(kind).map(word -> TEXTS.text("settled.by", "what", TEXTS.text(kind), "by", word.getBy()))
+        return word(kind).map(word -> kind == GateKind.WEATHER ? TEXTS.text("settled.weather", "by", word.getBy(), "before",
+                Duration.ofMinutes(Math.max(0, Duration.between(word.getAt(), leaves()).toMinutes()))) : TEXTS.text("settled.by", "what", TEXTS.text(kind), "by", word.getBy()))
                 .orElseGet(() -> TEXTS.text("settled", "what", TEXTS.text(kind)));
     }
 
@@ -189,16 +197,42 @@ final class GateQuestions {
     }
 
     private List<OpenPoint> weather() {
-        Instant leaves = teamDay.map(TeamDay::getFrom).orElse(stays.get(0).window().start());
+        Instant leaves = leaves();
         boolean looked = words(GateKind.WEATHER).filter(word -> !word.isOverride())
                 .anyMatch(word -> !word.getAt().isBefore(leaves.minus(WEATHER_AGE)));
         if (!looked) {
             return team(TEXTS.text("open.weather", "hours", WEATHER_AGE.toHours()));
         }
-        boolean thunder = outlook.event().getForecasts().stream().filter(forecast -> day.equals(forecast.getDay()))
+        List<OpenPoint> open = new ArrayList<>();
+        stale(leaves).ifPresent(issued -> open.add(new OpenPoint(TEXTS.text("open.weather.old", "issued", TimeText.of(outlook.zone()).at(issued),
+                "hours", Duration.between(issued, leaves).toHours()), stays.get(0).site())));
+        for (Stay stay : stays) {
+            ForecastWarnings warnings = ForecastWarnings.of(outlook.event(), stay.site(), localDate(stay.window().start()), Optional.of(stay.window()));
+            if (warnings.thunder()) {
+                open.add(new OpenPoint(TEXTS.text("open.weather.thunder", "site", Naming.name(stay.site())), stay.site()));
+            }
+            if (warnings.heat().compareTo(HeatLevel.DANGER) >= 0) {
+                open.add(new OpenPoint(TEXTS.text("open.weather.heat", "site", Naming.name(stay.site())), stay.site()));
+            }
+            if (warnings.cold() == ColdLevel.FROSTBITE) {
+                open.add(new OpenPoint(TEXTS.text("open.weather.cold", "site", Naming.name(stay.site())), stay.site()));
+            }
+            if (warnings.wind() == WindLevel.NO_SET_UP) {
+                open.add(new OpenPoint(TEXTS.text("open.weather.wind", "site", Naming.name(stay.site())), stay.site()));
+            }
+        }
+        return open;
+    }
+
+    private Instant leaves() {
+        return teamDay.map(TeamDay::getFrom).orElse(stays.get(0).window().start());
+    }
+
+    /** When the newest forecast for the day was made, if that is too long before the team leaves. */
+    private Optional<Instant> stale(Instant leaves) {
+        return outlook.event().getForecasts().stream().filter(forecast -> day.equals(forecast.getDay()) && forecast.getIssued() != null)
                 .filter(forecast -> forecast.getSite() == null || stays.stream().anyMatch(stay -> stay.site() == forecast.getSite()))
-                .anyMatch(forecast -> forecast.isThunder());
-        return thunder ? List.of(new OpenPoint(TEXTS.text("open.weather.thunder"), stays.get(0).site())) : List.of();
+                .map(Forecast::getIssued).max(Comparator.naturalOrder()).filter(issued -> issued.isBefore(leaves.minus(WEATHER_AGE)));
     }
 
     private List<OpenPoint> checkIn() {

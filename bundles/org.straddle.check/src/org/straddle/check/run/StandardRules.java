@@ -70,6 +70,7 @@ import org.straddle.check.rules.plan.UplinkForeign;
 import org.straddle.check.rules.site.BoundaryError;
 import org.straddle.check.rules.site.HazardReview;
 import org.straddle.check.rules.site.KindMismatch;
+import org.straddle.check.rules.site.MastTooHigh;
 import org.straddle.check.rules.site.PermissionLapsed;
 import org.straddle.check.rules.site.PositionNotEntered;
 import org.straddle.check.rules.site.SiteWithoutSquares;
@@ -122,6 +123,7 @@ public final class StandardRules {
                         ReviewState.Refused.class::isInstance),
                 new HazardReview(CheckRule.REVIEW_CONDITIONS, Severity.ADVICE,
                         state -> state instanceof ReviewState.Valid valid && !valid.conditions().isEmpty()),
+                new MastTooHigh(),
                 new CannotBeComputed(CheckRule.REGION_WRONG, Severity.WARNING, Trouble.Kind.REGION),
                 new CannotBeComputed(CheckRule.JURISDICTION_WRONG, Severity.WARNING,
                         Trouble.Kind.JURISDICTION),

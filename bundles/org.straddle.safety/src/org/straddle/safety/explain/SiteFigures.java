@@ -1,5 +1,6 @@
 package org.straddle.safety.explain;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -8,34 +9,35 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-import org.straddle.model.Event;
+import org.straddle.model.DrivingSide;
 import org.straddle.model.ExposureLimits;
-import org.straddle.model.Forecast;
+import org.straddle.model.InertText;
 import org.straddle.model.Jurisdiction;
 import org.straddle.model.KitItem;
 import org.straddle.model.Link;
 import org.straddle.model.Role;
 import org.straddle.model.Site;
 import org.straddle.model.Survey;
+import org.straddle.model.Team;
 import org.straddle.model.naming.Naming;
+import org.straddle.outlook.HoldFigures;
 import org.straddle.outlook.Outlook;
+import org.straddle.outlook.itinerary.Duty;
+import org.straddle.outlook.itinerary.Itinerary;
 import org.straddle.outlook.itinerary.Stay;
+import org.straddle.outlook.itinerary.Wheel;
 import org.straddle.outlook.itinerary.Work;
-import org.straddle.safety.HeatIndex;
-import org.straddle.safety.HeatLevel;
 import org.straddle.safety.HighVisibility;
 import org.straddle.safety.Light;
 import org.straddle.safety.MastLimit;
 import org.straddle.safety.RadioExposure;
 import org.straddle.safety.SafetyNotes;
 import org.straddle.safety.StoppingSight;
-import org.straddle.safety.WindChill;
 import org.straddle.sky.Place;
 import org.straddle.sky.Sun;
 import org.straddle.words.Catalogue;
@@ -60,9 +62,6 @@ public final class SiteFigures {
     /** Uplinks this near to each other are one band, MHz. */
     private static final double BAND_MHZ = 20;
 
-    /** Hottest column of the heat index chart, °F. */
-    private static final double HOTTEST_F = 110;
-
     private final Outlook outlook;
     private final Site site;
     private final List<Stay> stays;
@@ -86,21 +85,19 @@ public final class SiteFigures {
         all.road();
         all.wires();
         all.radio();
-        all.weather(day);
+        all.found.addAll(WeatherFigures.of(outlook, site, stays, day));
+        all.driving();
+        all.country();
         all.sun();
         return List.copyOf(all.found);
     }
 
     private void known(String key, Object... arguments) {
-        found.add(new Figure(TEXTS.text("what." + key), TEXTS.text("known." + key, arguments), TEXTS.text("source." + key), true, ofTheDay(key)));
+        found.add(FigureWords.known(key, arguments));
     }
 
     private void refused(String key, String why, Object... arguments) {
-        found.add(new Figure(TEXTS.text("what." + key), TEXTS.text("refused." + why, arguments), TEXTS.text("source." + key), false, ofTheDay(key)));
-    }
-
-    private static boolean ofTheDay(String key) {
-        return Set.of("radio", "heat", "chill", "thunder", "sun", "crossing").contains(key);
+        found.add(FigureWords.refused(key, why, arguments));
     }
 
     private Light light() {
@@ -137,7 +134,20 @@ public final class SiteFigures {
     }
 
     private void clothing(double kmh) {
-        known("clothing", "class", HighVisibility.at(kmh, light()).number(), "light", light().name());
+        int least = HighVisibility.at(kmh, light()).number();
+        int local = outlook.jurisdictions(site).stream().mapToInt(Jurisdiction::getClothingClass).filter(asked -> asked >= 1 && asked <= 3).max().orElse(0);
+        known("clothing", "class", Math.max(least, local), "light", light().name(), "local", local > least ? "yes" : "no");
+    }
+
+    /** What the coordinator entered for the country, with where they read it. */
+    private void country() {
+        outlook.jurisdictions(site).stream().filter(country -> country.getDrivingSide() != DrivingSide.UNKNOWN)
+                .forEach(country -> known("country", "country", Naming.name(country), "side", country.getDrivingSide().name(), "told",
+                        blank(country.getRulesSource()) ? "no" : "yes", "source", blank(country.getRulesSource()) ? "" : InertText.line(country.getRulesSource())));
+    }
+
+    private static boolean blank(String text) {
+        return text == null || text.isBlank();
     }
 
     private void wires() {
@@ -209,50 +219,24 @@ public final class SiteFigures {
         return figures.fixed(1, Math.ceil(metres * 10) / 10);
     }
 
-    private void weather(LocalDate day) {
-        Event event = outlook.event();
-        List<Forecast> all = event.getForecasts().stream().filter(forecast -> day.equals(forecast.getDay()))
-                .filter(forecast -> forecast.getSite() == null || forecast.getSite() == site).toList();
-        if (all.isEmpty()) {
-            refused("heat", event.getForecasts().isEmpty() ? "forecast" : "forecast.day", "day", day);
-            refused("chill", event.getForecasts().isEmpty() ? "forecast" : "forecast.day", "day", day);
-            return;
+    /** Of the days on which a team stops there: time at the wheel, and from leaving to being back. */
+    private void driving() {
+        TimeText times = TimeText.of(outlook.zone());
+        HoldFigures hold = HoldFigures.of(outlook.event().getPolicies());
+        for (Team team : stays.stream().map(Stay::team).distinct().toList()) {
+            List<Stay> all = Itinerary.of(outlook.event()).of(team);
+            for (Duty duty : Duty.of(team, outlook, all, hold)) {
+                if (duty.stays().stream().anyMatch(stays::contains)) {
+                    Duration wheel = Wheel.wholeMinutes(Wheel.driving(duty.drives(), duty.day()));
+                    Duration out = Wheel.wholeMinutes(duty.window().duration());
+                    known("driving", "team", team.getNumber(), "day", times.date(duty.window().start()), "wheel", wheel, "most",
+                            DrivingRule.of(outlook, duty).limit(), "over", wheel.compareTo(DrivingRule.of(outlook, duty).limit()) > 0 ? "yes" : "no",
+                            "rest", outlook.policies().breakAfter(), "pause", outlook.policies().breakLength());
+                    known("duty", "team", team.getNumber(), "day", times.date(duty.window().start()), "out", out, "most",
+                            hold.longestDuty(), "over", duty.isTooLong(hold) ? "yes" : "no");
+                }
+            }
         }
-        all.forEach(this::weather);
-    }
-
-    private void weather(Forecast forecast) {
-        if (forecast.isThunder()) {
-            known("thunder");
-        }
-        heat(forecast.getWarmestDegC(), forecast.getHumidityPercent());
-        chill(forecast.getColdestDegC(), forecast.getWindKmh());
-    }
-
-    private void heat(Double warmest, Double humidity) {
-        if (warmest == null || humidity == null || !(humidity >= 0 && humidity <= 100) || !Double.isFinite(warmest)) {
-            refused("heat", "heat");
-            return;
-        }
-        double fahrenheit = warmest * 9 / 5 + 32;
-        if (fahrenheit > HOTTEST_F) {
-            refused("heat", "heat.range", "celsius", figures.atMost(1, warmest));
-            return;
-        }
-        HeatLevel level = HeatLevel.of(HeatIndex.fahrenheit(fahrenheit, humidity));
-        if (level != HeatLevel.NONE) {
-            known("heat", "celsius", figures.atMost(1, warmest), "humidity", figures.atMost(0, humidity), "index",
-                    figures.atMost(0, Math.ceil(HeatIndex.celsius(warmest, humidity))), "level", level.words());
-        }
-    }
-
-    private void chill(Double coldest, Double wind) {
-        if (coldest == null || wind == null || !Double.isFinite(coldest) || !(wind >= 0) || wind.isInfinite()) {
-            refused("chill", "chill");
-            return;
-        }
-        WindChill.celsius(coldest, wind).ifPresent(chill -> known("chill", "celsius", figures.atMost(1, coldest), "wind",
-                figures.atMost(0, wind), "chill", figures.atMost(0, Math.floor(chill))));
     }
 
     private void sun() {
