@@ -31,7 +31,7 @@ class WordsInCodeTest {
             "Guide.java", "headings of the pages, which are files of a language",
             "PluralRule.java", "rules of plurals as the Unicode CLDR writes them",
             "SaveJournal.java", "lines of the journal of a save",
-            "ElementWriter.java", "OMM in XML", "GpxText.java", "GPX", "PrintPage.java", "HTML",
+            "ElementWriter.java", "OMM in XML", "GpxText.java", "GPX",
             "TleNotation.java", "columns of a two-line element set");
 
     /** Names of separators, properties and parameters are ids. */

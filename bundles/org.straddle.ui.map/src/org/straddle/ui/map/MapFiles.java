@@ -1,6 +1,5 @@
 package org.straddle.ui.map;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -10,11 +9,6 @@ import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.graphics.GC;
-import org.eclipse.swt.graphics.Image;
-import org.eclipse.swt.graphics.ImageData;
-import org.eclipse.swt.graphics.ImageLoader;
-import org.eclipse.swt.graphics.Transform;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
@@ -30,6 +24,7 @@ import org.straddle.model.Event;
 import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
+import org.straddle.ui.drawing.FinePicture;
 import org.straddle.ui.drawing.GcPen;
 import org.straddle.ui.work.FileWork;
 import org.straddle.words.Catalogue;
@@ -52,34 +47,19 @@ final class MapFiles {
     }
 
     static boolean picture(Shell shell, MapCanvas map, Path file) {
-        ImageLoader loader = new ImageLoader();
-        loader.data = new ImageData[] {draw(shell.getDisplay(), map)};
-        return FileWork.run(shell, TEXTS.text("mapFiles.writingMap"), () -> {
-            ByteArrayOutputStream png = new ByteArrayOutputStream();
-            loader.save(png, SWT.IMAGE_PNG);
-            Files.write(file, png.toByteArray());
-        });
+        byte[] png = png(shell.getDisplay(), map);
+        return FileWork.run(shell, TEXTS.text("mapFiles.writingMap"), () -> Files.write(file, png));
     }
 
     /** The map in sight, with scale and north. */
-    private static ImageData draw(Display display, MapCanvas map) {
+    private static byte[] png(Display display, MapCanvas map) {
         Sight sight = map.sight();
-        Image image = new Image(display, sight.width() * FINE, sight.height() * FINE);
-        GC gc = new GC(image);
-        Transform larger = new Transform(display);
-        try {
-            larger.scale(FINE, FINE);
-            gc.setTransform(larger);
+        return FinePicture.png(display, sight.width(), sight.height(), FINE, gc -> {
             GcPen pen = new GcPen(gc, map.letters());
             map.picture(sight).draw(pen);
             ScaleBar.of(sight, map.plane().orElseThrow(), map.letters(), 10, sight.height() - 10)
                     .forEach(mark -> mark.draw(pen));
-            return image.getImageData();
-        } finally {
-            larger.dispose();
-            gc.dispose();
-            image.dispose();
-        }
+        });
     }
 
     static void page(Shell shell, MapCanvas map, Outlook outlook) {

@@ -5,13 +5,14 @@ import java.time.Instant;
 import java.util.function.Consumer;
 
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 import org.straddle.ui.sky.pass.PassSheet;
 import org.straddle.ui.sky.pass.SheetWords;
-import org.straddle.ui.sky.picture.Faces;
+import org.straddle.ui.drawing.GcPen;
+import org.straddle.ui.drawing.ScreenLetters;
+import org.straddle.ui.sky.picture.Box;
 import org.straddle.ui.sky.picture.PassPicture;
 import org.straddle.words.Catalogue;
 
@@ -26,18 +27,18 @@ final class PassCanvas {
     private static final Duration STEP = Duration.ofSeconds(10);
 
     private final Canvas canvas;
-    private final Faces faces;
+    private final ScreenLetters letters;
     private final Consumer<String> reading;
     private PassSheet sheet;
     private SheetWords words;
     private Instant pointer;
-    private Rectangle horizon = new Rectangle(0, 0, 0, 0);
+    private Box horizon = new Box(0, 0, 0, 0);
 
     /** @param reading told what the pointer reads; empty when it points nowhere */
     PassCanvas(Composite parent, Consumer<String> reading) {
         this.reading = reading;
         canvas = new Canvas(parent, SWT.DOUBLE_BUFFERED | SWT.NO_BACKGROUND);
-        faces = Faces.of(canvas);
+        letters = new ScreenLetters(canvas, 1);
         canvas.addListener(SWT.Paint, event -> paint(event));
         canvas.addListener(SWT.Resize, event -> canvas.redraw());
         canvas.addListener(SWT.FocusIn, event -> canvas.redraw());
@@ -54,8 +55,8 @@ final class PassCanvas {
         return canvas;
     }
 
-    Faces faces() {
-        return faces;
+    ScreenLetters letters() {
+        return letters;
     }
 
     void show(PassSheet shown) {
@@ -70,12 +71,12 @@ final class PassCanvas {
             event.gc.fillRectangle(canvas.getClientArea());
             return;
         }
-        horizon = PassPicture.paint(event.gc, faces, sheet, canvas.getClientArea(), pointer);
+        horizon = PassPicture.paint(new GcPen(event.gc, letters), letters, sheet, SkyExport.box(canvas.getClientArea()), pointer);
         if (canvas.isFocusControl()) {
             event.gc.setForeground(canvas.getDisplay().getSystemColor(SWT.COLOR_LIST_SELECTION));
             event.gc.setLineStyle(SWT.LINE_SOLID);
             event.gc.setLineWidth(2);
-            event.gc.drawRectangle(horizon.x - 2, horizon.y - 2, horizon.width + 4, horizon.height + 4);
+            event.gc.drawRectangle(horizon.x() - 2, horizon.y() - 2, horizon.width() + 4, horizon.height() + 4);
         }
     }
 

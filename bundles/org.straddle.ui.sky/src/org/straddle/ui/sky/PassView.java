@@ -10,10 +10,12 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
+import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
 import org.straddle.ui.sky.pass.PassSheet;
 import org.straddle.ui.sky.pass.SheetWords;
+import org.straddle.ui.sky.picture.PassPaper;
 import org.straddle.words.Catalogue;
 
 /** The sheet of one pass: its arc over the skyline of the site, times, directions, Doppler and light. */
@@ -74,7 +76,9 @@ public final class PassView extends SkyView<PassSheet> {
 
     @Override
     void export(PassSheet shown) {
-        PassExport.ask(getSite().getShell(), picture, shown);
+        String name = "pass-" + Naming.name(shown.found().site()) + " " + Naming.name(shown.found().bird()) + " "
+                + shown.aos().at().toString().substring(0, 16).replace(":", "") + TEXTS.text("passView.z");
+        SkyExport.ask(getSite().getShell(), TEXTS.text("passView.printExportPass"), name, new PassPaper(shown), picture.letters());
     }
 
     private void read(String words) {

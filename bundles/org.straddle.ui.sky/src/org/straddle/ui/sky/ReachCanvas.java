@@ -1,15 +1,14 @@
 package org.straddle.ui.sky;
 
 import java.util.function.IntConsumer;
-import java.util.function.ToIntFunction;
 
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.ScrollBar;
-import org.straddle.ui.sky.picture.Faces;
+import org.straddle.ui.drawing.GcPen;
+import org.straddle.ui.drawing.ScreenLetters;
 import org.straddle.ui.sky.picture.ReachPicture;
 import org.straddle.ui.sky.reach.ReachSheet;
 import org.straddle.ui.sky.reach.ReachWords;
@@ -21,19 +20,19 @@ final class ReachCanvas {
     private static final Catalogue TEXTS = Catalogue.of(ReachCanvas.class);
 
     private final Canvas canvas;
-    private final Faces faces;
+    private final ScreenLetters letters;
     private ReachSheet sheet;
     private int chosen = -1;
 
     /** @param clicked told of the row that was clicked */
     ReachCanvas(Composite parent, IntConsumer clicked) {
         canvas = new Canvas(parent, SWT.DOUBLE_BUFFERED | SWT.NO_BACKGROUND | SWT.V_SCROLL | SWT.NO_FOCUS);
-        faces = Faces.of(canvas);
+        letters = new ScreenLetters(canvas, 1);
         canvas.addListener(SWT.Paint, event -> {
             if (sheet == null) {
                 event.gc.fillRectangle(canvas.getClientArea());
             } else {
-                ReachPicture.paint(event.gc, faces, sheet, canvas.getClientArea(), scrolled(), chosen);
+                ReachPicture.paint(new GcPen(event.gc, letters), letters, sheet, SkyExport.box(canvas.getClientArea()), scrolled(), chosen);
             }
         });
         canvas.addListener(SWT.Resize, event -> {
@@ -42,7 +41,7 @@ final class ReachCanvas {
         });
         canvas.getVerticalBar().addListener(SWT.Selection, event -> canvas.redraw());
         canvas.addListener(SWT.MouseDown, event -> {
-            int row = measured(gc -> ReachPicture.rowAt(gc, faces, event.y, scrolled()));
+            int row = ReachPicture.rowAt(letters, event.y, scrolled());
             if (sheet != null && row >= 0 && row < sheet.rows().size()) {
                 clicked.accept(row);
             }
@@ -55,8 +54,8 @@ final class ReachCanvas {
         return canvas;
     }
 
-    Faces faces() {
-        return faces;
+    ScreenLetters letters() {
+        return letters;
     }
 
     void show(ReachSheet shown) {
@@ -70,7 +69,7 @@ final class ReachCanvas {
     void choose(int row) {
         chosen = row;
         if (row >= 0) {
-            int[] extent = measure(row);
+            int[] extent = ReachPicture.extent(letters, row);
             int seen = canvas.getClientArea().height - extent[2];
             ScrollBar bar = canvas.getVerticalBar();
             if (extent[0] < bar.getSelection()) {
@@ -88,29 +87,11 @@ final class ReachCanvas {
 
     private void range() {
         Rectangle area = canvas.getClientArea();
-        int height = sheet == null ? 0 : measured(gc -> ReachPicture.height(gc, faces, sheet));
+        int height = sheet == null ? 0 : ReachPicture.height(letters, sheet);
         ScrollBar bar = canvas.getVerticalBar();
         boolean needed = height > area.height && area.height > 0;
         bar.setVisible(needed);
         bar.setValues(needed ? Math.min(bar.getSelection(), height - area.height) : 0, 0, Math.max(1, height),
                 Math.max(1, Math.min(height, area.height)), 24, Math.max(1, area.height - 72));
-    }
-
-    private int[] measure(int row) {
-        GC gc = new GC(canvas);
-        try {
-            return ReachPicture.extent(gc, faces, row);
-        } finally {
-            gc.dispose();
-        }
-    }
-
-    private int measured(ToIntFunction<GC> measure) {
-        GC gc = new GC(canvas);
-        try {
-            return measure.applyAsInt(gc);
-        } finally {
-            gc.dispose();
-        }
     }
 }

@@ -1,6 +1,7 @@
 package org.straddle.ui.drawing;
 
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.Map;
 
 import org.eclipse.jface.resource.FontDescriptor;
@@ -22,8 +23,10 @@ public final class ScreenLetters implements Lettering {
 
     private static final char FIRST = ' ';
     private static final char END = 0x250;
+    /** Of what lies beyond, those that our texts have. */
+    private static final String MORE = "‐–—‘’“”…→←−×≤≥′″";
 
-    private record Measured(Font font, float[] widths, double height) {
+    private record Measured(Font font, float[] widths, Map<Character, Integer> more, double height) {
     }
 
     private final Map<Face, Measured> faces = new EnumMap<>(Face.class);
@@ -44,7 +47,9 @@ public final class ScreenLetters implements Lettering {
             for (char letter = FIRST; letter < END; letter++) {
                 widths[letter - FIRST] = gc.getAdvanceWidth(letter);
             }
-            faces.put(face, new Measured(font, widths, gc.getFontMetrics().getHeight()));
+            Map<Character, Integer> more = new HashMap<>();
+            MORE.chars().forEach(letter -> more.put((char) letter, gc.getAdvanceWidth((char) letter)));
+            faces.put(face, new Measured(font, widths, more, gc.getFontMetrics().getHeight()));
         }
         gc.dispose();
     }
@@ -60,7 +65,8 @@ public final class ScreenLetters implements Lettering {
         for (int i = 0; i < text.length(); i++) {
             char letter = text.charAt(i);
             // Other scripts have letters about as wide as a line is high.
-            width += letter >= FIRST && letter < END ? measured.widths[letter - FIRST] : measured.height;
+            width += letter >= FIRST && letter < END ? measured.widths[letter - FIRST]
+                    : measured.more.getOrDefault(letter, (int) measured.height);
         }
         return width;
     }

@@ -5,9 +5,8 @@ import java.time.Instant;
 import java.util.List;
 import java.util.stream.Stream;
 
-import org.eclipse.swt.graphics.Color;
-import org.eclipse.swt.graphics.Point;
-import org.eclipse.swt.graphics.Rectangle;
+import org.straddle.drawing.Face;
+import org.straddle.drawing.Stroke.Dash;
 import org.straddle.ui.sky.pass.ArcPoint;
 import org.straddle.ui.sky.pass.Dial;
 import org.straddle.ui.sky.pass.Moment;
@@ -22,25 +21,25 @@ final class DialPainter {
 
     private final Brush brush;
     private final PassSheet sheet;
-    private final Rectangle box;
-    private final Rectangle area;
+    private final Box box;
+    private final Box area;
     private final double topKhz;
 
-    private DialPainter(Brush brush, PassSheet sheet, Rectangle area) {
+    private DialPainter(Brush brush, PassSheet sheet, Box area) {
         this.brush = brush;
         this.sheet = sheet;
         this.area = area;
-        int line = brush.size("0", brush.faces().small()).y;
-        int left = brush.size("−10", brush.faces().small()).x + 8;
-        this.box = new Rectangle(area.x + left, area.y + line + 8, area.width - left - 12,
-                area.height - 2 * line - 14 - (line + 2) * sheet.dials().size());
+        int line = brush.size("0", Face.SMALL).height();
+        int left = brush.size("−10", Face.SMALL).width() + 8;
+        this.box = new Box(area.x() + left, area.y() + line + 8, area.width() - left - 12,
+                area.height() - 2 * line - 14 - (line + 2) * sheet.dials().size());
         this.topKhz = topKhz();
     }
 
-    static void paint(Brush brush, PassSheet sheet, Rectangle area, Instant pointer) {
+    static void paint(Brush brush, PassSheet sheet, Box area, Instant pointer) {
         DialPainter painter = new DialPainter(brush, sheet, area);
         if (sheet.dials().isEmpty()) {
-            brush.words(TEXTS.text("dialPainter.frequenciesEnteredBird"), area.x + 8, area.y + 8, brush.faces().small(),
+            brush.words(TEXTS.text("dialPainter.frequenciesEnteredBird"), area.x() + 8, area.y() + 8, Face.SMALL,
                     Palette.QUIET);
         } else if (painter.fits()) {
             painter.paint(pointer);
@@ -48,48 +47,48 @@ final class DialPainter {
     }
 
     /** Whether there is room enough to read anything. */
-    static boolean fits(Brush brush, PassSheet sheet, Rectangle area) {
-        return sheet.dials().isEmpty() ? area.height > 100 : new DialPainter(brush, sheet, area).fits();
+    static boolean fits(Brush brush, PassSheet sheet, Box area) {
+        return sheet.dials().isEmpty() ? area.height() > 100 : new DialPainter(brush, sheet, area).fits();
     }
 
     private boolean fits() {
-        return box.width > 60 && box.height > 30;
+        return box.width() > 60 && box.height() > 30;
     }
 
     private void paint(Instant pointer) {
-        brush.words(TEXTS.text("dialPainter.addDialKhz"), area.x + 4, area.y + 2, brush.faces().small(), Palette.INK);
+        brush.words(TEXTS.text("dialPainter.addDialKhz"), area.x() + 4, area.y() + 2, Face.SMALL, Palette.INK);
         brush.fill(box, Palette.PAPER);
         scale();
         for (Moment moment : sheet.moments()) {
             int x = x(moment.at());
-            brush.pen(Palette.LINE, 1, null);
-            brush.line(x, box.y, x, box.y + box.height);
-            Point size = brush.size(moment.word(), brush.faces().small());
-            brush.words(moment.word(), Math.max(box.x, Math.min(x - size.x / 2, box.x + box.width - size.x)),
-                    box.y + box.height + 3, brush.faces().small(), Palette.INK);
+            brush.pen(Palette.LINE, 1, Dash.SOLID);
+            brush.line(x, box.y(), x, box.y() + box.height());
+            Size size = brush.size(moment.word(), Face.SMALL);
+            brush.words(moment.word(), Math.max(box.x(), Math.min(x - size.width() / 2, box.x() + box.width() - size.width())),
+                    box.y() + box.height() + 3, Face.SMALL, Palette.INK);
         }
-        int y = box.y + box.height + brush.size("0", brush.faces().small()).y + 5;
+        int y = box.y() + box.height() + brush.size("0", Face.SMALL).height() + 5;
         for (Dial dial : sheet.dials()) {
             curve(dial);
             key(dial, y);
-            y += brush.size("0", brush.faces().small()).y + 2;
+            y += brush.size("0", Face.SMALL).height() + 2;
         }
         if (pointer != null && sheet.found().pass().window().contains(pointer)) {
-            brush.pen(Palette.INK, 1, null);
-            brush.line(x(pointer), box.y, x(pointer), box.y + box.height);
+            brush.pen(Palette.INK, 1, Dash.SOLID);
+            brush.line(x(pointer), box.y(), x(pointer), box.y() + box.height());
         }
-        brush.pen(Palette.QUIET, 1, null);
-        brush.gc().drawRectangle(box);
+        brush.pen(Palette.QUIET, 1, Dash.SOLID);
+        brush.outline(box);
     }
 
     private void scale() {
         for (double khz : new double[] {-topKhz, -topKhz / 2, 0, topKhz / 2, topKhz}) {
-            brush.pen(khz == 0 ? Palette.QUIET : Palette.GRID, 1, null);
-            brush.line(box.x, y(khz), box.x + box.width, y(khz));
+            brush.pen(khz == 0 ? Palette.QUIET : Palette.GRID, 1, Dash.SOLID);
+            brush.line(box.x(), y(khz), box.x() + box.width(), y(khz));
             String words = (khz > 0 ? "+" : "") + FigureText.inCurrent().atMost(1, khz)
                     .replace('-', '−');
-            Point size = brush.size(words, brush.faces().small());
-            brush.words(words, box.x - size.x - 4, y(khz) - size.y / 2, brush.faces().small(), Palette.QUIET);
+            Size size = brush.size(words, Face.SMALL);
+            brush.words(words, box.x() - size.width() - 4, y(khz) - size.height() / 2, Face.SMALL, Palette.QUIET);
         }
     }
 
@@ -105,15 +104,15 @@ final class DialPainter {
     private void key(Dial dial, int y) {
         pen(dial);
         String words = TEXTS.text("dialPainter.mhz", "verb", dial.verb());
-        Point size = brush.size(words, brush.faces().small());
-        brush.line(area.x + 8, y + size.y / 2, area.x + 34, y + size.y / 2);
-        brush.words(words, area.x + 40, y, brush.faces().small(), Palette.INK);
+        Size size = brush.size(words, Face.SMALL);
+        brush.line(area.x() + 8, y + size.height() / 2, area.x() + 34, y + size.height() / 2);
+        brush.words(words, area.x() + 40, y, Face.SMALL, Palette.INK);
     }
 
     private void pen(Dial dial) {
         boolean down = dial.direction() == Dial.Direction.DOWNLINK;
-        Color color = down ? Palette.BIRD : Palette.UPLINK;
-        brush.pen(color, 2, down ? null : Brush.DASHED);
+        int color = down ? Palette.BIRD : Palette.UPLINK;
+        brush.pen(color, 2, down ? Dash.SOLID : Dash.DASHED);
     }
 
     /** The least round figure above all shifts. */
@@ -135,10 +134,10 @@ final class DialPainter {
 
     private double exactX(Instant at) {
         double whole = Duration.between(sheet.aos().at(), sheet.los().at()).toMillis();
-        return box.x + Duration.between(sheet.aos().at(), at).toMillis() / whole * box.width;
+        return box.x() + Duration.between(sheet.aos().at(), at).toMillis() / whole * box.width();
     }
 
     private double exactY(double khz) {
-        return box.y + (topKhz - khz) / (2 * topKhz) * box.height;
+        return box.y() + (topKhz - khz) / (2 * topKhz) * box.height();
     }
 }

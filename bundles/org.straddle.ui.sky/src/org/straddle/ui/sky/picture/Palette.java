@@ -1,6 +1,5 @@
 package org.straddle.ui.sky.picture;
 
-import org.eclipse.swt.graphics.Color;
 import org.straddle.drawing.Paper;
 
 /**
@@ -8,24 +7,22 @@ import org.straddle.drawing.Paper;
  */
 final class Palette {
 
-    static final Color PAPER = rgb(Paper.WHITE);
-    static final Color INK = rgb(Paper.INK);
-    static final Color QUIET = rgb(Paper.QUIET);
-    static final Color LINE = rgb(Paper.LINE);
-    static final Color GRID = rgb(0xCFDCE6);
-    static final Color SKY = rgb(0xEEF5FA);
-    static final Color GROUND = rgb(0xB9C3AC);
-    static final Color GROUND_EDGE = rgb(0x5F6B51);
-    static final Color BIRD = rgb(Paper.BLUE);
-    static final Color SHADED = rgb(Paper.INK);
-    static final Color SUN = rgb(Paper.YELLOW);
-    static final Color UPLINK = rgb(Paper.VERMILLION);
-    static final Color WORKED = rgb(Paper.BLUISH_GREEN);
+    static final int PAPER = Paper.WHITE;
+    static final int INK = Paper.INK;
+    static final int QUIET = Paper.QUIET;
+    static final int LINE = Paper.LINE;
+    static final int GRID = 0xCFDCE6;
+    static final int SKY = 0xEEF5FA;
+    static final int GROUND = 0xB9C3AC;
+    static final int GROUND_EDGE = 0x5F6B51;
+    static final int BIRD = Paper.BLUE;
+    static final int SHADED = Paper.INK;
+    static final int SUN = Paper.YELLOW;
+    static final int UPLINK = Paper.VERMILLION;
+    static final int WORKED = Paper.BLUISH_GREEN;
+    /** A band below other lines. */
+    static final int WORKED_BAND = Paper.tint(WORKED, 0.45);
 
     private Palette() {
-    }
-
-    private static Color rgb(int rgb) {
-        return new Color(rgb >> 16 & 0xFF, rgb >> 8 & 0xFF, rgb & 0xFF);
     }
 }

@@ -7,11 +7,10 @@ import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
-import org.eclipse.swt.graphics.Color;
-import org.eclipse.swt.graphics.Font;
-import org.eclipse.swt.graphics.GC;
-import org.eclipse.swt.graphics.Point;
-import org.eclipse.swt.graphics.Rectangle;
+import org.straddle.drawing.Face;
+import org.straddle.drawing.Lettering;
+import org.straddle.drawing.Pen;
+import org.straddle.drawing.Stroke.Dash;
 import org.straddle.sky.CommonView;
 import org.straddle.ui.sky.reach.ReachRow;
 import org.straddle.ui.sky.reach.ReachSheet;
@@ -49,48 +48,50 @@ public final class ReachPicture {
         this.sheet = sheet;
         this.left = left;
         this.top = top;
-        this.row = rowHeight(brush);
-        this.gutter = Math.min(width / 3, sheet.rows().stream().mapToInt(r -> brush.size(label(r), face(r)).x + indent(r))
-                .reduce(brush.size(TEXTS.text("reachPicture.elevationHere"), brush.faces().plain()).x, Math::max) + 2 * PAD);
+        this.row = rowHeight(brush.letters());
+        this.gutter = Math.min(width / 3, sheet.rows().stream().mapToInt(r -> brush.size(label(r), face(r)).width() + indent(r))
+                .reduce(brush.size(TEXTS.text("reachPicture.elevationHere"), Face.PLAIN).width(), Math::max) + 2 * PAD);
         this.width = width - gutter - PAD;
     }
 
     /** Height of the whole picture: a line of times, the site, and all rows. */
-    public static int height(GC gc, Faces faces, ReachSheet sheet) {
-        Brush brush = new Brush(gc, faces);
-        return rowHeight(brush) * (sheet.rows().size() + 2)
-                + ReachWords.key().size() * (brush.size("0", faces.small()).y + 2) + 2 * PAD;
+    public static int height(Lettering letters, ReachSheet sheet) {
+        return rowHeight(letters) * (sheet.rows().size() + 2)
+                + ReachWords.key().size() * (keyLine(letters) + 2) + 2 * PAD;
     }
 
     /**
      * @param chosen index of the row to mark, or -1
      */
-    public static void paint(GC gc, Faces faces, ReachSheet sheet, Rectangle area, int scrolled, int chosen) {
-        Brush brush = new Brush(gc, faces);
+    public static void paint(Pen pen, Lettering letters, ReachSheet sheet, Box area, int scrolled, int chosen) {
+        Brush brush = new Brush(pen, letters);
         brush.fill(area, Palette.PAPER);
-        ReachPicture picture = new ReachPicture(brush, sheet, area.x, area.y, area.width);
-        gc.setClipping(area.x, area.y + 2 * picture.row, area.width, Math.max(0, area.height - 2 * picture.row));
-        for (int i = 0; i < sheet.rows().size(); i++) {
-            int y = area.y + (i + 2) * picture.row - scrolled;
-            if (y > area.y && y < area.y + area.height) {
-                picture.place(sheet.rows().get(i), y, i == chosen);
-            }
-        }
-        gc.setClipping((Rectangle) null);
+        ReachPicture picture = new ReachPicture(brush, sheet, area.x(), area.y(), area.width());
+        Box rows = new Box(area.x(), area.y() + 2 * picture.row, area.width(), Math.max(0, area.height() - 2 * picture.row));
+        brush.within(rows, () -> picture.places(area, scrolled, chosen));
         picture.head();
-        int below = area.y + (sheet.rows().size() + 2) * picture.row + PAD;
-        if (below + picture.key(below, false) <= area.y + area.height) {
+        int below = area.y() + (sheet.rows().size() + 2) * picture.row + PAD;
+        if (below + picture.key(below, false) <= area.y() + area.height()) {
             picture.key(below, true);
+        }
+    }
+
+    private void places(Box area, int scrolled, int chosen) {
+        for (int i = 0; i < sheet.rows().size(); i++) {
+            int y = area.y() + (i + 2) * row - scrolled;
+            if (y > area.y() && y < area.y() + area.height()) {
+                place(sheet.rows().get(i), y, i == chosen);
+            }
         }
     }
 
     /** How to read it. Returns the height. */
     private int key(int y, boolean drawn) {
-        int line = brush.size("0", brush.faces().small()).y + 2;
+        int line = brush.size("0", Face.SMALL).height() + 2;
         int at = y;
         for (String words : ReachWords.key()) {
             if (drawn) {
-                brush.words(words, left + PAD, at, brush.faces().small(), Palette.QUIET);
+                brush.words(words, left + PAD, at, Face.SMALL, Palette.QUIET);
             }
             at += line;
         }
@@ -98,19 +99,23 @@ public final class ReachPicture {
     }
 
     /** Which row lies at a height; may be out of range. */
-    public static int rowAt(GC gc, Faces faces, int y, int scrolled) {
-        int row = rowHeight(new Brush(gc, faces));
+    public static int rowAt(Lettering letters, int y, int scrolled) {
+        int row = rowHeight(letters);
         return y < 2 * row ? -1 : (y + scrolled) / row - 2;
     }
 
     /** The part of the rows that must be in sight to see one of them: from, to. */
-    public static int[] extent(GC gc, Faces faces, int index) {
-        int row = rowHeight(new Brush(gc, faces));
+    public static int[] extent(Lettering letters, int index) {
+        int row = rowHeight(letters);
         return new int[] {index * row, (index + 1) * row, 2 * row};
     }
 
-    private static int rowHeight(Brush brush) {
-        return brush.size("0", brush.faces().plain()).y + 12;
+    private static int keyLine(Lettering letters) {
+        return (int) Math.ceil(letters.height(Face.SMALL));
+    }
+
+    private static int rowHeight(Lettering letters) {
+        return (int) Math.ceil(letters.height(Face.PLAIN)) + 12;
     }
 
     private void head() {
@@ -122,26 +127,26 @@ public final class ReachPicture {
                     : slice.window().start();
             String words = (slice == sheet.slices().get(0) ? HALVES : clock).format(at.atOffset(ZoneOffset.UTC));
             int x = x(slice.window().start());
-            brush.pen(Palette.QUIET, 1, null);
+            brush.pen(Palette.QUIET, 1, Dash.SOLID);
             brush.line(x, top + row - 4, x, top + row);
-            if (x >= next && x + brush.size(words, brush.faces().small()).x <= left + gutter + width + PAD) {
-                brush.words(words, x + 1, top + 2, brush.faces().small(), Palette.QUIET);
-                next = x + brush.size(words, brush.faces().small()).x + 5;
+            if (x >= next && x + brush.size(words, Face.SMALL).width() <= left + gutter + width + PAD) {
+                brush.words(words, x + 1, top + 2, Face.SMALL, Palette.QUIET);
+                next = x + brush.size(words, Face.SMALL).width() + 5;
             }
         }
-        brush.words(TEXTS.text("reachPicture.elevationHere"), left + PAD, top + row + 4, brush.faces().plain(), Palette.INK);
+        brush.words(TEXTS.text("reachPicture.elevationHere"), left + PAD, top + row + 4, Face.PLAIN, Palette.INK);
         for (Slice slice : sheet.slices()) {
             cell(slice, top + row, slice.hereDeg(), DEGREES, "°", Palette.GROUND_EDGE);
         }
-        brush.pen(Palette.INK, 1, null);
+        brush.pen(Palette.INK, 1, Dash.SOLID);
         brush.line(left, top + 2 * row - 1, left + gutter + width, top + 2 * row - 1);
     }
 
     private void place(ReachRow place, int y, boolean chosen) {
         if (chosen) {
-            brush.fill(new Rectangle(left, y, gutter + width, row), Palette.SKY);
+            brush.fill(new Box(left, y, gutter + width, row), Palette.SKY);
         }
-        Font face = face(place);
+        Face face = face(place);
         brush.words(fitted(label(place), face, gutter - indent(place) - PAD), left + PAD + indent(place), y + 3, face,
                 Palette.INK);
         boolean square = place.kind() == ReachRow.Kind.SQUARE;
@@ -154,46 +159,46 @@ public final class ReachPicture {
         }
         for (CommonView view : place.views()) {
             int x = x(view.window().start());
-            brush.fill(new Rectangle(x, y + row - 5, Math.max(2, x(view.window().end()) - x), 4), Palette.INK);
+            brush.fill(new Box(x, y + row - 5, Math.max(2, x(view.window().end()) - x), 4), Palette.INK);
         }
-        brush.pen(Palette.GRID, 1, null);
+        brush.pen(Palette.GRID, 1, Dash.SOLID);
         brush.line(left, y + row - 1, left + gutter + width, y + row - 1);
         if (chosen) {
-            brush.pen(Palette.INK, 2, null);
-            brush.gc().drawRectangle(left + 1, y, gutter + width - 2, row - 1);
+            brush.pen(Palette.INK, 2, Dash.SOLID);
+            brush.outline(new Box(left + 1, y, gutter + width - 2, row - 1));
         }
     }
 
-    private void cell(Slice slice, int y, double value, double[] steps, String unit, Color color) {
+    private void cell(Slice slice, int y, double value, double[] steps, String unit, int color) {
         int x = x(slice.window().start());
-        Rectangle box = new Rectangle(x + 1, y + 2, x(slice.window().end()) - x - 2, row - 8);
+        Box box = new Box(x + 1, y + 2, x(slice.window().end()) - x - 2, row - 8);
         int level = 0;
         while (level < steps.length && value >= steps[level]) {
             level++;
         }
         hatch(box, PITCHES[level], color);
         String number = value > 0 && value < 0.5 ? "<1" : String.valueOf(Math.round(value));
-        String words = brush.size(number + unit, brush.faces().small()).x <= box.width ? number + unit : number;
-        Point size = brush.size(words, brush.faces().small());
-        if (size.x <= box.width) {
-            Rectangle place = new Rectangle(box.x + (box.width - size.x) / 2, box.y + (box.height - size.y) / 2, size.x,
-                    size.y);
-            brush.fill(new Rectangle(place.x - 2, place.y, place.width + 4, place.height), Palette.PAPER);
-            brush.words(words, place.x, place.y, brush.faces().small(), Palette.INK);
+        String words = brush.size(number + unit, Face.SMALL).width() <= box.width() ? number + unit : number;
+        Size size = brush.size(words, Face.SMALL);
+        if (size.width() <= box.width()) {
+            Box place = new Box(box.x() + (box.width() - size.width()) / 2, box.y() + (box.height() - size.height()) / 2, size.width(),
+                    size.height());
+            brush.fill(new Box(place.x() - 2, place.y(), place.width() + 4, place.height()), Palette.PAPER);
+            brush.words(words, place.x(), place.y(), Face.SMALL, Palette.INK);
         }
     }
 
     /** Rising lines at multiples of the pitch on the canvas, so that neighbouring cells join. */
-    private void hatch(Rectangle box, int pitch, Color color) {
-        if (box.width <= 0 || box.height <= 0) {
+    private void hatch(Box box, int pitch, int color) {
+        if (box.width() <= 0 || box.height() <= 0) {
             return;
         }
-        brush.pen(color, 1, null);
-        int right = box.x + box.width - 1;
-        int bottom = box.y + box.height - 1;
-        for (int c = Math.floorDiv(box.x + box.y, pitch) * pitch + pitch; c <= right + bottom; c += pitch) {
-            int high = Math.max(box.y, c - right);
-            int low = Math.min(bottom, c - box.x);
+        brush.pen(color, 1, Dash.SOLID);
+        int right = box.x() + box.width() - 1;
+        int bottom = box.y() + box.height() - 1;
+        for (int c = Math.floorDiv(box.x() + box.y(), pitch) * pitch + pitch; c <= right + bottom; c += pitch) {
+            int high = Math.max(box.y(), c - right);
+            int low = Math.min(bottom, c - box.x());
             brush.line(c - high, high, c - low, low);
         }
     }
@@ -209,30 +214,30 @@ public final class ReachPicture {
                 ? TEXTS.text("reachPicture.share", "place", place.name(), "percent", Math.round(place.sharePercent())) : place.name();
     }
 
-    private Font face(ReachRow place) {
-        return place.kind() == ReachRow.Kind.SQUARE ? brush.faces().plain() : brush.faces().bold();
+    private Face face(ReachRow place) {
+        return place.kind() == ReachRow.Kind.SQUARE ? Face.PLAIN : Face.STRONG;
     }
 
     private static int indent(ReachRow place) {
         return place.kind() == ReachRow.Kind.SQUARE ? INDENT : 0;
     }
 
-    private String fitted(String words, Font face, int most) {
+    private String fitted(String words, Face face, int most) {
         String fitting = words;
-        while (fitting.length() > 1 && brush.size(fitting, face).x > most) {
+        while (fitting.length() > 1 && brush.size(fitting, face).width() > most) {
             fitting = fitting.substring(0, fitting.length() - (fitting.endsWith("…") ? 2 : 1)) + "…";
         }
         return fitting;
     }
 
     /** All rows on a page of their own, with the title above and the key below. */
-    public static void paper(GC gc, Faces faces, ReachSheet sheet, String title, String summary, Rectangle area) {
-        Brush brush = new Brush(gc, faces);
+    public static void paper(Pen pen, Lettering letters, ReachSheet sheet, String title, String summary, Box area) {
+        Brush brush = new Brush(pen, letters);
         brush.fill(area, Palette.PAPER);
-        brush.words(title, area.x + PAD, area.y + PAD, faces.bold(), Palette.INK);
-        int line = brush.size(title, faces.bold()).y + 2 * PAD;
-        int height = height(gc, faces, sheet);
-        paint(gc, faces, sheet, new Rectangle(area.x, area.y + line, area.width, height), 0, -1);
-        brush.words(summary.replace(". ", ".\n"), area.x + PAD, area.y + line + height + PAD, faces.small(), Palette.INK);
+        brush.words(title, area.x() + PAD, area.y() + PAD, Face.STRONG, Palette.INK);
+        int line = brush.size(title, Face.STRONG).height() + 2 * PAD;
+        int height = height(letters, sheet);
+        paint(pen, letters, sheet, new Box(area.x(), area.y() + line, area.width(), height), 0, -1);
+        brush.words(summary.replace(". ", ".\n"), area.x() + PAD, area.y() + line + height + PAD, Face.SMALL, Palette.INK);
     }
 }
