@@ -193,6 +193,9 @@ class SimulationTest {
             Review review = Fresh.review();
             review.setDate(DAY.minusDays(10));
             review.setReviewer("Ann");
+            review.setSignedAt(MIDNIGHT.minus(Duration.ofDays(10)));
+            review.setSecond("Bo");
+            review.setSecondAt(MIDNIGHT.minus(Duration.ofDays(9)));
             site.getReviews().add(review);
         }
         return site;

@@ -230,11 +230,12 @@ class KeptRulesTest {
         CAREFUL.put(CareRule.TIME_IN_HAND, event -> event.getPolicies().setInHandMinutes(25));
         CAREFUL.put(CareRule.DUTY_TOO_LONG, event -> event.getPolicies().setLongestDutyMinutes(240));
         CAREFUL.put(CareRule.REST_TOO_SHORT, event -> event.getPolicies().setLeastRestMinutes(18 * 60));
-        CAREFUL.put(CareRule.MEAL_MISSING, event -> event.getPolicies().setMealMinutes(75));
+        CAREFUL.put(CareRule.MEAL_MISSING, event -> event.getPolicies().setMealMinutes(150));
+        CAREFUL.put(CareRule.RELIEF_MISSING, event -> event.getPolicies().setLongestStopMinutes(120));
     }
 
     /** These a plan may break: nothing in a search counts them. */
-    private static final Set<CareRule> NOT_PLANNED = EnumSet.of(CareRule.RELIEF_MISSING, CareRule.TURN_MAY_SLIP);
+    private static final Set<CareRule> NOT_PLANNED = EnumSet.of(CareRule.TURN_MAY_SLIP);
 
     @Test
     void aPlanIsAsCarefulAsThePolicies() {

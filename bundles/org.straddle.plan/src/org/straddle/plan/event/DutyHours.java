@@ -172,24 +172,21 @@ final class DutyHours {
             return chosen;
         }
         for (Window meal : Meals.during(day, outlook.zone())) {
-            boolean free = Duration.between(meal.start(), day.start()).compareTo(figures.meal()) >= 0
-                    || Duration.between(day.end(), meal.end()).compareTo(figures.meal()) >= 0;
-            if (!free) {
-                meal.intersection(day).flatMap(part -> quietest(team, part)).ifPresent(chosen::add);
-            }
+            quietest(team, meal, day).flatMap(slot -> slot.intersection(day)).ifPresent(chosen::add);
         }
         return chosen;
     }
 
-    private Optional<Window> quietest(Team team, Window part) {
+    /** A pause may begin before the team is out or end after it is back: what lies outside of the day costs nothing. */
+    private Optional<Window> quietest(Team team, Window meal, Window day) {
         List<Window> slots = new ArrayList<>();
-        for (Instant start = part.start(); !start.plus(figures.meal()).isAfter(part.end()); start = start.plus(MEAL_STEP)) {
+        for (Instant start = meal.start(); !start.plus(figures.meal()).isAfter(meal.end()); start = start.plus(MEAL_STEP)) {
             slots.add(Window.of(start, figures.meal()));
         }
         List<Told> told = told(team);
         return slots.stream().filter(slot -> kept.stream().filter(stop -> stop.team() == team)
                 .flatMap(stop -> stop.turns().stream()).noneMatch(turn -> turn.window().overlaps(slot)))
-                .min(Comparator.comparingDouble(slot -> weight(slot) + told.stream()
+                .min(Comparator.comparingDouble(slot -> slot.intersection(day).map(this::weight).orElse(0.0) + told.stream()
                         .filter(each -> station(each.window).overlaps(slot))
                         .mapToDouble(Told::weight).sum()));
     }
