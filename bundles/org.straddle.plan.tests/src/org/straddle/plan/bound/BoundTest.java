@@ -95,9 +95,8 @@ class BoundTest {
             ChanceTable table = new ChanceTable(problem);
             BirdMoments moments = new BirdMoments(problem, table);
             OpenWants wants = new OpenWants(problem);
-            List<Memory> memories = problem.days().stream().map(day -> new Memory()).toList();
             try (RouteMaster master = new RouteMaster(problem, wants, table, moments, new GlopProgram())) {
-                RoutePricing pricing = new RoutePricing(problem, table, moments, memories);
+                RoutePricing pricing = new RoutePricing(problem, table, moments);
                 Prices prices = random(problem, moments, new Random(seed));
                 pricing.setPrices(prices, List.of());
                 double sum = 0;

@@ -46,6 +46,10 @@ public final class BoundedSearch {
     private static final int STEPS = 20;
     private static final int STEPS_PER_DAY = 2;
 
+    /** Labels that are made in the time of a step, for passes and for windows. */
+    private static final long LABELS_PER_STEP = Long.getLong("lps", 100_000_000);
+    private static final long LABELS_PER_INSERTION = 40;
+
     /** Rounds of column generation between two mixes. */
     private static final int ROUNDS = 40;
 
@@ -56,6 +60,9 @@ public final class BoundedSearch {
     private static final double FIRST_EFFORT = 0.5;
     private static final double MOST_EFFORT = 4;
     private static final int STEPS_PER_EFFORT = 4000;
+
+    /** The same where work has windows of time. */
+    private static final int INSERTIONS_PER_EFFORT = 10_000;
 
     /** Routes in a mix besides the present plan; more make it slow. */
     private static final int POOL = 120;
@@ -86,6 +93,8 @@ public final class BoundedSearch {
 
     private double bound = Double.POSITIVE_INFINITY;
     private boolean boundFailed;
+    /** One day that is a single route: there is nothing to choose its parts from. */
+    private final boolean nothingToMix;
     private double effort = FIRST_EFFORT;
     private volatile PlanMix running;
     private volatile boolean ended;
@@ -99,6 +108,7 @@ public final class BoundedSearch {
         search = new NeighbourhoodSearch(problem, settings, progress, monitor);
         varying = new Random(settings.seed());
         table = new ChanceTable(problem);
+        nothingToMix = problem.days().size() == 1 && !problem.windows().isEmpty();
         moments = new BirdMoments(problem, table);
         wants = new OpenWants(problem);
         columns = new ColumnGeneration(problem, table, moments, wants, solver);
@@ -132,10 +142,10 @@ public final class BoundedSearch {
             int round = 0;
             while (search.goesOn() && !isProven()) {
                 round++;
-                if (boundFailed) {
+                if (boundFailed || nothingToMix && columns.isDone()) {
                     search.step();
                 } else if (!columns.isDone() && round % ROUNDS != 0) {
-                    together(STEPS + STEPS_PER_DAY * problem.days().size(), this::improveBound, this::tellBound);
+                    together(stepsBesideRound(), this::improveBound, this::tellBound);
                 } else {
                     mix();
                 }
@@ -151,6 +161,7 @@ public final class BoundedSearch {
     /** Waits a little, so that no native code still runs when the caller goes on to end the whole process. */
     private void endSecond() {
         ended = true;
+        columns.stop();
         Optional.ofNullable(running).ifPresent(PlanMix::stop);
         second.execute(columns::close);
         second.shutdown();
@@ -201,8 +212,14 @@ public final class BoundedSearch {
         }
     }
 
+    /** As many as take about as long, by the work of the last round. */
+    private int stepsBesideRound() {
+        long labelsPerStep = problem.windows().isEmpty() ? LABELS_PER_STEP : LABELS_PER_INSERTION;
+        return (int) Math.max(STEPS + STEPS_PER_DAY * problem.days().size(), columns.work() / labelsPerStep);
+    }
+
     private double improveBound(List<Route> plan) {
-        plan.forEach(columns::offer);
+        columns.offer(plan);
         columns.round();
         return columns.bound();
     }
@@ -216,7 +233,8 @@ public final class BoundedSearch {
 
     private void mix() {
         double now = effort;
-        together((int) (now * STEPS_PER_EFFORT), plan -> mixed(plan, now), mixed -> {
+        List<Route> kept = search.pool();
+        together((int) (now * (problem.windows().isEmpty() ? STEPS_PER_EFFORT : INSERTIONS_PER_EFFORT)), plan -> mixed(plan, kept, now), mixed -> {
             if (search.goesOn()) {
                 mixed.plan().ifPresent(search::take);
             }
@@ -224,13 +242,14 @@ public final class BoundedSearch {
         });
     }
 
-    private PlanMix.Mixed mixed(List<Route> plan, double now) {
-        plan.forEach(columns::offer);
+    private PlanMix.Mixed mixed(List<Route> plan, List<Route> kept, double now) {
+        columns.offer(plan);
         for (int i = 0; i < VARIATIONS && columns.isDone(); i++) {
             columns.vary(varying);
         }
         List<Route> pool = new ArrayList<>(plan);
         pool.addAll(columns.best(POOL));
+        pool.addAll(kept);
         PlanMix mix = new PlanMix(problem, table, moments, wants, pool);
         mix.startFrom(plan);
         running = mix;

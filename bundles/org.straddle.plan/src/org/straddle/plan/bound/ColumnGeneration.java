@@ -1,20 +1,17 @@
 package org.straddle.plan.bound;
 
-import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
-import java.util.Set;
 
 import org.straddle.plan.problem.BirdMoments;
 import org.straddle.plan.problem.ChanceTable;
 import org.straddle.plan.problem.PlanProblem;
 import org.straddle.plan.problem.Roster;
 import org.straddle.plan.problem.Route;
-import org.straddle.plan.problem.Stay;
 
 /**
  * Finds an upper bound for all plans, and routes that good plans are made of: a {@link RouteMaster} prices what
- * routes share, {@link RoutePricing} finds the best route of each day at those prices, and so on until no route is
+ * routes share, a {@link Pricing} finds the best route of each day at those prices, and so on until no route is
  * worth more than it costs. After every round the bound is valid, and it never gets worse.
  *
  * <p>Asking at prices between the best ones so far and the newest, a usual cure for leaping prices, made the bench
@@ -33,30 +30,33 @@ final class ColumnGeneration implements AutoCloseable {
 
     private final PlanProblem problem;
     private final RouteMaster master;
-    private final RoutePricing pricing;
-    private final List<Memory> memories;
+    private final Pricing pricing;
 
+    /** One day alone: whatever it serves it may be paid in full. */
+    private final boolean nothingIsShared;
     private double bound = Double.POSITIVE_INFINITY;
     private Prices best;
     private boolean done;
     private int stale;
+    private long work;
 
     /** Closes the programme when it is closed. */
     ColumnGeneration(PlanProblem problem, ChanceTable table, BirdMoments moments, OpenWants wants,
             LinearProgram program) {
         this.problem = problem;
         master = new RouteMaster(problem, wants, table, moments, program);
-        memories = problem.days().stream().map(day -> new Memory()).toList();
-        pricing = new RoutePricing(problem, table, moments, memories);
+        pricing = problem.windows().isEmpty() ? new RoutePricing(problem, table, moments) : new WindowPricing(problem);
+        nothingIsShared = problem.days().size() == 1 && !problem.windows().isEmpty();
         Roster fixedOnly = new Roster(problem);
         for (int day = 0; day < problem.days().size(); day++) {
             master.add(new Route(day, fixedOnly.day(day)));
         }
     }
 
-    /** Lets the master mix a route that was found elsewhere. */
-    void offer(Route route) {
-        master.add(route);
+    /** Lets the master mix the routes of a plan that was found elsewhere. */
+    void offer(List<Route> plan) {
+        plan.forEach(master::add);
+        pricing.know(plan);
     }
 
     /** One round; nothing once the bound is as good as this way can make it. */
@@ -65,15 +65,19 @@ final class ColumnGeneration implements AutoCloseable {
             return;
         }
         master.solve();
-        Prices prices = master.prices();
+        Prices prices = nothingIsShared ? master.fullPrices() : master.prices();
+        long before = pricing.work();
         pricing.setPrices(prices, master.holds());
         double sum = 0;
         boolean fresh = false;
         int learnt = pricing.learnt();
         for (int day = 0; day < problem.days().size(); day++) {
-            RoutePricing.Best found = pricing.best(day);
+            Pricing.Best found = pricing.best(day);
             sum += found.value();
-            fresh |= remember(found.route()) | takeIn(found.route());
+            fresh |= pricing.remember(found.route()) | takeIn(found.route());
+        }
+        for (Route other : pricing.others()) {
+            takeIn(other);
         }
         double here = master.bound(prices, sum);
         if (here < bound) {
@@ -82,35 +86,26 @@ final class ColumnGeneration implements AutoCloseable {
             best = prices;
         }
         fresh |= pricing.learnt() > learnt && stale++ < MOST_STALE;
+        work = pricing.work() - before;
         done = !fresh || bound - master.worth() <= CLOSE * Math.abs(bound);
     }
 
-    /** Remembers what the route was paid too well for: driving beyond the limit, and squares worked in two stops. */
-    private boolean remember(Route route) {
-        Memory memory = memories.get(route.day());
-        boolean more = !route.keepsDrivingLimit(problem) && memory.addDriving();
-        Set<Integer> worked = new HashSet<>();
-        for (Stay stay : route.stays()) {
-            for (int square : problem.squaresOfSite().get(stay.site())) {
-                if (!stay.turns().isEmpty() && !worked.add(square)) {
-                    more |= memory.add(square);
-                }
-            }
-        }
-        return more;
-    }
-
-    /**
-     * A day without fixed stays never drives beyond its limit again once it remembers driving. With them it may,
-     * because each gap is minded by itself; then the row of the master has to do.
-     */
     private boolean takeIn(Route route) {
-        boolean fixed = route.stays().stream().anyMatch(stay -> stay.fixed().isPresent());
-        return (fixed || route.keepsDrivingLimit(problem)) && master.add(route);
+        return pricing.isSound(route) && master.add(route);
     }
 
     boolean isDone() {
         return done;
+    }
+
+    /** How much work the last round was, in labels. */
+    long work() {
+        return work;
+    }
+
+    /** Makes a running round end soon; may be called from another thread. */
+    void stop() {
+        pricing.stop();
     }
 
     /** Of the last optimum of the master. */

@@ -30,7 +30,7 @@ import org.straddle.plan.problem.Stay;
 
 /**
  * The best plan that takes its stops from a pool of routes: which route each day follows, and which of all passes
- * within its stops each team works, chosen together by the constraint solver CP-SAT. That is where the search around
+ * within its stops each team works (where work has windows of time instead, a route stays as it is), chosen together by the constraint solver CP-SAT. That is where the search around
  * it is weak: teams that contend for the same passes have to give way to each other all at once.
  *
  * <p>One object answers one question. Effort is counted in the solver's own measure and it runs on one thread, so
@@ -76,10 +76,12 @@ final class PlanMix {
         this.wants = wants;
         this.pool = pool.stream().distinct().filter(route -> route.canBeDriven(problem)).toList();
         addRoutes();
-        addTurns();
-        addTurnGaps();
-        addHolds();
-        addBirds();
+        if (problem.windows().isEmpty()) {
+            addTurns();
+            addTurnGaps();
+            addHolds();
+            addBirds();
+        }
         addShares();
         model.maximize(worth);
     }
@@ -208,6 +210,13 @@ final class PlanMix {
             ofDay.forEach((chance, turn) -> problem.squaresOfSite().get(table.chance(chance).site())
                     .forEach(square -> ofSquare.get(square).add(new WorkedTurn(table.chance(chance), turn))));
         }
+        for (int r = 0; r < pool.size() && !problem.windows().isEmpty(); r++) {
+            for (Stay stay : pool.get(r).stays()) {
+                for (int square : problem.squaresOfSite().get(stay.site())) {
+                    ofSquare.get(square).add(new WorkedTurn(stay.turns().get(0), chosen.get(r)));
+                }
+            }
+        }
         for (int square = 0; square < ofSquare.size(); square++) {
             for (int g = 0; g < problem.groupCount(); g++) {
                 if (wants.of(square, g) > 0) {
@@ -217,7 +226,7 @@ final class PlanMix {
         }
     }
 
-    /** A chance that some day may work. */
+    /** A chance that some day may work, or, where work has windows of time, one that a route of the pool works. */
     private record WorkedTurn(Chance chance, BoolVar turn) {
     }
 
@@ -278,7 +287,7 @@ final class PlanMix {
         for (int r = 0; r < pool.size(); r++) {
             model.addHint(chosen.get(r), plan.contains(pool.get(r)));
         }
-        for (Route route : plan) {
+        for (Route route : turns.isEmpty() ? List.<Route>of() : plan) {
             Set<Integer> worked = new LinkedHashSet<>();
             route.stays().forEach(stay -> stay.turns().forEach(turn -> worked.add(table.indexOf(turn))));
             turns.get(route.day()).forEach((chance, turn) -> model.addHint(turn, worked.contains(chance)));
@@ -330,7 +339,7 @@ final class PlanMix {
         List<Route> plan = new ArrayList<>(Collections.nCopies(problem.days().size(), null));
         for (int r = 0; r < pool.size(); r++) {
             if (solver.booleanValue(chosen.get(r))) {
-                plan.set(pool.get(r).day(), worked(pool.get(r)));
+                plan.set(pool.get(r).day(), turns.isEmpty() ? pool.get(r) : worked(pool.get(r)));
             }
         }
         return plan;

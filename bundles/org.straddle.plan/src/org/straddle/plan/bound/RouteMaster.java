@@ -15,6 +15,7 @@ import org.straddle.plan.problem.ChanceTable;
 import org.straddle.plan.problem.PlanProblem;
 import org.straddle.plan.problem.Route;
 import org.straddle.plan.problem.Stay;
+import org.straddle.plan.problem.Window;
 
 /**
  * The plan as a linear programme over whole routes: each team has one route a day, or a mix of several that adds up
@@ -110,6 +111,13 @@ final class RouteMaster implements AutoCloseable {
                 }
             }
         }
+        for (Window window : problem.windows()) {
+            for (int square : problem.squaresOfSite().get(window.site())) {
+                for (int g = 0; g < servable[square].length; g++) {
+                    servable[square][g] |= window.service().probability(g) > 0;
+                }
+            }
+        }
         return servable;
     }
 
@@ -155,7 +163,7 @@ final class RouteMaster implements AutoCloseable {
             }
         });
         int[] over = new int[momentRow.length];
-        for (Stay stay : route.stays()) {
+        for (Stay stay : momentRow.length == 0 ? List.<Stay>of() : route.stays()) {
             for (Chance turn : stay.turns()) {
                 for (int m : moments.of(table.indexOf(turn))) {
                     over[m]++;
@@ -230,6 +238,9 @@ final class RouteMaster implements AutoCloseable {
     }
 
     private boolean addBrokenHolds() {
+        if (!problem.windows().isEmpty()) {
+            return false; // work with windows holds no square
+        }
         Set<Prices.Hold> broken = new HashSet<>();
         List<Used> used = used();
         for (Used one : used) {
@@ -305,6 +316,18 @@ final class RouteMaster implements AutoCloseable {
         }
         return new Prices(pay, prices(momentRow), prices(drivingRow),
                 prices(holdRow.stream().mapToInt(Integer::intValue).toArray()));
+    }
+
+    /** What is served is paid as if nobody else served it. */
+    Prices fullPrices() {
+        PayCurve[][] pay = new PayCurve[shares.length][problem.groupCount()];
+        for (int square = 0; square < pay.length; square++) {
+            for (int g = 0; g < pay[square].length; g++) {
+                pay[square][g] = shares[square][g] == null ? PayCurve.NOTHING
+                        : new PayCurve(List.of(new PayCurve.Priced(Cut.ALONE, wants.of(square, g))));
+            }
+        }
+        return new Prices(pay, new double[momentRow.length], new double[drivingRow.length], new double[holdRow.size()]);
     }
 
     private PayCurve pay(Share share) {

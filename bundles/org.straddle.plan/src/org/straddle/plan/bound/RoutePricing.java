@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 
@@ -35,9 +38,12 @@ import org.straddle.plan.problem.Stay;
  * <p>Departures are pushed to all sites at once, each into a queue by minute of arrival. Of the labels at one place
  * only those stay that no other beats: see {@link LabelFront}.
  */
-final class RoutePricing {
+final class RoutePricing implements Pricing {
 
     private static final int NONE = -1;
+
+    /** Routes of a day that are found beside the best. */
+    private static final int MOST_OTHERS = Integer.getInteger("others",6);
 
     private final PlanProblem problem;
     private final ChanceTable table;
@@ -72,6 +78,7 @@ final class RoutePricing {
     private final int[][] slots;
     private final LabelFront[] arrived;
     private final LabelFront[] left;
+    private final int[] bestEnd;
     private final StopPay[] stops;
     private final StopPay.Row[][] rowsForAll;
     /** Positions of chances that begin a stop in the present gap. */
@@ -92,7 +99,10 @@ final class RoutePricing {
     // By site and minute of the gap: first label in the queue of those that arrive then.
     private int[][] queue = new int[0][];
 
+    private final List<Route> others = new ArrayList<>();
     private final Labels labels = new Labels();
+    private long allLabels;
+    private volatile boolean stopped;
     private Prices prices;
     private Memory memory;
     private double secondPrice;
@@ -101,12 +111,11 @@ final class RoutePricing {
     private int firstMinute;
     private int minutes;
 
-    /** @param memories by day; may grow between one question and the next */
-    RoutePricing(PlanProblem problem, ChanceTable table, BirdMoments moments, List<Memory> memories) {
+    RoutePricing(PlanProblem problem, ChanceTable table, BirdMoments moments) {
         this.problem = problem;
         this.table = table;
         this.moments = moments;
-        this.memories = memories;
+        memories = problem.days().stream().map(day -> new Memory()).toList();
         moves = new LeastMoves(problem);
         fixedPricing = new FixedStayPricing(problem, table, moments);
         fixedStays = new Roster(problem).stays();
@@ -126,6 +135,7 @@ final class RoutePricing {
         slots = new int[sites][];
         arrived = fronts(sites);
         left = fronts(sites);
+        bestEnd = new int[sites];
         stops = IntStream.range(0, sites).mapToObj(site -> new StopPay(table, problem.times(), site, groups))
                 .toArray(StopPay[]::new);
         rowsForAll = new StopPay.Row[sites][];
@@ -163,17 +173,10 @@ final class RoutePricing {
         return passed;
     }
 
-    /**
-     * The best route of a day.
-     *
-     * @param value its turns' pay less all prices; no route of this day is worth more
-     */
-    record Best(Route route, double value) {
-    }
-
-    /** @param holds what the prices of holds stand for */
-    void setPrices(Prices prices, List<Prices.Hold> holds) {
+    @Override
+    public void setPrices(Prices prices, List<Prices.Hold> holds) {
         this.prices = prices;
+        others.clear();
         for (int site = 0; site < sites; site++) {
             List<Integer> squares = problem.squaresOfSite().get(site);
             for (int g = 0; g < groups; g++) {
@@ -191,8 +194,9 @@ final class RoutePricing {
         }
     }
 
-    /** How often bounds on visits learnt where to touch: while they do, the same prices may give a better bound. */
-    int learnt() {
+    /** Bounds on visits learn where to touch. */
+    @Override
+    public int learnt() {
         return moved + Arrays.stream(stops).mapToInt(StopPay::learnt).sum();
     }
 
@@ -200,7 +204,8 @@ final class RoutePricing {
      * Squares that a day works in several visits are bounded for the whole day by what touches the curve at one point. That
      * point moves toward what the best route serves as long as that lowers the bound.
      */
-    Best best(int day) {
+    @Override
+    public Best best(int day) {
         joint.clear();
         for (int square : memories.get(day).squares()) {
             if (!sure.get(square)) {
@@ -208,6 +213,9 @@ final class RoutePricing {
             }
         }
         Best found = priced(day);
+        if (stopped) {
+            return new Best(found.route(), Double.POSITIVE_INFINITY);
+        }
         if (joint.isEmpty()) {
             return found;
         }
@@ -222,7 +230,7 @@ final class RoutePricing {
             joint.put(square, moved);
         }
         Best other = priced(day);
-        if (other.value() < found.value()) {
+        if (!stopped && other.value() < found.value()) {
             points.get(day).putAll(joint);
             moved++;
             step[day] = Math.min(1, 1.3 * step[day]);
@@ -233,6 +241,41 @@ final class RoutePricing {
             moved++;
         }
         return found;
+    }
+
+    /** Remembers driving beyond the limit, and squares worked in two stops. */
+    @Override
+    public boolean remember(Route route) {
+        Memory memory = memories.get(route.day());
+        boolean more = !route.keepsDrivingLimit(problem) && memory.addDriving();
+        Set<Integer> worked = new HashSet<>();
+        for (Stay stay : route.stays()) {
+            for (int square : problem.squaresOfSite().get(stay.site())) {
+                if (!stay.turns().isEmpty() && !worked.add(square)) {
+                    more |= memory.add(square);
+                }
+            }
+        }
+        return more;
+    }
+
+    /**
+     * A day without fixed stays never drives beyond its limit again once it remembers driving. With them it may,
+     * because each gap is minded by itself; then the row of the master has to do.
+     */
+    @Override
+    public boolean isSound(Route route) {
+        return route.stays().stream().anyMatch(stay -> stay.fixed().isPresent()) || route.keepsDrivingLimit(problem);
+    }
+
+    @Override
+    public long work() {
+        return allLabels;
+    }
+
+    @Override
+    public void stop() {
+        stopped = true;
     }
 
     private Map<Integer, double[]> served(Route route) {
@@ -325,6 +368,9 @@ final class RoutePricing {
                 idle.add(more.stay());
             }
         }
+        if (fixed.isEmpty()) {
+            noteOthers(day);
+        }
         Route idleRoute = new Route(day, idle);
         int forgiven = idleRoute.drivingSeconds(problem) - idleRoute.limitedDrivingSeconds(problem);
         idleValue += forgiven * prices.driving()[day];
@@ -332,6 +378,18 @@ final class RoutePricing {
         idleValue += once;
         bestValue += once;
         return idleValue >= bestValue ? new Best(idleRoute, idleValue) : new Best(new Route(day, chosen), bestValue);
+    }
+
+    /** The best ways that end at other sites: the master learns from more than one route at a time. */
+    private void noteOthers(int day) {
+        IntStream.range(0, sites).filter(site -> bestEnd[site] != NONE).boxed()
+                .sorted(Comparator.comparingDouble(site -> -whole(bestEnd[site]))).limit(MOST_OTHERS)
+                .forEach(site -> others.add(new Route(day, staysUpTo(bestEnd[site], day))));
+    }
+
+    @Override
+    public List<Route> others() {
+        return List.copyOf(others);
     }
 
     /** Bans part the time at a site as fixed holds do, but for one day only. */
@@ -389,19 +447,24 @@ final class RoutePricing {
         startGap();
         double bestValue = nothing();
         int best = NONE;
-        for (int c = table.firstFrom(gap.freeAt()); c < siteOf.length && table.chance(c).start() < gap.dueAt(); c++) {
+        for (int c = table.firstFrom(gap.freeAt()); c < siteOf.length && table.chance(c).start() < gap.dueAt() && !stopped; c++) {
             if (!canBeWorked(c)) {
                 continue;
             }
             arrive(c);
             for (int label : end(c)) {
-                if (whole(label) > bestValue) {
-                    bestValue = whole(label);
+                double whole = whole(label);
+                if (whole > bestValue) {
+                    bestValue = whole;
                     best = label;
+                }
+                if (bestEnd[siteOf[c]] == NONE || whole > whole(bestEnd[siteOf[c]])) {
+                    bestEnd[siteOf[c]] = label;
                 }
                 leave(label);
             }
         }
+        allLabels += labels.size();
         return best;
     }
 
@@ -415,6 +478,7 @@ final class RoutePricing {
         for (int site = 0; site < sites; site++) {
             wanted[site] = table.firstRank(site) < table.firstRank(site + 1);
             readUntil[site] = 0;
+            bestEnd[site] = NONE;
             Arrays.fill(queue[site], 0, minutes, NONE);
             arrived[site].clear();
             left[site].clear();

@@ -6,12 +6,15 @@
  * are whole days of one team. Its dual values are the {@link org.straddle.plan.bound.Prices}. The share served of a square is
  * concave in the amounts of all routes: it is bounded by {@link org.straddle.plan.bound.Cut}s (<em>cutting planes</em>), each in a form
  * that is concave in the amount of every single route as well.
- * <li>{@link org.straddle.plan.bound.RoutePricing} is the <em>pricing problem</em>: the best day at given prices, by
+ * <li>{@link org.straddle.plan.bound.Pricing} is the <em>pricing problem</em>: the best day at given prices. Where work is
+ * passes, {@link org.straddle.plan.bound.RoutePricing} solves it by
  * <em>label setting with dominance</em> ({@link org.straddle.plan.bound.Labels},
  * {@link org.straddle.plan.bound.LabelFront}) over chances in the order of time. What a visit of one site is paid is bounded by
  * {@link org.straddle.plan.bound.StopPay}: several linearizations, each solved exactly. A label remembers of its way only what
  * turned out to matter ({@link org.straddle.plan.bound.Memory}): the <em>ng-route relaxation</em> with memories that grow,
- * which can only raise the bound.
+ * which can only raise the bound. Where work may begin at any time of a window,
+ * {@link org.straddle.plan.bound.WindowPricing} does, with {@link org.straddle.plan.bound.CompletionBounds}; for one route it
+ * often proves the best there is (<em>decremental state space relaxation</em>).
  * <li>{@link org.straddle.plan.bound.ColumnGeneration} leads the two. Its bound is the <em>Lagrangian bound</em>, which is
  * valid at any prices, so there is one after every round.
  * <li>{@link org.straddle.plan.bound.PlanMix} chooses among the columns found, in whole numbers, by constraint programming: a
@@ -24,7 +27,9 @@
  * optimization algorithm for the vehicle routing problem with time windows. Operations Research 40 (1992) 342-354 (label
  * setting). D. Feillet, P. Dejax, M. Gendreau, C. Gueguen: An exact algorithm for the elementary shortest path problem with
  * resource constraints. Networks 44 (2004) 216-229 (dominance). R. Baldacci, A. Mingozzi, R. Roberti: New route relaxation and
- * pricing strategies for the vehicle routing problem. Operations Research 59 (2011) 1269-1283 (ng-routes). R. Roberti,
+ * pricing strategies for the vehicle routing problem. Operations Research 59 (2011) 1269-1283 (ng-routes). G. Righini,
+ * M. Salani: Decremental state space relaxation strategies and initialization heuristics for solving the orienteering problem
+ * with time windows with dynamic programming. Computers &amp; Operations Research 36 (2009) 1191-1203. R. Roberti,
  * A. Mingozzi: Dynamic ng-path relaxation for the delivery man problem. Transportation Science 48 (2014) 413-424 (memories
  * that grow). A. M. Geoffrion: Lagrangean relaxation for integer programming. Mathematical Programming Study 2 (1974) 82-114.
  */

@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntBinaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -15,11 +17,11 @@ import java.util.stream.Stream;
  * <p>The text form is the one in which the public instances are passed round: a line {@code k v N t}, a line that is not
  * used, then a line for each vertex, the depot first, with number, x, y, duration, score, two fields that are not used,
  * a list of as many numbers as the second of them says, opening and closing. The number of routes is not in it:
- * published tables vary it. Distances are Euclidean, cut after the first decimal for the instances derived from Solomon's
- * and after the second for those derived from Cordeau's (format note that comes with the instances).
+ * published tables vary it. Distances are Euclidean, cut after the first decimal for the instances derived from Solomon's,
+ * whose positions are whole numbers, and after the second for those derived from Cordeau's, whose are not (format note that
+ * comes with the instances).
  *
- * <p>The planner's clock counts tenths of the unit here. Where distances have two decimals, a visit therefore begins at
- * the next tenth: what is found can be driven, but is not always the most.
+ * <p>A unit is 600 seconds of the planner's clock, so that both cuts are whole seconds.
  *
  * @param scores   by vertex; the depot, vertex 0, has none
  * @param times    by vertex: duration, opening, closing, in tenths of the unit
@@ -27,22 +29,22 @@ import java.util.stream.Stream;
  */
 public record Orienteering(int routes, List<double[]> positions, List<Integer> scores, List<int[]> times, int decimals) {
 
-    /** A tenth of the unit is a step of the planner's clock. */
-    private static final int TENTH = StationTimes.STEP;
+    /** In seconds of the planner's clock. */
+    private static final int TENTH = 60;
 
-    /** Longer lists of vertices are no instance: what they hold would not fit into memory as chances. */
+    /** Longer lists of vertices are no instance: the ways between all pairs would not fit into memory. */
     private static final int MOST_VERTICES = 2000;
 
     /** @throws IOException when the file cannot be read @throws IllegalArgumentException naming the line that is wrong */
-    public static Orienteering read(Path file, int routes, int decimals) throws IOException {
+    public static Orienteering read(Path file, int routes) throws IOException {
         if (Files.size(file) > 1 << 20) {
             throw new IllegalArgumentException(file + " is too large for an instance: " + Files.size(file) + " bytes.");
         }
-        return parse(Files.readString(file), routes, decimals);
+        return parse(Files.readString(file), routes);
     }
 
     /** @throws IllegalArgumentException naming the line that cannot be read */
-    public static Orienteering parse(String text, int routes, int decimals) {
+    public static Orienteering parse(String text, int routes) {
         List<double[]> positions = new ArrayList<>();
         List<Integer> scores = new ArrayList<>();
         List<int[]> times = new ArrayList<>();
@@ -60,7 +62,8 @@ public record Orienteering(int routes, List<double[]> positions, List<Integer> s
             throw new IllegalArgumentException("an instance has a depot and up to " + (MOST_VERTICES - 1)
                     + " vertices, a line each after the first two lines; here are " + positions.size() + " lines");
         }
-        return new Orienteering(routes, positions, scores, times, decimals);
+        boolean whole = positions.stream().flatMapToDouble(Arrays::stream).allMatch(x -> x == Math.rint(x));
+        return new Orienteering(routes, positions, scores, times, whole ? 1 : 2);
     }
 
     private static double[] fields(String line, int number) {
@@ -90,26 +93,23 @@ public record Orienteering(int routes, List<double[]> positions, List<Integer> s
     }
 
     /**
-     * As a plan: vertices but the depot are sites with a square of their own, a visit is a turn, and every tenth of
-     * the unit at which it may begin is a chance. One bird serves all.
+     * As a plan: vertices but the depot are sites with a square of their own, and a visit is a turn that serves everybody
+     * who needs the square, as many as the score says. One bird serves all.
      */
     public PlanProblem problem() {
         int sites = positions.size() - 1;
         Service once = Service.of(1);
-        List<Chance> chances = new ArrayList<>();
-        for (int site = 0; site < sites; site++) {
+        List<Window> windows = IntStream.range(0, sites).mapToObj(site -> {
             int[] time = times.get(site + 1);
-            for (int start = time[1]; start <= time[2]; start++) {
-                chances.add(new Chance(site, 0, start * TENTH, Math.max(start * TENTH + 1, (start + time[0]) * TENTH), once));
-            }
-        }
-        RoadTable roads = new RoadTable(sites + 1, (a, b) -> distance((a + 1) % (sites + 1), (b + 1) % (sites + 1)),
-                (a, b) -> distance((a + 1) % (sites + 1), (b + 1) % (sites + 1)));
+            return new Window(site, 0, time[1] * TENTH, time[2] * TENTH, time[0] * TENTH, once);
+        }).toList();
+        IntBinaryOperator seconds = (a, b) -> distance((a + 1) % (sites + 1), (b + 1) % (sites + 1));
         return new PlanProblem(IntStream.range(0, sites).mapToObj(List::of).toList(),
                 Wants.ofOneGroup(scores.subList(1, sites + 1).stream().mapToDouble(Integer::doubleValue).toArray()),
                 List.of(routes), IntStream.range(0, routes).mapToObj(team -> new PlanDay(team, times.get(0)[1] * TENTH,
                         times.get(0)[2] * TENTH, sites, sites, Integer.MAX_VALUE)).toList(),
-                chances, List.of(), roads, new StationTimes(0, 0, 0), 0);
+                List.of(), List.of(), new RoadTable(sites + 1, seconds, seconds), new StationTimes(0, 0, 0), 0,
+                BannedTimes.NONE, Commitments.NONE, windows);
     }
 
     /** The score of a plan, with every visit and every way reckoned anew from the instance. @throws IllegalStateException */

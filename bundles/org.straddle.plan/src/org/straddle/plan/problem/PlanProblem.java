@@ -23,10 +23,12 @@ import org.straddle.plan.Proposal;
  * @param drivingPricePerHour worth that an hour of driving costs
  * @param banned             times at which days may not use sites or birds
  * @param commitments        turns of an earlier plan that are worth keeping
+ * @param windows            work that may begin at any time of a window; a problem has chances or windows, not
+ *                           both, and one window a site at most
  */
 public record PlanProblem(List<List<Integer>> squaresOfSite, Wants wants, List<Integer> teamsAtOnce,
         List<PlanDay> days, List<Chance> chances, List<FixedStay> fixed, RoadTable roads, StationTimes times,
-        double drivingPricePerHour, BannedTimes banned, Commitments commitments) {
+        double drivingPricePerHour, BannedTimes banned, Commitments commitments, List<Window> windows) {
 
     public PlanProblem {
         squaresOfSite = squaresOfSite.stream().map(List::copyOf).toList();
@@ -34,6 +36,27 @@ public record PlanProblem(List<List<Integer>> squaresOfSite, Wants wants, List<I
         days = List.copyOf(days);
         chances = List.copyOf(chances);
         fixed = List.copyOf(fixed);
+        windows = List.copyOf(windows);
+        if (!windows.isEmpty() && !(chances.isEmpty() && banned.isEmpty() && commitments.isEmpty() && fixed.isEmpty())) {
+            throw new IllegalArgumentException("windows stand by themselves: no chances, bans, commitments, fixed stays");
+        }
+        if (windows.stream().mapToInt(Window::site).distinct().count() < windows.size()) {
+            throw new IllegalArgumentException("a site has one window at most");
+        }
+        long teams = days.stream().mapToInt(PlanDay::team).distinct().count();
+        for (Window window : windows) {
+            if (teamsAtOnce.get(window.bird()) < teams) {
+                throw new IllegalArgumentException("a bird with windows must serve all teams at once: " + window.bird());
+            }
+        }
+    }
+
+    /** Without windows: what every event is. */
+    public PlanProblem(List<List<Integer>> squaresOfSite, Wants wants, List<Integer> teamsAtOnce,
+            List<PlanDay> days, List<Chance> chances, List<FixedStay> fixed, RoadTable roads, StationTimes times,
+            double drivingPricePerHour, BannedTimes banned, Commitments commitments) {
+        this(squaresOfSite, wants, teamsAtOnce, days, chances, fixed, roads, times, drivingPricePerHour, banned, commitments,
+                List.of());
     }
 
     /** Without bans and commitments. */
@@ -48,7 +71,7 @@ public record PlanProblem(List<List<Integer>> squaresOfSite, Wants wants, List<I
     public Optional<Proposal.Ending> leavesNothingToPlan() {
         boolean wanted = !commitments.isEmpty() || wants.isAnything();
         return Optional.ofNullable(days.isEmpty() ? Proposal.Ending.NOBODY_OUT
-                : chances.isEmpty() ? Proposal.Ending.NOTHING_TO_WORK
+                : chances.isEmpty() && windows.isEmpty() ? Proposal.Ending.NOTHING_TO_WORK
                 : !wanted ? Proposal.Ending.NOTHING_WANTED : null);
     }
 
@@ -68,6 +91,11 @@ public record PlanProblem(List<List<Integer>> squaresOfSite, Wants wants, List<I
     /** When a team is at a place that leaves another no earlier than this; see {@link #gapSeconds()}. */
     public int arrival(int day, int from, int departure, int to) {
         return Math.max(days.get(day).arrival(departure, roads.totalSeconds(from, to)), departure + gapSeconds());
+    }
+
+    /** Least time from leaving a place to being at another, on a day without pauses. */
+    public int leastSeconds(int from, int to) {
+        return Math.max(roads.totalSeconds(from, to), gapSeconds());
     }
 
     /** When a team has to leave a place to be at another no later than this. */

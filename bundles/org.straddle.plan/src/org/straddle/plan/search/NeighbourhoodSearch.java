@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.SubMonitor;
@@ -36,8 +37,9 @@ import org.straddle.plan.problem.Stay;
  */
 public final class NeighbourhoodSearch {
 
-    /** Iterations from hot to cold; then the search goes on from the best plan, hot again. */
-    private static final int CYCLE = 400;
+    /** Iterations from hot to cold, in the first cycle; and how much longer each cycle is than the one before. */
+    private static final int FIRST_CYCLE = 400;
+    private static final double GROWTH = 1.25;
 
     /** Temperatures, as shares of what a turn of the first plan is worth on average. */
     private static final double HOT = 0.4;
@@ -53,12 +55,17 @@ public final class NeighbourhoodSearch {
     private final Random random;
     private final DayFill dayFill;
     private final Taste plain;
+    private final AdaptiveChoice choice = new AdaptiveChoice(Removal.values().length);
+    private final RoutePool pool = new RoutePool();
     private final Roster roster;
     private double worth;
     private double unit;
     private List<List<Stay>> best;
     private double bestWorth;
     private long iteration;
+    private long cycleStart;
+    private long cycleEnd;
+    private long nextCycle = FIRST_CYCLE;
     private SubMonitor ticks;
     private int ticked;
 
@@ -158,6 +165,15 @@ public final class NeighbourhoodSearch {
         return bestWorth;
     }
 
+    /** Routes of good plans: the last ones that were the best in their time, or the end of a cycle. */
+    public List<Route> pool() {
+        return pool.routes();
+    }
+
+    private List<Route> present() {
+        return IntStream.range(0, problem.days().size()).mapToObj(roster::route).toList();
+    }
+
     /** The best plan so far, by day. */
     public List<Route> best() {
         List<Route> routes = new ArrayList<>();
@@ -190,10 +206,11 @@ public final class NeighbourhoodSearch {
     }
 
     private void iterate() {
-        if (iteration % CYCLE == 0) {
-            restoreBest();
+        if (iteration >= cycleEnd) {
+            beginCycle();
         }
-        List<Stay> removed = pick(Removal.values()).choose(roster, random);
+        int chosen = choice.pick(random);
+        List<Stay> removed = Removal.values()[chosen].choose(roster, random);
         List<Integer> days = daysOf(removed);
         List<List<Stay>> old = days.stream().map(day -> List.copyOf(roster.day(day))).toList();
         removed.forEach(roster::clear);
@@ -202,14 +219,28 @@ public final class NeighbourhoodSearch {
         order.forEach(day -> dayFill.fill(roster, day, Taste.random(problem, plain, random)));
         double changed = roster.worth();
         if (days.stream().allMatch(roster::canBeDriven) && accept(changed)) {
+            choice.reward(chosen, changed > bestWorth ? AdaptiveChoice.BEST
+                    : changed > worth ? AdaptiveChoice.BETTER : AdaptiveChoice.ACCEPTED);
             worth = changed;
             if (worth > bestWorth) {
                 keepAsBest();
             }
         } else {
+            choice.reward(chosen, 0);
             for (int i = 0; i < old.size(); i++) {
                 roster.restore(days.get(i), old.get(i));
             }
+        }
+    }
+
+    /** Hot again, from the best plan or from where the last cycle ended. */
+    private void beginCycle() {
+        pool.add(present());
+        cycleStart = iteration;
+        cycleEnd = iteration + nextCycle;
+        nextCycle = (long) (nextCycle * GROWTH);
+        if (random.nextBoolean()) {
+            restoreBest();
         }
     }
 
@@ -224,7 +255,7 @@ public final class NeighbourhoodSearch {
     }
 
     private boolean accept(double changed) {
-        double phase = (double) (iteration % CYCLE) / CYCLE;
+        double phase = (double) (iteration - cycleStart) / (cycleEnd - cycleStart);
         double temperature = unit * HOT * Math.pow(COLD / HOT, phase);
         return changed >= worth + temperature * Math.log(1 - random.nextDouble());
     }
@@ -234,10 +265,6 @@ public final class NeighbourhoodSearch {
         return settings.iterations().isPresent() && iteration >= settings.iterations().getAsLong();
     }
 
-    private <T> T pick(T[] choices) {
-        return choices[random.nextInt(choices.length)];
-    }
-
     private void keepAsBest() {
         dropIdleStays();
         best = new ArrayList<>();
@@ -245,6 +272,7 @@ public final class NeighbourhoodSearch {
             best.add(List.copyOf(roster.day(day)));
         }
         bestWorth = worth;
+        pool.add(best());
         progress.improved(bestWorth, iteration, elapsed());
     }
 

@@ -79,6 +79,39 @@ enum Removal {
         }
     },
 
+    /** In every day the stops one after the other around the one that is nearest to a site. */
+    STRINGS {
+        @Override
+        List<Stay> choose(Roster roster, Random random) {
+            List<Stay> all = freeStays(roster).toList();
+            if (all.isEmpty()) {
+                return all;
+            }
+            int site = all.get(random.nextInt(all.size())).site();
+            int longest = 1 + random.nextInt(MOST_IN_STRING);
+            List<Stay> chosen = new ArrayList<>();
+            for (int day = 0; day < roster.problem().days().size(); day++) {
+                List<Stay> stays = roster.day(day);
+                if (!stays.isEmpty()) {
+                    int nearest = nearest(roster.problem().roads(), stays, site);
+                    int from = Math.max(0, nearest - random.nextInt(longest));
+                    chosen.addAll(stays.subList(from, Math.min(stays.size(), from + longest)));
+                }
+            }
+            return chosen;
+        }
+
+        private int nearest(RoadTable roads, List<Stay> stays, int site) {
+            int nearest = 0;
+            for (int i = 1; i < stays.size(); i++) {
+                if (roads.totalSeconds(site, stays.get(i).site()) < roads.totalSeconds(site, stays.get(nearest).site())) {
+                    nearest = i;
+                }
+            }
+            return nearest;
+        }
+    },
+
     /** Stops from here and there. */
     SCATTERED {
         @Override
@@ -109,6 +142,8 @@ enum Removal {
                     || stay.turns().stream().anyMatch(turn -> turn.bird() == wanted.bird() && turn.overlaps(wanted));
         }
     };
+
+    private static final int MOST_IN_STRING = 10;
 
     /** Stays to take out; fixed ones lose only their turns that are not fixed. */
     abstract List<Stay> choose(Roster roster, Random random);
