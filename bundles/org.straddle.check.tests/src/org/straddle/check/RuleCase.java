@@ -168,6 +168,15 @@ record RuleCase(String rule, LocalDate day, String wrong, String right) {
                         "radio drawsW=130 / power storesWh=50 / policies coldestDegC=15"
                                 + " / A: S1 10:00-11:00 [Tern 10:20-10:30]"),
                 // the plan
+                of("downlink-missing", "Tern -downlink / A: S1 10:00-11:00 [Tern 10:20-10:30]",
+                        "A: S1 10:00-11:00 [Tern 10:20-10:30]"),
+                of("day-without-base", "A -days +days from=06:00 until=22:00 start=Home",
+                        "A -days +days from=06:00 until=22:00 start=Home end=Home"),
+                of("base-not-placed", "Home latitudeDeg=0 longitudeDeg=0", "Home latitudeDeg=0"),
+                of("night-elsewhere", "+bases Inn latitudeDeg=64.4 longitudeDeg=-20.5 / A -days"
+                        + " +days from=1d06:00 until=1d22:00 start=Inn end=Home +days from=06:00 until=22:00 start=Home end=Home",
+                        "+bases Inn latitudeDeg=64.4 longitudeDeg=-20.5 / A -days"
+                        + " +days from=1d06:00 until=1d22:00 start=Inn end=Home +days from=06:00 until=22:00 start=Home end=Inn"),
                 of("day-times-wrong", "A +days from=12:00 until=12:00", "A +days from=12:00 until=12:01"),
                 of("plan-empty", "", "A: S1 10:00-11:00"),
                 of("stop-incomplete", "plan +stops team=A arrival=10:00 departure=11:00", "A: S1 10:00-11:00"),

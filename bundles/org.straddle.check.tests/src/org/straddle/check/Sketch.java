@@ -153,6 +153,7 @@ final class Sketch {
         line("+birds " + name + " state=working catalogueNumber=" + number + " " + features);
         line(name + " +reports kind=two_way_contact at=06:00");
         line(name + " +uplink lowMhz=145.9 highMhz=145.9");
+        line(name + " +downlink lowMhz=435.8 highMhz=435.8");
         ((Bird) named.get(name)).getElementSets().add(elements);
     }
 

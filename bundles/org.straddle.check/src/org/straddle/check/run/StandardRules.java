@@ -13,6 +13,7 @@ import org.straddle.check.rules.bird.BirdOff;
 import org.straddle.check.rules.bird.BirdUnlit;
 import org.straddle.check.rules.bird.BirdUnreported;
 import org.straddle.check.rules.bird.CatalogueNumberTwice;
+import org.straddle.check.rules.bird.DownlinkMissing;
 import org.straddle.check.rules.bird.ElementsOfAnotherBird;
 import org.straddle.check.rules.bird.ElementsTooOld;
 import org.straddle.check.rules.event.CannotBeComputed;
@@ -25,10 +26,13 @@ import org.straddle.check.rules.gear.KitTooHeavy;
 import org.straddle.check.rules.gear.KitWithoutSpare;
 import org.straddle.check.rules.gear.SparesInRing;
 import org.straddle.check.rules.gear.StockLentTwice;
+import org.straddle.check.rules.people.BaseNotPlaced;
 import org.straddle.check.rules.people.DayTimesWrong;
+import org.straddle.check.rules.people.DayWithoutBase;
 import org.straddle.check.rules.people.LicenceBand;
 import org.straddle.check.rules.people.LicencePlace;
 import org.straddle.check.rules.people.LoneOperator;
+import org.straddle.check.rules.people.NightElsewhere;
 import org.straddle.check.rules.people.OperatorInTwoTeams;
 import org.straddle.check.rules.people.TeamNumberTwice;
 import org.straddle.check.rules.people.TeamWithoutOperators;
@@ -141,6 +145,7 @@ public final class StandardRules {
                 new BirdNeverWorked(),
                 new BirdNotHeard(),
                 new BirdUnreported(),
+                new DownlinkMissing(),
                 new BirdOff(),
                 new BirdUnlit(),
                 new TeamNumberTwice(),
@@ -157,6 +162,9 @@ public final class StandardRules {
                 new KitTooHeavy(),
                 new EnergyShort(),
                 new DayTimesWrong(),
+                new DayWithoutBase(),
+                new BaseNotPlaced(),
+                new NightElsewhere(),
                 new PlanEmpty(),
                 new StopIncomplete(),
                 new StopTimesWrong(),

@@ -9,6 +9,9 @@ import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Listener;
+import org.eclipse.swt.widgets.Widget;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
 import org.eclipse.ui.ISaveablePart2;
@@ -44,6 +47,7 @@ public abstract class ThingEditor<T extends Identified> extends EditorPart
     private final Class<T> type;
     private ManagedForm managed;
     private FieldForm form;
+    private Control last;
 
     ThingEditor(Class<T> type) {
         this.type = type;
@@ -87,9 +91,12 @@ public abstract class ThingEditor<T extends Identified> extends EditorPart
                 showMessages();
             }
         });
+        Listener focused = gained -> remember(gained.widget);
+        parent.getDisplay().addFilter(SWT.FocusIn, focused);
         getSite().setSelectionProvider(new FixedSelection(new StructuredSelection(thing())));
         session.addListener(this);
         parent.addDisposeListener(gone -> {
+            parent.getDisplay().removeFilter(SWT.FocusIn, focused);
             session.removeListener(this);
             managed.dispose();
             toolkit.dispose();
@@ -120,9 +127,12 @@ public abstract class ThingEditor<T extends Identified> extends EditorPart
         close();
     }
 
+    /** The cursor stays where the user left it. */
     @Override
     public void setFocus() {
-        form.focus();
+        if (last == null || last.isDisposed() || !last.setFocus()) {
+            form.focus();
+        }
     }
 
     @Override
@@ -154,6 +164,14 @@ public abstract class ThingEditor<T extends Identified> extends EditorPart
     @Override
     public final boolean isSaveAsAllowed() {
         return false;
+    }
+
+    private void remember(Widget focused) {
+        for (Control at = focused instanceof Control control ? control : null; at != null; at = at.getParent()) {
+            if (at == managed.getForm().getBody()) {
+                last = (Control) focused;
+            }
+        }
     }
 
     private void close() {

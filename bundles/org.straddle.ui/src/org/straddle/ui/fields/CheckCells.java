@@ -3,7 +3,6 @@ package org.straddle.ui.fields;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.jface.viewers.CellEditor;
-import org.eclipse.jface.viewers.CheckboxCellEditor;
 import org.eclipse.jface.viewers.EditingSupport;
 import org.eclipse.jface.viewers.TableViewer;
 import org.straddle.ui.session.Edit;
@@ -14,13 +13,13 @@ final class CheckCells extends EditingSupport {
 
     private final EventSession session;
     private final EStructuralFeature feature;
-    private final CheckboxCellEditor editor;
+    private final TickCellEditor editor;
 
     CheckCells(TableViewer viewer, EventSession session, EStructuralFeature feature) {
         super(viewer);
         this.session = session;
         this.feature = feature;
-        editor = new CheckboxCellEditor(viewer.getTable());
+        editor = new TickCellEditor(viewer.getTable());
     }
 
     @Override
@@ -40,6 +39,9 @@ final class CheckCells extends EditingSupport {
 
     @Override
     protected void setValue(Object row, Object ticked) {
+        if (ticked.equals(getValue(row))) {
+            return;
+        }
         session.execute(Edit.set(session.editingDomain(), (EObject) row, feature, ticked));
         getViewer().refresh();
     }

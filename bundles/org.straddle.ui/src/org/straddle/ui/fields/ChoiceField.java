@@ -5,7 +5,6 @@ import java.util.Objects;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.widgets.Combo;
 import org.straddle.ui.session.EventSession;
@@ -32,8 +31,6 @@ public final class ChoiceField<T> implements Field {
                 session.execute(slot.set().apply(chosen));
             }
         }));
-        // The wheel scrolls the form; it must not change a value that happens to lie under the mouse.
-        combo.addListener(SWT.MouseVerticalWheel, wheel -> wheel.doit = combo.isFocusControl());
     }
 
     @Override

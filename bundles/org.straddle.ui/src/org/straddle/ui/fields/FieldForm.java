@@ -33,6 +33,7 @@ import org.eclipse.ui.forms.widgets.Section;
 import org.straddle.model.Identified;
 import org.straddle.model.naming.Naming;
 import org.straddle.ui.parts.TabLeaves;
+import org.straddle.ui.parts.WheelPasses;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.UiThread;
 import org.straddle.words.Catalogue;
@@ -139,6 +140,7 @@ public final class FieldForm {
         label(name, SWT.TOP);
         Text box = form.getToolkit().createText(section, "", SWT.MULTI | SWT.WRAP | SWT.V_SCROLL);
         TabLeaves.on(box);
+        WheelPasses.on(box, form.getForm());
         place(box, "", lines * box.getLineHeight());
         return track(new TextField<>(session, form.getMessageManager(), box, null, Words.any(),
                 Slot.of(session, owner, feature)));
@@ -180,6 +182,7 @@ public final class FieldForm {
 
     private <T> ChoiceField<T> choice(Slot<T> slot, Supplier<List<T>> options, Function<T, String> words) {
         Combo combo = new Combo(section, SWT.READ_ONLY | SWT.DROP_DOWN);
+        WheelPasses.on(combo, form.getForm());
         form.getToolkit().adapt(combo, true, true);
         place(combo, "", SWT.DEFAULT);
         return track(new ChoiceField<>(session, combo, slot, options, words));
@@ -199,6 +202,7 @@ public final class FieldForm {
             EReference feature) {
         label(name, SWT.TOP);
         Table table = form.getToolkit().createTable(section, SWT.CHECK | SWT.V_SCROLL | SWT.FULL_SELECTION);
+        WheelPasses.on(table, form.getForm());
         int rows = Math.max(3, Math.min(7, things.get().size()));
         place(table, "", rows * rowHeight(table));
         track(new MembersField<>(session, new CheckboxTableViewer(table), Slot.of(session, owner, feature), things));

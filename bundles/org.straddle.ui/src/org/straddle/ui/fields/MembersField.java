@@ -10,6 +10,7 @@ import org.eclipse.jface.viewers.CheckboxTableViewer;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
 import org.eclipse.swt.graphics.Image;
 import org.straddle.outlook.Outlook;
+import org.straddle.ui.parts.KeptRows;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.things.Icons;
 import org.straddle.ui.things.Kind;
@@ -60,7 +61,9 @@ final class MembersField<T extends EObject> implements Field {
 
     @Override
     public void refresh() {
-        viewer.setInput(List.copyOf(options.get()).toArray());
-        viewer.setCheckedElements(slot.get().get().toArray());
+        // Rows that were made anew under the mouse would lose the tick that is being set.
+        if (!List.of(viewer.getCheckedElements()).equals(slot.get().get()) | KeptRows.show(viewer, options.get())) {
+            viewer.setCheckedElements(slot.get().get().toArray());
+        }
     }
 }

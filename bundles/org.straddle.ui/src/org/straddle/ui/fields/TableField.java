@@ -32,6 +32,8 @@ import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.straddle.model.Identified;
 import org.straddle.model.naming.Naming;
 import org.straddle.ui.parts.HeaderRoom;
+import org.straddle.ui.parts.KeptRows;
+import org.straddle.ui.parts.WheelPasses;
 import org.straddle.ui.session.Edit;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.UiThread;
@@ -65,6 +67,7 @@ public final class TableField<E extends EObject> implements Field {
         FormToolkit toolkit = form.managedForm().getToolkit();
         Table table = toolkit.createTable(section, SWT.MULTI | SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL);
         table.setHeaderVisible(true);
+        WheelPasses.on(table, form.managedForm().getForm());
         GridData place = new GridData(SWT.FILL, SWT.FILL, true, true, 2, 1);
         place.heightHint = (rows + 1) * FieldForm.rowHeight(table);
         place.widthHint = 200;
@@ -130,8 +133,7 @@ public final class TableField<E extends EObject> implements Field {
     @Override
     public void refresh() {
         if (!viewer.isCellEditorActive()) {
-            viewer.setInput(rows().toArray());
-            viewer.refresh();
+            KeptRows.show(viewer, rows());
             remove.setEnabled(!form.locked() && !viewer.getStructuredSelection().isEmpty());
         }
     }

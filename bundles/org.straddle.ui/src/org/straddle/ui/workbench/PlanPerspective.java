@@ -16,8 +16,8 @@ import org.straddle.ui.work.Problem;
 import org.straddle.words.Catalogue;
 
 /**
- * Explorer left, day sheet over the editors in the middle, what the checks say below. Suites that are not installed
- * leave only a placeholder.
+ * Explorer left, day sheet over the forms in the middle, what the checks say below. A form that is open has half the
+ * height; with none open, day sheet and findings share it. Suites that are not installed leave only a placeholder.
  */
 public final class PlanPerspective implements IPerspectiveFactory {
 
@@ -38,14 +38,17 @@ public final class PlanPerspective implements IPerspectiveFactory {
     public void createInitialLayout(IPageLayout layout) {
         String editors = layout.getEditorArea();
         layout.setEditorAreaVisible(true);
-        layout.addView(ExplorerView.ID, IPageLayout.LEFT, 0.24f, editors);
+        layout.setEditorAreaVisible(false);
+        layout.addView(ExplorerView.ID, IPageLayout.LEFT, 0.22f, editors);
 
-        IFolderLayout above = layout.createFolder("above", IPageLayout.TOP, isLow() ? 0.6f : 0.5f, editors);
+        // The day sheet is beside the forms, not beside all else: it takes their room while none is open.
+        IFolderLayout low = isLow() ? null : layout.createFolder("below", IPageLayout.BOTTOM, 0.74f, editors);
+        IFolderLayout above = layout.createFolder("above", IPageLayout.TOP, isLow() ? 0.4f : 0.32f, editors);
         whenInstalled(above, DAY_SHEET);
         whenInstalled(above, MAP);
         whenInstalled(above, GATES);
 
-        IFolderLayout below = isLow() ? above : layout.createFolder("below", IPageLayout.BOTTOM, 0.4f, editors);
+        IFolderLayout below = low == null ? above : low;
         below.addView(FindingsView.ID);
         below.addView(PassesView.ID);
         below.addView(PlanningView.ID);

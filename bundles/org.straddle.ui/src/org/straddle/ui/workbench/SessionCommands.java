@@ -8,6 +8,8 @@ import java.util.function.Supplier;
 
 import org.eclipse.e4.core.services.events.IEventBroker;
 import org.eclipse.e4.ui.workbench.UIEvents;
+import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PartInitException;
@@ -53,6 +55,7 @@ final class SessionCommands implements SessionListener {
         commands.add("org.straddle.ui.makeDemo", always, EventDialogs::makeDemo);
         commands.add("org.eclipse.ui.file.save", session::dirty, SaveEvent::save);
         commands.add("org.eclipse.ui.file.saveAs", open, EventDialogs::saveAs);
+        commands.add("org.straddle.ui.resetLayout", open, commands::resetLayout);
         commands.add("org.straddle.ui.closeEvent", open, shell -> {
             if (LeaveEvent.ask()) {
                 session.close();
@@ -82,6 +85,14 @@ final class SessionCommands implements SessionListener {
             PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage().showView(PlanningView.ID);
         } catch (PartInitException failure) {
             Problem.show(shell, TEXTS.text("sessionCommands.noplanning"), failure);
+        }
+    }
+
+    private void resetLayout(Shell shell) {
+        if (MessageDialog.open(MessageDialog.QUESTION, shell, TEXTS.text("sessionCommands.reset"),
+                TEXTS.text("sessionCommands.reset.question"), SWT.NONE, TEXTS.text("sessionCommands.reset.yes"),
+                TEXTS.text("sessionCommands.reset.no")) == 0) {
+            window.getActivePage().resetPerspective();
         }
     }
 
@@ -117,6 +128,9 @@ final class SessionCommands implements SessionListener {
 
     private void refresh() {
         all.forEach(SessionCommand::refresh);
+        if (window.getWorkbench().isClosing()) {
+            return; // the window has no services any more
+        }
         ICommandService labels = window.getService(ICommandService.class);
         labels.refreshElements(UNDO, null);
         labels.refreshElements(REDO, null);

@@ -20,17 +20,19 @@ public final class ShowViews extends CompoundContributionItem {
 
     @Override
     protected IContributionItem[] getContributionItems() {
+        MenuLetters letters = new MenuLetters(TEXTS.text("showViews.taken"));
         return Stream.of(PlatformUI.getWorkbench().getViewRegistry().getViews()).filter(ShowViews::isOurs)
                 .sorted((a, b) -> a.getLabel().compareTo(b.getLabel()))
-                .map(view -> new ActionContributionItem(show(view))).toArray(IContributionItem[]::new);
+                .map(view -> new ActionContributionItem(show(view, letters.lettered(view.getLabel()))))
+                .toArray(IContributionItem[]::new);
     }
 
     private static boolean isOurs(IViewDescriptor view) {
         return view.getId().startsWith("org.straddle.") || view.getId().equals(PlanPerspective.PROGRESS);
     }
 
-    private static Action show(IViewDescriptor view) {
-        return new Action(view.getLabel(), view.getImageDescriptor()) {
+    private static Action show(IViewDescriptor view, String label) {
+        return new Action(label, view.getImageDescriptor()) {
             @Override
             public void run() {
                 IWorkbenchPage page = PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage();

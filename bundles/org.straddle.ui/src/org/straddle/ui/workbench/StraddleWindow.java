@@ -8,6 +8,7 @@ import org.eclipse.ui.application.IActionBarConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchWindowAdvisor;
 import org.straddle.ui.folder.LeaveEvent;
+import org.straddle.ui.parts.TabSelects;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.SessionListener;
 import org.straddle.words.Catalogue;
@@ -45,6 +46,7 @@ final class StraddleWindow extends WorkbenchWindowAdvisor implements SessionList
 
     @Override
     public void postWindowOpen() {
+        TabSelects.in(getWindowConfigurer().getWindow().getShell().getDisplay());
         EventSession session = EventSession.current();
         session.addListener(this);
         StraddleApplication.state().ifPresent(state -> session

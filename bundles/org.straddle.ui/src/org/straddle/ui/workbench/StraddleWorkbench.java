@@ -1,6 +1,8 @@
 package org.straddle.ui.workbench;
 
 import org.eclipse.jface.window.Window;
+import org.eclipse.ui.IWorkbenchWindow;
+import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.application.IWorkbenchConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchAdvisor;
@@ -8,7 +10,7 @@ import org.eclipse.ui.application.WorkbenchWindowAdvisor;
 import org.straddle.ui.folder.LeaveEvent;
 import org.straddle.ui.session.EventSession;
 
-/** One window, one perspective; keeps its layout between runs. */
+/** One window, which shows a start page or an event; keeps its layout between runs. */
 public final class StraddleWorkbench extends WorkbenchAdvisor {
 
     @Override
@@ -20,7 +22,7 @@ public final class StraddleWorkbench extends WorkbenchAdvisor {
 
     @Override
     public String getInitialWindowPerspectiveId() {
-        return PlanPerspective.ID;
+        return StartPerspective.ID;
     }
 
     @Override
@@ -36,11 +38,20 @@ public final class StraddleWorkbench extends WorkbenchAdvisor {
     @Override
     public void postStartup() {
         StartArguments.openNamedEvent();
+        IWorkbenchWindow window = PlatformUI.getWorkbench().getActiveWorkbenchWindow();
+        if (!EventSession.current().isOpen() && window != null) {
+            Welcome.show(window);
+        }
     }
 
     @Override
     public boolean preShutdown() {
-        return LeaveEvent.ask();
+        if (!LeaveEvent.ask()) {
+            return false;
+        }
+        // The next start begins without an event, so without its views.
+        EventSession.current().close();
+        return true;
     }
 
     @Override

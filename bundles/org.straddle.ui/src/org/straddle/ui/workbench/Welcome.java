@@ -1,10 +1,10 @@
 package org.straddle.ui.workbench;
 
-import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IEditorReference;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PartInitException;
+import org.straddle.model.Event;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.SessionListener;
 import org.straddle.ui.work.Problem;
@@ -22,34 +22,49 @@ final class Welcome implements SessionListener {
     }
 
     static void follow(EventSession session, IWorkbenchWindow window) {
-        Welcome welcome = new Welcome(window);
-        session.addListener(welcome);
-        if (!session.isOpen()) {
-            welcome.closed(session);
-        }
+        session.addListener(new Welcome(window));
     }
 
     @Override
     public void opened(EventSession session) {
         IWorkbenchPage page = window.getActivePage();
+        show(window, PlanPerspective.ID);
         for (IEditorReference editor : page.getEditorReferences()) {
             if (WelcomePage.ID.equals(editor.getId())) {
                 page.closeEditors(new IEditorReference[] {editor}, false);
             }
         }
-        session.reveal(session.event());
+        if (isNew(session.event())) {
+            session.reveal(session.event());
+        } else {
+            page.setEditorAreaVisible(false);
+        }
+    }
+
+    /** Nothing is planned yet: the form of the event is where the work begins. */
+    private static boolean isNew(Event event) {
+        return event.getPlan() == null || event.getPlan().getStops().isEmpty();
     }
 
     @Override
     public void closed(EventSession session) {
-        IWorkbenchPage page = window.getActivePage();
+        if (window.getActivePage() != null && !window.getWorkbench().isClosing()) {
+            show(window);
+        }
+    }
+
+    /** Shows the page in the window, which has no event. */
+    static void show(IWorkbenchWindow window) {
+        show(window, StartPerspective.ID);
         try {
-            IEditorPart opened = page == null ? null : page.openEditor(WelcomePage.INPUT, WelcomePage.ID);
-            if (opened != null) {
-                opened.setFocus();
-            }
+            window.getActivePage().openEditor(WelcomePage.INPUT, WelcomePage.ID).setFocus();
         } catch (PartInitException failure) {
             Problem.log(TEXTS.text("welcome.failed"), failure);
         }
+    }
+
+    private static void show(IWorkbenchWindow window, String perspective) {
+        window.getActivePage().setPerspective(window.getWorkbench().getPerspectiveRegistry()
+                .findPerspectiveWithId(perspective));
     }
 }
