@@ -83,6 +83,12 @@ public record Promise(Instant start, Instant end, List<String> squares, String b
                 "frequency", frequency, "team", team);
     }
 
+    /** Whether the other promises the same turn, to be heard elsewhere. */
+    boolean differsInFrequency(Promise other) {
+        return start.equals(other.start) && end.equals(other.end) && squares.equals(other.squares)
+                && birdId.equals(other.birdId) && team == other.team && !frequency.equals(other.frequency);
+    }
+
     /** Whether a turn is what was promised: that team on that bird, to the minute, from all squares that were promised. */
     public boolean isKeptBy(Team byTeam, Collection<Square> from, Bird onBird, Window at) {
         return onBird.getId().equals(birdId) && byTeam.getId().equals(teamId) && minute(at.start()).equals(start)
@@ -114,7 +120,7 @@ public record Promise(Instant start, Instant end, List<String> squares, String b
         Bird bird = work.bird();
         Link down = bird.getDownlink();
         String mode = Naming.of(bird.getMode());
-        return down == null ? mode : TEXTS.text("promise.mode", "mode", mode, "mhz", down.getLowMhz()
+        return down == null || !(down.getLowMhz() > 0) ? mode : TEXTS.text("promise.mode", "mode", mode, "mhz", down.getLowMhz()
                 + (down.getHighMhz() > down.getLowMhz() ? "–" + down.getHighMhz() : ""));
     }
 

@@ -1,7 +1,9 @@
 package org.straddle.check;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -31,12 +33,21 @@ public record Promises(List<Promise> all, String facts) {
      *
      * @param dropped promised then and not now
      * @param added   promised now and not then
+     * @param retuned promised then and now, on another frequency
      */
-    public record Change(List<Promise> dropped, List<Promise> added) {
+    public record Change(List<Promise> dropped, List<Promise> added, List<Retuned> retuned) {
 
         public boolean isNothing() {
-            return dropped.isEmpty() && added.isEmpty();
+            return dropped.isEmpty() && added.isEmpty() && retuned.isEmpty();
         }
+    }
+
+    /**
+     * Turns on a bird that are as they were but for their frequency.
+     *
+     * @param before mode and frequency in words, like {@code now}
+     */
+    public record Retuned(String bird, String before, String now, int turns) {
     }
 
     public static Promises of(Outlook outlook) {
@@ -70,7 +81,18 @@ public record Promises(List<Promise> all, String facts) {
 
     /** @param before of an earlier state */
     public Change since(List<Promise> before) {
-        return new Change(without(before, all), without(all, before));
+        List<Promise> dropped = new ArrayList<>(without(before, all));
+        List<Promise> added = new ArrayList<>(without(all, before));
+        Map<Retuned, Integer> turns = new LinkedHashMap<>();
+        for (Promise old : List.copyOf(dropped)) {
+            added.stream().filter(old::differsInFrequency).findFirst().ifPresent(now -> {
+                dropped.remove(old);
+                added.remove(now);
+                turns.merge(new Retuned(now.bird(), old.frequency(), now.frequency(), 1), 1, Integer::sum);
+            });
+        }
+        return new Change(List.copyOf(dropped), List.copyOf(added), turns.entrySet().stream().map(entry ->
+                new Retuned(entry.getKey().bird(), entry.getKey().before(), entry.getKey().now(), entry.getValue())).toList());
     }
 
     /** Those that read like none of the others; each of the others stands for one. */

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.straddle.model.Event;
 import org.straddle.model.InertText;
 import org.straddle.model.Snapshot;
+import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
 import org.straddle.plan.event.ApplyProposal;
 import org.straddle.plan.PlanChange;
@@ -127,6 +128,8 @@ final class PlanCommand extends EventCommand {
                         .forEach(change -> out().println(change.sentence()));
             }
         }
+        proposal.idle().forEach(idle -> out().println(TEXTS.text("planCommand.idle", "team", Naming.name(idle.team()),
+                "why", idle.why())));
         if (list != ProposalRows.uncovered) {
             proposal.uncovered().forEach(square -> out().println(TEXTS.text("planCommand.notWorkedWanted",
                     "square", square.square().name(), "demand", 100 * square.demand(), "why", square.why())));

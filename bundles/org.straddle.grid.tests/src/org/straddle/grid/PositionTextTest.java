@@ -96,6 +96,8 @@ class PositionTextTest {
         "64.5 30 N 21 0 W   | fraction",
         "64,5 -21           | more than one way",
         "64,08,48,21        | more than one way",
+        "38,6               | one number with a decimal comma",
+        "-38,6              | one number with a decimal comma",
         "64.1               | not a latitude and a longitude",
         "64 08 48 21 56     | not a latitude and a longitude",
         "64.1.2, 21.9       | no angle",

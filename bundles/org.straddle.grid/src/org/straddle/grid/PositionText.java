@@ -219,8 +219,11 @@ public final class PositionText {
      */
     private static String decimalPoints(String plain, String text) {
         int between = starts(DECIMAL_COMMA, plain).size();
-        if (plain.contains(".") || between == 0 || plain.matches("[+-]? ?\\d+,\\d+")) {
+        if (plain.contains(".") || between == 0) {
             return plain;
+        }
+        if (plain.matches("[+-]? ?\\d+,\\d+")) {
+            throw refused(text, TEXTS.text("positionText.oneNumber"));
         }
         boolean partedOtherwise = starts(LETTER, plain).size() == 2 || starts(DEGREE_SIGN, plain).size() == 2
                 || plain.contains(";");

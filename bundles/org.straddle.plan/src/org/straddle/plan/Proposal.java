@@ -22,6 +22,7 @@ import org.straddle.worth.PlanWorth;
  *                   passes as far as they can be worked, very long ones in parts, and turns of the present plan as they
  *                   are; empty when the planner knows none
  * @param uncovered  squares that somebody needs and the plan does not work, most needed first
+ * @param idle       teams without a stop, and why
  * @param seed       of the search
  * @param iterations how many the search made
  * @param elapsed    wall-clock time of the search
@@ -32,7 +33,7 @@ import org.straddle.worth.PlanWorth;
  * @param changes    what it makes of the present plan, in order of time
  */
 public record Proposal(List<PlannedStop> stops, PlanWorth chasers, double worth, double keeping, OptionalDouble upperBound,
-        List<UncoveredSquare> uncovered, long seed, long iterations, Duration elapsed, Ending ending, Way way,
+        List<UncoveredSquare> uncovered, List<IdleTeam> idle, long seed, long iterations, Duration elapsed, Ending ending, Way way,
         Replan replan, List<Ban> bans, List<PlanChange> changes) {
 
     private static final Catalogue TEXTS = Catalogue.of(Proposal.class);
@@ -117,6 +118,7 @@ public record Proposal(List<PlannedStop> stops, PlanWorth chasers, double worth,
     public Proposal {
         stops = List.copyOf(stops);
         uncovered = List.copyOf(uncovered);
+        idle = List.copyOf(idle);
         bans = List.copyOf(bans);
         changes = List.copyOf(changes);
     }

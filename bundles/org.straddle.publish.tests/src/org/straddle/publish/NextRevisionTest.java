@@ -16,6 +16,7 @@ import org.straddle.check.Finding;
 import org.straddle.check.run.Checks;
 import org.straddle.model.Event;
 import org.straddle.model.provider.StraddleItemProviderAdapterFactory;
+import org.straddle.model.StraddleFactory;
 import org.straddle.outlook.Outlook;
 
 /** Published states number themselves, and a plan that moved since is told of. */
@@ -92,6 +93,24 @@ class NextRevisionTest {
         publish();
         assertEquals(second, announcement(2), "printed once more");
         assertTrue(announcement(3).contains("The schedule is the same."));
+    }
+
+    /** A frequency that comes later is one line, not a schedule that is new from end to end. */
+    @Test
+    void anotherFrequencyIsSaidAsSuch() {
+        var stop = sketch.stop(sketch.second, sketch.line, "20T12:00", "20T14:00");
+        sketch.turn(stop, "20T12:40:20", "20T12:49:50");
+        var bird = sketch.turn(stop, "20T13:10:20", "20T13:19:50").getBird();
+        bird.setDownlink(null);
+        publish();
+        bird.setDownlink(StraddleFactory.eINSTANCE.createLink());
+        bird.getDownlink().setLowMhz(437.2);
+        bird.getDownlink().setHighMhz(437.2);
+        assertTrue(stale().get(0).contains("now on ") && stale().get(0).contains("437.2 MHz in 2 turns"), stale().toString());
+        String second = announcement(2);
+        assertEquals(1, second.lines().filter(line -> line.startsWith("frequency: ") && line.contains("437.2 MHz, 2 turns")).count(), second);
+        assertFalse(second.contains("no longer: ") || second.contains("new: "), second);
+        assertFalse(second.contains("The schedule is the same."), second);
     }
 
     private String announcement(int revision) {

@@ -45,10 +45,15 @@ public record Announcement(String event, String club, String dates, String zone,
      * @param since   number of that revision; 0 when there is none
      * @param dropped lines that it promised and this one does not
      * @param added   lines that are new, or stand in place of dropped ones
+     * @param retuned birds whose turns stay and whose frequency is another
      */
-    public record Changes(int since, List<String> dropped, List<String> added) {
+    public record Changes(int since, List<String> dropped, List<String> added, List<String> retuned) {
 
-        static final Changes NONE = new Changes(0, List.of(), List.of());
+        static final Changes NONE = new Changes(0, List.of(), List.of(), List.of());
+
+        public boolean isNothing() {
+            return dropped.isEmpty() && added.isEmpty() && retuned.isEmpty();
+        }
 
         /** Since the last revision before a number; none when what that one promised is not known. */
         static Changes before(int number, Outlook outlook) {
@@ -58,7 +63,9 @@ public record Announcement(String event, String club, String dates, String zone,
 
         private static Changes since(Revision last, Promises.Change change) {
             return new Changes(last.getNumber(), change.dropped().stream().map(Promise::line).toList(),
-                    change.added().stream().map(Promise::line).toList());
+                    change.added().stream().map(Promise::line).toList(),
+                    change.retuned().stream().map(retuned -> TEXTS.text("announcement.retuned", "bird", retuned.bird(),
+                            "before", retuned.before(), "now", retuned.now(), "turns", retuned.turns())).toList());
         }
     }
 

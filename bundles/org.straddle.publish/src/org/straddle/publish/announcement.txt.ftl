@@ -20,7 +20,10 @@ no longer: ${line}
 <#list changes.added() as line>
 new: ${line}
 </#list>
-<#if !changes.dropped()?has_content && !changes.added()?has_content>
+<#list changes.retuned() as line>
+frequency: ${line}
+</#list>
+<#if changes.isNothing()>
 The schedule is the same.
 </#if>
 </#if>

@@ -92,6 +92,9 @@ class StopOpeningsTest {
                     if (opening.fits()) {
                         List<AddStop.Work> works = StopOpenings.turns(outlook, free, opening).stream().map(turn ->
                                 new AddStop.Work(turn.pass().bird().getId(), turn.window())).toList();
+                        assertEquals(opening.passes(), works.size(), "as many as were offered");
+                        assertTrue(StopOpenings.turns(outlook, free, opening).stream().allMatch(turn -> turn.pass().pass()
+                                .peakElevationDeg() >= outlook.policies().minimumPeakElevationDeg()), "none too low for the event");
                         Event edited = Snapshot.of(event);
                         EditingDomain domain = RandomRove.domain();
                         domain.getCommandStack().execute(AddStop.of(team.getId(), opening.site().getId(),

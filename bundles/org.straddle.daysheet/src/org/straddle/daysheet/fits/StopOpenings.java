@@ -9,7 +9,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 
 import org.straddle.check.CheckRule;
 import org.straddle.model.Fresh;
@@ -17,7 +16,6 @@ import org.straddle.model.Identified;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.outlook.Outlook;
-import org.straddle.outlook.SitePass;
 import org.straddle.outlook.itinerary.BirdHours;
 import org.straddle.outlook.itinerary.Itinerary;
 import org.straddle.outlook.itinerary.Licences;
@@ -38,7 +36,7 @@ public final class StopOpenings {
      * A site that a team could go to.
      *
      * @param window   from the earliest arrival to the latest departure, whole minutes; empty when there is none
-     * @param passes   how many could be worked then, if no other team were on the birds
+     * @param passes   how many can be worked then
      * @param adds     how many more chasers the plan as it stands would be expected to serve
      * @param obstacle why a team cannot stop there; empty when it can
      */
@@ -78,19 +76,7 @@ public final class StopOpenings {
 
     /** Passes that could be worked in a stop that is not in the plan yet, one after the other: as many as go. */
     public static List<Openings.Opening> turns(Outlook outlook, FreeTime free, StopOpening opening) {
-        Stop stop = Fresh.stop();
-        Stay stay = new Stay(stop, free.team(), opening.site(), opening.window().orElseThrow(), List.of());
-        List<Openings.Opening> turns = new ArrayList<>();
-        Instant ready = Instant.MIN;
-        for (Openings.Opening next : Openings.of(outlook, Itinerary.of(outlook.event()), stay).stream()
-                .filter(turn -> turn.window().duration().compareTo(outlook.policies().minimumTurn()) >= 0)
-                .sorted(Comparator.comparing(turn -> turn.window().end())).toList()) {
-            if (!next.window().start().isBefore(ready)) {
-                turns.add(next);
-                ready = next.window().end().plus(outlook.policies().turnGap());
-            }
-        }
-        return turns;
+        return new StopOpenings(outlook, free).turns(opening.site(), opening.window().orElseThrow());
     }
 
     private StopOpening at(Site site) {
@@ -124,7 +110,8 @@ public final class StopOpenings {
                     .orElse(new Obstacle(CheckRule.STOP_SHORT.id(), TEXTS.text("stop.short")));
             return without(site, first);
         }
-        List<TurnChance> turns = turns(site, fitting.get());
+        List<TurnChance> turns = turns(site, fitting.get()).stream()
+                .map(turn -> worth.chance(turn.pass(), turn.window())).toList();
         List<TurnChance> all = new ArrayList<>(planned);
         all.addAll(turns);
         return new StopOpening(site, fitting, turns.size(), worth.of(all).served() - worth.of(planned).served(), Optional.empty());
@@ -160,35 +147,26 @@ public final class StopOpenings {
                 .max(Comparator.comparing(Window::duration));
     }
 
-    /** A part of a pass that could be worked. */
-    private record Part(SitePass pass, Window window) {
-    }
-
-    /** One after the other: as many as go. */
-    private List<TurnChance> turns(Site site, Window stay) {
-        Optional<Window> ready = Itinerary.window(stay.start().plus(outlook.policies().setUp()),
-                stay.end().minus(outlook.policies().takeDown()));
-        List<Part> workable = ready.stream().flatMap(time -> outlook.event().getBirds().stream()
-                .filter(bird -> !BirdHours.isNotWorking(bird) && Licences.broken(outlook, free.team(), site, bird).isEmpty())
-                .flatMap(bird -> outlook.passes(site, bird).stream())
-                .filter(pass -> pass.pass().peakElevationDeg() >= outlook.policies().minimumPeakElevationDeg())
-                .flatMap(pass -> parts(pass).flatMap(part -> part.intersection(time).stream())
-                        .map(part -> new Part(pass, part))))
-                .filter(part -> part.window.duration().compareTo(outlook.policies().minimumTurn()) >= 0)
-                .sorted(Comparator.comparing(part -> part.window.end())).toList();
-        List<TurnChance> turns = new ArrayList<>();
-        Instant next = Instant.MIN;
-        for (Part part : workable) {
-            if (!part.window.start().isBefore(next)) {
-                turns.add(worth.chance(part.pass, part.window));
-                next = part.window.end().plus(outlook.policies().turnGap());
+    /** One after the other: as many as go. The same are offered and put in. */
+    private List<Openings.Opening> turns(Site site, Window stay) {
+        List<Openings.Opening> turns = new ArrayList<>();
+        Instant ready = Instant.MIN;
+        for (Openings.Opening next : Openings.of(outlook, plan, new Stay(Fresh.stop(), free.team(), site, stay, List.of())).stream()
+                .filter(turn -> isWorthAStop(turn, site)).sorted(Comparator.comparing(turn -> turn.window().end())).toList()) {
+            if (!next.window().start().isBefore(ready)) {
+                turns.add(next);
+                ready = next.window().end().plus(outlook.policies().turnGap());
             }
         }
         return turns;
     }
 
-    private Stream<Window> parts(SitePass pass) {
-        return outlook.workable(pass.bird(), pass.pass().window()).stream();
+    /** Within the event's own limits, on a bird that is not known to be silent and that the team may work. */
+    private boolean isWorthAStop(Openings.Opening turn, Site site) {
+        return turn.window().duration().compareTo(outlook.policies().minimumTurn()) >= 0
+                && turn.pass().pass().peakElevationDeg() >= outlook.policies().minimumPeakElevationDeg()
+                && !BirdHours.isNotWorking(turn.pass().bird())
+                && Licences.broken(outlook, free.team(), site, turn.pass().bird()).isEmpty();
     }
 
     private Duration leg(Optional<Identified> place, Site site) {

@@ -33,6 +33,8 @@ record SiteValues(Optional<String> id, Optional<String> name, Optional<PositionT
     private static final Pattern NUMBER = Pattern.compile("[+-]?\\d{0,9}([.,]\\d{0,20})?([eE][+-]?\\d{1,2})?");
     private static final Pattern TWO_NUMBERS =
             Pattern.compile("([+-]?\\d{1,9}(?:\\.\\d{0,20})?)\\s*(?:[,;/\\s])\\s*([+-]?\\d{1,9}(?:\\.\\d{0,20})?)");
+    /** One number as many countries write it, and no pair. */
+    private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?\\d+,\\d+");
     private static final double LOWEST_M = -1000;
     private static final double HIGHEST_M = 100_000;
 
@@ -114,7 +116,7 @@ record SiteValues(Optional<String> id, Optional<String> name, Optional<PositionT
         String longitude = cells.text(SiteField.LONGITUDE);
         if (!whole.isEmpty()) {
             Matcher two = TWO_NUMBERS.matcher(whole);
-            return Optional.of(two.matches() ? numbers(Double.parseDouble(two.group(1)), Double.parseDouble(two.group(2)), order) : text(whole));
+            return Optional.of(two.matches() && !DECIMAL_COMMA.matcher(whole).matches() ? numbers(Double.parseDouble(two.group(1)), Double.parseDouble(two.group(2)), order) : text(whole));
         }
         if (latitude.isEmpty() && longitude.isEmpty()) {
             return Optional.empty();
@@ -153,7 +155,7 @@ record SiteValues(Optional<String> id, Optional<String> name, Optional<PositionT
     /** Whether a text is a position, or would be one with its numbers the other way round. */
     static boolean isPosition(String text) {
         try {
-            return TWO_NUMBERS.matcher(text).matches() || PositionText.read(text) != null;
+            return TWO_NUMBERS.matcher(text).matches() && !DECIMAL_COMMA.matcher(text).matches() || PositionText.read(text) != null;
         } catch (IllegalArgumentException e) {
             return false;
         }

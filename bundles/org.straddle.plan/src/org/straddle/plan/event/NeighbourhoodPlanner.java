@@ -45,7 +45,7 @@ public final class NeighbourhoodPlanner implements Planner {
         FullStops.fill(roster);
         Changes.Told told = Changes.of(event, ProposedStops.of(event, roster));
         return new Proposal(AgreedDownlinks.in(told.stops(), event.outlook()), chasers(event, told.stops()), roster.worth() - roster.committed(), roster.committed(), upperBound,
-                uncovered, settings.seed(), found.iterations(), found.elapsed(), found.ending(), way,
+                uncovered, IdleTeams.of(event, told.stops()), settings.seed(), found.iterations(), found.elapsed(), found.ending(), way,
                 settings.replan(), event.numbers().newBans(), told.changes());
     }
 

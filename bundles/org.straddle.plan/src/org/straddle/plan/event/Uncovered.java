@@ -20,10 +20,8 @@ import org.straddle.plan.SiteUse;
 import org.straddle.plan.UncoveredSquare.Reason;
 import org.straddle.plan.UncoveredSquare;
 import org.straddle.plan.problem.Chance;
-import org.straddle.plan.problem.Gap;
 import org.straddle.plan.problem.PlanDay;
 import org.straddle.plan.problem.PlanProblem;
-import org.straddle.plan.problem.RoadTable;
 import org.straddle.plan.problem.Roster;
 import org.straddle.plan.search.Exchange;
 import org.straddle.words.Catalogue;
@@ -41,15 +39,15 @@ final class Uncovered {
 
     private final EventProblem event;
     private final PlanProblem problem;
-    private final Roster fixedOnly;
     private final Exchange exchange;
+    private final InReach reach;
     private Optional<Uncovered> withoutLimits = Optional.empty();
 
     private Uncovered(EventProblem event) {
         this.event = event;
         problem = event.problem();
-        fixedOnly = new Roster(problem);
         exchange = new Exchange(problem);
+        reach = new InReach(problem, exchange);
     }
 
     /**
@@ -105,35 +103,12 @@ final class Uncovered {
         if (chances.isEmpty()) {
             return Reason.NO_PASS;
         }
-        return chances.stream().anyMatch(this::isInReach) ? Reason.CONTESTED : Reason.NO_TIME;
+        return chances.stream().anyMatch(reach::byAnybody) ? Reason.CONTESTED : Reason.NO_TIME;
     }
 
     private List<Chance> chances(int square) {
         return problem.chances().stream()
                 .filter(chance -> problem.squaresOfSite().get(chance.site()).contains(square)).toList();
-    }
-
-    private boolean isInReach(Chance chance) {
-        for (int day = 0; day < problem.days().size(); day++) {
-            if (exchange.allows(day, chance)) {
-                for (Gap gap : Gap.between(problem, day, fixedOnly.day(day))) {
-                    if (fits(gap, chance)) {
-                        return true;
-                    }
-                }
-            }
-        }
-        return false;
-    }
-
-    private boolean fits(Gap gap, Chance chance) {
-        int site = chance.site();
-        RoadTable roads = problem.roads();
-        int driving = fixedOnly.drivingSeconds(gap.day()) - roads.drivingSeconds(gap.fromPlace(), gap.toPlace())
-                + roads.drivingSeconds(gap.fromPlace(), site) + roads.drivingSeconds(site, gap.toPlace());
-        return problem.arrival(gap.day(), gap.fromPlace(), gap.freeAt(), site) <= problem.times().arrivalFor(chance.start())
-                && problem.arrival(gap.day(), site, problem.times().departureAfter(chance.end()), gap.toPlace()) <= gap.dueAt()
-                && driving <= problem.days().get(gap.day()).drivingLimit();
     }
 
     private String why(int square, Reason reason, Optional<Exchange.Way> way) {

@@ -101,6 +101,8 @@ public final class DaySheetView extends ViewPart implements SessionListener {
         if (!session.computing() && session.computed().isEmpty()) {
             pages.say(TEXTS.text("daySheetView.nothingHasBeen"), TEXTS.text("daySheetView.computationStoppedFailed"));
         }
+        // What was said about the edit before may not be true any more.
+        sheet.say("", false);
         readAhead();
         note();
     }

@@ -5,6 +5,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Text;
+import org.straddle.ui.session.UiThread;
 
 /**
  * Tab into a box of one line selects what is in it, in every window, so that typing replaces the old value and does not
@@ -24,7 +25,7 @@ public final class TabSelects {
             Display display = step.display;
             Control from = display.getFocusControl();
             // The focus moves after the event.
-            display.asyncExec(() -> select(display.getFocusControl(), from));
+            UiThread.later(display, () -> select(display.getFocusControl(), from));
         }
     }
 

@@ -11,6 +11,7 @@ import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
+import org.straddle.model.naming.Naming;
 import org.straddle.plan.PlanChange;
 import org.straddle.plan.Proposal;
 import org.straddle.words.Catalogue;
@@ -100,6 +101,10 @@ final class PlanningBoard {
         search.setFocus();
     }
 
+    boolean isRunning() {
+        return stop.isEnabled();
+    }
+
     private void enable(boolean running, boolean found) {
         search.setEnabled(!running);
         stop.setEnabled(running);
@@ -146,8 +151,10 @@ final class PlanningBoard {
         chart.add(new SearchRun.Stand(proposal.elapsed().toMillis() / 1000.0, proposal.objective(),
                 proposal.upperBound().orElse(Double.NaN)));
         String ending = ending(proposal);
-        say(numbers(proposal), proposal.replan().keeping() > 0
-                ? TEXTS.text("planningBoard.sentences", "first", ending, "second", changes(proposal)) : ending);
+        String words = proposal.replan().keeping() > 0
+                ? TEXTS.text("planningBoard.sentences", "first", ending, "second", changes(proposal)) : ending;
+        say(numbers(proposal), proposal.idle().isEmpty() ? words
+                : TEXTS.text("planningBoard.sentences", "first", words, "second", idle(proposal)));
     }
 
     private static String numbers(Proposal proposal) {
@@ -165,6 +172,12 @@ final class PlanningBoard {
         };
         return proposal.ending().whyNothing().orElse(proposal.way() == Proposal.Way.WITH_BOUND && proposal.upperBound().isPresent()
                 ? how : TEXTS.text("planningBoard.sentences", "first", how, "second", proposal.howItWasMade()));
+    }
+
+    /** A team that stays at home is never passed over in silence. */
+    private static String idle(Proposal proposal) {
+        return String.join(" ", proposal.idle().stream().map(idle -> TEXTS.text("planningBoard.idle",
+                "team", Naming.name(idle.team()), "why", idle.why())).toList());
     }
 
     private static String changes(Proposal proposal) {

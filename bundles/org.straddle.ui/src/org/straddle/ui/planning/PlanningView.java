@@ -82,8 +82,12 @@ public final class PlanningView extends SessionView<PlanningBoard> implements Ne
         super.dispose();
     }
 
-    private void search() {
+    /** Searches with what stands in the fields; a search that runs goes on. */
+    public void search() {
         PlanningBoard board = pages().content();
+        if (!session().isOpen() || board.isRunning()) {
+            return;
+        }
         session().commitPendingEdits();
         if (!board.questions().check()) {
             board.refused(board.questions().correct());

@@ -6,14 +6,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 import org.eclipse.emf.common.command.Command;
-import org.eclipse.jface.dialogs.IInputValidator;
-import org.eclipse.jface.dialogs.InputDialog;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.program.Program;
-import org.eclipse.swt.widgets.DirectoryDialog;
 import org.eclipse.swt.widgets.Shell;
 import org.straddle.check.Tally;
+import org.straddle.model.naming.Naming;
 import org.straddle.publish.Audience;
 import org.straddle.publish.NextRevision;
 import org.straddle.publish.PreparedSheets;
@@ -46,19 +44,24 @@ public final class PublishEvent {
                 TEXTS.text("publishEvent.dont"), TEXTS.text("publishEvent.anyway")) != 1) {
             return;
         }
-        NextRevision next = NextRevision.of(computed.outlook());
-        InputDialog revision = new InputDialog(shell, TEXTS.text("publishEvent.title"), TEXTS.text("publishEvent.revision"),
-                String.valueOf(next.number()), number(next));
-        if (revision.open() != InputDialog.OK) {
+        if (!frequenciesKnown(shell, computed)) {
             return;
         }
-        DirectoryDialog folder = new DirectoryDialog(shell);
-        folder.setText(TEXTS.text("publishEvent.title"));
-        folder.setMessage(TEXTS.text("publishEvent.folder"));
-        String chosen = folder.open();
-        if (chosen != null) {
-            write(shell, computed, Integer.parseInt(revision.getValue().strip()), Path.of(chosen));
+        PublishDialog dialog = new PublishDialog(shell, NextRevision.of(computed.outlook()),
+                PublishedFolder.of(session.event(), session.folder().path()));
+        if (dialog.open() == PublishDialog.OK) {
+            PublishedFolder.remember(session.event(), dialog.folder());
+            write(shell, computed, dialog.number(), dialog.folder());
         }
+    }
+
+    /** Chasers read the frequency first: what would be announced as not known is asked about by name. */
+    private static boolean frequenciesKnown(Shell shell, Computed computed) {
+        List<String> birds = computed.findings().stream().filter(finding -> finding.rule().equals("downlink-missing"))
+                .map(finding -> Naming.name(finding.objects().get(0))).sorted().toList();
+        return birds.isEmpty() || MessageDialog.open(MessageDialog.WARNING, shell, TEXTS.text("publishEvent.title"),
+                TEXTS.text("publishEvent.frequencies", "birds", birds, "count", birds.size()), SWT.NONE,
+                TEXTS.text("publishEvent.dont"), TEXTS.text("publishEvent.anyway")) == 1;
     }
 
     private static void write(Shell shell, Computed computed, int number, Path folder) {
@@ -110,11 +113,5 @@ public final class PublishEvent {
                 TEXTS.text("publishEvent.close")) == 0) {
             Program.launch(folder.toString());
         }
-    }
-
-    private static IInputValidator number(NextRevision next) {
-        return text -> !text.strip().matches("\\d{1,6}") ? TEXTS.text("publishEvent.revision.wrong",
-                "next", next.number())
-                : next.whyNot(Integer.parseInt(text.strip())).map(why -> why.replace('\n', ' ')).orElse(null);
     }
 }

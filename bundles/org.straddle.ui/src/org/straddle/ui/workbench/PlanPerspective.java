@@ -42,8 +42,8 @@ public final class PlanPerspective implements IPerspectiveFactory {
         layout.addView(ExplorerView.ID, IPageLayout.LEFT, 0.22f, editors);
 
         // The day sheet is beside the forms, not beside all else: it takes their room while none is open.
-        IFolderLayout low = isLow() ? null : layout.createFolder("below", IPageLayout.BOTTOM, 0.74f, editors);
-        IFolderLayout above = layout.createFolder("above", IPageLayout.TOP, isLow() ? 0.4f : 0.32f, editors);
+        IFolderLayout low = isLow() ? null : layout.createFolder("below", IPageLayout.BOTTOM, 0.7f, editors);
+        IFolderLayout above = layout.createFolder("above", IPageLayout.TOP, isLow() ? 0.4f : 0.28f, editors);
         whenInstalled(above, DAY_SHEET);
         whenInstalled(above, MAP);
         whenInstalled(above, GATES);

@@ -65,7 +65,7 @@ final class SessionCommands implements SessionListener {
         commands.add("org.straddle.ui.importSites", open, ImportSites::ask);
         commands.add("org.straddle.ui.exportSites", open, ExportSites::ask);
         commands.add("org.straddle.ui.addLayer", open, AddLayer::ask);
-        commands.add("org.straddle.ui.propose", open, SessionCommands::showPlanning);
+        commands.add("org.straddle.ui.propose", open, SessionCommands::searchForPlan);
         commands.add("org.straddle.ui.check", open, shell -> session.computeNow());
         commands.add("org.straddle.ui.publish", open, PublishEvent::ask);
         commands.add("org.eclipse.ui.help.aboutAction", always, AboutDialog::show);
@@ -79,10 +79,13 @@ final class SessionCommands implements SessionListener {
         return what.isEmpty() ? "none" : Character.toLowerCase(what.charAt(0)) + what.substring(1);
     }
 
-    /** Where plans are searched for, judged and put in. */
-    private static void showPlanning(Shell shell) {
+    /** Shows where plans are searched for, judged and put in, and searches. */
+    private static void searchForPlan(Shell shell) {
         try {
-            PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage().showView(PlanningView.ID);
+            if (PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage().showView(PlanningView.ID)
+                    instanceof PlanningView planning) {
+                planning.search();
+            }
         } catch (PartInitException failure) {
             Problem.show(shell, TEXTS.text("sessionCommands.noplanning"), failure);
         }

@@ -44,6 +44,8 @@ public final class AnnouncementOutdated extends NamedRule {
         List<Statement> parts = new ArrayList<>();
         tell(parts, change.dropped(), false);
         tell(parts, change.added(), true);
+        change.retuned().forEach(retuned -> parts.add(Statement.of("announcementOutdated.retuned", "bird", retuned.bird(),
+                "now", retuned.now(), "turns", retuned.turns())));
         return parts.isEmpty() ? Statement.of("announcementOutdated.itsHeadingIts") : parts;
     }
 
