@@ -1,6 +1,7 @@
 package org.straddle.publish;
 
 import java.util.List;
+import java.util.Locale;
 
 import org.straddle.drawing.TeamMark;
 import org.straddle.model.Operator;
@@ -19,6 +20,7 @@ public record TeamHead(TeamMark mark, String name, List<String> callSigns) {
     static TeamHead of(Team team) {
         return new TeamHead(TeamMark.of(team.getNumber()), Line.of(team.getName(), TEXTS.text("teamHead.unnamedTeam")),
                 team.getOperators().stream().map(Operator::getCallSign).map(Line::of)
+                        .map(callSign -> callSign.toUpperCase(Locale.ROOT))
                         .filter(callSign -> !callSign.isEmpty()).toList());
     }
 }

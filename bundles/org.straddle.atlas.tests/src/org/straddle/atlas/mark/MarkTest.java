@@ -15,6 +15,7 @@ import org.straddle.grid.NearBoundary;
 import org.straddle.model.Fresh;
 import org.straddle.model.Site;
 import org.straddle.model.SiteKind;
+import org.straddle.outlook.things.Claim;
 
 class MarkTest {
 

@@ -43,9 +43,12 @@ public enum Band {
     }
 
     private static Optional<Band> of(Link link) {
-        return link == null ? Optional.empty()
-                : Stream.of(values()).filter(band -> band.lowMhz <= link.getLowMhz() && link.getLowMhz() <= band.highMhz)
-                        .findFirst();
+        return link == null ? Optional.empty() : of(link.getLowMhz());
+    }
+
+    /** The band that a frequency lies in; empty when it is in none known here. */
+    public static Optional<Band> of(double mhz) {
+        return Stream.of(values()).filter(band -> band.lowMhz <= mhz && mhz <= band.highMhz).findFirst();
     }
 
     /** Whether the operator's licence is noted for this band, however it is spaced: {@code 70cm}, {@code 70 cm}. */

@@ -23,6 +23,7 @@ import org.straddle.check.Severity;
 import org.straddle.check.run.Checks;
 import org.straddle.model.Ban;
 import org.straddle.model.BirdState;
+import org.straddle.model.Base;
 import org.straddle.model.Event;
 import org.straddle.model.Fresh;
 import org.straddle.model.Snapshot;
@@ -68,6 +69,27 @@ class EventPlanTest {
     private static Event small(long seed) {
         int size = (int) (seed % 3);
         return RandomEvent.of(seed, 1 + size, 1 + (int) (seed % 2), 4 + 3 * size, 3 + 2 * size);
+    }
+
+    /** Whom a plan leaves at home is told with a reason: no days, or a base from which nothing is near enough. */
+    @Test
+    void aTeamThatStaysAtHomeIsToldWhy() {
+        Event event = RandomEvent.of(7, 3, 1, 7, 5);
+        event.getTeams().get(1).getDays().clear();
+        Base far = Fresh.base();
+        far.setLatitudeDeg(-64);
+        far.setLongitudeDeg(160);
+        event.getBases().add(far);
+        event.getTeams().get(2).getDays().forEach(day -> {
+            day.setStart(far);
+            day.setEnd(far);
+        });
+        Proposal proposal = proposal(event, 1);
+        assertTrue(proposal.stops().stream().anyMatch(stop -> stop.team().getId().equals(event.getTeams().get(0).getId())));
+        assertEquals(List.of(event.getTeams().get(1).getId(), event.getTeams().get(2).getId()),
+                proposal.idle().stream().map(idle -> idle.team().getId()).toList());
+        assertTrue(proposal.idle().get(0).why().startsWith("It has no days."), proposal.idle().get(0).why());
+        assertTrue(proposal.idle().get(1).why().startsWith("No pass is in its reach"), proposal.idle().get(1).why());
     }
 
     @Test

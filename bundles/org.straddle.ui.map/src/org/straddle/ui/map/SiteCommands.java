@@ -6,7 +6,7 @@ import java.util.Optional;
 
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.edit.domain.EditingDomain;
-import org.straddle.atlas.mark.Claim;
+import org.straddle.outlook.things.Claim;
 import org.straddle.grid.GeoPosition;
 import org.straddle.model.Event;
 import org.straddle.model.Fresh;

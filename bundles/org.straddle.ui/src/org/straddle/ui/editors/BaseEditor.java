@@ -21,6 +21,6 @@ public final class BaseEditor extends ThingEditor<Base> {
         form.section(TEXTS.text("baseEditor.section.base"), "");
         form.text(TEXTS.text("baseEditor.name"), "", Words.required(TEXTS.text("baseEditor.name.required")), base, Literals.BASE__NAME);
         form.text(TEXTS.text("baseEditor.position"), "", new Positions(), Marks.slot(session(), base, Literals.BASE__LATITUDE_DEG,
-                Literals.BASE__LONGITUDE_DEG));
+                Literals.BASE__LONGITUDE_DEG)).example(TEXTS.text("baseEditor.position.example"));
     }
 }

@@ -18,6 +18,7 @@ import org.straddle.model.WorkMode;
 import org.straddle.outlook.Outlook;
 import org.straddle.ui.fields.FieldForm;
 import org.straddle.ui.fields.Instants;
+import org.straddle.ui.fields.Megahertz;
 import org.straddle.ui.fields.Numbers;
 import org.straddle.ui.fields.Slot;
 import org.straddle.ui.fields.Words;
@@ -38,7 +39,7 @@ public final class BirdEditor extends ThingEditor<Bird> {
         form.section(TEXTS.text("birdEditor.section.bird"), "");
         form.text(TEXTS.text("birdEditor.name"), "", Words.required(TEXTS.text("birdEditor.name.required")), bird, Literals.BIRD__NAME);
         form.text(TEXTS.text("birdEditor.catalogueNumber"),
-                "", Numbers.whole(0, 999_999_999), bird, Literals.BIRD__CATALOGUE_NUMBER);
+                "", Numbers.wholeOrUnknown(1, 999_999_999), bird, Literals.BIRD__CATALOGUE_NUMBER);
         form.choice(TEXTS.text("birdEditor.state"), BirdState.VALUES, bird, Literals.BIRD__STATE);
 
         form.section(TEXTS.text("birdEditor.section.howItIsWorked"), "");
@@ -54,12 +55,12 @@ public final class BirdEditor extends ThingEditor<Bird> {
 
     private void link(FieldForm form, Bird bird, String title, EReference link) {
         form.section(title, "");
-        form.text(TEXTS.text("birdEditor.from"), TEXTS.text("birdEditor.from.unit"), Numbers.between(0, 300_000),
+        form.text(TEXTS.text("birdEditor.from"), TEXTS.text("birdEditor.from.unit"), new Megahertz(),
                 Slot.inside(session(), bird, link, Literals.LINK__LOW_MHZ));
-        form.text(TEXTS.text("birdEditor.to"), TEXTS.text("birdEditor.to.unit"), Numbers.between(0, 300_000),
+        form.text(TEXTS.text("birdEditor.to"), TEXTS.text("birdEditor.to.unit"), Numbers.orUnknown(0, 300_000),
                 Slot.inside(session(), bird, link, Literals.LINK__HIGH_MHZ));
         if (link == Literals.BIRD__UPLINK) {
-            form.text(TEXTS.text("birdEditor.accessTone"), TEXTS.text("birdEditor.accessTone.unit"), Numbers.between(0, 300),
+            form.text(TEXTS.text("birdEditor.accessTone"), TEXTS.text("birdEditor.accessTone.unit"), Numbers.orUnknown(0, 300),
                     Slot.inside(session(), bird, link, Literals.LINK__TONE_HZ));
         } else {
             form.check(TEXTS.text("birdEditor.inverted"),

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.straddle.exchange.maps.LayerRole;
+import org.straddle.exchange.start.StillMissing;
 import org.straddle.model.Chaser;
 import org.straddle.model.Contact;
 import org.straddle.model.ContactRole;
@@ -27,6 +28,7 @@ import org.straddle.model.StraddleFactory;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.naming.Naming;
 import org.straddle.ui.fields.Allowances;
+import org.straddle.ui.fields.CallSigns;
 import org.straddle.ui.fields.Dates;
 import org.straddle.ui.fields.FieldForm;
 import org.straddle.ui.fields.Notation;
@@ -50,13 +52,19 @@ public final class EventEditor extends ThingEditor<Event> {
 
     @Override
     void fields(FieldForm form, Event event) {
+        if (!StillMissing.of(event).isEmpty()) {
+            form.wide(TEXTS.text("eventEditor.section.missing"), "");
+            form.told("", () -> TEXTS.text("eventEditor.missing", "count", StillMissing.of(event).size(),
+                    "lines", String.join("\n", StillMissing.of(event))));
+        }
         form.section(TEXTS.text("eventEditor.section.event"), "");
         form.text(TEXTS.text("eventEditor.name"), "", Words.required(TEXTS.text("eventEditor.name.required")), event, Literals.EVENT__NAME);
         form.text(TEXTS.text("eventEditor.club"), "", Words.any(), event, Literals.EVENT__CLUB);
         form.text(TEXTS.text("eventEditor.firstDay"), TEXTS.text("eventEditor.firstDay.unit"), new Dates(), event, Literals.EVENT__FIRST_DAY);
         form.text(TEXTS.text("eventEditor.lastDay"), TEXTS.text("eventEditor.lastDay.unit"), new Dates(), event, Literals.EVENT__LAST_DAY);
         form.text(TEXTS.text("eventEditor.timeZone"),
-                "", new ZoneNames(event::getFirstDay, event::getLastDay), event, Literals.EVENT__ZONE);
+                "", new ZoneNames(event::getFirstDay, event::getLastDay), event, Literals.EVENT__ZONE)
+                .completes(ZoneNames::known);
 
         form.tall(TEXTS.text("eventEditor.section.demand"), TEXTS.text("eventEditor.section.demand.description"), 2);
         form.<Demand>table(event, Literals.EVENT__DEMANDS, StraddleFactory.eINSTANCE::createDemand, 13)
@@ -66,7 +74,7 @@ public final class EventEditor extends ThingEditor<Event> {
         form.wide(TEXTS.text("eventEditor.section.chasers"), TEXTS.text("eventEditor.section.chasers.description"));
         form.<Chaser>table(event, Literals.EVENT__CHASER_LIST, StraddleFactory.eINSTANCE::createChaser, 8)
                 .column(TEXTS.text("eventEditor.column.callSign"), 110, Literals.CHASER__CALL_SIGN,
-                        Words.required(TEXTS.text("eventEditor.column.callSign.required")))
+                        CallSigns.required(TEXTS.text("eventEditor.column.callSign.required")))
                 .column(TEXTS.text("eventEditor.column.locator"), 90, Literals.CHASER__LOCATOR, Words.any())
                 .column(TEXTS.text("eventEditor.column.squaresNeeded"), 450, Literals.CHASER__SQUARES, new SquareNames());
 
@@ -102,7 +110,7 @@ public final class EventEditor extends ThingEditor<Event> {
                 .options(TEXTS.text("eventEditor.column.between"), 180, Literals.LEG_TIME__FROM, () -> ends(event), EventEditor::end)
                 .options(TEXTS.text("eventEditor.column.and"), 180, Literals.LEG_TIME__TO, () -> ends(event), EventEditor::end)
                 .column(TEXTS.text("eventEditor.column.minutesAtTheWheel"), 180, Literals.LEG_TIME__MINUTES, Numbers.between(0, 1440))
-                .column(TEXTS.text("eventEditor.column.roadKm"), 90, Literals.LEG_TIME__ROAD_KM, Numbers.between(0, 5000))
+                .column(TEXTS.text("eventEditor.column.roadKm"), 90, Literals.LEG_TIME__ROAD_KM, Numbers.orUnknown(0, 5000))
                 .column(TEXTS.text("eventEditor.column.knownFrom"), 180, Literals.LEG_TIME__ORIGIN, Words.any());
 
         form.wide(TEXTS.text("eventEditor.section.licencesByPlace"), TEXTS.text("eventEditor.section.licencesByPlace.description"));

@@ -25,9 +25,9 @@ final class Marks {
                         Edit.set(session.editingDomain(), owner, longitude, place.longitudeDeg()))));
     }
 
-    /** Null for numbers that are no place on earth, which a damaged file may hold. */
+    /** Null for 0, 0, which nobody entered, and for numbers that are no place on earth, which a damaged file may hold. */
     static GeoPosition position(double latitudeDeg, double longitudeDeg) {
         boolean possible = Math.abs(latitudeDeg) <= 90 && Math.abs(longitudeDeg) <= 180;
-        return possible ? new GeoPosition(latitudeDeg, longitudeDeg) : null;
+        return possible && (latitudeDeg != 0 || longitudeDeg != 0) ? new GeoPosition(latitudeDeg, longitudeDeg) : null;
     }
 }

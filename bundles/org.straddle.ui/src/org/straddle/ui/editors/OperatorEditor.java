@@ -2,6 +2,8 @@ package org.straddle.ui.editors;
 
 import org.straddle.model.Operator;
 import org.straddle.model.StraddlePackage.Literals;
+import org.straddle.ui.fields.BandNames;
+import org.straddle.ui.fields.CallSigns;
 import org.straddle.ui.fields.FieldForm;
 import org.straddle.ui.fields.Listed;
 import org.straddle.ui.fields.Words;
@@ -21,12 +23,12 @@ public final class OperatorEditor extends ThingEditor<Operator> {
         form.section(TEXTS.text("operatorEditor.section.operator"), "");
         form.text(TEXTS.text("operatorEditor.name"), "", Words.any(), operator, Literals.OPERATOR__NAME);
         form.text(TEXTS.text("operatorEditor.callSign"),
-                "", Words.required(TEXTS.text("operatorEditor.callSign.required")), operator, Literals.OPERATOR__CALL_SIGN);
+                "", CallSigns.required(TEXTS.text("operatorEditor.callSign.required")), operator, Literals.OPERATOR__CALL_SIGN);
         form.text(TEXTS.text("operatorEditor.home"), "", Words.any(), operator, Literals.OPERATOR__HOME);
 
         form.section(TEXTS.text("operatorEditor.section.licenceAndSkills"), "");
         form.text(TEXTS.text("operatorEditor.licenceClass"), "", Words.any(), operator, Literals.OPERATOR__LICENCE_CLASS);
-        form.text(TEXTS.text("operatorEditor.bands"), "", Listed.of(Words.any()), operator, Literals.OPERATOR__BANDS)
+        form.text(TEXTS.text("operatorEditor.bands"), "", Listed.of(new BandNames()), operator, Literals.OPERATOR__BANDS)
                 .example(TEXTS.text("operatorEditor.bands.example"));
         form.text(TEXTS.text("operatorEditor.skills"), "", Listed.of(Words.any()), operator, Literals.OPERATOR__SKILLS)
                 .example(TEXTS.text("operatorEditor.skills.example"));

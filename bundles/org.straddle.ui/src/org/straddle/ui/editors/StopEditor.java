@@ -14,7 +14,7 @@ import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
 import org.straddle.ui.fields.FieldForm;
 import org.straddle.ui.fields.Instants;
-import org.straddle.ui.fields.Numbers;
+import org.straddle.ui.fields.Megahertz;
 import org.straddle.ui.fields.Words;
 import org.straddle.words.Catalogue;
 import org.straddle.words.TimeText;
@@ -54,7 +54,7 @@ public final class StopEditor extends ThingEditor<Stop> {
                                 "day", TimeText.of(Outlook.zoneOf(event)).weekday(turn.getStart()),
                                 "time", TimeText.of(Outlook.zoneOf(event)).clock(turn.getStart())))
                 .check(TEXTS.text("stopEditor.column.pinned"), 75, Literals.TURN__PINNED)
-                .column(TEXTS.text("stopEditor.column.downlinkMHz"), 125, Literals.TURN__DOWNLINK_MHZ, Numbers.between(0, 300_000))
+                .column(TEXTS.text("stopEditor.column.downlinkMHz"), 125, Literals.TURN__DOWNLINK_MHZ, new Megahertz())
                 .column(TEXTS.text("stopEditor.column.note"), 240, Literals.TURN__NOTE, Words.any());
     }
 

@@ -58,11 +58,11 @@ public final class TeamEditor extends ThingEditor<Team> {
     private void vehicle(FieldForm form, Team team) {
         form.text(TEXTS.text("teamEditor.label"), "", Words.any(),
                 Slot.inside(session(), team, Literals.TEAM__VEHICLE, Literals.VEHICLE__LABEL));
-        form.text(TEXTS.text("teamEditor.seats"), TEXTS.text("teamEditor.seats.unit"), Numbers.whole(1, 60),
+        form.text(TEXTS.text("teamEditor.seats"), TEXTS.text("teamEditor.seats.unit"), Numbers.wholeOrUnknown(1, 60),
                 Slot.inside(session(), team, Literals.TEAM__VEHICLE, Literals.VEHICLE__SEATS));
-        form.text(TEXTS.text("teamEditor.range"), TEXTS.text("teamEditor.range.unit"), Numbers.between(0, 5000),
+        form.text(TEXTS.text("teamEditor.range"), TEXTS.text("teamEditor.range.unit"), Numbers.orUnknown(0, 5000),
                 Slot.inside(session(), team, Literals.TEAM__VEHICLE, Literals.VEHICLE__RANGE_KM));
-        form.text(TEXTS.text("teamEditor.load"), TEXTS.text("teamEditor.load.unit"), Numbers.between(0, 20_000),
+        form.text(TEXTS.text("teamEditor.load"), TEXTS.text("teamEditor.load.unit"), Numbers.orUnknown(0, 20_000),
                 Slot.inside(session(), team, Literals.TEAM__VEHICLE, Literals.VEHICLE__LOAD_KG));
     }
 

@@ -15,7 +15,7 @@ import org.straddle.outlook.SitePass;
 import org.straddle.sky.Pass;
 import org.straddle.ui.fields.FieldForm;
 import org.straddle.ui.fields.Instants;
-import org.straddle.ui.fields.Numbers;
+import org.straddle.ui.fields.Megahertz;
 import org.straddle.words.Catalogue;
 import org.straddle.words.TimeText;
 
@@ -39,7 +39,7 @@ public final class TurnEditor extends ThingEditor<Turn> {
         form.check(TEXTS.text("turnEditor.pinned"), turn, Literals.TURN__PINNED);
 
         form.section(TEXTS.text("turnEditor.section.onTheAir"), "");
-        form.text(TEXTS.text("turnEditor.agreedDownlink"), TEXTS.text("turnEditor.agreedDownlink.unit"), Numbers.between(0, 300_000), turn,
+        form.text(TEXTS.text("turnEditor.agreedDownlink"), TEXTS.text("turnEditor.agreedDownlink.unit"), new Megahertz(), turn,
                 Literals.TURN__DOWNLINK_MHZ);
         form.lines(TEXTS.text("turnEditor.note"), 3, turn, Literals.TURN__NOTE);
         form.told(TEXTS.text("turnEditor.pass"), () -> pass(turn, event));

@@ -41,6 +41,39 @@ public final class Numbers implements Notation<Double> {
         };
     }
 
+    /** The same where the model holds 0 for what nobody knows: the field is empty then. */
+    public static Notation<Double> orUnknown(double least, double most) {
+        Notation<Double> numbers = optional(least, most);
+        return new Notation<>() {
+            @Override
+            public String print(Double value) {
+                return value == null || value == 0 ? "" : numbers.print(value);
+            }
+
+            @Override
+            public Double parse(String text) {
+                Double value = numbers.parse(text);
+                return value == null ? Double.valueOf(0) : value;
+            }
+        };
+    }
+
+    /** The same for whole numbers. */
+    public static Notation<Integer> wholeOrUnknown(int least, int most) {
+        Notation<Integer> numbers = whole(least, most);
+        return new Notation<>() {
+            @Override
+            public String print(Integer value) {
+                return value == null || value == 0 ? "" : numbers.print(value);
+            }
+
+            @Override
+            public Integer parse(String text) {
+                return text.isBlank() ? Integer.valueOf(0) : numbers.parse(text);
+            }
+        };
+    }
+
     /** Whole numbers of the same kind. */
     public static Notation<Integer> whole(int least, int most) {
         Numbers numbers = between(least, most);

@@ -3,6 +3,7 @@ package org.straddle.ui.fields;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.jface.dialogs.IMessageProvider;
@@ -14,6 +15,7 @@ import org.eclipse.swt.events.KeyListener;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.forms.IMessageManager;
+import org.straddle.ui.parts.Completion;
 import org.straddle.ui.session.EventSession;
 import org.straddle.words.Catalogue;
 
@@ -78,6 +80,11 @@ public final class TextField<T> implements Field {
     /** Shows in the empty field what could be written. */
     public void example(String words) {
         text.setMessage(words);
+    }
+
+    /** Offers what could be meant while it is typed. */
+    public void completes(Supplier<List<String>> all) {
+        Completion.on(text, all);
     }
 
     @Override

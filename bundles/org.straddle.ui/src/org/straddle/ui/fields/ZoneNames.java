@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.function.Supplier;
 
 import org.straddle.words.Catalogue;
@@ -21,6 +22,12 @@ public final class ZoneNames implements Notation<String> {
     public ZoneNames(Supplier<LocalDate> first, Supplier<LocalDate> last) {
         this.first = first;
         this.last = last;
+    }
+
+    /** Names of places, in the alphabet; what only some systems know, such as SystemV, is left out. */
+    public static List<String> known() {
+        return ZoneId.getAvailableZoneIds().stream().filter(id -> id.contains("/") && !id.startsWith("SystemV/"))
+                .sorted().toList();
     }
 
     @Override

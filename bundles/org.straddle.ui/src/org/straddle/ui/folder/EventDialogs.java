@@ -3,6 +3,8 @@ package org.straddle.ui.folder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.text.Normalizer;
+import java.util.Locale;
 import java.util.stream.Stream;
 
 import org.eclipse.jface.dialogs.MessageDialog;
@@ -24,15 +26,6 @@ public final class EventDialogs {
         String chosen = folder(shell, TEXTS.text("eventDialogs.open"), TEXTS.text("eventDialogs.open.text"));
         if (chosen != null) {
             OpenEvent.open(shell, Path.of(chosen));
-        }
-    }
-
-    public static void createNew(Shell shell) {
-        NewEventDialog dialog = new NewEventDialog(shell);
-        if (dialog.open() == NewEventDialog.OK) {
-            NewEventDialog.Answer answer = dialog.answer();
-            OpenEvent.open(shell, TEXTS.text("eventDialogs.making", "folder", answer.folder().getFileName()),
-                    () -> EventFolder.create(answer.folder(), answer.event()));
         }
     }
 
@@ -70,7 +63,16 @@ public final class EventDialogs {
         return dialog.open();
     }
 
-    static boolean empty(Path folder) {
+    /** A free folder for an event of that name, beside the event that was open last, else in the user's home. */
+    public static Path offered(String name) {
+        String plain = Normalizer.normalize(name.strip(), Normalizer.Form.NFD).replaceAll("\\p{M}", "")
+                .toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-+|-+$", "");
+        Path parent = RecentEvents.list().stream().findFirst().map(Path::getParent)
+                .orElse(Path.of(System.getProperty("user.home")));
+        return free(parent, plain.isEmpty() ? "event" : plain);
+    }
+
+    public static boolean empty(Path folder) {
         if (!Files.exists(folder)) {
             return true;
         }

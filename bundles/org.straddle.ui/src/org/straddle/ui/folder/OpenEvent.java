@@ -51,7 +51,7 @@ public final class OpenEvent {
     }
 
     /** Opens what the given work makes or reads off the UI thread. */
-    static boolean open(Shell shell, String task, Callable<EventFolder> work) {
+    public static boolean open(Shell shell, String task, Callable<EventFolder> work) {
         EventFolder[] opened = new EventFolder[1];
         return LeaveEvent.ask() && FileWork.run(shell, task, () -> opened[0] = work.call()) && show(opened[0]);
     }

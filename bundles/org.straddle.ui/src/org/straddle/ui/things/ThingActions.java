@@ -2,6 +2,7 @@ package org.straddle.ui.things;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -18,8 +19,10 @@ import org.straddle.model.Ban;
 import org.straddle.model.Event;
 import org.straddle.model.Fresh;
 import org.straddle.model.Identified;
+import org.straddle.model.LegTime;
 import org.straddle.model.Stop;
 import org.straddle.model.Team;
+import org.straddle.model.TeamDay;
 import org.straddle.model.Turn;
 import org.straddle.model.naming.Naming;
 import org.straddle.ui.session.Edit;
@@ -71,8 +74,10 @@ public final class ThingActions {
             return;
         }
         Set<EObject> all = Edit.withDependents(session.event(), things);
-        if (all.size() > things.size() && MessageDialog.open(MessageDialog.QUESTION, shell, TEXTS.text("thingActions.delete", "things", named(things)),
-                TEXTS.text("thingActions.delete.question", "things", named(things), "dependents", dependents(all, things)), SWT.NONE, TEXTS.text("thingActions.delete.button"), TEXTS.text("thingActions.cancel")) != 0) {
+        List<String> along = new ArrayList<>(dependents(all, things));
+        along.addAll(losers(session.event(), all));
+        if (!along.isEmpty() && MessageDialog.open(MessageDialog.QUESTION, shell, TEXTS.text("thingActions.delete", "things", named(things)),
+                TEXTS.text("thingActions.delete.question", "things", named(things), "dependents", along), SWT.NONE, TEXTS.text("thingActions.delete.button"), TEXTS.text("thingActions.cancel")) != 0) {
             return;
         }
         session.execute(Edit.delete(session.editingDomain(), session.event(), things, named(things)));
@@ -95,6 +100,38 @@ public final class ThingActions {
         }
         if (bans > 0) {
             counts.add(TEXTS.text("thingActions.bans", "count", bans));
+        }
+        return counts;
+    }
+
+    /** What stays and loses something: days their base, teams their people or kits, entered drives an end. */
+    private static List<String> losers(Event event, Set<EObject> doomed) {
+        Set<TeamDay> days = new HashSet<>();
+        Set<Team> teams = new HashSet<>();
+        Set<LegTime> drives = new HashSet<>();
+        EcoreUtil.UsageCrossReferencer.findAll(doomed, event).forEach((thing, uses) -> uses.forEach(use -> {
+            EObject loser = use.getEObject();
+            if (doomed.contains(loser) || EcoreUtil.isAncestor(doomed, loser)) {
+                return;
+            }
+            if (loser instanceof TeamDay day) {
+                days.add(day);
+            } else if (loser instanceof Team team) {
+                teams.add(team);
+            } else if (loser instanceof LegTime drive) {
+                drives.add(drive);
+            }
+        }));
+        List<String> counts = new ArrayList<>();
+        if (!days.isEmpty()) {
+            counts.add(TEXTS.text("thingActions.days", "count", days.size(), "teams", days.stream()
+                    .map(day -> Naming.name((Team) day.eContainer())).distinct().sorted().toList()));
+        }
+        if (!teams.isEmpty()) {
+            counts.add(TEXTS.text("thingActions.teams", "teams", teams.stream().map(Naming::name).sorted().toList()));
+        }
+        if (!drives.isEmpty()) {
+            counts.add(TEXTS.text("thingActions.drives", "count", drives.size()));
         }
         return counts;
     }

@@ -27,6 +27,7 @@ import org.straddle.ui.publishing.ExportSites;
 import org.straddle.ui.publishing.PublishEvent;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.EventSession;
+import org.straddle.ui.start.NewEventWizard;
 import org.straddle.ui.session.SessionListener;
 import org.straddle.ui.work.Problem;
 import org.straddle.words.Catalogue;
@@ -51,7 +52,7 @@ final class SessionCommands implements SessionListener {
         BooleanSupplier always = () -> true;
         BooleanSupplier open = session::isOpen;
         commands.add("org.straddle.ui.open", always, EventDialogs::open);
-        commands.add("org.straddle.ui.newEvent", always, EventDialogs::createNew);
+        commands.add("org.straddle.ui.newEvent", always, NewEventWizard::ask);
         commands.add("org.straddle.ui.makeDemo", always, EventDialogs::makeDemo);
         commands.add("org.eclipse.ui.file.save", session::dirty, SaveEvent::save);
         commands.add("org.eclipse.ui.file.saveAs", open, EventDialogs::saveAs);

@@ -24,6 +24,7 @@ import org.eclipse.ui.part.EditorPart;
 import org.straddle.ui.folder.EventDialogs;
 import org.straddle.ui.folder.OpenEvent;
 import org.straddle.ui.folder.RecentEvents;
+import org.straddle.ui.start.NewEventWizard;
 import org.straddle.ui.things.Icons;
 import org.straddle.words.Catalogue;
 
@@ -74,7 +75,7 @@ public final class WelcomePage extends EditorPart {
                 "open", TEXTS.text("welcomePage.open"), TEXTS.text("welcomePage.open.text"),
                 () -> EventDialogs.open(getSite().getShell()));
         link(toolkit, ways, "new", TEXTS.text("welcomePage.new"), TEXTS.text("welcomePage.new.text"),
-                () -> EventDialogs.createNew(getSite().getShell()));
+                () -> NewEventWizard.ask(getSite().getShell()));
         link(toolkit, ways, "demo", TEXTS.text("welcomePage.demo"),
                 TEXTS.text("welcomePage.demo.text"),
                 () -> EventDialogs.makeDemo(getSite().getShell()));

@@ -1,4 +1,4 @@
-package org.straddle.atlas.mark;
+package org.straddle.outlook.things;
 
 import java.util.List;
 import java.util.TreeSet;
