@@ -19,11 +19,21 @@ public final class StillMissing {
     /** One sentence for each gap: what is missing, and where it is entered; empty when a plan can be searched for. */
     public static List<String> of(Event event) {
         List<String> missing = new ArrayList<>();
-        add(missing, event.getFirstDay() == null || event.getLastDay() == null, "stillMissing.days");
-        add(missing, event.getZone() == null, "stillMissing.zone");
-        add(missing, event.getBases().isEmpty(), "stillMissing.bases");
-        add(missing, event.getOperators().isEmpty(), "stillMissing.operators");
-        add(missing, event.getTeams().isEmpty(), "stillMissing.teams");
+        if (event.getFirstDay() == null || event.getLastDay() == null) {
+            missing.add(TEXTS.text("stillMissing.days"));
+        }
+        if (event.getZone() == null) {
+            missing.add(TEXTS.text("stillMissing.zone"));
+        }
+        if (event.getBases().isEmpty()) {
+            missing.add(TEXTS.text("stillMissing.bases"));
+        }
+        if (event.getOperators().isEmpty()) {
+            missing.add(TEXTS.text("stillMissing.operators"));
+        }
+        if (event.getTeams().isEmpty()) {
+            missing.add(TEXTS.text("stillMissing.teams"));
+        }
         event.getTeams().forEach(team -> {
             String name = Naming.name(team);
             if (team.getOperators().isEmpty()) {
@@ -35,23 +45,23 @@ public final class StillMissing {
                 missing.add(TEXTS.text("stillMissing.teamBase", "team", name));
             }
         });
-        add(missing, event.getSites().isEmpty(), "stillMissing.sites");
-        add(missing, event.getBirds().stream().allMatch(bird -> bird.getElementSets().isEmpty()), "stillMissing.elements");
+        if (event.getSites().isEmpty()) {
+            missing.add(TEXTS.text("stillMissing.sites"));
+        }
+        if (event.getBirds().stream().allMatch(bird -> bird.getElementSets().isEmpty())) {
+            missing.add(TEXTS.text("stillMissing.elements"));
+        }
         List<String> unheard = event.getBirds().stream().filter(bird -> !isHeard(bird)).map(Naming::name).toList();
         if (!unheard.isEmpty()) {
             missing.add(TEXTS.text("stillMissing.downlinks", "birds", unheard));
         }
-        add(missing, event.getDemands().isEmpty() && event.getChaserList().isEmpty(), "stillMissing.demand");
+        if (event.getDemands().isEmpty() && event.getChaserList().isEmpty()) {
+            missing.add(TEXTS.text("stillMissing.demand"));
+        }
         return List.copyOf(missing);
     }
 
     private static boolean isHeard(Bird bird) {
         return bird.getDownlink() != null && bird.getDownlink().getLowMhz() > 0;
-    }
-
-    private static void add(List<String> missing, boolean lacks, String key) {
-        if (lacks) {
-            missing.add(TEXTS.text(key));
-        }
     }
 }

@@ -36,10 +36,9 @@ public final class Completion {
         List<String> holds = new ArrayList<>();
         for (String one : all) {
             String plain = plain(one);
-            int at = plain.indexOf(wanted);
-            if (at == 0 || at > 0 && !Character.isLetter(plain.charAt(at - 1))) {
+            if (beginsAWord(plain, wanted)) {
                 begins.add(one);
-            } else if (at > 0) {
+            } else if (plain.contains(wanted)) {
                 holds.add(one);
             }
         }
@@ -47,6 +46,14 @@ public final class Completion {
         // What stands there whole needs no offer.
         return begins.size() == 1 && plain(begins.get(0)).equals(wanted) ? List.of()
                 : begins.subList(0, Math.min(OFFERED, begins.size()));
+    }
+
+    private static boolean beginsAWord(String plain, String wanted) {
+        int at = plain.indexOf(wanted);
+        while (at > 0 && Character.isLetter(plain.charAt(at - 1))) {
+            at = plain.indexOf(wanted, at + 1);
+        }
+        return at >= 0;
     }
 
     private static String plain(String text) {

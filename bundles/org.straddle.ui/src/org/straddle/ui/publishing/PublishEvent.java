@@ -10,6 +10,7 @@ import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.program.Program;
 import org.eclipse.swt.widgets.Shell;
+import org.straddle.check.CheckRule;
 import org.straddle.check.Tally;
 import org.straddle.model.naming.Naming;
 import org.straddle.publish.Audience;
@@ -57,7 +58,7 @@ public final class PublishEvent {
 
     /** Chasers read the frequency first: what would be announced as not known is asked about by name. */
     private static boolean frequenciesKnown(Shell shell, Computed computed) {
-        List<String> birds = computed.findings().stream().filter(finding -> finding.rule().equals("downlink-missing"))
+        List<String> birds = computed.findings().stream().filter(finding -> finding.rule().equals(CheckRule.DOWNLINK_MISSING.id()))
                 .map(finding -> Naming.name(finding.objects().get(0))).sorted().toList();
         return birds.isEmpty() || MessageDialog.open(MessageDialog.WARNING, shell, TEXTS.text("publishEvent.title"),
                 TEXTS.text("publishEvent.frequencies", "birds", birds, "count", birds.size()), SWT.NONE,

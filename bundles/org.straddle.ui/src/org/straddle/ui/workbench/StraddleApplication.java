@@ -36,8 +36,10 @@ public final class StraddleApplication implements IApplication {
                     "reason", String.valueOf(impossible.getMessage()).lines().findFirst().orElse("")));
             return 2;
         }
+        OpenDocuments documents = new OpenDocuments();
+        documents.hear(display);
         try {
-            int end = PlatformUI.createAndRunWorkbench(display, new StraddleWorkbench());
+            int end = PlatformUI.createAndRunWorkbench(display, new StraddleWorkbench(documents));
             return end == PlatformUI.RETURN_RESTART ? EXIT_RESTART : EXIT_OK;
         } finally {
             display.dispose();

@@ -8,10 +8,21 @@ import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchAdvisor;
 import org.eclipse.ui.application.WorkbenchWindowAdvisor;
 import org.straddle.ui.folder.LeaveEvent;
+import org.straddle.ui.folder.OpenEvent;
 import org.straddle.ui.session.EventSession;
 
 /** One window, which shows a start page or an event; keeps its layout between runs. */
 public final class StraddleWorkbench extends WorkbenchAdvisor {
+
+    private final OpenDocuments documents;
+
+    public StraddleWorkbench() {
+        this(new OpenDocuments());
+    }
+
+    StraddleWorkbench(OpenDocuments documents) {
+        this.documents = documents;
+    }
 
     @Override
     public void initialize(IWorkbenchConfigurer configurer) {
@@ -38,6 +49,7 @@ public final class StraddleWorkbench extends WorkbenchAdvisor {
     @Override
     public void postStartup() {
         StartArguments.openNamedEvent();
+        documents.openWith(path -> OpenEvent.open(PlatformUI.getWorkbench().getWorkbenchWindows()[0].getShell(), path));
         IWorkbenchWindow window = PlatformUI.getWorkbench().getActiveWorkbenchWindow();
         if (!EventSession.current().isOpen() && window != null) {
             Welcome.show(window);

@@ -3,6 +3,7 @@ package org.straddle.check.rules.bird;
 import java.util.List;
 import java.util.function.Consumer;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -16,7 +17,7 @@ import org.straddle.outlook.itinerary.Work;
 public final class DownlinkMissing extends ScopedRule<Bird> {
 
     public DownlinkMissing() {
-        super(Scope.BIRD, "downlink-missing", Severity.WARNING);
+        super(Scope.BIRD, CheckRule.DOWNLINK_MISSING.id(), Severity.WARNING);
     }
 
     @Override

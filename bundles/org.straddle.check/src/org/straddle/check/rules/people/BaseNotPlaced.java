@@ -4,6 +4,7 @@ import java.util.Objects;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -16,7 +17,7 @@ import org.straddle.model.Team;
 public final class BaseNotPlaced extends ScopedRule<Team> {
 
     public BaseNotPlaced() {
-        super(Scope.TEAM, "base-not-placed", Severity.WARNING);
+        super(Scope.TEAM, CheckRule.BASE_NOT_PLACED.id(), Severity.WARNING);
     }
 
     @Override

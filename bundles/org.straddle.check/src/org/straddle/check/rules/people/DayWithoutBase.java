@@ -2,6 +2,7 @@ package org.straddle.check.rules.people;
 
 import java.util.function.Consumer;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -15,7 +16,7 @@ import org.straddle.model.TeamDay;
 public final class DayWithoutBase extends ScopedRule<Team> {
 
     public DayWithoutBase() {
-        super(Scope.TEAM, "day-without-base", Severity.WARNING);
+        super(Scope.TEAM, CheckRule.DAY_WITHOUT_BASE.id(), Severity.WARNING);
     }
 
     @Override

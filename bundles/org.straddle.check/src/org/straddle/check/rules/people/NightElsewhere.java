@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Consumer;
 
+import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
@@ -19,7 +20,7 @@ import org.straddle.outlook.itinerary.Itinerary;
 public final class NightElsewhere extends ScopedRule<Team> {
 
     public NightElsewhere() {
-        super(Scope.TEAM, "night-elsewhere", Severity.WARNING);
+        super(Scope.TEAM, CheckRule.NIGHT_ELSEWHERE.id(), Severity.WARNING);
     }
 
     @Override
