@@ -8,6 +8,7 @@ import org.eclipse.jface.window.Window;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.PlatformUI;
 import org.osgi.framework.FrameworkUtil;
+import org.straddle.ui.work.OwnName;
 import org.straddle.words.Catalogue;
 
 /** Who ticks items off: asked for once, then remembered for this user until changed. */
@@ -29,13 +30,14 @@ final class Packer {
     /** Asks even if a name is known. */
     Optional<String> ask(Shell shell) {
         InputDialog dialog = new InputDialog(shell, TEXTS.text("packer.whoPacks"),
-                TEXTS.text("packer.yourNameCall"), memory.get(NAME),
+                TEXTS.text("packer.yourNameCall"), memory.get(NAME) == null ? OwnName.last() : memory.get(NAME),
                 text -> text.isBlank() ? TEXTS.text("packer.enterNameCall") : null);
         if (dialog.open() != Window.OK) {
             return Optional.empty();
         }
         String name = dialog.getValue().strip();
         memory.put(NAME, name);
+        OwnName.remember(name);
         return Optional.of(name);
     }
 }

@@ -30,6 +30,7 @@ import org.straddle.model.naming.Naming;
 import org.straddle.safety.SafetyNotes;
 import org.straddle.safety.SignOff;
 import org.straddle.ui.fields.Dates;
+import org.straddle.ui.work.OwnName;
 import org.straddle.words.Catalogue;
 
 /** Asks a reviewer for a verdict on a site and their name under it. */
@@ -80,7 +81,7 @@ final class SignOffDialog extends TitleAreaDialog {
         Composite body = new Composite((Composite) super.createDialogArea(parent), SWT.NONE);
         body.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         GridLayoutFactory.swtDefaults().numColumns(2).margins(12, 10).applyTo(body);
-        reviewer = field(body, TEXTS.text("signOffDialog.name"), Optional.ofNullable(memory.get(REVIEWER)).orElse(""));
+        reviewer = field(body, TEXTS.text("signOffDialog.name"), Optional.ofNullable(memory.get(REVIEWER)).orElseGet(OwnName::last));
         verdict(body);
         conditions(body);
         date = field(body, TEXTS.text("signOffDialog.day"), dates.print(signOff.date()));
@@ -113,6 +114,7 @@ final class SignOffDialog extends TitleAreaDialog {
     @Override
     protected void okPressed() {
         memory.put(REVIEWER, signOff.reviewer().strip());
+        OwnName.remember(signOff.reviewer());
         super.okPressed();
     }
 

@@ -12,6 +12,7 @@ import org.eclipse.swt.widgets.Text;
 import org.straddle.check.Finding;
 import org.straddle.ui.parts.QuestionDialog;
 import org.straddle.ui.parts.TabLeaves;
+import org.straddle.ui.work.OwnName;
 import org.straddle.words.Catalogue;
 
 /** Asks why findings are accepted, and by whom: both are stored with the event. */
@@ -22,7 +23,7 @@ final class AcceptDialog extends QuestionDialog {
     /** More sentences would not be read. */
     private static final int TOLD = 5;
 
-    private static String lastName = "";
+    private String name = OwnName.last();
 
     private final List<Finding> findings;
     private Text reasonText;
@@ -40,7 +41,7 @@ final class AcceptDialog extends QuestionDialog {
     }
 
     String name() {
-        return lastName;
+        return name;
     }
 
     @Override
@@ -57,7 +58,7 @@ final class AcceptDialog extends QuestionDialog {
                 .applyTo(reasonText);
         new Label(body, SWT.NONE).setText(TEXTS.text("acceptDialog.name"));
         nameText = new Text(body, SWT.BORDER);
-        nameText.setText(lastName);
+        nameText.setText(name);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(nameText);
         reasonText.addModifyListener(change -> answered());
         nameText.addModifyListener(change -> answered());
@@ -80,7 +81,8 @@ final class AcceptDialog extends QuestionDialog {
     @Override
     protected void okPressed() {
         reason = reasonText.getText().strip();
-        lastName = nameText.getText().strip();
+        name = nameText.getText().strip();
+        OwnName.remember(name);
         super.okPressed();
     }
 }

@@ -27,6 +27,7 @@ import org.straddle.ui.publishing.ExportSites;
 import org.straddle.ui.publishing.PublishEvent;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.EventSession;
+import org.straddle.ui.start.AddSeveral;
 import org.straddle.ui.start.NewEventWizard;
 import org.straddle.ui.session.SessionListener;
 import org.straddle.ui.work.Problem;
@@ -64,6 +65,7 @@ final class SessionCommands implements SessionListener {
         });
         commands.add("org.straddle.ui.importElements", open, ImportElements::ask);
         commands.add("org.straddle.ui.importSites", open, ImportSites::ask);
+        commands.add("org.straddle.ui.addSeveral", open, AddSeveral::ask);
         commands.add("org.straddle.ui.exportSites", open, ExportSites::ask);
         commands.add("org.straddle.ui.addLayer", open, AddLayer::ask);
         commands.add("org.straddle.ui.propose", open, SessionCommands::searchForPlan);
