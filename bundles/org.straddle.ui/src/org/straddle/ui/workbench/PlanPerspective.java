@@ -37,7 +37,6 @@ public final class PlanPerspective implements IPerspectiveFactory {
     @Override
     public void createInitialLayout(IPageLayout layout) {
         String editors = layout.getEditorArea();
-        layout.setEditorAreaVisible(true);
         layout.setEditorAreaVisible(false);
         layout.addView(ExplorerView.ID, IPageLayout.LEFT, 0.22f, editors);
 
