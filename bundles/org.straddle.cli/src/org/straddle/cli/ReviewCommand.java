@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.TreeSet;
 
 import org.eclipse.emf.edit.command.SetCommand;
@@ -17,6 +18,8 @@ import org.straddle.check.gate.GateEntry;
 import org.straddle.check.gate.GateItem;
 import org.straddle.check.gate.Gates;
 import org.straddle.check.run.Checks;
+import org.straddle.exchange.maps.LayerSource;
+import org.straddle.exchange.maps.WiresOnMaps;
 import org.straddle.model.Event;
 import org.straddle.model.InertText;
 import org.straddle.model.Review;
@@ -27,6 +30,7 @@ import org.straddle.model.naming.Naming;
 import org.straddle.outlook.BoundaryRule;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.itinerary.Itinerary;
+import org.straddle.publish.site.QuestionSheet;
 import org.straddle.publish.site.SiteSheet;
 import org.straddle.publish.site.SiteSheetHtml;
 import org.straddle.publish.site.SiteSheetPdf;
@@ -36,6 +40,9 @@ import org.straddle.safety.SafetyNotes;
 import org.straddle.safety.SecondSignature;
 import org.straddle.safety.explain.Figure;
 import org.straddle.safety.explain.SiteFigures;
+import org.straddle.safety.guided.GuidedReview;
+import org.straddle.safety.guided.HazardProposal;
+import org.straddle.safety.guided.HazardProposals;
 import org.straddle.store.EventFolder;
 import org.straddle.words.Catalogue;
 
@@ -67,6 +74,9 @@ final class ReviewCommand extends EventCommand {
     @Option(names = "--sheet")
     private boolean sheet;
 
+    @Option(names = "--questions")
+    private boolean questions;
+
     @Option(names = "--out", paramLabel = "DIR")
     private Path target;
 
@@ -83,8 +93,11 @@ final class ReviewCommand extends EventCommand {
             folder.save();
             event = folder.event();
         }
-        if (sheet != (target != null)) {
+        if ((sheet || questions) != (target != null) || sheet && questions) {
             throw new WrongInput(TEXTS.text("reviewCommand.sheet.out"));
+        }
+        if (questions) {
+            return writeQuestions();
         }
         if (sheet) {
             writeSheets();
@@ -149,14 +162,33 @@ final class ReviewCommand extends EventCommand {
         Outlook outlook = opened.outlook(err());
         Site only = site == null ? null : OpenEvent.named(site, outlook.event().getSites(), Site::getName, StraddlePackage.Literals.SITE);
         List<SiteSheet> sheets = SiteSheets.of(outlook, Checks.standard().run(outlook, new ConsoleProgress(err())), only);
+        write(sheets);
+        if (sheets.isEmpty()) {
+            out().println(TEXTS.text("reviewCommand.sheet.none"));
+        }
+    }
+
+    /** The questions of a review of the site, with what facts propose, for somebody with a pencil. */
+    private int writeQuestions() throws Exception {
+        if (site == null) {
+            throw new WrongInput(TEXTS.text("reviewCommand.questions.site"));
+        }
+        Outlook outlook = opened.outlook(err());
+        Site chosen = OpenEvent.named(site, outlook.event().getSites(), Site::getName, StraddlePackage.Literals.SITE);
+        LocalDate day = day(outlook.event(), uses(outlook.event(), chosen));
+        OptionalDouble wires = outlook.isPlaced(chosen) ? WiresOnMaps.nearestM(LayerSource.of(opened.folder()), outlook.position(chosen),
+                new ConsoleProgress(err())) : OptionalDouble.empty();
+        List<HazardProposal> proposed = HazardProposals.of(outlook, chosen, Itinerary.of(outlook.event()).at(chosen), day, wires);
+        write(List.of(QuestionSheet.of(GuidedReview.begin(chosen, day, outlook.event().getPolicies(), proposed))));
+        return StraddleCommand.DONE;
+    }
+
+    private void write(List<SiteSheet> pages) throws IOException {
         Files.createDirectories(target);
-        for (SiteSheet page : sheets) {
+        for (SiteSheet page : pages) {
             write(target.resolve(page.file() + ".html"), SiteSheetHtml.of(page).getBytes(StandardCharsets.UTF_8));
             write(target.resolve(page.file() + "-a4.pdf"), SiteSheetPdf.of(page, SiteSheetPdf.Format.A4));
             write(target.resolve(page.file() + "-letter.pdf"), SiteSheetPdf.of(page, SiteSheetPdf.Format.LETTER));
-        }
-        if (sheets.isEmpty()) {
-            out().println(TEXTS.text("reviewCommand.sheet.none"));
         }
     }
 

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -33,6 +34,8 @@ import org.straddle.safety.HeatLevel;
 import org.straddle.safety.ReviewState;
 import org.straddle.safety.SafetyNotes;
 import org.straddle.safety.WindLevel;
+import org.straddle.safety.guided.HazardProposal;
+import org.straddle.safety.guided.HazardProposals;
 import org.straddle.words.Catalogue;
 import org.straddle.words.TimeText;
 
@@ -78,7 +81,7 @@ final class GateQuestions {
             case REVIEW -> sites(notes -> notes.state().holds() ? List.of() : List.of(notes.state().sentence()));
             case VISIT -> sites(notes -> notes.visitTrouble().stream().toList());
             case PERMISSION -> sites(notes -> notes.permissionTrouble().stream().toList());
-            case HAZARDS -> sites(SafetyNotes::hazardTrouble);
+            case HAZARDS -> Stream.concat(sites(SafetyNotes::hazardTrouble).stream(), proposed().stream()).toList();
             case BLOCKERS -> blockers();
             case CREW -> CrewQuestions.of(team, outlook.policies(), traffic());
             case PACKED -> packed();
@@ -158,6 +161,21 @@ final class GateQuestions {
             days.stream().map(used -> trouble.apply(SafetyNotes.of(site, used, outlook.event().getPolicies())))
                     .filter(found -> !found.isEmpty()).findFirst().ifPresent(found -> open.add(new OpenPoint(
                             TEXTS.text("open.site", "site", Naming.name(site), "trouble", String.join(" ", found)), site)));
+        }
+        return open;
+    }
+
+    /** Hazards that facts propose and nobody has accepted or declined. The weather is an item of its own; maps are read when questions are asked. */
+    private List<OpenPoint> proposed() {
+        List<OpenPoint> open = new ArrayList<>();
+        for (Site site : stays.stream().map(Stay::site).distinct().toList()) {
+            List<Stay> there = stays.stream().filter(stay -> stay.site() == site).toList();
+            List<HazardProposal> waiting = HazardProposals.open(outlook, site, there, localDate(there.get(0).window().start()), OptionalDouble.empty())
+                    .stream().filter(proposal -> !proposal.ofForecast()).toList();
+            if (!waiting.isEmpty()) {
+                open.add(new OpenPoint(TEXTS.text("open.proposed", "site", Naming.name(site), "count", waiting.size(), "what",
+                        waiting.stream().map(HazardProposal::what).toList()), site));
+            }
         }
         return open;
     }

@@ -18,6 +18,7 @@ public final class SiteSheetHtml {
             p { margin: 1pt 0; white-space: pre-wrap; }
             .held { border: 3px solid #000; font-size: 13pt; font-weight: bold; padding: 3pt; margin: 3pt 0; }
             footer { font-size: 8pt; margin-top: 5pt; border-top: 1px solid #000; }
+            @media screen and (max-width: 600px) { body { font-size: 13pt; margin: 8px; } h2 { font-size: 14pt; } p { overflow-wrap: anywhere; } footer { font-size: 10pt; } }
             """;
 
     private SiteSheetHtml() {
