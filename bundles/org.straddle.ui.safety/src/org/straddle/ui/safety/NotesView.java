@@ -34,6 +34,7 @@ import org.straddle.safety.SafetyNotes;
 import org.straddle.safety.SecondSignature;
 import org.straddle.ui.parts.Chooser;
 import org.straddle.ui.parts.ThingView;
+import org.straddle.ui.safety.guided.GuideThrough;
 import org.straddle.ui.session.Edit;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.things.Icons;
@@ -67,9 +68,10 @@ public final class NotesView extends ThingView<Site> {
     protected void equip(Composite content) {
         super.equip(content);
         Action sign = act(TEXTS.text("notesView.sign"), "review", this::signOff);
+        Action guided = act(TEXTS.text("notesView.guided"), "mend", this::guide);
         Action second = act(TEXTS.text("notesView.second"), "operator", this::signToo);
         Action open = act(TEXTS.text("notesView.open"), "open", () -> session.reveal(thing()));
-        Stream.of(sign, second, open).forEach(getViewSite().getActionBars().getToolBarManager()::add);
+        Stream.of(guided, sign, second, open).forEach(getViewSite().getActionBars().getToolBarManager()::add);
     }
 
     @Override
@@ -115,12 +117,15 @@ public final class NotesView extends ThingView<Site> {
     }
 
     private void state(Composite body) {
-        Composite row = row(body, 5);
+        Composite row = row(body, 6);
         stateIcon = new Label(row, SWT.NONE);
         stateWord = new Label(row, SWT.NONE);
         stateWord.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
         stateSentence = new Label(row, SWT.WRAP);
         stateSentence.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+        Button guided = new Button(row, SWT.PUSH);
+        guided.setText(TEXTS.text("notesView.guided"));
+        guided.addSelectionListener(SelectionListener.widgetSelectedAdapter(pressed -> guide()));
         second = new Button(row, SWT.PUSH);
         second.setText(TEXTS.text("notesView.second"));
         second.addSelectionListener(SelectionListener.widgetSelectedAdapter(pressed -> signToo()));
@@ -168,6 +173,11 @@ public final class NotesView extends ThingView<Site> {
             session.execute(Edit.add(session.editingDomain(), site, Literals.SITE__REVIEWS, review,
                     TEXTS.text("notesView.sign.undo", "site", Naming.name(site))));
         }
+    }
+
+    private void guide() {
+        LocalDate today = zoneToday();
+        new GuideThrough(session, getSite().getShell()).ask(thing(), day, today.isAfter(day) ? day : today);
     }
 
     /** The name of somebody else under a review that one person signed. */
