@@ -101,7 +101,7 @@ public final class ShorterStays {
     private void useFreeTime(int day, double[] whim) {
         double[] favour = new double[problem.siteCount()];
         Arrays.fill(favour, 1);
-        Taste elsewhere = new Taste(favour, whim, problem.drivingPricePerHour(), false);
+        Taste elsewhere = new Taste(favour, whim, problem.drivingPricePerHour(), false, Insertion.Order.MOST_FOR_TIME, null);
         List<Stay> before = List.copyOf(roster.day(day));
         double worth = roster.worth();
         for (Gap gap : Gap.between(problem, day, roster.day(day))) {
