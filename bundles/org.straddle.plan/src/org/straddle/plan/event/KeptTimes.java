@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 
 import org.straddle.model.Stop;
+import org.straddle.outlook.HoldFigures;
 import org.straddle.plan.problem.BannedTimes;
 import org.straddle.plan.problem.PlanDay;
 import org.straddle.plan.problem.PlanProblem;
@@ -25,11 +26,13 @@ final class KeptTimes {
     private final EventProblem event;
     private final Roster roster;
     private final PlanProblem problem;
+    private final int longest;
 
     private KeptTimes(EventProblem event, Roster roster) {
         this.event = event;
         this.roster = roster;
         problem = event.problem();
+        longest = EventChances.clockSeconds(HoldFigures.of(event.outlook().event().getPolicies()).longestStop());
     }
 
     static void restore(EventProblem event, Roster roster) {
@@ -66,8 +69,10 @@ final class KeptTimes {
                 previous.map(Stay::departure).orElse(day.from()), stay.site());
         int latest = problem.departure(stay.day(), stay.site(), next.map(Stay::site).orElse(day.endPlace()),
                 next.map(Stay::arrival).orElse(day.until()));
-        int arrival = Math.max(event.clock().floor(planned.start()), earliest);
-        int departure = Math.min(event.clock().ceiling(planned.end()), latest);
+        // To whole minutes, and no longer at one stop than a team may be.
+        int arrival = Math.max(Math.max(event.clock().floor(planned.start()), wholeMinute(earliest)), stay.departure() - longest);
+        int departure = Math.min(Math.min(event.clock().ceiling(planned.end()), Math.floorDiv(latest, 60) * 60),
+                Math.min(arrival, stay.arrival()) + longest);
         boolean sooner = arrival < stay.arrival() && isFree(stay, arrival, stay.arrival());
         boolean later = departure > stay.departure() && isFree(stay, stay.departure(), departure);
         if (sooner || later) {
@@ -75,6 +80,10 @@ final class KeptTimes {
             roster.add(new Stay(stay.day(), stay.site(), sooner ? arrival : stay.arrival(),
                     later ? departure : stay.departure(), stay.turns(), Optional.empty()));
         }
+    }
+
+    private static int wholeMinute(int seconds) {
+        return (seconds + 59) / 60 * 60;
     }
 
     private boolean isFree(Stay stay, int from, int until) {

@@ -12,6 +12,7 @@ import org.straddle.ui.explorer.ExplorerView;
 import org.straddle.ui.findings.FindingsView;
 import org.straddle.ui.passes.PassesView;
 import org.straddle.ui.planning.PlanningView;
+import org.straddle.ui.planning.SplitView;
 import org.straddle.ui.work.Problem;
 import org.straddle.words.Catalogue;
 
@@ -51,6 +52,7 @@ public final class PlanPerspective implements IPerspectiveFactory {
         below.addView(FindingsView.ID);
         below.addView(PassesView.ID);
         below.addView(PlanningView.ID);
+        below.addView(SplitView.ID);
         whenInstalled(below, PACKING);
         whenInstalled(below, SAFETY_NOTES);
         below.addPlaceholder(PROGRESS);
