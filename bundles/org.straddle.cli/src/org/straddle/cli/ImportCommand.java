@@ -3,7 +3,9 @@ package org.straddle.cli;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 import org.straddle.exchange.CoordinateOrder;
 import org.straddle.exchange.CoordinateOutOfRange;
@@ -69,6 +71,9 @@ final class ImportCommand extends EventCommand {
     @Option(names = "--chasers")
     private boolean chasers;
 
+    @Option(names = "--skip-unreadable")
+    private boolean skipUnreadable;
+
     @Option(names = "--forecast", paramLabel = "SITE")
     private String forecast;
 
@@ -128,16 +133,27 @@ final class ImportCommand extends EventCommand {
         }
     }
 
+    /** All files are read before anything is changed; a line that cannot be read stops all, unless somebody asked to skip it. */
     private int importChasers(EventFolder folder) throws Exception {
+        Map<Path, ChaserList> lists = new LinkedHashMap<>();
+        int refused = 0;
         for (Path file : files) {
             ChaserList list = ChaserList.read(SourceFile.read(file));
-            list.refused().forEach(refused -> err().println(TEXTS.text("importCommand.chaserRefused",
-                    "file", file.getFileName(), "line", refused.line(), "why", refused.why())));
+            list.refused().forEach(line -> err().println(TEXTS.text("importCommand.chaserRefused",
+                    "file", file.getFileName(), "line", line.line(), "why", line.why(), "skipped", skipUnreadable)));
+            refused += list.refused().size();
+            lists.put(file, list);
+        }
+        if (refused > 0 && !skipUnreadable) {
+            throw new WrongInput(TEXTS.text("importCommand.chasersUnread", "refused", refused));
+        }
+        for (Map.Entry<Path, ChaserList> read : lists.entrySet()) {
+            ChaserList list = read.getValue();
             ChaserImport found = ChaserImport.into(folder.event(), list);
             if (!found.isEmpty()) {
                 Edit.execute(found::command);
             }
-            out().println(TEXTS.text("importCommand.chasers", "file", file.getFileName(), "added", found.added().size(),
+            out().println(TEXTS.text("importCommand.chasers", "file", read.getKey().getFileName(), "added", found.added().size(),
                     "changed", found.changed().size(), "known", found.known(), "doubles", list.doubles(),
                     "refused", list.refused().size()));
         }
