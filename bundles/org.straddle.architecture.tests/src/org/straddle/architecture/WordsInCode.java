@@ -24,7 +24,11 @@ final class WordsInCode {
 
     private static final Pattern WORDS = Pattern.compile("(?s).*(?:\\p{L}{2,}[,;:.]? |\\s\\p{L}{2,}).*");
 
-    private static final Pattern FOR_DEVELOPERS = Pattern.compile("(?s)(?![A-Z][a-z]).*");
+    /** What a developer did wrong begins small and is no sentence. */
+    private static final Pattern FOR_DEVELOPERS = Pattern.compile("(?s)(?![A-Z][a-z])(?!.*\\p{L}[.!?](?: |$)).*");
+
+    /** A name with its number: {@code NMEA 0183}. */
+    private static final Pattern NAME = Pattern.compile("\\p{L}+ [0-9.]+");
 
     /** The beginning of an element with an attribute, whose value follows. */
     private static final Pattern MARKUP = Pattern.compile("<\\w+ \\w+=\\\\\"");
@@ -45,7 +49,7 @@ final class WordsInCode {
         List<LiteralStringValueExpr> literals = new ArrayList<>(unit.findAll(StringLiteralExpr.class));
         literals.addAll(unit.findAll(TextBlockLiteralExpr.class));
         literals.stream().filter(literal -> WORDS.matcher(literal.getValue().replace("\\n", "\n")).matches()
-                && !MARKUP.matcher(literal.getValue()).matches() && !isSpared(literal)).forEach(literal -> found.add(where(file, literal) + literal));
+                && !NAME.matcher(literal.getValue()).matches() && !MARKUP.matcher(literal.getValue()).matches() && !isSpared(literal)).forEach(literal -> found.add(where(file, literal) + literal));
         unit.findAll(MethodCallExpr.class).stream().filter(WordsInCode::formats)
                 .forEach(call -> found.add(where(file, call) + call.getNameAsString()));
         return found;

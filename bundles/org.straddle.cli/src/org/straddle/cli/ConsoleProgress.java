@@ -61,7 +61,7 @@ final class ConsoleProgress extends NullProgressMonitor {
         long now = System.nanoTime();
         if (now >= next && name != null && !name.isBlank()) {
             next = now + EVERY_NANOS;
-            err.println(TEXTS.text("consoleProgress.text2", "name", name));
+            err.println(TEXTS.text("consoleProgress.name", "name", name));
             err.flush();
         }
     }

@@ -62,7 +62,7 @@ final class PassesCommand extends EventCommand {
                 .filter(p -> p.pass().peakElevationDeg() >= leastPeakDeg).peek(p -> count[0]++);
         rows.print(new Table(columns(), () -> passes.map(pass -> row(pass, outlook)).iterator()), out());
         if (rows.forPeople()) {
-            out().println(TEXTS.text("passesCommand.passesTimesUtc2", "count", count[0], "zone", outlook.zone()));
+            out().println(TEXTS.text("passesCommand.passesLocal", "count", count[0], "zone", outlook.zone()));
             outlook.orientationNotice().ifPresent(out()::println);
         }
         return StraddleCommand.DONE;

@@ -71,7 +71,7 @@ public final class MapSource {
         String name = path.getFileName() == null ? path.toString() : path.getFileName().toString();
         if (!Files.isRegularFile(path)) {
             throw new ReadException(name, 0, Files.exists(path) ? TEXTS.text("mapSource.notPlainFile")
-                    : TEXTS.text("mapSource.thereSuchFile2"),
+                    : TEXTS.text("mapSource.noSuchFile"),
                     rightFile);
         }
         try {

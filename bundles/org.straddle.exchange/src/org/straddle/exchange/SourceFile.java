@@ -37,7 +37,7 @@ public final class SourceFile {
         String name = path.getFileName().toString();
         if (!Files.isRegularFile(path)) {
             throw new ReadException(name, 0, Files.exists(path) ? TEXTS.text("mapSource.notPlainFile")
-                    : TEXTS.text("mapSource.thereSuchFile2"),
+                    : TEXTS.text("mapSource.noSuchFile"),
                     RIGHT_FILE);
         }
         try (InputStream in = Files.newInputStream(path)) {

@@ -66,7 +66,7 @@ public record Waypoint(GeoPosition position, OptionalDouble altitudeM, String na
         Candidate candidate = ranked.candidate();
         String squares = candidate.squares().stream().map(Square::name).collect(Collectors.joining(" "));
         String road = candidate.road().name();
-        String description = TEXTS.text("waypoint.mRoadStand", "squares", squares, "bandM", candidate.bandM(),
+        String description = TEXTS.text("waypoint.roadToStand", "squares", squares, "bandM", candidate.bandM(),
                 "points", ranked.points());
         return new Waypoint(candidate.position(), candidate.boundary() + (road.isEmpty() ? "" : " " + road), description,
                 candidate.kind().name().toLowerCase(Locale.ROOT));

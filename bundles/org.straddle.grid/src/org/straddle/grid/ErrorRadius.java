@@ -55,7 +55,7 @@ public enum ErrorRadius {
      */
     public double toR95M(double radiusM) {
         if (!(radiusM >= 0) || !Double.isFinite(radiusM)) {
-            throw new IllegalArgumentException(TEXTS.text("errorRadius.errorMRadius", "radiusM", radiusM));
+            throw new IllegalArgumentException(TEXTS.text("errorRadius.radius", "radiusM", radiusM));
         }
         return this == R95 ? radiusM : radiusM * Presence.R95_PER_SIGMA / perSigma();
     }

@@ -2,6 +2,8 @@ package org.straddle.grid;
 
 import java.util.List;
 
+import org.straddle.words.Catalogue;
+
 /**
  * The meeting point of four squares. Prints as {@code 64°N 20°W}.
  *
@@ -9,6 +11,8 @@ import java.util.List;
  * @param longitudeDeg even degree, -180 to 178 (180 is taken for -180)
  */
 public record GridCorner(int latitudeDeg, int longitudeDeg) implements Boundary {
+
+    private static final Catalogue TEXTS = Catalogue.of(GridCorner.class);
 
     /** @throws IllegalArgumentException if four squares do not meet there */
     public GridCorner {
@@ -26,8 +30,7 @@ public record GridCorner(int latitudeDeg, int longitudeDeg) implements Boundary 
                 return new GridCorner(first.degree(), second.degree());
             }
         }
-        throw new IllegalArgumentException("\"" + Quoted.shortened(text)
-                + "\" is not a corner of four squares. Write latitude, then longitude, for example 64°N 20°W.");
+        throw new IllegalArgumentException(TEXTS.text("gridCorner.unreadable", "text", Quoted.shortened(text)));
     }
 
     public GeoPosition position() {

@@ -57,8 +57,7 @@ public record GridLine(Kind kind, int degree) implements Boundary {
     public static GridLine parse(String text) {
         Matcher form = FORM.matcher(text == null ? "" : text.strip().toUpperCase(Locale.ROOT));
         if (!form.matches()) {
-            throw new IllegalArgumentException("\"" + Quoted.shortened(text)
-                    + "\" is not a line between squares. Write, for example, 20°W or 64°N.");
+            throw new IllegalArgumentException(TEXTS.text("gridLine.unreadable", "text", Quoted.shortened(text)));
         }
         String letter = form.group(2);
         int degree = Integer.parseInt(form.group(1)) * ("SW".contains(letter) ? -1 : 1);

@@ -3,6 +3,8 @@ package org.straddle.grid;
 import java.util.Locale;
 import java.util.regex.Pattern;
 
+import org.straddle.words.Catalogue;
+
 /**
  * A Maidenhead locator of 2 to 10 characters: field (20° by 10°), square (2° by 1°), subsquare
  * (5′ by 2.5′), extended square (30″ by 15″) and its 24th parts (1.25″ by 0.625″).
@@ -18,6 +20,8 @@ import java.util.regex.Pattern;
  */
 public record Locator(String text) {
 
+    private static final Catalogue TEXTS = Catalogue.of(Locator.class);
+
     private static final Pattern FORM =
             Pattern.compile("[A-R]{2}(?:[0-9]{2}(?:[A-X]{2}(?:[0-9]{2}(?:[A-X]{2})?)?)?)?");
 
@@ -28,8 +32,7 @@ public record Locator(String text) {
     public Locator {
         String capitals = text == null ? "" : text.strip().toUpperCase(Locale.ROOT);
         if (!FORM.matcher(capitals).matches()) {
-            throw new IllegalArgumentException("\"" + Quoted.shortened(text) + "\" is not a locator. A locator has"
-                    + " two letters A-R, then two digits, then two letters A-X, and so on, for example HP94 or HP94bc.");
+            throw new IllegalArgumentException(TEXTS.text("locator.unreadable", "text", Quoted.shortened(text)));
         }
         text = capitals.length() <= 4 ? capitals
                 : capitals.substring(0, 4) + capitals.substring(4).toLowerCase(Locale.ROOT);

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 
+import org.straddle.words.Catalogue;
+
 /**
  * What things on a map are to a rove, such as {@code road} or {@code power-line}. Any word will do; the
  * constants are those with a usual weight (see {@link Surroundings#usual}).
@@ -11,6 +13,8 @@ import java.util.Objects;
  * @param name in lower case, words joined by hyphens; the plural of a known role is taken for the role
  */
 public record MapRole(String name) {
+
+    private static final Catalogue TEXTS = Catalogue.of(MapRole.class);
 
     // Before the constants, whose constructor asks it.
     private static final List<String> NAMES = List.of("road", "power-line", "building", "railway", "quarry");
@@ -28,8 +32,7 @@ public record MapRole(String name) {
     public MapRole {
         name = singular(Objects.requireNonNull(name, "name").strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", "-"));
         if (!name.matches("[\\p{L}\\p{N}-]{1,40}")) {
-            throw new IllegalArgumentException("\"" + Quoted.shortened(name)
-                    + "\" is not a role. Write a word such as road or power-line.");
+            throw new IllegalArgumentException(TEXTS.text("mapRole.unreadable", "text", Quoted.shortened(name)));
         }
     }
 

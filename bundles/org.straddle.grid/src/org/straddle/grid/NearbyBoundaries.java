@@ -39,7 +39,7 @@ public final class NearbyBoundaries {
     public static List<NearBoundary> of(GeoPosition position, double maxDistanceM) {
         if (!(maxDistanceM >= 0 && maxDistanceM <= FARTHEST_M)) {
             throw new IllegalArgumentException(
-                    TEXTS.text("nearbyBoundaries.distanceMNot", "maxDistanceM", maxDistanceM, "farthestM", FARTHEST_M));
+                    TEXTS.text("nearbyBoundaries.distance", "maxDistanceM", maxDistanceM, "farthestM", FARTHEST_M));
         }
         List<NearBoundary> near = new ArrayList<>();
         List<GridLine> parallels = new ArrayList<>();

@@ -36,7 +36,7 @@ public final class PositionText {
     private static final Pattern DECIMAL_COMMA = Pattern.compile("(?<=\\d),(?=\\d)");
 
     private static final String EXAMPLES =
-            TEXTS.text("positionText.writeExampleN");
+            TEXTS.text("positionText.example");
 
     private PositionText() {
     }
@@ -133,7 +133,7 @@ public final class PositionText {
         Angle first = angles.get(0);
         Angle second = angles.get(1);
         if (first.letter.isPresent() != second.letter.isPresent()) {
-            throw refused(text, TEXTS.text("positionText.hasLetterN"));
+            throw refused(text, TEXTS.text("positionText.oneLetter"));
         }
         if (first.letter.isPresent() && first.isLongitude() == second.isLongitude()) {
             throw refused(text, TEXTS.text("positionText.hasTwoValues", "isLongitude", first.isLongitude()));

@@ -1,5 +1,7 @@
 package org.straddle.grid;
 
+import org.straddle.words.Catalogue;
+
 /**
  * How near a road has to come.
  *
@@ -10,16 +12,18 @@ package org.straddle.grid;
  */
 public record ScoutReach(double spanM, double cornerDistanceM) {
 
+    private static final Catalogue TEXTS = Catalogue.of(ScoutReach.class);
+
     public static final double LONGEST_SPAN_M = 1000;
     public static final double FARTHEST_CORNER_M = 10_000;
 
     /** @throws IllegalArgumentException with a sentence for the user if a length is out of range */
     public ScoutReach {
         if (!(spanM > 0 && spanM <= LONGEST_SPAN_M)) {
-            throw new IllegalArgumentException("A station span of " + spanM + " m is not above 0 and up to 1000 m.");
+            throw new IllegalArgumentException(TEXTS.text("scoutReach.span", "spanM", spanM, "mostM", LONGEST_SPAN_M));
         }
         if (!(cornerDistanceM >= 0 && cornerDistanceM <= FARTHEST_CORNER_M)) {
-            throw new IllegalArgumentException("A corner distance of " + cornerDistanceM + " m is not between 0 and 10000 m.");
+            throw new IllegalArgumentException(TEXTS.text("scoutReach.corner", "distanceM", cornerDistanceM, "mostM", FARTHEST_CORNER_M));
         }
     }
 

@@ -3,6 +3,8 @@ package org.straddle.grid;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.straddle.words.Catalogue;
+
 /**
  * A Maidenhead square: four characters, 2° of longitude by 1° of latitude.
  *
@@ -13,6 +15,8 @@ import java.util.List;
  */
 public record Square(String name) implements Comparable<Square> {
 
+    private static final Catalogue TEXTS = Catalogue.of(Square.class);
+
     static final int COLUMNS = 180;
     static final int ROWS = 180;
 
@@ -20,8 +24,7 @@ public record Square(String name) implements Comparable<Square> {
     public Square {
         String given = name == null ? "" : name.strip();
         if (given.length() != 4) {
-            throw new IllegalArgumentException("\"" + Quoted.shortened(name)
-                    + "\" is not a square. A square has two letters A-R and two digits, for example HP94.");
+            throw new IllegalArgumentException(TEXTS.text("square.unreadable", "text", Quoted.shortened(name)));
         }
         name = new Locator(given).text();
     }

@@ -68,7 +68,7 @@ public record Standing(Kind kind, List<Square> squares, Optional<NearBoundary> b
 
     private static void requireLength(String name, double metres) {
         if (!(metres >= 0 && metres <= NearbyBoundaries.FARTHEST_M)) {
-            throw new IllegalArgumentException(name + " of " + metres + " m is not a usable length.");
+            throw new IllegalArgumentException(TEXTS.text("standing.length", "name", name, "metres", metres));
         }
     }
 }

@@ -37,7 +37,7 @@ public record StationSpread(Standing.Kind kind, double spanM, double offM, doubl
 
     public StationSpread {
         if (!(spanM >= 0 && offM >= 0 && otherOffM >= 0) || !Double.isFinite(spanM + offM + otherOffM)) {
-            throw new IllegalArgumentException(TEXTS.text("stationSpread.spanMDistances", "spanM", spanM, "offM", offM,
+            throw new IllegalArgumentException(TEXTS.text("stationSpread.lengths", "spanM", spanM, "offM", offM,
                     "otherOffM", otherOffM));
         }
     }

@@ -11,6 +11,7 @@ import net.sf.geographiclib.GeodesicLine;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.strtree.STRtree;
+import org.straddle.words.Catalogue;
 
 /**
  * Things of one role around the candidates, and what nearness to them is worth. Straight away from the
@@ -21,6 +22,8 @@ import org.locationtech.jts.index.strtree.STRtree;
  * ellipsoid, good to 0.1 m.
  */
 public final class Surroundings {
+
+    private static final Catalogue TEXTS = Catalogue.of(Surroundings.class);
 
     /** Farther away nothing matters to a site by the road. */
     public static final double FARTHEST_M = 10_000;
@@ -37,10 +40,10 @@ public final class Surroundings {
         /** @throws IllegalArgumentException with a sentence for the user if a value is out of range */
         public Weight {
             if (!(Math.abs(weight) <= 100)) {
-                throw new IllegalArgumentException("A weight of " + weight + " is not between -100 and 100 points.");
+                throw new IllegalArgumentException(TEXTS.text("surroundings.weight", "weight", weight));
             }
             if (!(reachM > 0 && reachM <= FARTHEST_M)) {
-                throw new IllegalArgumentException("A reach of " + reachM + " m is not above 0 and up to 10000 m.");
+                throw new IllegalArgumentException(TEXTS.text("surroundings.reach", "reachM", reachM, "mostM", FARTHEST_M));
             }
         }
     }

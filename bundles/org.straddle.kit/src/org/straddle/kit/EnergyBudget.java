@@ -59,7 +59,7 @@ public record EnergyBudget(Energy energy, double usable, double coldestDegC) {
     public String sentence() {
         return TEXTS.text("energyBudget.whWhStored", "givesWh", FigureText.inCurrent().atMost(1, givesWh()),
                 "storedWh", FigureText.inCurrent().atMost(1, energy.storedWh()), "usable", FigureText.inCurrent().atMost(1, usable * 100),
-                "leftAt", leftAt(coldestDegC) < 1 ? TEXTS.text("energyBudget.lessColdC",
+                "leftAt", leftAt(coldestDegC) < 1 ? TEXTS.text("energyBudget.cold",
                 "leftAt", FigureText.inCurrent().atMost(1, 100 * (1 - leftAt(coldestDegC))), "coldestDegC", FigureText.inCurrent().atMost(1, coldestDegC)) : "");
     }
 }

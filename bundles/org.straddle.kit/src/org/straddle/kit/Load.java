@@ -34,7 +34,7 @@ public record Load(double kitKg, int notWeighed, OptionalDouble allowedKg) {
     public String sentence() {
         String weighed = TEXTS.text("load.weighed", "kg", FigureText.inCurrent().kilograms(kitKg), "notWeighed", notWeighed);
         if (allowedKg.isEmpty()) {
-            return TEXTS.text("load.vehicleSLoad", "weighed", weighed);
+            return TEXTS.text("load.unknown", "weighed", weighed);
         }
         String allowed = FigureText.inCurrent().kilograms(allowedKg.getAsDouble());
         return exceeded() ? TEXTS.text("load.moreThanVehicle", "weighed", weighed, "allowed", allowed)

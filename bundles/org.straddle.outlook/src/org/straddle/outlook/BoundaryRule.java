@@ -64,6 +64,6 @@ public record BoundaryRule(Boundary boundary, List<StationPart> parts, double ma
     }
 
     private static String metresDown(double length) {
-        return TEXTS.text("boundaryRule.m2", "floor", Math.floor(length * 10) / 10);
+        return TEXTS.text("boundaryRule.metres", "floor", Math.floor(length * 10) / 10);
     }
 }

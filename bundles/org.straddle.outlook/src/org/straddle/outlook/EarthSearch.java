@@ -25,7 +25,7 @@ public final class EarthSearch {
 
     /** All days since 1962 in every column come to 5 MB. */
     private static final int LARGEST_BYTES = 20 << 20;
-    private static final String TAKE_IT_OUT = TEXTS.text("earthSearch.takeOutElements2");
+    private static final String TAKE_IT_OUT = TEXTS.text("earthSearch.takeOut");
 
     private record Known(KeptFile file, PassSearch search) {
     }

@@ -99,7 +99,7 @@ public record PresenceArgument(StationSpread spread, double errorM, double level
         String common = metres(FixAveraging.COMMON_R95_M);
         return TEXTS.text("presenceArgument.meanSuchFixes", "asInt", apart.getAsInt(), "common", together.isPresent()
                 ? TEXTS.text("presenceArgument.ifErrorCommon", "asInt", together.getAsInt(), "common", common)
-                : TEXTS.text("presenceArgument.ifErrorCommon2", "common", common));
+                : TEXTS.text("presenceArgument.commonTooLarge", "common", common));
     }
 
     /** Rounded down, so that a chance just short of a limit does not print as the limit. */

@@ -59,7 +59,7 @@ public record StationPart(String name, Square square, double eastM, double north
         String eastName = east > 0 ? "east" : "west";
         String northName = north > 0 ? "north" : "south";
         return north == 0 ? TEXTS.text("stationPart.end", "eastName", eastName) : east == 0
-                ? TEXTS.text("stationPart.end2", "northName", northName) : TEXTS.text("stationPart.part",
+                ? TEXTS.text("stationPart.end.named", "northName", northName) : TEXTS.text("stationPart.part",
                 "northName", northName, "eastName", eastName);
     }
 

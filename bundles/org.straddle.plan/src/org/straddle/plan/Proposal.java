@@ -56,7 +56,9 @@ public record Proposal(List<PlannedStop> stops, PlanWorth chasers, double worth,
         /** For the user: why nothing was searched, and what to do; empty when there was a search. */
         public Optional<String> whyNothing() {
             return switch (this) {
-                case NOBODY_OUT, NOTHING_TO_WORK, NOTHING_WANTED -> Optional.of(TEXTS.text(this));
+                case NOBODY_OUT -> Optional.of(TEXTS.text("nothing.nobodyOut"));
+                case NOTHING_TO_WORK -> Optional.of(TEXTS.text("nothing.toWork"));
+                case NOTHING_WANTED -> Optional.of(TEXTS.text("nothing.wanted"));
                 case LIMIT, STOPPED, PROVEN -> Optional.empty();
             };
         }

@@ -231,7 +231,7 @@ class BriefTest {
         Turn turn = sketch.turn(stop, "20T00:00", "20T00:01");
         turn.setStart(between);
         turn.setEnd(between.plusSeconds(60));
-        assertTrue(sketch.sheet("brief-team-1.txt").contains("! No pass above this site's horizon at this time."));
+        assertTrue(sketch.sheet("brief-team-1.txt").contains("! No pass above this site’s horizon at this time."));
     }
 
     @Test

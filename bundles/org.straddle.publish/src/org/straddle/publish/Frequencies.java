@@ -57,7 +57,7 @@ final class Frequencies {
         }
         return isPassband(link) ? TEXTS.text("frequencies.mhz", "mhz", mhz(link.getLowMhz()),
                 "mhz2", mhz(link.getHighMhz()))
-                : TEXTS.text("frequencies.mhz2", "mhz", mhz(link.getLowMhz()));
+                : TEXTS.text("frequencies.single", "mhz", mhz(link.getLowMhz()));
     }
 
     private static String mhz(double value) {

@@ -3,19 +3,24 @@ package org.straddle.publish;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
 import org.straddle.model.InertText;
 import org.straddle.words.Catalogue;
+import org.straddle.words.Language;
 
 import freemarker.core.TemplateClassResolver;
 import freemarker.template.Configuration;
 import freemarker.template.DefaultObjectWrapper;
 import freemarker.template.TemplateException;
 import freemarker.template.TemplateExceptionHandler;
+import freemarker.template.TemplateMethodModelEx;
 import freemarker.template.TemplateModel;
 import freemarker.template.TemplateModelException;
+import freemarker.template.utility.DeepUnwrap;
 
 /**
  * Sets briefs and announcements with the templates beside this class. HTML templates end in {@code .ftlh}, which makes
@@ -25,6 +30,8 @@ import freemarker.template.TemplateModelException;
 final class Pages {
 
     private static final Catalogue TEXTS = Catalogue.of(Pages.class);
+
+    private static final Catalogue SHEETS = Catalogue.of(Pages.class, "sheets");
 
     private final Configuration templates;
 
@@ -77,10 +84,24 @@ final class Pages {
         }
     }
 
+    /** {@code text("key", "name", value, …)} of a template: a text of the catalogue. */
+    private static String text(List<?> given) throws TemplateModelException {
+        Object[] values = new Object[given.size()];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = DeepUnwrap.unwrap((TemplateModel) given.get(i));
+        }
+        Map<String, Object> named = new HashMap<>();
+        for (int i = 1; i + 1 < values.length; i += 2) {
+            named.put((String) values[i], values[i + 1]);
+        }
+        return SHEETS.text((String) values[0], named);
+    }
+
     private String set(String template, String name, Object value) {
         try {
             StringWriter page = new StringWriter();
-            templates.getTemplate(template).process(Map.of(name, value), page);
+            templates.getTemplate(template).process(Map.of(name, value, "text", (TemplateMethodModelEx) Pages::text,
+                    "language", Language.current().tag()), page);
             return page.toString();
         } catch (IOException | TemplateException e) {
             // The templates come with this bundle: a fault in one is ours.

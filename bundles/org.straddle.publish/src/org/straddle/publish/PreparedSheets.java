@@ -77,7 +77,7 @@ public final class PreparedSheets implements AutoCloseable {
             Path inTheWay = Files.exists(around) && !Files.isDirectory(around) ? around
                     : Files.isDirectory(place, LinkOption.NOFOLLOW_LINKS) ? place : null;
             if (inTheWay != null) {
-                throw new PublishException(TEXTS.text("preparedSheets.sheetsCannotWritten2", "folder", folder,
+                throw new PublishException(TEXTS.text("preparedSheets.inTheWay", "folder", folder,
                         "inTheWay", inTheWay),
                         TEXTS.text("preparedSheets.moveAwayChoose"), null);
             }

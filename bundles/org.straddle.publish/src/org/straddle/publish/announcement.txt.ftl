@@ -1,10 +1,10 @@
 <#ftl output_format="plainText">
 ${announcement.event()?upper_case}
 <#if announcement.club()?has_content>${announcement.club()}. </#if>${announcement.dates()}
-${announcement.revision()}. Subject to change: look for a later revision before each pass.
+${text("revisionChanges", "revision", announcement.revision())}
 <#if announcement.draft()>
 
-! Draft. The plan still has open problems, and times below may not hold.
+! ${text("draft")}
 </#if>
 <#list announcement.text() as paragraph>
 
@@ -13,47 +13,47 @@ ${paragraph}
 <#assign changes = announcement.changes()>
 <#if changes.since() gt 0>
 
-CHANGES SINCE REVISION ${changes.since()?c}
+${text("text.changes.since", "revision", changes.since()?c)}
 <#list changes.dropped() as line>
-no longer: ${line}
+${text("text.changes.dropped", "turn", line)}
 </#list>
 <#list changes.added() as line>
-new: ${line}
+${text("text.changes.added", "turn", line)}
 </#list>
 <#list changes.retuned() as line>
-frequency: ${line}
+${text("text.changes.retuned", "turn", line)}
 </#list>
 <#if changes.isNothing()>
-The schedule is the same.
+${text("changes.none")}
 </#if>
 </#if>
 
-TEAMS
+${text("text.teams")}
 <#list announcement.teams() as team>
 ${team.mark().number()}  ${team.name()}<#if team.callSigns()?has_content>: ${team.callSigns()?join(", ")}</#if>
 </#list>
 <#if announcement.isEmpty()>
 
-Nothing is scheduled yet. Look for a later revision.
+${text("empty")}
 <#else>
 
-IN ORDER OF TIME
+${text("text.byTime")}
 <#list announcement.days() as day>
 
 ${day.title()}
 <#list day.entries() as entry>
-${entry.start().utc()} to ${entry.end().utc()} UTC | ${entry.start().local()} to ${entry.end().local()} local | ${entry.squares()}<#if entry.kind() != "inside"> (${entry.kind()})</#if> | ${entry.bird()}, ${entry.mode()} | ${entry.downlink()} | team ${entry.team().number()}
+${text("text.utc", "start", entry.start().utc(), "end", entry.end().utc())} | ${text("text.local", "start", entry.start().local(), "end", entry.end().local())} | ${entry.squares()}<#if entry.kind() != "inside"> (${entry.kind()})</#if> | ${entry.bird()}, ${entry.mode()} | ${entry.downlink()} | ${text("text.team", "number", entry.team().number())}
 </#list>
 </#list>
 
-SQUARE BY SQUARE, times in UTC
+${text("text.bySquare")}
 <#list announcement.squares() as square>
 ${square.square()}
 <#list square.entries() as entry>
-  ${entry.date().toString()} ${entry.start().utc()} to ${entry.end().utc()} | ${entry.bird()} | team ${entry.team().number()}
+  ${entry.date().toString()} ${text("text.span", "start", entry.start().utc(), "end", entry.end().utc())} | ${entry.bird()} | ${text("text.team", "number", entry.team().number())}
 </#list>
 </#list>
 </#if>
 
-Local times and dates are those of ${announcement.zone()}. A time with a date in front falls on that date. Downlinks are nominal, before Doppler.
-Teams on the road skip or cut passes when roads, weather or rest ask for it.
+${text("zone", "zone", announcement.zone())}
+${text("road")}

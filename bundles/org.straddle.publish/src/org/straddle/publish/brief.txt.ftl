@@ -1,12 +1,12 @@
 <#ftl output_format="plainText">
-TEAM ${brief.team().mark().words()}: ${brief.team().name()}
-Brief for ${brief.event()}<#if brief.club()?has_content>, ${brief.club()}</#if>
+${text("text.brief.team", "number", brief.team().mark().words(), "name", brief.team().name())}
+${text("brief.event", "event", brief.event())}<#if brief.club()?has_content>, ${brief.club()}</#if>
 ${brief.revision()}
-Names people and whom to call: for this team only, not to be passed on.
+${text("text.brief.private")}
 <#if brief.isHeld()>
 
 ************************************************************
-NOT CLEARED TO LEAVE
+${text("brief.held")}
 </#if>
 <#list brief.gates() as gate>
 ${gate.sentence()}
@@ -18,29 +18,29 @@ ${gate.sentence()}
 ************************************************************
 </#if>
 
-WHO GOES
+${text("text.brief.people")}
 <#list brief.people() as person>
 - ${person.name()}, ${person.callSign()}<#if person.skills()?has_content>; ${person.skills()}</#if>
-  in an emergency call: ${person.emergencyContact()}
+  ${text("text.emergency", "contact", person.emergencyContact())}
 <#else>
-! No operator is named for this team.
+! ${text("brief.nobody")}
 </#list>
 
 <#if brief.vehicle()?has_content>
-Vehicle: ${brief.vehicle()}
+${text("text.brief.vehicle", "vehicle", brief.vehicle())}
 </#if>
-Packing list: ${brief.packingFile()}.txt
-Local times are those of ${brief.zone()}.
+${text("text.brief.packing", "file", brief.packingFile())}
+${text("brief.zone", "zone", brief.zone())}
 <#if brief.findings()?has_content>
 
-OPEN FINDINGS
+${text("text.brief.findings")}
 <#list brief.findings() as finding>
 - ${finding.severity()}: ${finding.sentence()}
 </#list>
 </#if>
 <#if brief.isEmpty()>
 
-! No stop is planned for this team.
+! ${text("brief.empty")}
 </#if>
 <#list brief.days() as day>
 
@@ -52,55 +52,55 @@ ${day.start()}
 <@drive stop.drive().get()/>
 </#if>
 
-STOP ${stop.site()}: ${stop.kind()}<#if stop.squares()?has_content>, ${stop.squares()}</#if>
-  Mark at ${stop.coordinates()}
+${text("text.stop", "site", stop.site(), "kind", stop.kind())}<#if stop.squares()?has_content>, ${stop.squares()}</#if>
+  ${text("text.stop.mark", "coordinates", stop.coordinates())}
 <#if stop.access()?has_content>
   ${stop.access()}
 </#if>
-  UTC    arrive ${stop.arrival().utc()}, ready at ${stop.readyAt().utc()}, pack up from ${stop.packUpBy().utc()}, leave ${stop.departure().utc()}
-  local  arrive ${stop.arrival().local()}, ready at ${stop.readyAt().local()}, pack up from ${stop.packUpBy().local()}, leave ${stop.departure().local()}
+  ${text("text.stop.utc", "arrive", stop.arrival().utc(), "ready", stop.readyAt().utc(), "pack", stop.packUpBy().utc(), "leave", stop.departure().utc())}
+  ${text("text.stop.local", "arrive", stop.arrival().local(), "ready", stop.readyAt().local(), "pack", stop.packUpBy().local(), "leave", stop.departure().local())}
 <#if stop.reviewHolds()>
   ${stop.review()}
 <#else>
-  ! No valid review of hazards for this day. ${stop.review()}
+  ! ${text("stop.noReview", "review", stop.review())}
 </#if>
 <#if stop.boundary().isPresent()>
 
-  PROOF OF THE SQUARES
+  ${text("text.stop.proof")}
   ${stop.boundary().get().where()}
 <#list stop.boundary().get().evidence() as proof>
   - ${proof}
 </#list>
-  Error on the display: ______  Time UTC: ______
+  ${text("text.stop.display")}
 </#if>
 <#list stop.turns() as turn>
 
-  TURN ${turn.bird()}, ${turn.mode()}
-    UTC    ${turn.start().utc()} to ${turn.end().utc()}
-    local  ${turn.start().local()} to ${turn.end().local()}
+  ${text("text.turn", "bird", turn.bird(), "mode", turn.mode())}
+    ${text("text.turn.utc", "start", turn.start().utc(), "end", turn.end().utc())}
+    ${text("text.turn.local", "start", turn.start().local(), "end", turn.end().local())}
 <#if turn.sky().isPresent()>
 <#assign sky = turn.sky().get()>
-    pass UTC    AOS ${sky.aos().utc()} az ${sky.aosAzimuth()}, TCA ${sky.tca().utc()} az ${sky.tcaAzimuth()} el ${sky.peak()}, LOS ${sky.los().utc()} az ${sky.losAzimuth()}; ${turn.error()}
-    pass local  AOS ${sky.aos().local()}, TCA ${sky.tca().local()}, LOS ${sky.los().local()}
+    ${text("text.pass.utc", "aos", sky.aos().utc(), "aosAzimuth", sky.aosAzimuth(), "tca", sky.tca().utc(), "tcaAzimuth", sky.tcaAzimuth(), "elevation", sky.peak(), "los", sky.los().utc(), "losAzimuth", sky.losAzimuth(), "error", turn.error())}
+    ${text("text.pass.local", "aos", sky.aos().local(), "tca", sky.tca().local(), "los", sky.los().local())}
 <#else>
-    ! No pass above this site's horizon at this time.
+    ! ${text("turn.noPass")}
 </#if>
 <#if turn.chance()?has_content>
     ${turn.chance()}
 </#if>
-    up ${turn.uplink()}<#if turn.tone()?has_content>, tone ${turn.tone()}</#if>; down ${turn.downlink()}
+    ${text("text.turn.up", "uplink", turn.uplink())}<#if turn.tone()?has_content>, ${text("turn.tone", "tone", turn.tone())}</#if>; ${text("turn.down", "downlink", turn.downlink())}
 <#if turn.note()?has_content>
-    note: ${turn.note()}
+    ${text("text.turn.note", "note", turn.note())}
 </#if>
 <#else>
 
-  No turn is planned at this stop.
+  ${text("stop.noTurn")}
 </#list>
 
   ${stop.planB()}
 <#if stop.hazards()?has_content || stop.remarks()?has_content>
 
-  HAZARDS AND WHAT TO DO
+  ${text("text.stop.hazards")}
 <#list stop.hazards() as hazard>
   - ${hazard.title()}. ${hazard.measure()}
 <#list hazard.cautions() as caution>
@@ -112,7 +112,7 @@ STOP ${stop.site()}: ${stop.kind()}<#if stop.squares()?has_content>, ${stop.squa
 </#list>
 </#if>
 <#else>
-No stop is planned on this day.
+${text("day.empty")}
 </#list>
 <#if day.wayBack().isPresent()>
 
@@ -124,17 +124,17 @@ ${day.end()}
 </#list>
 <#if brief.split()?has_content>
 
-WHO HOLDS WHICH SQUARE
+${text("text.brief.split")}
 <#list brief.split() as row>
 - ${row}
 </#list>
 </#if>
 
 ${brief.deference()}
-The time of a drive is an estimate from the distance, except where its source stands beside it. Roads, weather and closures of the day decide: ask the road authority before you start, rest before you are tired, and drop a stop rather than hurry.
-Passes are computed from element sets that age; the ± figure estimates how early or late a bird may be. Azimuths count from true north.
+${text("brief.drives")}
+${text("brief.elements")}
 <#macro drive leg>
-DRIVE ${leg.text()}.<#if leg.leaveBy().isPresent()> Leave by ${leg.leaveBy().get().utc()} UTC, ${leg.leaveBy().get().local()} local.</#if>
+${text("text.drive", "drive", leg.text())}<#if leg.leaveBy().isPresent()> ${text("text.drive.leaveBy", "utc", leg.leaveBy().get().utc(), "local", leg.leaveBy().get().local())}</#if>
 <#if leg.trouble()?has_content>
 ! ${leg.trouble()}
 </#if>

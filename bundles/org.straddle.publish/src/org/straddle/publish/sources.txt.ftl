@@ -1,19 +1,19 @@
 <#ftl output_format="plainText">
-WHERE THE ANNOUNCEMENT COMES FROM: ${sources.event()}
+${text("text.sources", "event", sources.event())}
 ${sources.revision()}
-For the coordinator. Chasers see none of this.
+${text("sources.private")}
 
 ${sources.summary()}
 <#list sources.days() as day>
 
 ${day.title()}
 <#list day.entries() as entry>
-${entry.start().utc()} to ${entry.end().utc()} UTC | ${entry.squares()} | ${entry.site()} | ${entry.bird()} | team ${entry.team()} | ${entry.chance()?has_content?then("kept: " + entry.chance(), "kept: not known")}<#if entry.weak()> (!)</#if> | ${entry.brings()}
+${text("text.utc", "start", entry.start().utc(), "end", entry.end().utc())} | ${entry.squares()} | ${entry.site()} | ${entry.bird()} | ${text("text.team", "number", entry.team())} | <#if entry.chance()?has_content>${text("text.kept", "chance", entry.chance())}<#else>${text("text.kept.unknown")}</#if><#if entry.weak()> (!)</#if> | ${entry.brings()}
 </#list>
 <#else>
 
-Nothing is scheduled yet.
+${text("sources.empty")}
 </#list>
 
-Kept: the chance that the station is up when the turn begins, from drives and time in hand. It does not say whether the bird works.
-A turn marked (!) is kept less surely than the event asks for.
+${text("sources.kept")}
+${text("text.sources.weak")}

@@ -39,7 +39,7 @@ public final class Cautions {
         List<String> all = new ArrayList<>();
         limit.map(MastLimit::sentence).ifPresent(all::add);
         if (LENGTH.matcher(measures).find()) {
-            all.add(TEXTS.text("cautions.whereSurveyorS"));
+            all.add(TEXTS.text("cautions.otherFigure"));
         }
         all.add(TEXTS.text("cautions.lookUpBefore"));
         if (seen.stream().anyMatch(wires -> wires.voltage().source() != WireVoltage.Source.OWNER)) {
@@ -55,14 +55,14 @@ public final class Cautions {
             case POWER_LINE -> List.of(
                     TEXTS.text("cautions.everythingUprightStays", "metresUp", metresUp(WireVoltage.unknown())),
                     TEXTS.text("cautions.mastsVehiclesAntennas"),
-                    TEXTS.text("cautions.lookUpBefore2"));
+                    TEXTS.text("cautions.lookUpWet"));
             case LIGHTNING -> List.of(
                     TEXTS.text("cautions.anyThunderStop"),
                     TEXTS.text("cautions.stayThereLeast", "wait", Lightning.WAIT.toMinutes()),
                     TEXTS.text("cautions.mastsComeDown"));
             case HEAT -> List.of(
                     TEXTS.text("cautions.confusionCollapseHot"),
-                    TEXTS.text("cautions.drinkLOz"),
+                    TEXTS.text("cautions.drink"),
                     TEXTS.text("cautions.workShadeTake"));
             case COLD -> List.of(
                     TEXTS.text("cautions.confusionFumblingHands"),
@@ -99,7 +99,7 @@ public final class Cautions {
         return List.of(
                 TEXTS.text("cautions.stayOffCarriageway"),
                 TEXTS.text("cautions.onePersonWithout"),
-                known ? TEXTS.text("cautions.kmHDriver2", "speedKmh", FigureText.inCurrent().atMost(1, speedKmh),
+                known ? TEXTS.text("cautions.stoppingDistance", "speedKmh", FigureText.inCurrent().atMost(1, speedKmh),
                         "roundedUp", StoppingSight.roundedUp(StoppingSight.metres(speedKmh)),
                         "clothing", clothing.number(), "why", why(speedKmh, light))
                         : TEXTS.text("cautions.visitDoesNot", "clothing", clothing.number()));

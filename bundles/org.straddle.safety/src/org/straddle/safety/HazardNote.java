@@ -47,7 +47,7 @@ public record HazardNote(HazardKind kind, String description, double distanceM, 
         String measures = named.stream().map(hazard -> Written.or(hazard.getMeasure(), ""))
                 .filter(measure -> !measure.isEmpty()).distinct().collect(Collectors.joining("; "));
         String description = Stream.concat(named.stream().map(hazard -> Written.or(hazard.getDescription(), "")),
-                seen.stream().map(wires -> (wires.distanceM() > nearest ? TEXTS.text("hazardNote.mAway",
+                seen.stream().map(wires -> (wires.distanceM() > nearest ? TEXTS.text("hazardNote.away",
                         "distanceM", FigureText.inCurrent().atMost(1, wires.distanceM())) : "")
                         + wires.words())).filter(words -> !words.isEmpty()).distinct().collect(Collectors.joining("; "));
         return Optional.of(new HazardNote(HazardKind.POWER_LINE, description, nearest, measures,
@@ -61,7 +61,7 @@ public record HazardNote(HazardKind kind, String description, double distanceM, 
 
     /** The hazard in a line: "overhead wires, 12 m away: low wire over the gate". */
     public String title() {
-        return kindWords() + (distanceM > 0 ? TEXTS.text("hazardNote.mAway", "distanceM", FigureText.inCurrent().atMost(1, distanceM)) : "")
+        return kindWords() + (distanceM > 0 ? TEXTS.text("hazardNote.away", "distanceM", FigureText.inCurrent().atMost(1, distanceM)) : "")
                 + (description.isEmpty() ? "" : ": " + description);
     }
 

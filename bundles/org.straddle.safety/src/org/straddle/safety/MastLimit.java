@@ -29,7 +29,7 @@ public record MastLimit(double heightM, String because) {
         Optional<MastLimit> lowest = Optional.empty();
         double own = visit.getMastLimitM();
         if (own > 0 && Double.isFinite(own)) {
-            lowest = Optional.of(new MastLimit(own, TEXTS.text("mastLimit.surveyorSLimit")));
+            lowest = Optional.of(new MastLimit(own, TEXTS.text("mastLimit.ofVisit")));
         }
         for (WireSighting wires : WireSighting.of(visit)) {
             MastLimit next = of(wires, markErrorM(site, visit), spanM);
@@ -57,7 +57,7 @@ public record MastLimit(double heightM, String because) {
         }
         double counted = OverheadWires.countedDistanceM(wires.distanceM(), markErrorM, spanM);
         double highest = Math.floor(OverheadWires.highestM(counted, wires.voltage()) * 10) / 10;
-        return new MastLimit(highest < LEAST_USEFUL_M ? 0 : highest, TEXTS.text("mastLimit.wiresMFrom",
+        return new MastLimit(highest < LEAST_USEFUL_M ? 0 : highest, TEXTS.text("mastLimit.fromWires",
                 "distanceM", FigureText.inCurrent().atMost(1, wires.distanceM()), "floor", FigureText.inCurrent().atMost(1, Math.floor(counted * 10) / 10),
                 "ceil", FigureText.inCurrent().atMost(1, Math.ceil(markErrorM * 10) / 10), "spanM", FigureText.inCurrent().atMost(1, spanM),
                 "rule", wires.voltage().rule()));

@@ -98,7 +98,7 @@ public record WireVoltage(Source source, double kilovolts) {
         return switch (source) {
             case OWNER -> TEXTS.text("wireVoltage.cfrTable");
             case GUESS -> kilovolts > LOWER_KV ? TEXTS.text("wireVoltage.cfr") : TEXTS.text("wireVoltage.cfrVoltageNot");
-            case NOBODY -> TEXTS.text("wireVoltage.cfrVoltageNot2");
+            case NOBODY -> TEXTS.text("wireVoltage.cfrUnknown");
         };
     }
 

@@ -94,7 +94,7 @@ public final class EarthOrientation {
         if (covered.contains(window)) {
             return Optional.empty();
         }
-        return Optional.of(TEXTS.text("earthOrientation.earthOrientationData2", "origin", origin,
+        return Optional.of(TEXTS.text("earthOrientation.ends", "origin", origin,
                 "day", day(covered.end()), "day2", window.start().isBefore(covered.start())
                 ? TEXTS.text("earthOrientation.begin", "day", day(covered.start())) : ""));
     }

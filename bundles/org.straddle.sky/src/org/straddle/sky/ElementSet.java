@@ -54,7 +54,7 @@ public record ElementSet(String name, int catalogueNumber, String internationalD
             Ranges.require(TEXTS.text("elementSet.rightAscensionAscending"), raanDeg, 0, 360);
             Ranges.require(TEXTS.text("elementSet.argumentPerigee"), argumentOfPerigeeDeg, 0, 360);
             Ranges.require(TEXTS.text("elementSet.meanAnomaly"), meanAnomalyDeg, 0, 360);
-            Ranges.require(TEXTS.text("elementSet.dragTermB"), bstar, -10, 10);
+            Ranges.require(TEXTS.text("elementSet.dragTerm"), bstar, -10, 10);
             Ranges.require(TEXTS.text("elementSet.meanMotionRate"), meanMotionDot, -100, 100);
             Ranges.require(TEXTS.text("elementSet.meanMotionAcceleration"), meanMotionDdot, -100, 100);
             Ranges.require(TEXTS.text("elementSet.elementSetNumber"), elementSetNumber, 0, Integer.MAX_VALUE);

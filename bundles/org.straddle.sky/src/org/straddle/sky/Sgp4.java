@@ -32,7 +32,7 @@ final class Sgp4 {
         try {
             propagator = TLEPropagator.selectExtrapolator(tle(set, frames), frames.teme());
         } catch (OrekitException e) {
-            throw new ElementSetException(TEXTS.text("sgp4.cannotPropagated", "set", set.label(),
+            throw new ElementSetException(TEXTS.text("propagation.refused", "set", set.label(),
                     "reason", e.getMessage()), e);
         }
     }

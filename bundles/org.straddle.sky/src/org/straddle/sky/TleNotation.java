@@ -45,7 +45,7 @@ final class TleNotation {
                 two.number(53, 63, TEXTS.text("tleNotation.meanMotion")), two.fraction(27, 33, "eccentricity"),
                 two.number(9, 16, "inclination"), two.number(18, 25, TEXTS.text("elementSet.rightAscensionAscending")),
                 two.number(35, 42, TEXTS.text("elementSet.argumentPerigee")), two.number(44, 51, TEXTS.text("elementSet.meanAnomaly")),
-                one.exponent(54, 61, TEXTS.text("elementSet.dragTermB")), one.number(34, 43, TEXTS.text("elementSet.meanMotionRate")),
+                one.exponent(54, 61, TEXTS.text("elementSet.dragTerm")), one.number(34, 43, TEXTS.text("elementSet.meanMotionRate")),
                 one.exponent(45, 52, TEXTS.text("elementSet.meanMotionAcceleration")), one.whole(65, 68, TEXTS.text("elementSet.elementSetNumber")),
                 two.whole(64, 68, TEXTS.text("elementSet.revolutionNumber")));
     }
@@ -68,7 +68,7 @@ final class TleNotation {
                 + String.format(Locale.ROOT, "%02d%03d.%08d", year % 100, hundredMillionths / 100_000_000,
                         hundredMillionths % 100_000_000)
                 + " " + rate(set) + " " + exponent(set, TEXTS.text("elementSet.meanMotionAcceleration"), set.meanMotionDdot()) + " "
-                + exponent(set, TEXTS.text("elementSet.dragTermB"), set.bstar()) + " 0 "
+                + exponent(set, TEXTS.text("elementSet.dragTerm"), set.bstar()) + " 0 "
                 + whole(set, TEXTS.text("tleNotation.elementSetNumber"), set.elementSetNumber(), 4);
         String line2 = "2 " + number + " " + degrees(set.inclinationDeg()) + " " + degrees(set.raanDeg()) + " "
                 + eccentricity(set) + " " + degrees(set.argumentOfPerigeeDeg()) + " "
@@ -253,7 +253,7 @@ final class TleNotation {
             if (value.isEmpty()) {
                 return "";
             }
-            match(10, 17, TEXTS.text("tleNotation.internationalDesignator2"), "\\d{5}[A-Z]{1,3}");
+            match(10, 17, TEXTS.text("tleNotation.designator"), "\\d{5}[A-Z]{1,3}");
             return year(value.substring(0, 2)) + "-" + value.substring(2);
         }
 

@@ -669,7 +669,7 @@ public final class EventFolder implements AutoCloseable {
             throw e;
         } catch (IOException e) {
             throw EventFolderException.causedBy(e, TEXTS.text("eventFolder.interruptedSaveCould",
-                    "reason", EventLock.reason(e)), tree.root(), TEXTS.text("eventFolder.checkRoomDisk2"));
+                    "reason", EventLock.reason(e)), tree.root(), TEXTS.text("eventFolder.checkDisk"));
         }
     }
 

@@ -89,7 +89,7 @@ final class EventLock implements AutoCloseable {
     }
 
     private static EventFolderException refused(EventTree tree, String holder) {
-        return EventFolderException.of(TEXTS.text("eventLock.eventAlreadyOpen2", "holder", holder), tree.root(),
+        return EventFolderException.of(TEXTS.text("eventLock.openElsewhere", "holder", holder), tree.root(),
                 TEXTS.text("eventLock.closeThereFirst"));
     }
 

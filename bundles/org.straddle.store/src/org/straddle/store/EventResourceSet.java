@@ -33,7 +33,7 @@ final class EventResourceSet extends ResourceSetImpl {
         try {
             EcoreUtil.resolveAll(set);
         } catch (RuntimeException e) {
-            throw EventFolderException.causedBy(e, TEXTS.text("eventResourceSet.filesEventDo2"), Layout.EVENT, TEXTS.text("eventResourceSet.restoreEventFolder"));
+            throw EventFolderException.causedBy(e, TEXTS.text("eventResourceSet.otherKind"), Layout.EVENT, TEXTS.text("eventResourceSet.restoreEventFolder"));
         }
         return set;
     }

@@ -92,7 +92,7 @@ final class EventScan {
                 if (!scans.get(reference.targetFile()).identities().containsKey(reference.targetId())) {
                     throw reference.refuse(TEXTS.text("eventScan.refersWhichNot", "targetId", reference.targetId(),
                             "targetFile", reference.targetFile()),
-                            TEXTS.text("eventScan.restoreFromCopy2", "targetFile", reference.targetFile()));
+                            TEXTS.text("eventScan.restoreOrRemove", "targetFile", reference.targetFile()));
                 }
             }
         }

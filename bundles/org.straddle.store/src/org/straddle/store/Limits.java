@@ -104,11 +104,11 @@ final class Limits {
 
     private static Optional<String> trouble(EAttribute attribute, Object value) {
         if (value instanceof Instant at) {
-            return at.isBefore(FIRST) || at.isAfter(LAST) ? Optional.of(TEXTS.text("limits.allowed2",
+            return at.isBefore(FIRST) || at.isAfter(LAST) ? Optional.of(TEXTS.text("limits.allowedYears",
                     "shortened", shortened(at.toString()), "year", FIRST_DAY.getYear(),
                     "year2", LAST_DAY.getYear())) : Optional.empty();
         } else if (value instanceof LocalDate day) {
-            return day.isBefore(FIRST_DAY) || day.isAfter(LAST_DAY) ? Optional.of(TEXTS.text("limits.allowed3",
+            return day.isBefore(FIRST_DAY) || day.isAfter(LAST_DAY) ? Optional.of(TEXTS.text("limits.allowedDays",
                     "day", day, "year", FIRST_DAY.getYear(), "year2", LAST_DAY.getYear())) : Optional.empty();
         } else if (value instanceof Double number) {
             return outside(range(attribute, DECIMAL), number);

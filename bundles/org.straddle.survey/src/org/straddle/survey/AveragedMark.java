@@ -242,7 +242,7 @@ public record AveragedMark(GeoPosition position, OptionalDouble altitudeM, doubl
         said.add(TEXTS.text("averagedMark.mean", "fixes", count(fixes.size(), "fix", "fixes"),
                 "readings", readings > fixes.size() ? TEXTS.text("averagedMark.joinedFromReadings",
                 "readings", readings) : "."));
-        said.add(TEXTS.text("averagedMark.itsRM", "r95M", r95M, "scatterR95M", scatterR95M, "commonR95M", commonR95M));
+        said.add(TEXTS.text("averagedMark.error", "r95M", r95M, "scatterR95M", scatterR95M, "commonR95M", commonR95M));
         if (fixes.size() < LEAST_FOR_SCATTER && fixes.stream().anyMatch(fix -> fix.r95M().isEmpty())) {
             said.add(TEXTS.text("averagedMark.soFewFixes", "assumedR95M", ASSUMED_R95_M));
         }
@@ -256,7 +256,7 @@ public record AveragedMark(GeoPosition position, OptionalDouble altitudeM, doubl
 
     private static String named(Outlier outlier) {
         Optional<Instant> at = outlier.reading.at();
-        return TEXTS.text("averagedMark.mOff", "at", at.map(instant -> instant + " ").orElse(""),
+        return TEXTS.text("averagedMark.off", "at", at.map(instant -> instant + " ").orElse(""),
                 "distanceM", outlier.distanceM);
     }
 

@@ -240,7 +240,7 @@ public record SurveyPhoto(String name, byte[] bytes, String extension, Optional<
         if (photo.getLatitudeDeg() != null && photo.getLongitudeDeg() != null && mark != null
                 && Math.abs(photo.getLatitudeDeg()) <= 90 && Math.abs(photo.getLongitudeDeg()) <= 180) {
             double metres = Geodesic.distanceM(mark, new GeoPosition(photo.getLatitudeDeg(), photo.getLongitudeDeg()));
-            parts.add(metres < 10_000 ? TEXTS.text("surveyPhoto.mFromMark", "metres", Math.round(metres))
+            parts.add(metres < 10_000 ? TEXTS.text("surveyPhoto.fromMark", "metres", Math.round(metres))
                     : TEXTS.text("surveyPhoto.kmFromMark", "metres", Math.round(metres / 1000)));
         }
         if (photo.getBearingDeg() != null) {

@@ -81,7 +81,7 @@ final class ArcGridText {
             }
             return CRS.parseWKT(new String(Files.readAllBytes(beside), StandardCharsets.UTF_8));
         } catch (FactoryException | RuntimeException e) {
-            throw new TerrainException(beside, TEXTS.text("arcGridText.coordinateReferenceSystem2",
+            throw new TerrainException(beside, TEXTS.text("arcGridText.unknownSystem",
                     "findFirst", e instanceof FactoryException ? " (" + String.valueOf(e.getMessage()).lines().findFirst().orElse("") + ")." : "."), RIGHT_PRJ, e);
         } catch (TerrainException e) {
             throw e;
@@ -124,7 +124,7 @@ final class ArcGridText {
     private double needed(Map<String, Double> header, String name) throws TerrainException {
         Double value = header.get(name);
         if (value == null) {
-            throw new TerrainException(file, TEXTS.text("arcGridText.itsHeaderHas2", "name", name), AGAIN);
+            throw new TerrainException(file, TEXTS.text("arcGridText.headerLacks", "name", name), AGAIN);
         }
         return value;
     }

@@ -19,7 +19,7 @@ public record BentRay(double radiusM, double refraction) {
 
     public BentRay {
         if (!(radiusM > 0) || Double.isInfinite(radiusM)) {
-            throw new IllegalArgumentException("A radius of " + radiusM + " m cannot be.");
+            throw new IllegalArgumentException("impossible radius of " + radiusM + " m");
         }
         if (!(refraction >= -1 && refraction < 1)) {
             throw new IllegalArgumentException("A refraction coefficient of " + refraction

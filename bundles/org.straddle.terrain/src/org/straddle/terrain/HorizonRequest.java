@@ -26,7 +26,7 @@ public record HorizonRequest(GeoPosition mark, double antennaM, double refractio
     /** @throws IllegalArgumentException with a sentence for the user if a value is out of range */
     public HorizonRequest {
         require(TEXTS.text("horizonRequest.heightAntenna"), antennaM, 0, 500, "m");
-        require(TEXTS.text("horizonRequest.refractionCoefficientK"), refraction, -0.5, 0.9, "");
+        require(TEXTS.text("horizonRequest.refraction"), refraction, -0.5, 0.9, "");
         require(TEXTS.text("horizonRequest.farthestDistance"), farthestM, 100, 300_000, "m");
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 
 import org.straddle.grid.Candidate;
 import org.straddle.grid.Locator;
+import org.straddle.words.Catalogue;
 
 /**
  * Where places are of interest: where one of the squares that meet lies in one of these.
@@ -12,6 +13,8 @@ import org.straddle.grid.Locator;
  * @param areas fields and squares (locators of 2 or 4 characters); none means everywhere
  */
 public record ScoutRegion(List<Locator> areas) {
+
+    private static final Catalogue TEXTS = Catalogue.of(ScoutRegion.class);
 
     public static final ScoutRegion EVERYWHERE = new ScoutRegion(List.of());
 
@@ -32,7 +35,7 @@ public record ScoutRegion(List<Locator> areas) {
             }
             Locator area = Locator.parse(word);
             if (area.text().length() > 4) {
-                throw new IllegalArgumentException("\"" + word + "\" is less than a square. Write fields or squares, such as HP or HP94.");
+                throw new IllegalArgumentException(TEXTS.text("scoutRegion.small", "text", word));
             }
             areas.add(area);
         }

@@ -78,7 +78,7 @@ final class CsvTable {
             }
             if (names.get(i).length() > 100 || !once.add(names.get(i).toLowerCase(Locale.ROOT))) {
                 throw source.refuse(line, names.get(i).length() > 100 ? TEXTS.text("csvTable.firstLineDoes")
-                        : TEXTS.text("csvTable.firstLineNames2", "i", names.get(i)), SourceTable.RIGHT_FILE);
+                        : TEXTS.text("csvTable.columnTwice", "i", names.get(i)), SourceTable.RIGHT_FILE);
             }
         }
         if (names.stream().allMatch(name -> name.matches("[-+\\d.,;°'\"\\s]*"))) {

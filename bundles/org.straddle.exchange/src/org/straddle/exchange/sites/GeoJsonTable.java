@@ -66,7 +66,7 @@ final class GeoJsonTable {
         if (parser.nextToken() != null) {
             throw refuse(TEXTS.text("geoJsonTable.somethingFollowsEnd"), TEXTS.text("geoJsonTable.putAllFeatures"));
         }
-        return rows.toTable(others == 0 ? List.of() : List.of(TEXTS.text("geoJsonTable.sSinglePoint", "others", others)));
+        return rows.toTable(others == 0 ? List.of() : List.of(TEXTS.text("geoJsonTable.noPoints", "others", others)));
     }
 
     /** Members of one object, whichever it turns out to be. */

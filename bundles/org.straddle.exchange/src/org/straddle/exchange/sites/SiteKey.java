@@ -2,6 +2,8 @@ package org.straddle.exchange.sites;
 
 import java.util.Locale;
 
+import org.straddle.words.Catalogue;
+
 /**
  * How one knows which site of the event a line of a table is about.
  *
@@ -9,6 +11,8 @@ import java.util.Locale;
  * @param withinM for {@link Kind#POSITION}: the site's mark lies no farther than this from the position, metres
  */
 public record SiteKey(Kind kind, double withinM) {
+
+    private static final Catalogue TEXTS = Catalogue.of(SiteKey.class);
 
     /** By what a site is known. */
     public enum Kind { NAME, ID, POSITION }
@@ -22,7 +26,7 @@ public record SiteKey(Kind kind, double withinM) {
     /** @throws IllegalArgumentException with a sentence for the user if the distance is out of range */
     public SiteKey {
         if (kind == Kind.POSITION && !(withinM > 0 && withinM <= FARTHEST_M)) {
-            throw new IllegalArgumentException("A distance of " + withinM + " m is not above 0 and up to 10000 m.");
+            throw new IllegalArgumentException(TEXTS.text("siteKey.distance", "withinM", withinM, "mostM", FARTHEST_M));
         }
     }
 
@@ -41,7 +45,7 @@ public record SiteKey(Kind kind, double withinM) {
             case "id" -> ID;
             default -> {
                 if (!text.strip().matches("\\d{1,6}(\\.\\d{1,6})?")) {
-                    throw new IllegalArgumentException("\"" + text + "\" is neither name nor id nor a number of metres.");
+                    throw new IllegalArgumentException(TEXTS.text("siteKey.unreadable", "text", text));
                 }
                 yield within(Double.parseDouble(text.strip()));
             }

@@ -88,8 +88,8 @@ public final class SiteWriter {
 
     private static IllegalArgumentException refused(Site site, String why) {
         String name = InertText.line(Objects.toString(site.getName(), ""));
-        return new IllegalArgumentException(REFUSED + "of the site " + (name.length() > MOST_SHOWN ? name.substring(0, MOST_SHOWN) + "…" : name)
-                + " " + why + ".\nCorrect the site first.");
+        return new IllegalArgumentException(TEXTS.text("siteWriter.site", "name", name.length() > MOST_SHOWN
+                ? name.substring(0, MOST_SHOWN) + "…" : name, "why", why));
     }
 
     private static String text(Collection<Site> sites, Format format) {

@@ -38,7 +38,7 @@ public record Orienteering(int routes, List<double[]> positions, List<Integer> s
     /** @throws IOException when the file cannot be read @throws IllegalArgumentException naming the line that is wrong */
     public static Orienteering read(Path file, int routes) throws IOException {
         if (Files.size(file) > 1 << 20) {
-            throw new IllegalArgumentException(file + " is too large for an instance: " + Files.size(file) + " bytes.");
+            throw new IllegalArgumentException(file + " is too large for an instance: " + Files.size(file) + " bytes");
         }
         return parse(Files.readString(file), routes);
     }
@@ -133,7 +133,7 @@ public record Orienteering(int routes, List<double[]> positions, List<Integer> s
                 free = begin + of[0] * (long) TENTH;
             }
             if (free + distance(at, 0) > times.get(0)[2] * (long) TENTH) {
-                throw new IllegalStateException("A route is back too late.");
+                throw new IllegalStateException("a route is back too late");
             }
         }
         return score;

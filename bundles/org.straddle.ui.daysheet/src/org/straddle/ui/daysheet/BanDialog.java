@@ -59,7 +59,7 @@ final class BanDialog extends QuestionDialog {
             tick(body, TEXTS.text("banDialog.site",
                     "site", Naming.name(stop.getSite())), ofSite, ticked -> ofSite = ticked);
         }
-        turn.map(Turn::getBird).ifPresent(bird -> tick(body, TEXTS.text("banDialog.bIrd",
+        turn.map(Turn::getBird).ifPresent(bird -> tick(body, TEXTS.text("banDialog.bird",
                 "bird", Naming.name(bird)), ofBird,
                 ticked -> ofBird = ticked));
         tick(body, TEXTS.text("banDialog.only", "day", TimeText.utc().weekday(item.window().start()),

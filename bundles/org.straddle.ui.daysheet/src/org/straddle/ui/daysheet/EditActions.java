@@ -58,7 +58,7 @@ final class EditActions {
                 action("split", TEXTS.text("editActions.split"), () -> edits.split(pointed))));
         groups.add(List.of(
                 action("previousTeam", TEXTS.text("editActions.handOverTeam"), () -> edits.handOver(-1)),
-                action("nextTeam", TEXTS.text("editActions.handOverTeam2"), () -> edits.handOver(1))));
+                action("nextTeam", TEXTS.text("editActions.handOverBelow"), () -> edits.handOver(1))));
         groups.add(List.of(
                 action("pin", TEXTS.text("editActions.pinLetGo"), edits::pin),
                 action("ban", TEXTS.text("editActions.ban"), () -> edits.ban(site.getShell()))));

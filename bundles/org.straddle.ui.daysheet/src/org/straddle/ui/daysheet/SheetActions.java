@@ -32,7 +32,7 @@ final class SheetActions {
         IAction in = moving("zoomIn", TEXTS.text("sheetActions.zoom"), TEXTS.text("sheetActions.largerAlsoCtrl"), s -> s.zoom(true));
         IAction out = moving("zoomOut", TEXTS.text("sheetActions.zoomOut"), TEXTS.text("sheetActions.smallerAlsoCtrl"), s -> s.zoom(false));
         IAction all = moving("fitAll", TEXTS.text("sheetActions.allDays"), TEXTS.text("sheetActions.showAllDays"), Sight::fitAll);
-        IAction day = moving("fitDay", TEXTS.text("sheetActions.oneDAy"), TEXTS.text("sheetActions.showDayWhat"),
+        IAction day = moving("fitDay", TEXTS.text("sheetActions.oneDay"), TEXTS.text("sheetActions.showDayWhat"),
                 this::day);
         IAction hour = moving("oneHour", TEXTS.text("sheetActions.oneHour"), TEXTS.text("sheetActions.showOneHour"), this::hour);
         IAction picture = action("picture", TEXTS.text("sheetActions.saveAsPicture"), TEXTS.text("sheetActions.saveTimeSight"), () -> {
@@ -40,7 +40,7 @@ final class SheetActions {
                 PictureFile.export(site.getShell(), sheet);
             }
         });
-        IAction pdf = action("pdf", TEXTS.text("sheetActions.saveAsP"), TEXTS.text("sheetActions.allDaysPaper"),
+        IAction pdf = action("pdf", TEXTS.text("sheetActions.savePdf"), TEXTS.text("sheetActions.allDaysPaper"),
                 () -> sheet.sheet().ifPresent(shown -> PaperFile.export(site.getShell(), sheet, shown)));
         IAction print = action("print", TEXTS.text("sheetActions.print"), TEXTS.text("sheetActions.allDaysPaper"),
                 () -> sheet.sheet().ifPresent(shown -> PaperPrint.print(site.getShell(), sheet, shown)));

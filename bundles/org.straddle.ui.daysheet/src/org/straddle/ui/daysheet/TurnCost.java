@@ -48,7 +48,7 @@ final class TurnCost {
                     TEXTS.text("turnCost.reachesChasersMoment", "mean", percent(reach.mean()),
                             "ever", percent(reach.ever()))));
             PassError error = outlook.error(pass);
-            lines.add(TEXTS.text("turnCost.timesGoodS", "seconds", error.timeErrorS(),
+            lines.add(TEXTS.text("turnCost.timesGood", "seconds", error.timeErrorS(),
                     "days", error.age().toMinutes() / 1440.0));
         });
         return lines;

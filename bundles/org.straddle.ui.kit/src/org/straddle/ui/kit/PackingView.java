@@ -119,7 +119,7 @@ public final class PackingView extends ThingView<Team> {
         summary.setToolTipText(summary.getText());
         if (list.isEmpty()) {
             kitPages.say(team.getKits().isEmpty() ? TEXTS.text("packingView.teamHasKit")
-                    : TEXTS.text("packingView.teamSKit"),
+                    : TEXTS.text("packingView.emptyKit"),
                     team.getKits().isEmpty() ? TEXTS.text("packingView.openTeamChoose")
                             : TEXTS.text("packingView.openKitAdd"));
             return;
@@ -178,9 +178,9 @@ public final class PackingView extends ThingView<Team> {
         Action open = act(TEXTS.text("packingView.openItemEnter"), "open",
                 () -> table.chosen().stream().findFirst().ifPresent(row -> session.reveal(row.item())));
         Action openTeam = act(TEXTS.text("packingView.openTeam"), "team", () -> session.reveal(thing()));
-        Action name = act(TEXTS.text("packingView.changePackerS"), "operator", () -> packer.ask(getSite().getShell()));
+        Action name = act(TEXTS.text("packingView.changePacker"), "operator", () -> packer.ask(getSite().getShell()));
         Action clear = act(TEXTS.text("packingView.clearAllTicks"), "remove", () -> tick(list.rows(), false));
-        Action print = act(TEXTS.text("packingView.pRintBrowser"), "publish",
+        Action print = act(TEXTS.text("packingView.print"), "publish",
                 () -> SheetFile.openInBrowser(getSite().getShell(), html(), fileName()));
         Action export = act(TEXTS.text("packingView.exportAsWeb"), "export",
                 () -> SheetFile.export(getSite().getShell(), html(), fileName()));

@@ -93,7 +93,7 @@ final class LayerList {
         table.setLabelProvider(new Labels());
         ColumnViewerToolTipSupport.enableFor(table);
         table.addCheckStateListener(change -> tick((Row) change.getElement(), change.getChecked()));
-        day = new Chooser<>(body, TEXTS.text("layerList.dRives"), chosen -> chosen.map(DateText.inCurrent()::weekday).orElse(
+        day = new Chooser<>(body, TEXTS.text("layerList.drives"), chosen -> chosen.map(DateText.inCurrent()::weekday).orElse(
                 TEXTS.text("layerList.allDays")),
                 chosen -> tell(shown.on(chosen)));
         day.control().setLayoutData(GridDataFactory.fillDefaults().grab(true, false).create());

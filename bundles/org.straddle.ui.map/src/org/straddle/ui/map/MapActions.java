@@ -35,12 +35,12 @@ final class MapActions {
                 map::fitSelection);
         IAction goTo = action("goTo", TEXTS.text("mapActions.go"), TEXTS.text("mapActions.goPositionLocator"),
                 deeds::goTo);
-        IAction fresh = action("newSite", TEXTS.text("mapActions.newSiteN"), TEXTS.text("mapActions.placeNewSite"), hands::newSite);
-        IAction move = action("move", TEXTS.text("mapActions.moveSiteM"), TEXTS.text("mapActions.moveSelectedSite"), hands::move);
+        IAction fresh = action("newSite", TEXTS.text("mapActions.newSite"), TEXTS.text("mapActions.placeNewSite"), hands::newSite);
+        IAction move = action("move", TEXTS.text("mapActions.moveSite"), TEXTS.text("mapActions.moveSelectedSite"), hands::move);
         IAction recentre = action("recentre", TEXTS.text("mapActions.centreHere"),
                 TEXTS.text("mapActions.layMapAnew"), deeds::recentre);
         IAction picture = action("picture", TEXTS.text("mapActions.saveAsPicture"), TEXTS.text("mapActions.saveWhatSight"), deeds::picture);
-        IAction page = action("page", TEXTS.text("mapActions.saveAsP"), TEXTS.text("mapActions.saveWhatSight2"), deeds::page);
+        IAction page = action("page", TEXTS.text("mapActions.savePage"), TEXTS.text("mapActions.savePage.tooltip"), deeds::page);
         IAction layers = layers(board);
         IToolBarManager bar = site.getActionBars().getToolBarManager();
         add(bar, in, out, all, one, goTo, null, fresh, move, null, layers, picture, page);

@@ -22,7 +22,7 @@ final class MapBoard {
     private static final int LIST_PX = 215;
     private static final String KEYS = TEXTS.text("mapBoard.tabSitesEnter");
     private static final String PLACING_KEYS =
-            TEXTS.text("mapBoard.arrowsMShift");
+            TEXTS.text("mapBoard.keys");
 
     private final Composite body;
     private final SashForm halves;

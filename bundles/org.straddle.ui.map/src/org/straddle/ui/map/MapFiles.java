@@ -67,7 +67,7 @@ final class MapFiles {
         Sight sight = map.sight();
         Shown shown = map.shown();
         MapPage.Text text = text(outlook.event(), contents, shown);
-        ask(shell, TEXTS.text("mapFiles.saveMapAs2"),
+        ask(shell, TEXTS.text("mapFiles.savePage"),
                 "map.pdf", TEXTS.text("mapFiles.pagePdf")).ifPresent(file -> FileWork.run(shell,
                 TEXTS.text("mapFiles.writingMap"), () -> write(file, contents, sight, shown, text)));
     }

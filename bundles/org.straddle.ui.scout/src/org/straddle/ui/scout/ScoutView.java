@@ -233,7 +233,7 @@ public final class ScoutView extends SessionView<ScoutPanel> implements PlaceLis
         if (job == null) {
             job = new NewestJob<>(getSite().getShell().getDisplay(), new NewestJob.Kind(
                     TEXTS.text("scoutJob.lookingPlacesAlong"), true, Job.LONG,
-                    TEXTS.text("scoutJob.lookingPlacesAlong2")));
+                    TEXTS.text("scoutJob.failed")));
         }
         return job;
     }

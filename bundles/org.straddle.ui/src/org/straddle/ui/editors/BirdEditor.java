@@ -91,7 +91,7 @@ public final class BirdEditor extends ThingEditor<Bird> {
                 .column(TEXTS.text("birdEditor.column.epochUtc"), 160, set -> instants.print(set.getEpoch()))
                 .column(TEXTS.text("birdEditor.column.beforeTheEvent"), 130, set -> age(set, event))
                 .column(TEXTS.text("birdEditor.column.catalogue"), 85, set -> String.valueOf(set.getCatalogueNumber()))
-                .column(TEXTS.text("birdEditor.column.revolutionsADay"), 130, set -> figures.fixed(5, set.getMeanMotionRevPerDay()))
+                .column(TEXTS.text("birdEditor.column.revolutions"), 130, set -> figures.fixed(5, set.getMeanMotionRevPerDay()))
                 .column(TEXTS.text("birdEditor.column.inclination"), 100, set -> figures.fixed(3, set.getInclinationDeg()))
                 .column(TEXTS.text("birdEditor.column.eccentricity"), 100, set -> figures.fixed(6, set.getEccentricity()))
                 .column(TEXTS.text("birdEditor.column.file"), 170, set -> set.getFile() == null ? "" : set.getFile())

@@ -124,7 +124,7 @@ public final class EventEditor extends ThingEditor<Event> {
                 .choice(TEXTS.text("eventEditor.column.exposureLimits"), 150, Literals.JURISDICTION__EXPOSURE_LIMITS, ExposureLimits.VALUES)
                 .column(TEXTS.text("eventEditor.column.localRules"), 260, Literals.JURISDICTION__LOCAL_RULES, Words.any());
 
-        form.section(TEXTS.text("eventEditor.section.atAStop"), "");
+        form.section(TEXTS.text("eventEditor.section.stop"), "");
         figure(form, event, TEXTS.text("eventEditor.setUp"), TEXTS.text("eventEditor.setUp.unit"), Literals.POLICIES__SET_UP_MINUTES);
         figure(form, event, TEXTS.text("eventEditor.takeDown"), TEXTS.text("eventEditor.takeDown.unit"), Literals.POLICIES__TAKE_DOWN_MINUTES);
         figure(form, event, TEXTS.text("eventEditor.gapBetweenTurns"),
@@ -191,7 +191,7 @@ public final class EventEditor extends ThingEditor<Event> {
                 Literals.POLICIES__LONGEST_DUTY_MINUTES);
         figure(form, event, TEXTS.text("eventEditor.leastRest"), TEXTS.text("eventEditor.leastRest.unit"),
                 Literals.POLICIES__LEAST_REST_MINUTES);
-        figure(form, event, TEXTS.text("eventEditor.pauseForAMeal"), TEXTS.text("eventEditor.pauseForAMeal.unit"),
+        figure(form, event, TEXTS.text("eventEditor.mealPause"), TEXTS.text("eventEditor.mealPause.unit"),
                 Literals.POLICIES__MEAL_MINUTES);
         figure(form, event, TEXTS.text("eventEditor.longestStop"), TEXTS.text("eventEditor.longestStop.unit"),
                 Literals.POLICIES__LONGEST_STOP_MINUTES);

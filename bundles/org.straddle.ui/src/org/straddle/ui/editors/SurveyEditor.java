@@ -123,7 +123,7 @@ public final class SurveyEditor extends ThingEditor<Survey> {
         form.text(TEXTS.text("surveyEditor.height"), TEXTS.text("surveyEditor.height.unit"), Numbers.between(-500, 9000), ofMark(visit, Literals.MARK__ALTITUDE_M));
         form.told(TEXTS.text("surveyEditor.howFixed"), () -> MarkText.how(visit.getMark()));
         Button use = form.buttons(
-                Deed.of(TEXTS.text("surveyEditor.averageAFile"), TEXTS.text("surveyEditor.averageAFile.tooltip"), this::averageFiles),
+                Deed.of(TEXTS.text("surveyEditor.averageFile"), TEXTS.text("surveyEditor.averageFile.tooltip"), this::averageFiles),
                 Deed.of(TEXTS.text("surveyEditor.averageTyped"), TEXTS.text("surveyEditor.averageTyped.tooltip"), this::averageTyped),
                 Deed.of(TEXTS.text("surveyEditor.useForTheSite"), TEXTS.text("surveyEditor.useForTheSite.tooltip"), () -> session().execute(
                         Visit.useMark(session().editingDomain(), site(), visit)))).get(2);

@@ -27,7 +27,7 @@ public final class DayTimesWrong extends ScopedRule<Team> {
                 findings.accept(Finding.of(this, Statement.of("dayTimesWrong.day", "team", team,
                         "until", day.getFrom() == null
                         ? Statement.of("dayTimesWrong.doesNotSay") : day.getUntil() == null
-                        ? Statement.of("dayTimesWrong.doesNotSay2") : Statement.of("dayTimesWrong.endsNotAfter",
+                        ? Statement.of("dayTimesWrong.noUntil") : Statement.of("dayTimesWrong.endsNotAfter",
                         "until", day.getUntil(), "from", day.getFrom())), team).restingOn(day.getFrom(), day.getUntil()));
             }
         }

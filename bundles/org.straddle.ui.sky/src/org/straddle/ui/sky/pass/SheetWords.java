@@ -106,7 +106,7 @@ public final class SheetWords {
 
     /** The sheet for somebody who does not see it. */
     public String spoken() {
-        return title() + ". " + sheet.moments().stream().map(m -> TEXTS.text("sheetWords.utcAzimuthElevation2",
+        return title() + ". " + sheet.moments().stream().map(m -> TEXTS.text("sheetWords.atTime",
                 "word", m.word(), "time", m.prefixed(sheet.grain().utc(m.at())),
                 "words", Compass.words(m.look().azimuthDeg()),
                 "degrees", degrees(m.look().elevationDeg()))).collect(Collectors.joining("; ")) + ".";
@@ -209,7 +209,7 @@ public final class SheetWords {
     }
 
     private static String off(double khz) {
-        return khz < 0.05 ? TEXTS.text("sheetWords.lessThanKhz") : TEXTS.text("sheetWords.khz3", "khz", khz);
+        return khz < 0.05 ? TEXTS.text("sheetWords.lessThanKhz") : TEXTS.text("sheetWords.shift", "khz", khz);
     }
 
     private String workers() {

@@ -240,7 +240,7 @@ final class HorizonPainter {
     /** UTC, and local time below where it differs. */
     private String clock(Instant tick) {
         String utc = CLOCK.format(tick.atOffset(ZoneOffset.UTC));
-        return hasLocal() ? TEXTS.text("horizonPainter.zLocal", "utc", utc,
+        return hasLocal() ? TEXTS.text("horizonPainter.times", "utc", utc,
                 "atZone", CLOCK.format(tick.atZone(sheet.zone()))) : utc + TEXTS.text("horizonPainter.z");
     }
 
