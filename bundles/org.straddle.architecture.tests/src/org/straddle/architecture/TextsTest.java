@@ -1,6 +1,7 @@
 package org.straddle.architecture;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
@@ -13,6 +14,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,6 +26,12 @@ import com.github.javaparser.ast.body.EnumDeclaration;
 
 /** Every text of a catalogue is used, and every text that is used is there with the arguments that the code gives. */
 class TextsTest {
+
+    /**
+     * Words in camel case or with hyphens, of two letters at least; a unit may end it. A constant or the name of a class may
+     * stand for a part, and a number that counts lines.
+     */
+    private static final Pattern PART = Pattern.compile("[a-z]{2,}B?(?:[A-Z][a-z]+)*(?:M|W|V|KV|Wh|MHz|DegC|B)?|[a-z0-9]+(?:-[a-z0-9]+)+|[A-Z][A-Z_]*|[A-Z][A-Za-z]+|\\d+");
 
     private static final Pattern CONSTANT = Pattern.compile("([A-Z]\\w*)\\.([A-Z][A-Z0-9_]*)");
 
@@ -134,6 +142,28 @@ class TextsTest {
             });
         }
         assertEquals(List.of(), broken);
+    }
+
+    /** A key says what the text is for. What a script cuts out of a text does not: {@code oneDAy}, {@code bIrd}, {@code lookUp2}. */
+    @ParameterizedTest
+    @MethodSource("bundles")
+    void everyKeyIsAName(String bundle) {
+        assertEquals(List.of(), TextFile.of(bundle).stream().filter(file -> !file.file().endsWith("commands.properties")).flatMap(file -> file.texts().keySet().stream()
+                .filter(key -> !isName(key)).map(key -> file.catalogue() + ": " + key)).toList());
+    }
+
+    @Test
+    void theShapeOfKeysIsSeen() {
+        for (String bad : List.of("sheetActions.oneDAy", "banDialog.bIrd", "cautions.lookUpBefore2", "load.vehicleSLoad", "turnCost.goodS", "a_b.c")) {
+            assertFalse(isName(bad), bad);
+        }
+        for (String good : List.of("passes.filter.tooltip", "title.bird-idle", "WorkMode.FM", "feature.markErrorM", "column.voltageKV", "ban.1")) {
+            assertTrue(isName(good), good);
+        }
+    }
+
+    private static boolean isName(String key) {
+        return CONSTANT.matcher(key).matches() || Stream.of(key.split("\\.")).allMatch(part -> PART.matcher(part).matches());
     }
 
     @ParameterizedTest

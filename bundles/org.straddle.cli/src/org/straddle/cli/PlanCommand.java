@@ -158,7 +158,7 @@ final class PlanCommand extends EventCommand {
 
         private void tell(String words, Duration elapsed) {
             if (elapsed.compareTo(next) >= 0) {
-                err().println(TEXTS.text("planCommand.s", "words", words, "seconds", elapsed.toMillis() / 1000.0));
+                err().println(TEXTS.text("planCommand.progress", "words", words, "seconds", elapsed.toMillis() / 1000.0));
                 next = elapsed.plusSeconds(1);
             }
         }

@@ -60,10 +60,10 @@ public record BoundaryRule(Boundary boundary, List<StationPart> parts, double ma
     }
 
     private static String metresUp(double length) {
-        return TEXTS.text("boundaryRule.m", "ceil", Math.ceil(length * 10) / 10);
+        return TEXTS.text("boundaryRule.whole", "ceil", Math.ceil(length * 10) / 10);
     }
 
     private static String metresDown(double length) {
-        return TEXTS.text("boundaryRule.metres", "floor", Math.floor(length * 10) / 10);
+        return TEXTS.text("boundaryRule.oneDecimal", "floor", Math.floor(length * 10) / 10);
     }
 }

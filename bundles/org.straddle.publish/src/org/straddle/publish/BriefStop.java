@@ -76,7 +76,7 @@ public record BriefStop(String site, Optional<BriefDay.Drive> drive, String kind
 
     private static String coordinates(Outlook outlook, Site site) {
         // Five decimals are a metre: no mark is better.
-        return outlook.isPlaced(site) ? TEXTS.text("briefStop.m", "latitudeDeg", site.getLatitudeDeg(),
+        return outlook.isPlaced(site) ? TEXTS.text("briefStop.mark", "latitudeDeg", site.getLatitudeDeg(),
                 "longitudeDeg", site.getLongitudeDeg(), "ceil", Math.ceil(site.getMarkErrorM()))
                 : TEXTS.text("announcement.notKnown");
     }

@@ -32,7 +32,7 @@ public final class ScaleBar {
         double metres = round(ABOUT_PX * groundPerPx);
         double length = metres / groundPerPx;
         String words = metres >= 1000 ? TEXTS.text("scale.km", "kilometres", Math.round(metres / 1000))
-                : metres >= 1 ? TEXTS.text("scale.m", "metres", Math.round(metres))
+                : metres >= 1 ? TEXTS.text("scale.metres", "metres", Math.round(metres))
                         : TEXTS.text("scale.cm", "centimetres", Math.round(metres * 100));
         double top = bottom - HEIGHT_PX;
         double right = left + length + 46;

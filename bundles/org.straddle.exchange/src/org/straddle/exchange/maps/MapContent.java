@@ -108,16 +108,16 @@ final class MapContent {
         List<Trace> kept = new ArrayList<>();
         for (Trace part : parts) {
             if (part.size() < 2) {
-                remark(line, TEXTS.text("mapContent.hasCaseLeft", "name", named(TEXTS.text("mapContent.aLineString"), name),
+                remark(line, TEXTS.text("mapContent.hasCaseLeft", "name", named(TEXTS.text("mapContent.ofLine"), name),
                         "case", part.size() == 0));
             } else if (stands(part)) {
-                remark(line, TEXTS.text("mapContent.hasLengthLeft", "name", named(TEXTS.text("mapContent.aLineString"), name)));
+                remark(line, TEXTS.text("mapContent.hasLengthLeft", "name", named(TEXTS.text("mapContent.ofLine"), name)));
             } else {
                 kept.add(part);
             }
         }
         if (parts.isEmpty()) {
-            remark(line, TEXTS.text("mapContent.emptyLeftOut", "name", named(TEXTS.text("mapContent.aLineString"), name)));
+            remark(line, TEXTS.text("mapContent.emptyLeftOut", "name", named(TEXTS.text("mapContent.ofLine"), name)));
         }
         if (!kept.isEmpty()) {
             features.add(new MapFeature(name, role, MapFeature.Shape.LINES, kept));

@@ -68,7 +68,7 @@ final class SiteDetails {
     }
 
     private static String far(double metres) {
-        return metres < 1000 ? TEXTS.text("siteDetails.m", "metres", metres) : TEXTS.text("siteDetails.km",
+        return metres < 1000 ? TEXTS.text("siteDetails.metres", "metres", metres) : TEXTS.text("siteDetails.km",
                 "metres", metres / 1000);
     }
 }

@@ -3,12 +3,10 @@ package org.straddle.publish.site;
 import java.util.List;
 
 import org.straddle.outlook.StationPart;
-import org.straddle.words.Catalogue;
+import org.straddle.words.Language;
 
 /** The page for a browser and its printer, A4 or Letter, black on white, without any other file. */
 public final class SiteSheetHtml {
-
-    private static final Catalogue TEXTS = Catalogue.of(SiteSheetHtml.class);
 
     private static final String STYLE = """
             @page { margin: 11mm; }
@@ -25,11 +23,12 @@ public final class SiteSheetHtml {
     }
 
     public static String of(SiteSheet sheet) {
-        StringBuilder page = new StringBuilder(TEXTS.text("siteSheetHtml.doctypeHtmlHtml"));
+        StringBuilder page = new StringBuilder("<!DOCTYPE html>\n<html lang=\"" + Language.current().tag() + "\">\n<head>\n<meta charset=\"utf-8\">\n"
+                + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>");
         page.append(escaped(sheet.title())).append("</title>\n<style>\n").append(STYLE).append("</style>\n</head>\n<body>\n<main>\n<h1>")
                 .append(escaped(sheet.title())).append("</h1>\n");
         if (!sheet.held().isEmpty()) {
-            page.append(TEXTS.text("siteSheetHtml.pClassHeld")).append(escaped(sheet.held())).append("</p>\n");
+            page.append("<p class=\"held\">").append(escaped(sheet.held())).append("</p>\n");
         }
         for (SiteSheet.Part part : sheet.parts()) {
             page.append("<section>\n<h2>").append(escaped(part.heading())).append("</h2>\n");
@@ -44,19 +43,19 @@ public final class SiteSheetHtml {
 
     private static String sketch(List<StationPart> parts) {
         StringBuilder svg = new StringBuilder(
-                TEXTS.text("siteSheetHtml.svgRoleImg")).append(escaped(StationSketch.words(parts)))
-                .append(TEXTS.text("siteSheetHtml.widthHeightViewbox"));
+                "<svg role=\"img\" aria-label=\"").append(escaped(StationSketch.words(parts)))
+                .append("\" width=\"240\" height=\"120\" viewBox=\"-120 -60 240 120\" xmlns=\"http://www.w3.org/2000/svg\">\n");
         for (float[] line : StationSketch.lines(parts)) {
-            svg.append(TEXTS.text("siteSheetHtml.pathDM")).append(line[0]).append(' ').append(line[1]).append(" L").append(line[2]).append(' ').append(line[3])
-                    .append(TEXTS.text("siteSheetHtml.strokeStrokeWidth"));
+            svg.append("<path d=\"M").append(line[0]).append(' ').append(line[1]).append(" L").append(line[2]).append(' ').append(line[3])
+                    .append("\" stroke=\"#000\" stroke-width=\"1.5\" stroke-dasharray=\"6 3\"/>\n");
         }
         for (StationSketch.Spot spot : StationSketch.spots(parts)) {
-            svg.append(TEXTS.text("siteSheetHtml.circleCx")).append(spot.x()).append(
-                    TEXTS.text("siteSheetHtml.cy")).append(spot.y()).append("\" r=\"3\"/>\n");
-            svg.append(TEXTS.text("siteSheetHtml.textX")).append(spot.x()).append("\" y=\"").append(spot.y() - 8)
-                    .append(TEXTS.text("siteSheetHtml.fontSizeText")).append(escaped(spot.square())).append("</text>\n");
-            svg.append(TEXTS.text("siteSheetHtml.textX")).append(spot.x()).append("\" y=\"").append(spot.y() + 14)
-                    .append(TEXTS.text("siteSheetHtml.fontSizeText2")).append(escaped(spot.part())).append("</text>\n");
+            svg.append("<circle cx=\"").append(spot.x()).append(
+                    "\" cy=\"").append(spot.y()).append("\" r=\"3\"/>\n");
+            svg.append("<text x=\"").append(spot.x()).append("\" y=\"").append(spot.y() - 8)
+                    .append("\" font-size=\"10\" text-anchor=\"middle\">").append(escaped(spot.square())).append("</text>\n");
+            svg.append("<text x=\"").append(spot.x()).append("\" y=\"").append(spot.y() + 14)
+                    .append("\" font-size=\"8\" text-anchor=\"middle\">").append(escaped(spot.part())).append("</text>\n");
         }
         return svg.append("</svg>\n").toString();
     }

@@ -75,8 +75,8 @@ final class OpeningDialog extends QuestionDialog {
 
     private void row(Opening opening) {
         new TableItem(table, SWT.NONE).setText(new String[] {Naming.name(opening.pass().bird()),
-                TimeText.utc().seconds(opening.window().start()) + TEXTS.text("openingDialog.z"),
-                TimeText.utc().seconds(opening.window().end()) + TEXTS.text("openingDialog.z"), minutes(opening.window().duration()),
+                TimeText.utc().seconds(opening.window().start()) + TEXTS.text("openingDialog.zulu"),
+                TimeText.utc().seconds(opening.window().end()) + TEXTS.text("openingDialog.zulu"), minutes(opening.window().duration()),
                 Math.round(opening.pass().pass().peakElevationDeg()) + "°",
                 outlook.squares(stop.getSite()).stream().map(square -> square + " "
                         + Math.round(100 * outlook.demand(square)) + " %").collect(Collectors.joining(", "))});

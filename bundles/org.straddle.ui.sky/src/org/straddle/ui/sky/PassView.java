@@ -77,7 +77,7 @@ public final class PassView extends SkyView<PassSheet> {
     @Override
     void export(PassSheet shown) {
         String name = "pass-" + Naming.name(shown.found().site()) + " " + Naming.name(shown.found().bird()) + " "
-                + shown.aos().at().toString().substring(0, 16).replace(":", "") + TEXTS.text("passView.z");
+                + shown.aos().at().toString().substring(0, 16).replace(":", "") + TEXTS.text("passView.zulu");
         SkyExport.ask(getSite().getShell(), TEXTS.text("passView.printExportPass"), name, new PassPaper(shown), picture.letters());
     }
 

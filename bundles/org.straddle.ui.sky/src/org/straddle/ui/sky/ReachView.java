@@ -73,7 +73,7 @@ public final class ReachView extends SkyView<ReachSheet> {
     @Override
     void export(ReachSheet shown) {
         String name = "reach-" + Naming.name(shown.found().site()) + " " + Naming.name(shown.found().bird()) + " "
-                + shown.found().pass().aos().toString().substring(0, 16).replace(":", "") + TEXTS.text("reachView.z");
+                + shown.found().pass().aos().toString().substring(0, 16).replace(":", "") + TEXTS.text("reachView.zulu");
         SkyExport.ask(getSite().getShell(), TEXTS.text("reachView.printExportReach"), name, new ReachPaper(shown), picture.letters());
     }
 }

@@ -63,7 +63,7 @@ final class ComputeHorizonDialog extends QuestionDialog {
                 "0.13", TEXTS.text("computeHorizonDialog.refraction.unit"));
         label(body, "");
         wgs84 = new Button(body, SWT.CHECK);
-        wgs84.setText(TEXTS.text("computeHorizonDialog.wgs84"));
+        wgs84.setText(TEXTS.text("computeHorizonDialog.geographic"));
         GridDataFactory.fillDefaults().span(2, 1).applyTo(wgs84);
         wgs84.addListener(SWT.Selection, click -> answered());
     }

@@ -27,7 +27,7 @@ public final class BoundaryError extends ScopedRule<Site> {
         }
         BoundaryRule.of(in.outlook(), site).filter(rule -> !rule.markSuffices()).ifPresent(rule -> findings.accept(
                 Finding.of(this, Statement.of("boundaryError.liesItsMark", "site", site, "boundary", rule.boundary(),
-                        "markErrorM", Statement.of("boundaryError.m", "markErrorM", rule.markErrorM())), site)
+                        "markErrorM", Statement.of("boundaryError.metres", "markErrorM", rule.markErrorM())), site)
                         .restingOn(in.outlook().position(site), site.getMarkErrorM())));
     }
 }

@@ -83,6 +83,6 @@ public final class SquaresNotOccupied extends ScopedRule<Site> {
     }
 
     private static Statement metres(double length) {
-        return Statement.of("squaresNotOccupied.m", "length", length);
+        return Statement.of("squaresNotOccupied.metres", "length", length);
     }
 }

@@ -215,7 +215,7 @@ final class HorizonPainter {
             spots.take(new Box(x - 7, y - 7, 14, 14));
         }
         for (Moment moment : sheet.moments()) {
-            String time = moment.word() + " " + moment.prefixed(sheet.grain().utc(moment.at())) + TEXTS.text("horizonPainter.z");
+            String time = moment.word() + " " + moment.prefixed(sheet.grain().utc(moment.at())) + TEXTS.text("horizonPainter.zulu");
             String words = frame.height() < LOW_PX ? time : time + "\n" + Compass.words(moment.look().azimuthDeg()) + ", "
                     + Math.round(moment.look().elevationDeg()) + "°";
             Size size = brush.size(words, Face.STRONG);
@@ -241,7 +241,7 @@ final class HorizonPainter {
     private String clock(Instant tick) {
         String utc = CLOCK.format(tick.atOffset(ZoneOffset.UTC));
         return hasLocal() ? TEXTS.text("horizonPainter.times", "utc", utc,
-                "atZone", CLOCK.format(tick.atZone(sheet.zone()))) : utc + TEXTS.text("horizonPainter.z");
+                "atZone", CLOCK.format(tick.atZone(sheet.zone()))) : utc + TEXTS.text("horizonPainter.zulu");
     }
 
     private boolean hasLocal() {
