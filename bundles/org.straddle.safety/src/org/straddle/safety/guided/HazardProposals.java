@@ -142,7 +142,7 @@ public final class HazardProposals {
 
     private void once(HazardKind kind, String key, LocalDate day) {
         if (found.stream().noneMatch(known -> known.what().equals(TEXTS.text("what." + key)))) {
-            found.add(new HazardProposal(kind, TEXTS.text("what." + key), TEXTS.text("because." + key, "day", day), 0, true));
+            found.add(new HazardProposal(kind, TEXTS.text("what." + key), TEXTS.text("forecast." + key, "day", day), 0, true));
         }
     }
 }

@@ -56,22 +56,22 @@ final class Questions {
     }
 
     private void place() {
-        ask("road", figure("unit.kmh", 200), true);
+        ask("road", figure("kmh", 200), true);
         ask("wires", YES_OR_NO, true);
         if (answer("wires").equals(YES)) {
-            ask("wires.distance", figure("unit.m", 1000), false);
-            ask("wires.height", figure("unit.m", 200), false);
-            ask("wires.kv", figure("unit.kv", 1500), false);
+            ask("wires.distance", figure("metres", 1000), false);
+            ask("wires.height", figure("metres", 200), false);
+            ask("wires.kv", figure("kv", 1500), false);
             ask("wires.owner", YES_OR_NO, false);
         }
-        ask("mast", figure("unit.m", 100), false);
+        ask("mast", figure("metres", 100), false);
         Stream.of("access", "allowed").forEach(id -> ask(id, LINE, false));
         ask("until", new AnswerKind.Day(), false);
         Stream.of("parking", "surface", "phone", "directions", "meeting", "hospital", "help").forEach(id -> ask(id, LINE, false));
     }
 
     private static AnswerKind figure(String unit, double most) {
-        return new AnswerKind.Figure(TEXTS.text("unit." + unit.substring("unit.".length())), 0, most);
+        return new AnswerKind.Figure(TEXTS.text("unit." + unit), 0, most);
     }
 
     private void ask(String id, AnswerKind kind, boolean needed) {
@@ -87,7 +87,7 @@ final class Questions {
             detail(hazard, "reason", LINE, help, true);
         } else if (here.equals(YES)) {
             detail(hazard, "what", LINE, "", false);
-            detail(hazard, "distance", figure("unit.m", 1000), "", false);
+            detail(hazard, "distance", figure("metres", 1000), "", false);
             detail(hazard, "severity", severities(), "", false);
             detail(hazard, "probability", probabilities(), "", false);
             detail(hazard, "measure", LINE, "", false);
