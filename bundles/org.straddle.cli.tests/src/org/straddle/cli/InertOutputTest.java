@@ -95,6 +95,7 @@ class InertOutputTest {
         arguments.put("split", List.of(new Object[][] { { event } }));
         arguments.put("pack", List.of(new Object[][] { { event } }));
         arguments.put("review", List.of(new Object[][] { { event } }));
+        arguments.put("call", List.of(new Object[][] { { event }, { event, "--team", 1, "--by", "Ann\u202E", "--note", "all\u001Bwell" }, { event } }));
         arguments.put("publish", List.of(new Object[][] { { event, "--out", folder.resolve("sheets") } }));
         arguments.put("lines", List.of(new Object[][] { { event } }));
         arguments.put("export", List.of(new Object[] { event }, new Object[] { event, "--team", "1" }, new Object[] { event, "--layer", "\u001B" }));

@@ -18,7 +18,7 @@ import picocli.CommandLine.Spec;
 /** The command line as a whole: its commands, its exit codes, and how it reports what went wrong. */
 @Command(name = "straddle", version = "Straddle 0.1.0", mixinStandardHelpOptions = true, sortOptions = false,
         subcommands = { DemoCommand.class, ImportCommand.class, PassesCommand.class, ReachCommand.class, PlanCommand.class,
-            CheckCommand.class, SplitCommand.class, PackCommand.class, ReviewCommand.class, PublishCommand.class, LinesCommand.class, ExportCommand.class,
+            CheckCommand.class, SplitCommand.class, PackCommand.class, ReviewCommand.class, CallCommand.class, PublishCommand.class, LinesCommand.class, ExportCommand.class,
             HorizonCommand.class, GuideCommand.class })
 final class StraddleCommand implements Runnable {
 
