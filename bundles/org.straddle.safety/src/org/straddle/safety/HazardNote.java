@@ -56,7 +56,7 @@ public record HazardNote(HazardKind kind, String description, double distanceM, 
 
     /** What kind of hazard it is, in words. */
     public String kindWords() {
-        return kind == HazardKind.POWER_LINE ? TEXTS.text("hazardNote.overheadWires") : Naming.of(kind);
+        return Naming.of(kind);
     }
 
     /** The hazard in a line: "overhead wires, 12 m away: low wire over the gate". */
