@@ -2,7 +2,10 @@ package org.straddle.safety;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
@@ -10,7 +13,12 @@ import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.straddle.model.Event;
 import org.straddle.model.ExposureLimits;
+import org.straddle.model.Forecast;
+import org.straddle.model.ForecastHour;
+import org.straddle.model.Site;
+import org.straddle.model.StraddleFactory;
 
 /**
  * No figure becomes less careful when something becomes worse: nearer, faster, darker, of higher voltage, less well known,
@@ -137,6 +145,55 @@ class CarefulFiguresTest {
             double mph = other;
             neverRises(50, -45, f -> WindChill.fahrenheit(f, mph).orElseThrow(), "colder");
             neverRises(3.1, 60, v -> WindChill.fahrenheit(50 - 95 * (mph - 4) / 56, v).orElseThrow(), "windier");
+        }
+    }
+
+    @Test
+    void worseForecasts() {
+        for (int i = 0; i < OTHERS; i++) {
+            double wind = between(0, 120);
+            double gust = between(0, 150);
+            double cold = between(-45, 15);
+            double warm = between(15, 45);
+            double humid = between(0, 100);
+            neverFalls(0, 150, w -> WindLevel.of(w, gust).ordinal(), "more wind");
+            neverFalls(0, 200, g -> WindLevel.of(wind, g).ordinal(), "stronger gusts");
+            neverFalls(15, -45, t -> ColdLevel.of(t, wind).ordinal(), "colder");
+            neverFalls(0, 120, w -> ColdLevel.of(cold, w).ordinal(), "more wind in the cold");
+            neverFalls(10, 60, t -> hour(t, humid).heat().ordinal(), "hotter, also beyond the chart");
+            neverFalls(0, 100, h -> hour(warm, h).heat().ordinal(), "damper");
+            neverFalls(0, 100, p -> new WeatherHour(Optional.empty(), warm, humid, 0, 0, p).speaksOfThunder() ? 1 : 0, "likelier thunder");
+            assertTrue(WindLevel.of(Double.NaN, gust).compareTo(WindLevel.of(0, gust)) >= 0, "wind that nobody knows is no calm");
+        }
+    }
+
+    private static WeatherHour hour(double celsius, double humidity) {
+        return new WeatherHour(Optional.empty(), celsius, humidity, 0, 0, 0);
+    }
+
+    @Test
+    void oneMoreBadHourNeverCalmsADay() {
+        for (int i = 0; i < OTHERS; i++) {
+            Event event = StraddleFactory.eINSTANCE.createEvent();
+            Site site = StraddleFactory.eINSTANCE.createSite();
+            Forecast forecast = StraddleFactory.eINSTANCE.createForecast();
+            forecast.setDay(LocalDate.parse("2031-06-20"));
+            event.getForecasts().add(forecast);
+            ForecastWarnings before = ForecastWarnings.of(event, site, forecast.getDay(), Optional.empty());
+            for (int hour = 0; hour < 6; hour++) {
+                ForecastHour next = StraddleFactory.eINSTANCE.createForecastHour();
+                next.setAt(Instant.parse("2031-06-20T06:00:00Z").plusSeconds(3600L * hour));
+                next.setTemperatureDegC(between(-40, 50));
+                next.setHumidityPercent(between(0, 100));
+                next.setWindKmh(between(0, 100));
+                next.setGustKmh(between(0, 140));
+                next.setThunderPercent(between(0, 30));
+                forecast.getHours().add(next);
+                ForecastWarnings now = ForecastWarnings.of(event, site, forecast.getDay(), Optional.empty());
+                assertTrue(now.heat().compareTo(before.heat()) >= 0 && now.cold().compareTo(before.cold()) >= 0
+                        && now.wind().compareTo(before.wind()) >= 0 && (now.thunder() || !before.thunder()), before + " became " + now);
+                before = now;
+            }
         }
     }
 }

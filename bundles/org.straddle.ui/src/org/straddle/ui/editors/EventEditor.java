@@ -12,6 +12,7 @@ import org.straddle.model.Chaser;
 import org.straddle.model.Contact;
 import org.straddle.model.ContactRole;
 import org.straddle.model.Demand;
+import org.straddle.model.DrivingSide;
 import org.straddle.model.Event;
 import org.straddle.model.FigureRange;
 import org.straddle.model.ExposureLimits;
@@ -122,7 +123,11 @@ public final class EventEditor extends ThingEditor<Event> {
                 .column(TEXTS.text("eventEditor.column.classesAndBands"), 220, Literals.JURISDICTION__ALLOWANCES, new Allowances())
                 .column(TEXTS.text("eventEditor.column.emergencyNumber"), 150, Literals.JURISDICTION__EMERGENCY_NUMBER, Words.any())
                 .choice(TEXTS.text("eventEditor.column.exposureLimits"), 150, Literals.JURISDICTION__EXPOSURE_LIMITS, ExposureLimits.VALUES)
-                .column(TEXTS.text("eventEditor.column.localRules"), 260, Literals.JURISDICTION__LOCAL_RULES, Words.any());
+                .choice(TEXTS.text("eventEditor.column.drivingSide"), 120, Literals.JURISDICTION__DRIVING_SIDE, DrivingSide.VALUES)
+                .column(TEXTS.text("eventEditor.column.drivingLimit"), 150, Literals.JURISDICTION__DRIVING_LIMIT_MINUTES, Numbers.orUnknown(0, 1440))
+                .column(TEXTS.text("eventEditor.column.clothingClass"), 130, Literals.JURISDICTION__CLOTHING_CLASS, Numbers.whole(0, 3))
+                .column(TEXTS.text("eventEditor.column.localRules"), 260, Literals.JURISDICTION__LOCAL_RULES, Words.any())
+                .column(TEXTS.text("eventEditor.column.rulesSource"), 220, Literals.JURISDICTION__RULES_SOURCE, Words.any());
 
         form.section(TEXTS.text("eventEditor.section.stop"), "");
         figure(form, event, TEXTS.text("eventEditor.setUp"), TEXTS.text("eventEditor.setUp.unit"), Literals.POLICIES__SET_UP_MINUTES);
