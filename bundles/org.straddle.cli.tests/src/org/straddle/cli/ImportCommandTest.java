@@ -99,6 +99,27 @@ class ImportCommandTest {
     }
 
     @Test
+    void aBadLineOfChasersChangesNothingUnlessItMayBeLeftOut() throws Exception {
+        Path good = file("good.txt", "NEED Q0AAA IO91wm HP94 IP04\n");
+        Path bad = file("bad.txt", "Hello all,\nNEED Q0BBB\n> NEED Q0CCC IP03 HP94\nNEED Q0DDD nowhere HP94\n");
+        Console refused = Console.run("import", event, good, bad, "--chasers");
+        assertEquals(2, refused.code());
+        assertTrue(refused.err().contains("bad.txt, line 2: ") && refused.err().contains("bad.txt, line 4: ")
+                && refused.err().contains("2 lines cannot be read, and nothing was imported."), refused.err());
+        assertEquals(List.of(), chasers());
+        Console partly = done("import", event, good, bad, "--chasers", "--partial");
+        assertTrue(partly.err().contains("bad.txt, line 2: ") && partly.err().contains("This line is left out."), partly.err());
+        assertEquals(List.of("Q0AAA HP94 IP04", "Q0CCC HP94"), chasers());
+    }
+
+    private List<String> chasers() throws Exception {
+        try (EventFolder opened = EventFolder.openReadOnly(event)) {
+            return opened.event().getChaserList().stream()
+                    .map(chaser -> chaser.getCallSign() + " " + String.join(" ", chaser.getSquares())).toList();
+        }
+    }
+
+    @Test
     void theSwapIsOffered() throws IOException {
         Path near = file("near.csv", "name,lat,lon\nFell,-22,64\n");
         refused("--swap", "import", event, near);

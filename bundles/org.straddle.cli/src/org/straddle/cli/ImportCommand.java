@@ -71,9 +71,6 @@ final class ImportCommand extends EventCommand {
     @Option(names = "--chasers")
     private boolean chasers;
 
-    @Option(names = "--skip-unreadable")
-    private boolean skipUnreadable;
-
     @Option(names = "--forecast", paramLabel = "SITE")
     private String forecast;
 
@@ -140,11 +137,11 @@ final class ImportCommand extends EventCommand {
         for (Path file : files) {
             ChaserList list = ChaserList.read(SourceFile.read(file));
             list.refused().forEach(line -> err().println(TEXTS.text("importCommand.chaserRefused",
-                    "file", file.getFileName(), "line", line.line(), "why", line.why(), "skipped", skipUnreadable)));
+                    "file", file.getFileName(), "line", line.line(), "why", line.why(), "skipped", sites.isPartial())));
             refused += list.refused().size();
             lists.put(file, list);
         }
-        if (refused > 0 && !skipUnreadable) {
+        if (refused > 0 && !sites.isPartial()) {
             throw new WrongInput(TEXTS.text("importCommand.chasersUnread", "refused", refused));
         }
         for (Map.Entry<Path, ChaserList> read : lists.entrySet()) {

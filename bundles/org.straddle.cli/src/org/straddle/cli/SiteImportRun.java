@@ -34,6 +34,11 @@ final class SiteImportRun {
     @Option(names = "--partial")
     private boolean partial;
 
+    /** Whether lines that cannot be used are left out, rather than stop the import. */
+    boolean isPartial() {
+        return partial;
+    }
+
     private Rows rows;
 
     /** @param swap null when the user says nothing of it */

@@ -41,11 +41,16 @@ import org.straddle.ui.fields.Words;
 import org.straddle.ui.fields.ZoneNames;
 import org.straddle.ui.importing.AddLayer;
 import org.straddle.words.Catalogue;
+import org.straddle.worth.NeededSquare;
 
 /** The event's name and days, its demand, its announcement, and the figures that the coordinator chose. */
 public final class EventEditor extends ThingEditor<Event> {
 
     private static final Catalogue TEXTS = Catalogue.of(EventEditor.class);
+
+    /** Squares and call signs that a line has room for. */
+    private static final int MOST_SQUARES = 12;
+    private static final int MOST_NAMES = 3;
 
     public EventEditor() {
         super(Event.class);
@@ -78,6 +83,7 @@ public final class EventEditor extends ThingEditor<Event> {
                         CallSigns.required(TEXTS.text("eventEditor.column.callSign.required")))
                 .column(TEXTS.text("eventEditor.column.locator"), 90, Literals.CHASER__LOCATOR, Words.any())
                 .column(TEXTS.text("eventEditor.column.squaresNeeded"), 450, Literals.CHASER__SQUARES, new SquareNames());
+        form.told(TEXTS.text("eventEditor.neededMost"), () -> neededMost(event));
 
         form.wide(TEXTS.text("eventEditor.section.regions"), TEXTS.text("eventEditor.section.regions.description"));
         form.<Region>table(event, Literals.EVENT__REGIONS, Fresh::region, 5)
@@ -240,6 +246,15 @@ public final class EventEditor extends ThingEditor<Event> {
                 TEXTS.text("eventEditor.elementSets.unit"), Literals.POLICIES__ELEMENT_SET_AGE_LIMIT_DAYS);
         figure(form, event, TEXTS.text("eventEditor.elementSetsOfLowOrbits"), TEXTS.text("eventEditor.elementSetsOfLowOrbits.unit"),
                 Literals.POLICIES__LOW_ELEMENT_SET_AGE_LIMIT_DAYS);
+    }
+
+    private static String neededMost(Event event) {
+        List<NeededSquare> needed = NeededSquare.of(event);
+        return TEXTS.text("eventEditor.neededMost.of", "squares", needed.size(), "more", Math.max(0, needed.size() - MOST_SQUARES),
+                "names", needed.stream().limit(MOST_SQUARES).map(each -> TEXTS.text("eventEditor.neededMost.square",
+                        "square", each.square().name(), "chasers", each.callSigns().size(),
+                        "names", each.callSigns().stream().limit(MOST_NAMES).toList(),
+                        "others", Math.max(0, each.callSigns().size() - MOST_NAMES))).toList());
     }
 
     private static Forecast forecast(Event event) {

@@ -1,0 +1,126 @@
+package org.straddle.worth;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+
+import org.straddle.model.Base;
+import org.straddle.model.Bird;
+import org.straddle.model.BirdElements;
+import org.straddle.model.BirdState;
+import org.straddle.model.Event;
+import org.straddle.model.Fresh;
+import org.straddle.model.Review;
+import org.straddle.model.Site;
+import org.straddle.model.Stop;
+import org.straddle.model.StraddleFactory;
+import org.straddle.model.Survey;
+import org.straddle.model.Team;
+import org.straddle.model.TeamDay;
+import org.straddle.model.Turn;
+import org.straddle.outlook.Outlook;
+
+/** An event on the equator with one bird that always stands above it, written down stop by stop. Times are minutes of a day. */
+final class PlanOnPaper {
+
+    static final LocalDate DAY = LocalDate.of(2031, 6, 21);
+    private static final Instant MIDNIGHT = Instant.parse("2031-06-21T00:00:00Z");
+    private static final double OVER_DEG = 10;
+
+    final Event event = Fresh.event("Paper");
+    private final Base base = Fresh.base();
+    private int teams;
+
+    PlanOnPaper() {
+        event.setZone("UTC");
+        event.setFirstDay(DAY);
+        event.setLastDay(DAY);
+        event.getPolicies().setRoadSpeedKmh(60);
+        event.getPolicies().setDetourFactor(1);
+        base.setLatitudeDeg(0.001);
+        base.setLongitudeDeg(OVER_DEG);
+        event.getBases().add(base);
+        event.setPlan(Fresh.plan());
+        Bird bird = Fresh.bird();
+        bird.setName("Still");
+        bird.setState(BirdState.WORKING);
+        bird.setCatalogueNumber(1);
+        bird.getElementSets().add(still());
+        event.getBirds().add(bird);
+    }
+
+    Team team() {
+        Team team = Fresh.team();
+        team.setNumber(++teams);
+        TeamDay day = StraddleFactory.eINSTANCE.createTeamDay();
+        day.setFrom(at(300));
+        day.setUntil(at(1380));
+        day.setStart(base);
+        team.getDays().add(day);
+        event.getTeams().add(team);
+        return team;
+    }
+
+    /** @param km east of the base: a minute of drive each; ready papers lie there */
+    Site site(String name, double km, String... squares) {
+        Site site = Fresh.site();
+        site.setName(name);
+        site.setLatitudeDeg(0.001);
+        // a degree of the equator is 111.31949 km (WGS 84)
+        site.setLongitudeDeg(OVER_DEG + km / 111.31949);
+        site.getSquares().addAll(java.util.List.of(squares));
+        Survey survey = Fresh.survey();
+        survey.setDate(DAY.minusDays(20));
+        site.getSurveys().add(survey);
+        Review review = Fresh.review();
+        review.setDate(DAY.minusDays(10));
+        review.setReviewer("Ann");
+        review.setSignedAt(MIDNIGHT.minus(Duration.ofDays(10)));
+        review.setSecond("Bo");
+        review.setSecondAt(MIDNIGHT.minus(Duration.ofDays(9)));
+        site.getReviews().add(review);
+        event.getSites().add(site);
+        return site;
+    }
+
+    /** @param starts of turns of ten minutes */
+    Stop stop(Team team, Site site, int arrival, int departure, int... starts) {
+        Stop stop = Fresh.stop();
+        stop.setTeam(team);
+        stop.setSite(site);
+        stop.setArrival(at(arrival));
+        stop.setDeparture(at(departure));
+        for (int start : starts) {
+            Turn turn = Fresh.turn();
+            turn.setBird(event.getBirds().get(0));
+            turn.setStart(at(start));
+            turn.setEnd(at(start + 10));
+            stop.getTurns().add(turn);
+        }
+        event.getPlan().getStops().add(stop);
+        return stop;
+    }
+
+    ExpectedPlan expected() {
+        return ExpectedPlan.of(EventWorth.of(Outlook.of(event, null)));
+    }
+
+    static Instant at(int minute) {
+        return MIDNIGHT.plus(Duration.ofMinutes(minute));
+    }
+
+    /** Elements of a bird that stands still above a longitude. Greenwich sidereal time: linear terms of IAU 1982, from memory. */
+    static BirdElements still() {
+        BirdElements elements = StraddleFactory.eINSTANCE.createBirdElements();
+        Instant noon = at(720);
+        double days = Duration.between(Instant.parse("2000-01-01T12:00:00Z"), noon).toSeconds() / 86_400.0;
+        double meanAnomalyDeg = OVER_DEG + 280.46062 + 360.98564737 * days;
+        elements.setCatalogueNumber(1);
+        elements.setEpoch(noon);
+        elements.setMeanMotionRevPerDay(1.00273790935);
+        elements.setEccentricity(0.0001);
+        elements.setInclinationDeg(0.01);
+        elements.setMeanAnomalyDeg(meanAnomalyDeg - 360 * Math.floor(meanAnomalyDeg / 360));
+        return elements;
+    }
+}
