@@ -38,7 +38,7 @@ class EventStartTest {
     private static EventStart start(String teams, SkyFiles files, String downlinks) {
         return new EventStart("Fen rove", "Fen Circle", LocalDate.of(2031, 6, 20), LocalDate.of(2031, 6, 21), "Europe/Lisbon",
                 "Old Mill, 38.7 -9.1\nHigh Barn; 41,15 N 8,61 W", "q0aar Ann Example, 2 m 70cm\nQ1SKY", teams,
-                "Cork Oak, 39.5 -8.5\nLine Stone, 39.3 -8.0", files == null ? List.of() : files.elements(), downlinks,
+                "Cork Oak, 39.5 -8.5\nLine Stone, 39.3 -8.0", 12, files == null ? List.of() : files.elements(), downlinks,
                 "IM59 IM69 60\nIN50 40 %");
     }
 
@@ -109,9 +109,20 @@ class EventStartTest {
         assertTrue(told.contains(problem), told);
     }
 
+    /** A station of 10 m on a mark good to 5 m stands on both sides of a line with 98.5 % only, and 99 % are wanted. */
+    @Test
+    void aSiteSaysWhatStationItsSquaresNeed() {
+        EventStart narrow = new EventStart("Fen rove", "", null, null, null, "", "", "", "Line Stone, 39.3 -8.0", 10, List.of(), "", "");
+        ReadLines.Line<?> line = narrow.readSites().lines().get(0);
+        assertTrue(line.thing().isPresent());
+        assertTrue(line.told().contains("98") && line.told().contains("a station of 10.6 m would do"), line.told());
+        assertFalse(start("", null, "").readSites().lines().get(1).told().contains("would do"));
+        assertEquals(12, start("", null, "").event().getPolicies().getStationSpanM());
+    }
+
     @Test
     void whatIsLeftForLaterIsListed() {
-        List<String> all = new EventStart("Fen rove", "", null, null, null, "", "", "", "", List.of(), "", "").missing();
+        List<String> all = new EventStart("Fen rove", "", null, null, null, "", "", "", "", 10, List.of(), "", "").missing();
         assertEquals(8, all.size(), all.toString());
         assertEquals(2, start("Herons: Q0AAR @ Old Mill\nStorks: @ Old Mill", null, "").missing().size(),
                 "a crew, and element sets");

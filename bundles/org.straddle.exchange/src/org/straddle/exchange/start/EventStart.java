@@ -35,11 +35,12 @@ import org.straddle.store.EventFolderException;
  *
  * @param zone      IANA name; null when it is not known
  * @param bases     one on a line, like the other texts
+ * @param stationSpanM how far apart two parts of a station stand, metres: what its claim on a line or corner rests on
  * @param elements  files of element sets
  * @param downlinks where the birds of these files are heard
  */
 public record EventStart(String name, String club, LocalDate firstDay, LocalDate lastDay, String zone, String bases,
-        String operators, String teams, String sites, List<ElementFile> elements, String downlinks, String demand) {
+        String operators, String teams, String sites, double stationSpanM, List<ElementFile> elements, String downlinks, String demand) {
 
     /** A team's day until somebody says otherwise, local time. */
     private static final LocalTime MORNING = LocalTime.of(8, 0);
@@ -64,8 +65,13 @@ public record EventStart(String name, String club, LocalDate firstDay, LocalDate
         return CrewLines.teams(teams, readOperators().things(), readBases().things());
     }
 
+    /** What each claims by its position, and whether that can be argued with a station of that span. */
     public ReadLines<Site> readSites() {
-        return PlaceLines.sites(sites, StraddleFactory.eINSTANCE.createPolicies().getStationSpanM());
+        ReadLines<Site> read = PlaceLines.sites(sites, stationSpanM);
+        Event alone = Fresh.event(name);
+        alone.getPolicies().setStationSpanM(stationSpanM);
+        alone.getSites().addAll(read.things());
+        return PlaceLines.argued(read, Outlook.of(alone, null));
     }
 
     /** How the lines of downlinks were understood. */
@@ -97,6 +103,7 @@ public record EventStart(String name, String club, LocalDate firstDay, LocalDate
     /** The event as far as it was answered, without what cannot be read; its element sets come with {@link #bringElements}. */
     public Event event() {
         Event event = Fresh.event(name);
+        event.getPolicies().setStationSpanM(stationSpanM);
         event.setClub(club == null || club.isBlank() ? null : club.strip());
         event.setFirstDay(firstDay);
         event.setLastDay(lastDay);

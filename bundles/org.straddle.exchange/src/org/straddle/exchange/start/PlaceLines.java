@@ -11,6 +11,8 @@ import org.straddle.model.Base;
 import org.straddle.model.Fresh;
 import org.straddle.model.Site;
 import org.straddle.model.naming.Naming;
+import org.straddle.outlook.Outlook;
+import org.straddle.outlook.PresenceArgument;
 import org.straddle.outlook.things.Claim;
 import org.straddle.words.Catalogue;
 
@@ -50,6 +52,17 @@ final class PlaceLines {
             return new ReadLines.Understood<>(site, TEXTS.text("placeLines.site", "name", name, "position", words(at),
                     "kind", Naming.of(claim.kind()), "squares", String.join(" + ", claim.squares())));
         }));
+    }
+
+    /** The same lines; one whose squares the event would not believe says so, and what would do. */
+    static ReadLines<Site> argued(ReadLines<Site> sites, Outlook outlook) {
+        return new ReadLines<>(sites.lines().stream().map(line -> line.thing().flatMap(outlook::argument)
+                .filter(argument -> !argument.suffices())
+                .map(argument -> new ReadLines.Line<>(line.number(), line.text(), line.thing(), TEXTS.text("placeLines.notArgued",
+                        "told", line.told(), "percent", PresenceArgument.percent(argument.presence().least()),
+                        "wanted", PresenceArgument.percent(argument.level()), "possible", argument.spanNeededM().isPresent(),
+                        "metres", Math.ceil(10 * argument.spanNeededM().orElse(0)) / 10)))
+                .orElse(line)).toList());
     }
 
     private static <T> T place(String line, BiFunction<String, GeoPosition, T> made) {

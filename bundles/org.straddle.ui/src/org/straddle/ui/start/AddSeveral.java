@@ -68,6 +68,9 @@ public final class AddSeveral extends QuestionDialog {
         EventSession session = EventSession.current();
         session.commitPendingEdits();
         AddSeveral dialog = new AddSeveral(shell);
+        if (session.event().getPolicies() != null) {
+            dialog.draft.stationSpanM = session.event().getPolicies().getStationSpanM();
+        }
         if (dialog.open() == OK) {
             session.execute(dialog.command(session));
         }

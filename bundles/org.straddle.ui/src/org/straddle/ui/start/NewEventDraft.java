@@ -10,6 +10,7 @@ import java.util.Map;
 
 import org.straddle.exchange.elements.ElementFile;
 import org.straddle.exchange.start.EventStart;
+import org.straddle.model.StraddleFactory;
 
 /** What the user has answered so far; nothing of it is on the disk. */
 final class NewEventDraft {
@@ -27,6 +28,7 @@ final class NewEventDraft {
     LocalDate lastDay = firstDay.plusDays(1);
     String zone = ZoneId.systemDefault().getId();
     Path folder;
+    double stationSpanM = StraddleFactory.eINSTANCE.createPolicies().getStationSpanM();
 
     String lines(Lines kind) {
         return lines.getOrDefault(kind, "");
@@ -43,6 +45,6 @@ final class NewEventDraft {
 
     EventStart start() {
         return new EventStart(name, club, firstDay, lastDay, zone, lines(Lines.BASES), lines(Lines.OPERATORS),
-                lines(Lines.TEAMS), lines(Lines.SITES), elements, lines(Lines.DOWNLINKS), lines(Lines.DEMAND));
+                lines(Lines.TEAMS), lines(Lines.SITES), stationSpanM, elements, lines(Lines.DOWNLINKS), lines(Lines.DEMAND));
     }
 }

@@ -4,10 +4,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
 
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.FileDialog;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
 import org.straddle.exchange.CoordinateOrder;
 import org.straddle.exchange.ReadException;
 import org.straddle.exchange.SourceFile;
@@ -17,6 +21,7 @@ import org.straddle.exchange.sites.SiteMapping;
 import org.straddle.exchange.sites.SourceTable;
 import org.straddle.exchange.start.EventStart;
 import org.straddle.model.Site;
+import org.straddle.ui.fields.Numbers;
 import org.straddle.ui.start.NewEventDraft.Lines;
 import org.straddle.ui.work.FileWork;
 import org.straddle.words.Catalogue;
@@ -26,6 +31,8 @@ final class SitesPage extends LinesPage {
 
     private static final Catalogue TEXTS = Catalogue.of(SitesPage.class);
 
+    private static final double LONGEST_SPAN_M = 1000;
+
     SitesPage(NewEventDraft draft) {
         super(draft, Lines.SITES, EventStart::readSites, TEXTS.text("sitesPage.title"), TEXTS.text("sitesPage.description"),
                 TEXTS.text("sitesPage.example"));
@@ -33,12 +40,34 @@ final class SitesPage extends LinesPage {
 
     @Override
     void above(Composite body) {
-        Button button = new Button(body, SWT.PUSH);
+        Composite row = new Composite(body, SWT.NONE);
+        row.setLayout(GridLayoutFactory.fillDefaults().numColumns(4).create());
+        Button button = new Button(row, SWT.PUSH);
         button.setText(TEXTS.text("sitesPage.file"));
         button.addListener(SWT.Selection, click -> {
             String chosen = new FileDialog(getShell(), SWT.OPEN).open();
             if (chosen != null) {
                 take(Path.of(chosen));
+            }
+        });
+        span(row);
+    }
+
+    private void span(Composite row) {
+        Label label = new Label(row, SWT.NONE);
+        label.setText(TEXTS.text("sitesPage.span"));
+        GridDataFactory.fillDefaults().indent(20, 0).align(SWT.BEGINNING, SWT.CENTER).applyTo(label);
+        Text text = new Text(row, SWT.BORDER);
+        text.setText(Numbers.plain(draft().stationSpanM));
+        GridDataFactory.fillDefaults().hint(50, SWT.DEFAULT).applyTo(text);
+        new Label(row, SWT.NONE).setText(TEXTS.text("sitesPage.span.unit"));
+        text.addModifyListener(change -> {
+            try {
+                draft().stationSpanM = Numbers.between(0, LONGEST_SPAN_M).parse(text.getText());
+                box().show();
+            } catch (IllegalArgumentException wrong) {
+                setErrorMessage(TEXTS.text("sitesPage.span.wrong", "problem", wrong.getMessage()));
+                setPageComplete(false);
             }
         });
     }
