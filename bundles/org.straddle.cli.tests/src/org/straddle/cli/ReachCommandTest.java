@@ -71,6 +71,27 @@ class ReachCommandTest {
         assertEquals(2, Console.run("reach", event, "--to", "JO01", "--least-elevation", "90").code());
     }
 
+    /** Auk-6 of the demo does not work; what it shows of the sky brings nothing, and is marked here and in the passes. */
+    @Test
+    void aBirdThatDoesNotWorkIsMarked() {
+        List<String> silent = csv("--to", "Fjord Rim", "--bird", "Auk-6", "--site", "Desert Post");
+        assertTrue(silent.size() > 1);
+        silent.stream().skip(1).forEach(line -> assertTrue(line.endsWith(",not working,0,0"), line));
+        List<String> working = csv("--to", "Fjord Rim", "--bird", "Tern-1", "--site", "Desert Post");
+        assertTrue(working.stream().skip(1).noneMatch(line -> line.contains("not working")));
+        assertTrue(working.stream().skip(1).mapToDouble(line -> Double.parseDouble(line.split(",")[9])).max().orElseThrow() > 1);
+        List<String> passes = Console.run("passes", event, "--bird", "Auk-6", "--site", "Desert Post", "--format", "csv").out().lines().toList();
+        assertTrue(passes.size() > 1 && passes.stream().skip(1).allMatch(line -> line.contains("not working")), passes.toString());
+    }
+
+    /** Without an elevation of one's own the event's policy counts, which is 5° unless somebody chose another. */
+    @Test
+    void reachCountsFromFiveDegrees() {
+        List<String> usual = csv("--to", "Fjord Rim", "--bird", "Tern-1", "--site", "Desert Post");
+        assertEquals(csv("--to", "Fjord Rim", "--bird", "Tern-1", "--site", "Desert Post", "--least-elevation", "5"), usual);
+        usual.stream().skip(1).map(line -> line.split(",")).forEach(cells -> assertTrue(Double.parseDouble(cells[7]) >= 5, cells[7]));
+    }
+
     @Test
     void passesTellTheirReach() {
         Console run = Console.run("passes", event, "--bird", "Tern-1", "--site", "Desert Post", "--reach", "--format", "csv");
