@@ -52,11 +52,9 @@ class LongWorkTest {
     @Test
     void aSearchedPlanIsOfferedPutInAndTakenBack() {
         List<Stop> draft = WINDOW.ask(() -> List.copyOf(WINDOW.session().event().getPlan().getStops()));
-        WINDOW.ui(() -> DemoWindow.shown("org.straddle.ui.findings"));
-        WINDOW.command("org.straddle.ui.propose");
-        WINDOW.until("the planning view is there", () -> DemoWindow.page().findView(PLANNING) != null);
         WINDOW.ui(() -> RunningWorkbench.below(DemoWindow.content(PLANNING), Spinner.class).get(0).setSelection(1));
-        press("Search");
+        WINDOW.ui(() -> DemoWindow.shown("org.straddle.ui.findings"));
+        WINDOW.command("org.straddle.ui.propose"); // shows the view and searches
         WINDOW.until("a plan is offered", () -> button("Use this plan").isEnabled());
         assertEquals(draft, WINDOW.ask(() -> List.copyOf(WINDOW.session().event().getPlan().getStops())), "not yet in");
         press("Use this plan");
@@ -69,10 +67,8 @@ class LongWorkTest {
     /** A search without an end in sight hands over its best plan when it is stopped. */
     @Test
     void aStoppedSearchOffersTheBestSoFar() {
-        WINDOW.command("org.straddle.ui.propose");
-        WINDOW.until("the planning view is there", () -> DemoWindow.page().findView(PLANNING) != null);
         WINDOW.ui(() -> RunningWorkbench.below(DemoWindow.content(PLANNING), Spinner.class).get(0).setSelection(3600));
-        press("Search");
+        WINDOW.command("org.straddle.ui.propose");
         WINDOW.until("there is a plan", () -> RunningWorkbench.below(DemoWindow.content(PLANNING), Label.class).stream()
                 .anyMatch(label -> label.getText().startsWith("Worth")));
         press("Stop");

@@ -1,6 +1,8 @@
 package org.straddle.ui.workbench;
 
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.application.ActionBarAdvisor;
@@ -30,7 +32,8 @@ final class StraddleWindow extends WorkbenchWindowAdvisor implements SessionList
     @Override
     public void preWindowOpen() {
         IWorkbenchWindowConfigurer window = getWindowConfigurer();
-        window.setInitialSize(new Point(1440, 920));
+        Rectangle screen = Display.getCurrent().getPrimaryMonitor().getClientArea();
+        window.setInitialSize(new Point(Math.min(1440, screen.width), Math.min(920, screen.height)));
         window.setShowCoolBar(true);
         window.setShowStatusLine(true);
         window.setShowProgressIndicator(true);
