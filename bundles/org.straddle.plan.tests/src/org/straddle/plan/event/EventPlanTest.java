@@ -243,7 +243,7 @@ class EventPlanTest {
         ban.setFrom(event.getTeams().get(0).getDays().get(0).getFrom().minusSeconds(1));
         event.getPlan().getBans().add(ban);
         assertEquals(Set.of(Reason.NO_SITE, Reason.BANNED), reasons(proposal(event, 1)));
-        assertTrue(whys(event).contains("Only what is banned stands in the way: No permission."));
+        assertTrue(whys(event).contains("Only bans stand in the way: No permission."));
         event.getPlan().getBans().clear();
         event.getPolicies().setMinimumPeakElevationDeg(89);
         assertTrue(whys(event).stream().anyMatch(why -> why.contains("89° is the least")), () -> whys(event).toString());

@@ -153,9 +153,9 @@ class HeldTurnsTest {
             }
         }
         assertTrue(told.stream().anyMatch(sentence -> sentence.startsWith("Revision 1 promises 2031-06-")
-                && sentence.endsWith("nobody works that: the bird is no longer in the event.")), told::toString);
+                && sentence.endsWith("Nobody works that: the bird is no longer in the event.")), told::toString);
         assertTrue(told.stream().anyMatch(sentence -> sentence.endsWith("the team is no longer in the event.")
-                || sentence.contains("; team ")), told::toString);
+                || sentence.contains(" Team ")), told::toString);
         assertTrue(told.stream().anyMatch(sentence -> sentence.contains(" " + squares + " ")), told::toString);
     }
 
@@ -183,6 +183,6 @@ class HeldTurnsTest {
         List<String> told = ofTheRevision(propose(event, new Replan(Optional.empty(), DEAR,
                 List.of(new WhatIf.DeadBird(bird, Optional.empty(), Optional.empty())))));
         assertTrue(!told.isEmpty() && told.stream().allMatch(sentence ->
-                sentence.endsWith("nobody works that: " + bird.getName() + " is silent.")), told::toString);
+                sentence.endsWith("Nobody works that: " + bird.getName() + " is silent.")), told::toString);
     }
 }
