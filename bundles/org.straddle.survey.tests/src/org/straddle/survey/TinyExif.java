@@ -9,7 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 
 /** Puts Exif data (CIPA DC-008) into a JPEG picture, apart from the library that reads it. */
-final class TinyExif {
+public final class TinyExif {
 
     private record Entry(int tag, int type, int count, byte[] value) {
     }
@@ -17,7 +17,7 @@ final class TinyExif {
     private final List<Entry> exif = new ArrayList<>();
     private final List<Entry> gps = new ArrayList<>();
 
-    TinyExif position(int d, int m, int s, char ns, int e, int f, int g, char ew) {
+    public TinyExif position(int d, int m, int s, char ns, int e, int f, int g, char ew) {
         gps.add(text(1, String.valueOf(ns)));
         gps.add(rationals(2, d, 1, m, 1, s, 1));
         gps.add(text(3, String.valueOf(ew)));
@@ -25,35 +25,35 @@ final class TinyExif {
         return this;
     }
 
-    TinyExif direction(char reference, int hundredths) {
+    public TinyExif direction(char reference, int hundredths) {
         gps.add(text(16, String.valueOf(reference)));
         gps.add(rationals(17, hundredths, 100));
         return this;
     }
 
-    TinyExif gpsTime(String date, int hour, int minute, int second) {
+    public TinyExif gpsTime(String date, int hour, int minute, int second) {
         gps.add(rationals(7, hour, 1, minute, 1, second, 1));
         gps.add(text(29, date));
         return this;
     }
 
-    TinyExif datum(String name) {
+    public TinyExif datum(String name) {
         gps.add(text(18, name));
         return this;
     }
 
-    TinyExif local(String time) {
+    public TinyExif local(String time) {
         exif.add(text(0x9003, time));
         return this;
     }
 
-    TinyExif offset(String zone) {
+    public TinyExif offset(String zone) {
         exif.add(text(0x9011, zone));
         return this;
     }
 
     /** The picture with an APP1 segment after its start. */
-    byte[] into(byte[] jpeg) {
+    public byte[] into(byte[] jpeg) {
         int exifAt = 8 + 2 + 2 * 12 + 4;
         byte[] exifPart = directory(exif, exifAt);
         int gpsAt = exifAt + exifPart.length;

@@ -26,6 +26,8 @@ import org.straddle.grid.GeoPosition;
 class BadRasterTest {
 
     private static final String HEAD = "ncols 3\nnrows 2\nxllcorner 9\nyllcorner 49\ncellsize 1\n";
+    private static final String WGS84 = "GEOGCS[\"WGS 84\",DATUM[\"WGS_1984\",SPHEROID[\"WGS 84\",6378137,298.257223563]],"
+            + "PRIMEM[\"Greenwich\",0],UNIT[\"degree\",0.0174532925199433]]";
 
     @TempDir
     Path folder;
@@ -62,6 +64,71 @@ class BadRasterTest {
         Path metres = Files.writeString(folder.resolve("metres.asc"), HEAD.replace("xllcorner 9", "xllcorner 500000")
                 + "1 2 3 4 5 6\n");
         assertTrue(refusal(metres, true).contains("are no degrees"));
+    }
+
+    /** Many sources put one beside each raster, also where the raster says its system itself. */
+    @Test
+    void aPrjFileBesideAGeoTiff() throws IOException {
+        for (boolean inside : new boolean[] {true, false}) {
+            TinyTiff raster = new TinyTiff(20, 20, 9, 51, 0.1).heights((x, y) -> 7);
+            Path tiff = (inside ? raster.wgs84() : raster).write(folder.resolve("beside" + inside + ".tif"));
+            Path prj = Files.writeString(folder.resolve("beside" + inside + ".prj"), WGS84);
+            assertEquals(7, TerrainHorizon.compute(List.of(tiff), request(false), null).groundM());
+            Files.writeString(prj, "GEOGCS[\"WGS 84\"");
+            if (inside) {
+                assertEquals(7, TerrainHorizon.compute(List.of(tiff), request(false), null).groundM(), "what the raster says counts");
+            } else {
+                assertTrue(refusal(tiff, false).startsWith("besidefalse.prj"), refusal(tiff, false));
+            }
+        }
+    }
+
+    /** Spoiled by chance, from fixed seeds: a mask or a refusal, soon. */
+    @ParameterizedTest
+    @CsvSource({"tif, 60", "asc, 60", "prj, 40"})
+    void spoiledRasters(String spoiled, int cases) throws IOException {
+        byte[] tiff = new TinyTiff(20, 20, 9, 51, 0.1).wgs84().heights((x, y) -> 100 * Math.sin(50 * x)).bytes();
+        byte[] grid = (HEAD + "10 20 10 20 10 20\n").getBytes();
+        byte[] prj = WGS84.getBytes();
+        int refused = 0;
+        for (int seed = 0; seed < cases; seed++) {
+            Random random = new Random(seed);
+            Path file = folder.resolve(spoiled.equals("tif") ? "spoiled.tif" : "spoiled.asc");
+            Files.write(file, spoiled.equals("tif") ? spoil(tiff, random) : spoiled.equals("asc") ? spoil(grid, random) : grid);
+            Files.write(folder.resolve("spoiled.prj"), spoiled.equals("prj") ? spoil(prj, random) : prj);
+            refused += assertTimeoutPreemptively(Duration.ofSeconds(60), () -> {
+                try {
+                    TerrainHorizon.compute(List.of(file), request(false), null);
+                    return 0;
+                } catch (TerrainException e) {
+                    assertEquals(2, e.getMessage().lines().count(), e.getMessage());
+                    return 1;
+                }
+            }, "seed " + seed);
+        }
+        assertTrue(refused > cases / 20 && refused < cases, "both outcomes occur: " + refused);
+    }
+
+    /** Flips a bit, cuts off, or says some of it twice. */
+    private static byte[] spoil(byte[] good, Random random) {
+        int at = random.nextInt(good.length);
+        switch (random.nextInt(4)) {
+            case 0 -> {
+                return Arrays.copyOf(good, at);
+            }
+            case 1 -> {
+                byte[] longer = Arrays.copyOf(good, good.length + good.length - at);
+                System.arraycopy(good, at, longer, good.length, good.length - at);
+                return longer;
+            }
+            default -> {
+                // The directory of a GeoTIFF is at its end, the head of a grid at its beginning.
+                byte[] bad = good.clone();
+                int near = random.nextBoolean() ? random.nextInt(good.length) : good.length - 1 - random.nextInt(Math.min(400, good.length));
+                bad[near] ^= (byte) (1 << random.nextInt(8));
+                return bad;
+            }
+        }
     }
 
     @Test
@@ -133,6 +200,15 @@ class BadRasterTest {
         refused("cannot be", HEAD.replace("ncols 3", "ncols -3").getBytes());
         refused("million cells", HEAD.replace("ncols 3", "ncols 2000000000").getBytes());
         refused("\"nrows\" is not a number", "ncols nrows 2\n".getBytes());
+    }
+
+    @Test
+    void cellsWithoutSize() throws IOException {
+        Files.writeString(folder.resolve("cells.prj"), WGS84);
+        for (String size : List.of("1e300", "1e-300")) {
+            Path file = Files.writeString(folder.resolve("cells.asc"), HEAD.replace("cellsize 1", "cellsize " + size) + "1 2 3 4 5 6\n");
+            assertTrue(refusal(file, false).contains("which no raster has"), refusal(file, false));
+        }
     }
 
     /** A hundred megabytes of one word are refused at its beginning. */

@@ -14,7 +14,7 @@ import java.util.function.DoubleBinaryOperator;
  * Writes small GeoTIFF files by the published layout (TIFF 6.0; OGC 19-008r4 GeoTIFF 1.1), apart from the library that
  * reads them: one strip of 32-bit floats, north up.
  */
-final class TinyTiff {
+public final class TinyTiff {
 
     private static final int GEOGRAPHIC = 2;
     private static final int PROJECTED = 1;
@@ -30,7 +30,7 @@ final class TinyTiff {
     private DoubleBinaryOperator metres = (x, y) -> 0;
 
     /** @param west of the outer edge of the first cell */
-    TinyTiff(int width, int height, double west, double north, double cell) {
+    public TinyTiff(int width, int height, double west, double north, double cell) {
         this.width = width;
         this.height = height;
         this.west = west;
@@ -39,33 +39,33 @@ final class TinyTiff {
     }
 
     /** As a function of x and y of the middle of a cell. */
-    TinyTiff heights(DoubleBinaryOperator of) {
+    public TinyTiff heights(DoubleBinaryOperator of) {
         metres = of;
         return this;
     }
 
-    TinyTiff wgs84() {
+    public TinyTiff wgs84() {
         epsg = 4326;
         geographic = true;
         return this;
     }
 
-    TinyTiff projected(int code) {
+    public TinyTiff projected(int code) {
         epsg = code;
         geographic = false;
         return this;
     }
 
-    TinyTiff bands(int number) {
+    public TinyTiff bands(int number) {
         bands = number;
         return this;
     }
 
-    Path write(Path file) throws IOException {
+    public Path write(Path file) throws IOException {
         return Files.write(file, bytes());
     }
 
-    byte[] bytes() {
+    public byte[] bytes() {
         ByteBuffer pixels = ByteBuffer.allocate(4 * width * height * bands).order(ByteOrder.LITTLE_ENDIAN);
         for (int row = 0; row < height; row++) {
             for (int column = 0; column < width; column++) {

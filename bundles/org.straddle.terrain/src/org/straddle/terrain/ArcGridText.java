@@ -10,10 +10,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
 
-import org.geotools.api.referencing.FactoryException;
-import org.geotools.api.referencing.crs.CoordinateReferenceSystem;
-import org.geotools.referencing.CRS;
-import org.geotools.referencing.crs.DefaultEngineeringCRS;
 import org.straddle.words.Catalogue;
 
 /**
@@ -29,8 +25,6 @@ final class ArcGridText {
     /** What the format takes for a void when the header does not say. */
     private static final double USUAL_VOID = -9999;
     private static final int LONGEST_WORD = 64;
-    private static final int LARGEST_PRJ = 1 << 16;
-    private static final String RIGHT_PRJ = TEXTS.text("arcGridText.correctPrjFile");
 
     private final Path file;
     private final BufferedReader in;
@@ -54,39 +48,6 @@ final class ArcGridText {
             throw e;
         } catch (IOException e) {
             throw RasterFormat.unreadable(file, e);
-        }
-    }
-
-    /**
-     * What the .prj file beside it says; a plane that lies nowhere when there is none. The reader would look for the
-     * file itself, but then asks for a library that is not there.
-     */
-    static CoordinateReferenceSystem system(Path file) throws TerrainException {
-        String name = file.getFileName().toString();
-        int dot = name.lastIndexOf('.');
-        String stem = dot < 0 ? name : name.substring(0, dot);
-        for (String extension : new String[] {".prj", ".PRJ"}) {
-            Path beside = file.resolveSibling(stem + extension);
-            if (Files.isRegularFile(beside)) {
-                return read(beside);
-            }
-        }
-        return DefaultEngineeringCRS.GENERIC_2D;
-    }
-
-    private static CoordinateReferenceSystem read(Path beside) throws TerrainException {
-        try {
-            if (Files.size(beside) > LARGEST_PRJ) {
-                throw new TerrainException(beside, TEXTS.text("arcGridText.tooLargeCoordinate"), RIGHT_PRJ);
-            }
-            return CRS.parseWKT(new String(Files.readAllBytes(beside), StandardCharsets.UTF_8));
-        } catch (FactoryException | RuntimeException e) {
-            throw new TerrainException(beside, TEXTS.text("arcGridText.unknownSystem",
-                    "findFirst", e instanceof FactoryException ? " (" + String.valueOf(e.getMessage()).lines().findFirst().orElse("") + ")." : "."), RIGHT_PRJ, e);
-        } catch (TerrainException e) {
-            throw e;
-        } catch (IOException e) {
-            throw RasterFormat.unreadable(beside, e);
         }
     }
 

@@ -10,6 +10,7 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Optional;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.OperationCanceledException;
@@ -25,9 +26,12 @@ import org.geotools.api.referencing.operation.MathTransform;
 import org.geotools.api.referencing.operation.TransformException;
 import org.geotools.coverage.grid.GridCoverage2D;
 import org.geotools.coverage.grid.io.AbstractGridCoverage2DReader;
+import org.geotools.coverage.grid.io.imageio.geotiff.GeoTiffIIOMetadataDecoder;
+import org.geotools.coverage.grid.io.imageio.geotiff.GeoTiffMetadata2CRSAdapter;
 import org.geotools.gce.arcgrid.ArcGridReader;
 import org.geotools.gce.geotiff.GeoTiffReader;
 import org.geotools.referencing.CRS;
+import org.geotools.referencing.crs.DefaultEngineeringCRS;
 import org.geotools.referencing.crs.DefaultGeographicCRS;
 import org.geotools.util.factory.Hints;
 import org.straddle.words.Catalogue;
@@ -52,6 +56,12 @@ final class ElevationRaster implements Closeable {
     private static final double LOWEST_M = -12_000;
     private static final double HIGHEST_M = 9_000;
 
+    /** The readers need not know where a raster lies: in search of a .prj file they ask for a library that is not there. */
+    private static final Hints NOWHERE = new Hints(Hints.DEFAULT_COORDINATE_REFERENCE_SYSTEM, DefaultEngineeringCRS.GENERIC_2D);
+
+    /** As in the cells of a raster, whatever the register of a system says. */
+    private static final Hints LONGITUDE_FIRST = new Hints(Hints.FORCE_LONGITUDE_FIRST_AXIS_ORDER, true);
+
     private final Path file;
     private final RasterFormat format;
     private final AbstractGridCoverage2DReader reader;
@@ -63,15 +73,15 @@ final class ElevationRaster implements Closeable {
     private final double noData;
     private GridCoverage2D coverage;
 
-    private ElevationRaster(Path file, RasterFormat format, AbstractGridCoverage2DReader reader, double noData,
-            boolean takeForWgs84) throws TerrainException {
+    private ElevationRaster(Path file, RasterFormat format, AbstractGridCoverage2DReader reader,
+            Optional<CoordinateReferenceSystem> named, double noData, boolean takeForWgs84) throws TerrainException {
         this.file = file;
         this.format = format;
         this.reader = reader;
         GridEnvelope range = reader.getOriginalGridRange();
         this.width = range.getSpan(0);
         this.height = range.getSpan(1);
-        this.system = system(reader.getCoordinateReferenceSystem(), takeForWgs84);
+        this.system = system(named, takeForWgs84);
         this.noData = noData;
         if (!(reader.getOriginalGridToWorld(PixelInCell.CELL_CENTER) instanceof AffineTransform affine)) {
             throw new TerrainException(file, TEXTS.text("elevationRaster.itsCellsDo"), TEXTS.text("elevationRaster.warpRegularRaster"));
@@ -79,6 +89,11 @@ final class ElevationRaster implements Closeable {
         this.fromCell = new AffineTransform(affine);
         // Cells count from the corner of the image, which may be numbered otherwise.
         this.fromCell.translate(range.getLow(0), range.getLow(1));
+        double area = Math.abs(fromCell.getDeterminant());
+        if (!Double.isFinite(area) || !Double.isFinite(1 / area)) {
+            throw new TerrainException(file, TEXTS.text("elevationRaster.cellsWithoutSize", "width", String.valueOf(cellX()),
+                    "height", String.valueOf(cellY())), TEXTS.text("elevationRaster.convertPlainGeotiff"));
+        }
         try {
             this.fromWgs84 = CRS.findMathTransform(DefaultGeographicCRS.WGS84, system, true);
         } catch (FactoryException e) {
@@ -97,15 +112,18 @@ final class ElevationRaster implements Closeable {
         AbstractGridCoverage2DReader reader = null;
         try {
             double noData;
+            Optional<CoordinateReferenceSystem> named;
             if (format == RasterFormat.ARC_GRID) {
                 noData = ArcGridText.check(file);
-                reader = new ArcGridReader(file.toFile(), new Hints(Hints.DEFAULT_COORDINATE_REFERENCE_SYSTEM, ArcGridText.system(file)));
+                named = Optional.empty();
+                reader = new ArcGridReader(file.toFile(), NOWHERE);
             } else {
-                GeoTiffReader tiff = new GeoTiffReader(file.toFile());
+                GeoTiffReader tiff = new GeoTiffReader(file.toFile(), NOWHERE);
                 reader = tiff;
+                named = systemInside(tiff.getMetadata());
                 noData = tiff.getMetadata().hasNoData() ? tiff.getMetadata().getNoData() : Double.NaN;
             }
-            return new ElevationRaster(file, format, reader, noData, takeForWgs84);
+            return new ElevationRaster(file, format, reader, named, noData, takeForWgs84);
         } catch (TerrainException e) {
             dispose(reader);
             throw e;
@@ -116,13 +134,31 @@ final class ElevationRaster implements Closeable {
         }
     }
 
-    private CoordinateReferenceSystem system(CoordinateReferenceSystem named, boolean takeForWgs84) throws TerrainException {
-        if (named instanceof GeographicCRS || named instanceof ProjectedCRS) {
-            return named;
+    private static Optional<CoordinateReferenceSystem> systemInside(GeoTiffIIOMetadataDecoder tags) throws IOException {
+        if (!tags.hasGeoKey()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.ofNullable(new GeoTiffMetadata2CRSAdapter(LONGITUDE_FIRST).createCoordinateSystem(tags));
+        } catch (IOException | RuntimeException e) {
+            throw e;
+        } catch (Exception e) {
+            throw new IOException(e.getMessage(), e);
+        }
+    }
+
+    private CoordinateReferenceSystem system(Optional<CoordinateReferenceSystem> named, boolean takeForWgs84)
+            throws TerrainException {
+        Optional<CoordinateReferenceSystem> said = named.filter(ElevationRaster::isOnEarth);
+        if (said.isEmpty()) {
+            said = PrjFile.beside(file).filter(ElevationRaster::isOnEarth);
+        }
+        if (said.isPresent()) {
+            return said.get();
         }
         if (!takeForWgs84) {
             throw new TerrainException(file, TEXTS.text("elevationRaster.doesNotSay"),
-                    TEXTS.text("elevationRaster.caseSayEpsg", "case", format == RasterFormat.ARC_GRID));
+                    TEXTS.text("elevationRaster.sayEpsg"));
         }
         var extent = reader.getOriginalEnvelope();
         if (extent.getMinimum(1) < -90.1 || extent.getMaximum(1) > 90.1 || extent.getMinimum(0) < -360
@@ -132,6 +168,10 @@ final class ElevationRaster implements Closeable {
                     "maximum2", extent.getMaximum(1)), TEXTS.text("elevationRaster.putPrjFile"));
         }
         return DefaultGeographicCRS.WGS84;
+    }
+
+    private static boolean isOnEarth(CoordinateReferenceSystem system) {
+        return system instanceof GeographicCRS || system instanceof ProjectedCRS;
     }
 
     Path file() {

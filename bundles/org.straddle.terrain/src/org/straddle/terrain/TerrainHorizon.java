@@ -42,7 +42,9 @@ public record TerrainHorizon(Horizon mask, List<Double> skylineDeg, double groun
 
     /** It logs traces of what it also throws, and what is thrown is told here. Held, or its level would be lost. */
     private static final List<Logger> LIBRARY = List.of(Logger.getLogger("org.geotools"), Logger.getLogger("javax.media.jai"),
-            Logger.getLogger("com.sun.media"), Logger.getLogger("it.geosolutions"));
+            Logger.getLogger("com.sun.media"), Logger.getLogger("it.geosolutions"),
+            // Some of its loggers are named by the text of a class, which begins so.
+            Logger.getLogger("class it.geosolutions"));
 
     private static final int CANCEL_CHECK_STEPS = 4096;
     private static final int DIRECTIONS = (int) (360 / STEP_DEG);

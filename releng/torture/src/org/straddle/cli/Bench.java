@@ -11,13 +11,15 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.stream.Stream;
 
+import org.straddle.exchange.ReadException;
 import org.straddle.model.InertText;
 
 /** Where campaigns work: a demo event to copy, and commands that run in this process and are judged. */
@@ -28,6 +30,7 @@ final class Bench {
 
     private final Path work;
     private final Path good;
+    private String lastRefusal;
     private final ByteArrayOutputStream pastTheGate;
 
     Bench(Path work, ByteArrayOutputStream pastTheGate) throws IOException {
@@ -104,23 +107,8 @@ final class Bench {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         pastTheGate.reset();
-        ExecutorService one = Executors.newSingleThreadExecutor(work -> {
-            Thread thread = new Thread(null, work, "command", 0);
-            thread.setDaemon(true);
-            return thread;
-        });
-        Future<Integer> running = one.submit(() -> StraddleCommand.run(new PrintWriter(out), new PrintWriter(err), words));
         tally.commands++;
-        int code;
-        try {
-            code = running.get(LONGEST_S, TimeUnit.SECONDS);
-        } catch (TimeoutException e) {
-            throw new AssertionError(String.join(" ", words) + " does not end within " + LONGEST_S + " s");
-        } catch (Exception e) {
-            throw new AssertionError(String.join(" ", words) + " broke off: " + e);
-        } finally {
-            one.shutdownNow();
-        }
+        int code = inTime(String.join(" ", words), () -> StraddleCommand.run(new PrintWriter(out), new PrintWriter(err), words));
         Console run = new Console(code, out.toString(), err.toString());
         judge(String.join(" ", words), run);
         if (code == 2) {
@@ -131,7 +119,52 @@ final class Bench {
         return run;
     }
 
+    /** Asks a reader of the window for a file: it reads it, or says in two lines, file and remedy, why not. */
+    void read(Campaign.Tally tally, Path file, Callable<?> reader) {
+        pastTheGate.reset();
+        tally.commands++;
+        boolean read = inTime("reading " + file, () -> {
+            try {
+                reader.call();
+                return true;
+            } catch (ReadException e) {
+                judge("reading " + file, new Console(2, "", InertText.line(e.getMessage().replace("\n", "|")).replace('|', '\n')));
+                return false;
+            }
+        });
+        if (read) {
+            tally.done++;
+        } else {
+            tally.refused++;
+        }
+    }
+
+    private static <T> T inTime(String what, Callable<T> work) {
+        ExecutorService one = Executors.newSingleThreadExecutor(run -> {
+            Thread thread = new Thread(null, run, "command", 0);
+            thread.setDaemon(true);
+            return thread;
+        });
+        try {
+            return one.submit(work).get(LONGEST_S, TimeUnit.SECONDS);
+        } catch (TimeoutException e) {
+            throw new AssertionError(what + " does not end within " + LONGEST_S + " s");
+        } catch (ExecutionException e) {
+            throw e.getCause() instanceof AssertionError ? (AssertionError) e.getCause() : new AssertionError(what + " broke off: " + e.getCause(), e);
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
+        } finally {
+            one.shutdownNow();
+        }
+    }
+
+    /** Why the last command or reader that refused did so. */
+    String lastRefusal() {
+        return lastRefusal;
+    }
+
     private void judge(String command, Console run) {
+        lastRefusal = run.code() == 2 ? run.err() : lastRefusal;
         String said = run.err().lines().filter(line -> !line.startsWith("… ")).reduce("", (a, b) -> a + b + "\n");
         require(run.code() >= 0 && run.code() <= 2, command, "ends with " + run.code());
         require(!said.contains("Something failed"), command, "calls it a bug: " + said);

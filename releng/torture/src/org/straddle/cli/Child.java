@@ -13,7 +13,7 @@ final class Child {
 
     static Process start(Path log, Object... words) throws IOException {
         List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-XX:+UseSerialGC",
-                "-XX:TieredStopAtLevel=1", "-Xmx512m", "-Djava.library.path=" + System.getProperty("java.library.path"), "-cp",
+                "-XX:TieredStopAtLevel=1", "-Xmx512m", "-Dstraddle.user=" + System.getProperty("straddle.user"), "-Djava.library.path=" + System.getProperty("java.library.path"), "-cp",
                 System.getProperty("java.class.path"), "org.straddle.cli.Main"));
         for (Object word : words) {
             command.add(word.toString());

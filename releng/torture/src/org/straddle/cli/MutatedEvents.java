@@ -8,6 +8,8 @@ import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
+import org.straddle.exchange.elements.InventedOrientation;
+
 /** Files of an event spoiled, or a value of theirs made extreme: every command does its work or refuses the event. */
 final class MutatedEvents extends Campaign {
 
@@ -27,14 +29,15 @@ final class MutatedEvents extends Campaign {
     @Override
     void run(Random random) throws Exception {
         Path event = bench.event();
-        List<Path> files = Bench.files(event, "").stream().filter(file -> !file.toString().contains("elements")).toList();
-        Path file = Bench.one(files, random);
+        Files.writeString(event.resolve("elements/finals2000a.txt"), InventedOrientation.finals());
+        Path file = Bench.one(Bench.files(event, "").stream().filter(each -> !each.endsWith(".straddle-lock")).toList(), random);
         byte[] good = Files.readAllBytes(file);
         Files.write(file, extremes ? extreme(new String(good, StandardCharsets.UTF_8), random).getBytes(StandardCharsets.UTF_8)
                 : Mutator.spoil(good, random));
         for (int i = 0; i < 2; i++) {
             run(Bench.one(List.of(new Object[] {"check", event}, new Object[] {"passes", event, "--site", "four", "--format", "csv"},
-                    new Object[] {"pack", event}, new Object[] {"review", event}, new Object[] {"export", event},
+                    new Object[] {"pack", event}, new Object[] {"lines", event, "--top", 5},
+                    new Object[] {"split", event}, new Object[] {"review", event}, new Object[] {"export", event},
                     new Object[] {"plan", event, "--rounds", 1, "--dry-run"}, new Object[] {"reach", event, "--bird", "1"},
                     new Object[] {"publish", event, "--out", fresh("sheets")}), random));
         }

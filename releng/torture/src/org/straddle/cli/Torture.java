@@ -31,8 +31,15 @@ public final class Torture {
         if (at >= 0) {
             words.subList(at, at + 2).clear();
         }
-        int failed = new Torture(Path.of(words.get(0)), small).run(Double.parseDouble(words.get(1)), Long.parseLong(words.get(2)),
-                words.size() > 3 ? words.get(3) : null);
+        PrintStream console = System.out;
+        int failed = 1;
+        try {
+            failed = new Torture(Path.of(words.get(0)), small).run(Double.parseDouble(words.get(1)), Long.parseLong(words.get(2)),
+                    words.size() > 3 ? words.get(3) : null);
+        } catch (Exception | AssertionError e) {
+            e.printStackTrace(console);
+        }
+        console.flush();
         // Threads of a command that hangs must not keep us.
         Runtime.getRuntime().halt(failed == 0 ? 0 : 1);
     }
@@ -47,10 +54,12 @@ public final class Torture {
         campaigns.put("injections", new Injections(bench));
         campaigns.put("kills", new Kills(bench));
         campaigns.put("writers", new TwoWriters(bench));
+        campaigns.put("power", new PowerFailures(bench, null));
         if (smallDisk == null) {
-            console.println("Full disks are left out: to make a small disk takes root.");
+            console.println("Full disks, and disks that may only be read, are left out: to make a small disk takes root.");
         } else {
             campaigns.put("full disks", new FullDisks(bench, smallDisk));
+            campaigns.put("read-only disks", new PowerFailures(bench, smallDisk));
         }
     }
 

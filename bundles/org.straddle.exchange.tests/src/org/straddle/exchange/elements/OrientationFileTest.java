@@ -12,9 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -31,7 +29,6 @@ import org.straddle.outlook.EarthSearch;
 import org.straddle.store.EventFolder;
 import org.straddle.store.EventFolderException;
 
-/** Invented values in the columns that the IERS describes in readme.finals2000A and in the heads of its C04 files. */
 class OrientationFileTest {
 
     private static final String SET = Published.L1_00005 + "\n" + Published.L2_00005 + "\n";
@@ -48,39 +45,6 @@ class OrientationFileTest {
     @AfterEach
     void close() {
         folder.close();
-    }
-
-    private static String rows(String format, boolean twoDigits) {
-        StringBuilder rows = new StringBuilder();
-        for (int day = 0; day < 40; day++) {
-            LocalDate date = LocalDate.of(2031, 6, 1).plusDays(day);
-            // Modified Julian day 40587 is 1970-01-01.
-            rows.append(String.format(Locale.ROOT, format, twoDigits ? date.getYear() % 100 : date.getYear(),
-                    date.getMonthValue(), date.getDayOfMonth(), 40_587 + date.toEpochDay()));
-        }
-        return rows.toString();
-    }
-
-    private static String finals() {
-        return rows("%2d%2d%2d %5d.00 I  0.100000 0.000031  0.300000 0.000025  I 0.0200000 0.0000042"
-                + "  1.3154 0.0035  I    -0.094    0.119    -0.077    0.029\n", true);
-    }
-
-    private static String c04() {
-        return "      Date      MJD      x          y        UT1-UTC       LOD         dX        dY  and errors\n\n"
-                + rows("%4d%4d%4d%7d   0.100000   0.300000   0.0200000   0.0013154   0.000010   0.000020   0.000031"
-                        + "   0.000025  0.0000042  0.0000035    0.000119    0.000029\n", false);
-    }
-
-    /** With the hour, as in the series of 2020. */
-    private static String newerC04() {
-        return "# EOP (IERS) 20 C04 TIME SERIES  consistent with ITRF 2020 - sampled at 0h UTC\n"
-                + "# YR  MM  DD  HH       MJD        x(\")        y(\")  UT1-UTC(s)       dX(\")      dY(\")       xrt(\")"
-                + "      yrt(\")      LOD(s)        x Er        y Er  UT1-UTC Er      dX Er       dY Er       xrt Er"
-                + "      yrt Er      LOD Er\n"
-                + rows("%4d%4d%4d   0%7d.00    0.100000    0.300000   0.0200000    0.000010    0.000020    0.000000"
-                        + "    0.000000   0.0013154    0.000031    0.000025   0.0000042    0.000119    0.000029"
-                        + "    0.000000    0.000000   0.0000035\n", false);
     }
 
     private Path file(String name, String text) throws IOException {
@@ -102,7 +66,7 @@ class OrientationFileTest {
 
     @Test
     void contentDecidesAndTheCopyIsUntouchedUnderAPublishedName() throws IOException {
-        List<String> texts = List.of(finals(), c04(), newerC04());
+        List<String> texts = List.of(InventedOrientation.finals(), InventedOrientation.c04(), InventedOrientation.newerC04());
         List<String> names = List.of("finals2000a-a.txt", "eopc04-b.txt", "eopc04-c.txt");
         for (int i = 0; i < texts.size(); i++) {
             SkyFiles files = read(file((char) ('a' + i) + ".txt", texts.get(i)));
@@ -118,9 +82,9 @@ class OrientationFileTest {
     @Test
     void passesRestOnItAndANewerOneReplacesIt() throws IOException {
         assertFalse(EarthSearch.in(folder.elements()).orientation().isLoaded());
-        read(file("finals2000A.daily", finals())).orientation().get(0).keepIn(folder);
+        read(file("finals2000A.daily", InventedOrientation.finals())).orientation().get(0).keepIn(folder);
         assertTrue(EarthSearch.in(folder.elements()).orientation().isLoaded());
-        String newer = finals().substring(finals().indexOf('\n') + 1);
+        String newer = InventedOrientation.finals().substring(InventedOrientation.finals().indexOf('\n') + 1);
         read(file("finals2000A.daily", newer)).orientation().get(0).keepIn(folder);
         assertEquals(List.of("finals2000a.daily"), kept());
         assertEquals("2031-06-02T00:00:00Z",
@@ -130,22 +94,22 @@ class OrientationFileTest {
     /** At the end of a forecast days stand without values. */
     @Test
     void daysWithoutValuesAreNotCovered() throws IOException {
-        String empty = finals() + "31 711 63058.00\n31 712 63059.00 \n";
+        String empty = InventedOrientation.finals() + "31 711 63058.00\n31 712 63059.00 \n";
         assertEquals("2031-06-01T00:00:00Z/2031-07-10T00:00:00Z",
                 read(file("f", empty)).orientation().get(0).orientation().coverage().orElseThrow().toString());
     }
 
     @Test
     void eachFileGoesItsWay() throws IOException {
-        SkyFiles files = read(file("birds.tle", SET), file("turning", c04()));
+        SkyFiles files = read(file("birds.tle", SET), file("turning", InventedOrientation.c04()));
         assertEquals("birds.tle", files.elements().get(0).name());
         assertEquals("eopc04", files.orientation().get(0).kind());
     }
 
     @Test
     void oneBadFileStopsAll() throws IOException {
-        Path good = file("good", finals());
-        Path bad = file("bad", c04().replace("2031   6  20", "2031   6  2x"));
+        Path good = file("good", InventedOrientation.finals());
+        Path bad = file("bad", InventedOrientation.c04().replace("2031   6  20", "2031   6  2x"));
         ReadException e = assertThrows(ReadException.class, () -> read(good, bad));
         assertEquals("bad", e.file());
         assertTrue(e.what().contains("eopc04") && e.whatToDo().contains("IERS"), e.getMessage());
@@ -154,7 +118,7 @@ class OrientationFileTest {
 
     @Test
     void anEventOnlyLookedAtIsNotChanged() throws IOException {
-        OrientationFile file = read(file("good", finals())).orientation().get(0);
+        OrientationFile file = read(file("good", InventedOrientation.finals())).orientation().get(0);
         try (EventFolder looked = EventFolder.openReadOnly(folder.path())) {
             assertThrows(EventFolderException.class, () -> file.keepIn(looked));
         }
@@ -165,7 +129,11 @@ class OrientationFileTest {
     @ParameterizedTest
     @ValueSource(strings = {"finals", "c04", "newer c04"})
     void damagedAnywhere(String kind) throws IOException {
-        String good = kind.equals("finals") ? finals() : kind.equals("c04") ? c04() : newerC04();
+        String good = switch (kind) {
+            case "finals" -> InventedOrientation.finals();
+            case "c04" -> InventedOrientation.c04();
+            default -> InventedOrientation.newerC04();
+        };
         byte[] noise = new byte[1 << 20];
         new Random(1).nextBytes(noise);
         int row = good.lastIndexOf('\n', good.length() - 2) + 1;
@@ -188,7 +156,7 @@ class OrientationFileTest {
     void largerThanAny() throws IOException {
         byte[] huge = new byte[100_000_000];
         java.util.Arrays.fill(huge, (byte) ' ');
-        byte[] rows = finals().getBytes(StandardCharsets.UTF_8);
+        byte[] rows = InventedOrientation.finals().getBytes(StandardCharsets.UTF_8);
         System.arraycopy(rows, 0, huge, 0, rows.length);
         Path file = Files.write(temp.resolve("huge"), huge);
         assertTrue(assertThrows(ReadException.class, () -> read(file)).getMessage().contains("MB"));

@@ -1,18 +1,18 @@
 package org.straddle.exchange.elements;
 
 /** Element sets that others published, and invented ones. */
-final class Published {
+public final class Published {
 
     /** Verification object 00005 of Vallado et al., AIAA 2006-6753. */
-    static final String L1_00005 = "1 00005U 58002B   00179.78495062  .00000023  00000-0  28098-4 0  4753";
-    static final String L2_00005 = "2 00005  34.2682 348.7242 1859667 331.7664  19.3264 10.82419157413667";
+    public static final String L1_00005 = "1 00005U 58002B   00179.78495062  .00000023  00000-0  28098-4 0  4753";
+    public static final String L2_00005 = "2 00005  34.2682 348.7242 1859667 331.7664  19.3264 10.82419157413667";
 
     /** Object 23581 as CCSDS 502.0-B-3 prints it in annex G, beside the message of the same elements. */
-    static final String L1_23581 = "1 23581U 95025A   07064.44075725 -.00000113  00000-0  10000-3 0  9250";
-    static final String L2_23581 = "2 23581   3.0539  81.7939 0005013 249.2363 150.1602  1.00273272 43169";
+    public static final String L1_23581 = "1 23581U 95025A   07064.44075725 -.00000113  00000-0  10000-3 0  9250";
+    public static final String L2_23581 = "2 23581   3.0539  81.7939 0005013 249.2363 150.1602  1.00273272 43169";
 
     /** The message of CCSDS 502.0-B-3, annex G, with the object's number for its name and another originator. */
-    static final String KVN_23581 = """
+    public static final String KVN_23581 = """
             CCSDS_OMM_VERS = 3.0
             CREATION_DATE = 2007-065T16:00:00
             ORIGINATOR = DEMO/A
@@ -43,7 +43,7 @@ final class Published {
             """;
 
     /** Invented: number beyond a TLE, epoch with nine digits, a name with every trap. */
-    static final String KVN_DEMO = """
+    public static final String KVN_DEMO = """
             CCSDS_OMM_VERS = 2.0
             COMMENT invented
             CREATION_DATE =
@@ -72,7 +72,7 @@ final class Published {
     private Published() {
     }
 
-    static String xml(String kvn) {
+    public static String xml(String kvn) {
         StringBuilder xml = new StringBuilder();
         for (String line : kvn.lines().toList()) {
             int equals = line.indexOf('=');
@@ -100,7 +100,7 @@ final class Published {
         return xml.append(end).append("\n</data>\n</segment>\n</body>\n</omm>\n").toString();
     }
 
-    static String json(String kvn) {
+    public static String json(String kvn) {
         StringBuilder json = new StringBuilder("{\n");
         kvn.lines().filter(line -> line.matches("[A-Z_]+ = .*") && !line.startsWith("CCSDS")).forEach(line -> {
             String[] pair = line.split(" = ", 2);
@@ -110,7 +110,7 @@ final class Published {
         return json.append("\"EXTRA\": null\n}").toString();
     }
 
-    static String csv(String kvn) {
+    public static String csv(String kvn) {
         StringBuilder header = new StringBuilder("EXTRA");
         StringBuilder row = new StringBuilder();
         kvn.lines().filter(line -> line.matches("[A-Z_]+ = .*") && !line.startsWith("CCSDS")).forEach(line -> {
