@@ -73,7 +73,12 @@ public final class EventFolder implements AutoCloseable {
         try {
             SaveJournal journal = new SaveJournal(tree, steps);
             recover(journal, tree);
-            return read(tree, lock, steps, EventScan.scan(new DiskFiles(tree, journal)));
+            Map<String, byte[]> files = EventScan.scan(new DiskFiles(tree, journal));
+            EventFolder opened = read(tree, lock, steps, files);
+            if (opened.migration == null) {
+                opened.resources.keep(files);
+            }
+            return opened;
         } catch (EventFolderException | RuntimeException | Error e) {
             lock.close();
             throw e;
@@ -88,8 +93,10 @@ public final class EventFolder implements AutoCloseable {
     public static EventFolder openUnsaved(Path folder, UnsavedEdits.Found unsaved) throws EventFolderException {
         EventFolder saved = open(folder);
         try {
-            EventResourceSet resources = EventResourceSet.of(EventScan.scan(unsaved.files()::get));
+            Map<String, byte[]> files = EventScan.scan(unsaved.files()::get);
+            EventResourceSet resources = EventResourceSet.of(files);
             Limits.require(resources.event());
+            resources.keep(files);
             EventFolder edited = new EventFolder(saved.tree, saved.lock, saved.steps, resources, resources.event(), Map.of());
             edited.known = saved.known;
             edited.knownLayers = saved.knownLayers;
@@ -353,6 +360,7 @@ public final class EventFolder implements AutoCloseable {
     }
 
     private void write(Map<String, byte[]> files, Map<String, byte[]> brought, Set<String> layers) throws EventFolderException {
+        requireReadable(files);
         synchronized (disk) {
             refuseGone();
             recover(journal, tree);
@@ -379,6 +387,7 @@ public final class EventFolder implements AutoCloseable {
         UnsavedEdits place = UnsavedEdits.of(path());
         Map<String, String> base = known;
         return new Saving(files, state.brought(), () -> {
+            requireReadable(files);
             try {
                 place.keep(state, base);
             } catch (IOException e) {
@@ -465,6 +474,7 @@ public final class EventFolder implements AutoCloseable {
 
     private void writeTo(EventTree target, Map<String, byte[]> files, Map<String, byte[]> brought, Set<String> layers)
             throws EventFolderException {
+        requireReadable(files);
         synchronized (disk) {
             Map<String, Change> changes = new LinkedHashMap<>();
             files.forEach((name, bytes) -> changes.put(name, new Change.Put(name, bytes)));
@@ -503,21 +513,24 @@ public final class EventFolder implements AutoCloseable {
         }
     }
 
+    /** The event as files. Those that nobody changed since they were read or taken are not made again. */
     private Map<String, byte[]> written() throws EventFolderException {
-        FitToWrite.require(event);
-        Limits.require(event);
+        resources.forgetOldNames(FitToWrite.require(event), event);
         Map<String, byte[]> files = new LinkedHashMap<>();
         for (Map.Entry<String, EventResource> file : Filing.file(resources, event, this::isOnDisk).entrySet()) {
-            byte[] bytes = file.getValue().write();
+            byte[] bytes = file.getValue().bytes();
             if (bytes.length > DiskFiles.LARGEST) {
                 throw EventFolderException.of(TEXTS.text("eventFolder.fileWouldLarger",
                         "largest", (DiskFiles.LARGEST >> 20)), file.getKey(), TEXTS.text("eventFolder.removeWhatEvent"));
             }
             files.put(file.getKey(), bytes);
         }
-        // What could not be opened again must never replace what can.
-        EventScan.scan(files::get);
         return files;
+    }
+
+    /** What could not be opened again must never replace what can. Takes its time: not for the thread of the edits. */
+    private static void requireReadable(Map<String, byte[]> files) throws EventFolderException {
+        EventScan.scan(files::get);
     }
 
     private List<Change> changes(Map<String, byte[]> files) {

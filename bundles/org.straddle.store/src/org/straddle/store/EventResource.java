@@ -42,6 +42,9 @@ final class EventResource extends XMIResourceImpl {
     /** Features of an older format that are left out. */
     private Set<String> retired = Set.of();
 
+    /** What a file of these objects holds, while nothing among them changed; null when that is not known. */
+    private byte[] known;
+
     EventResource(URI uri) {
         super(uri);
     }
@@ -66,6 +69,27 @@ final class EventResource extends XMIResourceImpl {
         } finally {
             setIntrinsicIDToEObjectMap(null);
         }
+    }
+
+    /** The objects are just what these bytes say: until one of them changes they need not be written again. */
+    void keep(byte[] bytes) {
+        known = bytes;
+        setTrackingModification(true);
+        setModified(false);
+    }
+
+    /** A name that others go by has changed, though perhaps nothing in here. */
+    void forget() {
+        known = null;
+    }
+
+    /** The bytes of now. @throws EventFolderException when a value is beyond its limits */
+    byte[] bytes() throws EventFolderException {
+        if (known == null || isModified()) {
+            Limits.require(this);
+            keep(write());
+        }
+        return known;
     }
 
     byte[] write() throws EventFolderException {

@@ -9,6 +9,7 @@ import org.eclipse.emf.ecore.resource.Resource;
 import org.eclipse.emf.ecore.resource.impl.ResourceSetImpl;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.straddle.model.Event;
+import org.straddle.model.Identified;
 import org.straddle.model.StraddlePackage;
 import org.straddle.words.Catalogue;
 
@@ -16,6 +17,8 @@ import org.straddle.words.Catalogue;
 final class EventResourceSet extends ResourceSetImpl {
 
     private static final Catalogue TEXTS = Catalogue.of(EventResourceSet.class);
+
+    private Map<String, Identified> named = Map.of();
 
     EventResourceSet() {
         getPackageRegistry().put(StraddlePackage.eNS_URI, StraddlePackage.eINSTANCE);
@@ -36,6 +39,31 @@ final class EventResourceSet extends ResourceSetImpl {
             throw EventFolderException.causedBy(e, TEXTS.text("eventResourceSet.otherKind"), Layout.EVENT, TEXTS.text("eventResourceSet.restoreEventFolder"));
         }
         return set;
+    }
+
+    /** The objects are just what these files say: a save need not write again those that nobody changes. */
+    void keep(Map<String, byte[]> files) throws EventFolderException {
+        files.forEach((name, bytes) -> ((EventResource) getResource(Layout.uri(name), false)).keep(bytes));
+        try {
+            named = FitToWrite.require(event());
+        } catch (EventFolderException unfit) {
+            // Whoever saves will be told.
+            forget();
+        }
+    }
+
+    /** A file that nobody changed is out of date when a thing that it names goes by another identity now. */
+    void forgetOldNames(Map<String, Identified> now, Event event) {
+        boolean renamed = named.entrySet().stream().anyMatch(before -> now.get(before.getKey()) != before.getValue()
+                && EcoreUtil.isAncestor(event, before.getValue()));
+        if (renamed) {
+            forget();
+        }
+        named = now;
+    }
+
+    void forget() {
+        getResources().forEach(resource -> ((EventResource) resource).forget());
     }
 
     EventResource create(String name) {

@@ -1,9 +1,9 @@
 package org.straddle.store;
 
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import java.util.UUID;
 
 import org.eclipse.emf.ecore.EAttribute;
@@ -24,14 +24,17 @@ final class FitToWrite {
     private static final Catalogue TEXTS = Catalogue.of(FitToWrite.class);
 
     private final Event event;
-    private final Set<String> identities = new HashSet<>();
+    private final Map<String, Identified> identities = new HashMap<>();
 
     private FitToWrite(Event event) {
         this.event = event;
     }
 
-    static void require(Event event) throws EventFolderException {
-        new FitToWrite(event).run();
+    /** @return the objects by the identities that files name them by */
+    static Map<String, Identified> require(Event event) throws EventFolderException {
+        FitToWrite fit = new FitToWrite(event);
+        fit.run();
+        return fit.identities;
     }
 
     private void run() throws EventFolderException {
@@ -45,10 +48,11 @@ final class FitToWrite {
 
     /** A new object from a generic editor has no id, a pasted one has that of its original. */
     private void identify(EObject object) {
-        if (object instanceof Identified identified
-                && (identified.getId() == null || !identities.add(identified.getId()))) {
-            identified.setId(UUID.randomUUID().toString());
-            identities.add(identified.getId());
+        if (object instanceof Identified identified) {
+            if (identified.getId() == null || identities.containsKey(identified.getId())) {
+                identified.setId(UUID.randomUUID().toString());
+            }
+            identities.put(identified.getId(), identified);
         }
     }
 

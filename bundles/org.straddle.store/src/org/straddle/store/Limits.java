@@ -11,6 +11,7 @@ import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.straddle.model.Event;
 import org.straddle.model.FigureRange;
 import org.straddle.words.Catalogue;
@@ -76,6 +77,13 @@ final class Limits {
     static void require(Event event) throws EventFolderException {
         require((EObject) event);
         for (Iterator<EObject> all = event.eAllContents(); all.hasNext();) {
+            require(all.next());
+        }
+    }
+
+    /** The same for the objects of one file. */
+    static void require(EventResource file) throws EventFolderException {
+        for (Iterator<EObject> all = EcoreUtil.getAllProperContents(file, false); all.hasNext();) {
             require(all.next());
         }
     }
