@@ -380,8 +380,10 @@ public final class EventFolder implements AutoCloseable {
     /**
      * Keeps what is not saved yet where a crash of the program leaves it, for {@link #openUnsaved}. Call it on the thread
      * that edits the event; what it returns does the writing, on any thread.
+     *
+     * @param typed what stands in fields and is not in the event, to be told to the user
      */
-    public Saving keepingUnsaved() throws EventFolderException {
+    public Saving keepingUnsaved(List<String> typed) throws EventFolderException {
         Map<String, byte[]> files = written();
         Saving state = new Saving(files, staged.namedBy(event), () -> { });
         UnsavedEdits place = UnsavedEdits.of(path());
@@ -389,7 +391,7 @@ public final class EventFolder implements AutoCloseable {
         return new Saving(files, state.brought(), () -> {
             requireReadable(files);
             try {
-                place.keep(state, base);
+                place.keep(state, typed, base);
             } catch (IOException e) {
                 throw EventFolderException.causedBy(e, TEXTS.text("eventFolder.unsavedEditsCannot",
                         "reason", EventLock.reason(e)),

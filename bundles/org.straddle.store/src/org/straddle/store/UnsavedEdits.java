@@ -5,8 +5,11 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -21,9 +24,18 @@ public final class UnsavedEdits {
     /** Says that a copy is whole; its lines are the digests of the event's files on the disk. */
     private static final String BASE = "base";
     private static final String FILES = "event/";
+    /** Has a file for each text that stood in a field and is not in the event. */
+    private static final String TYPED = "typed";
 
-    /** A copy that was found: when it was made, UTC, and whether the event on the disk has changed since. */
-    public record Found(Instant at, boolean changedSince, Path folder, Map<String, byte[]> files, Map<String, byte[]> brought) {
+    /**
+     * A copy that was found.
+     *
+     * @param at           when it was made, UTC
+     * @param changedSince whether the event on the disk has changed since
+     * @param typed        what stood in fields, could not be read, and so is not among the edits
+     */
+    public record Found(Instant at, boolean changedSince, Path folder, Map<String, byte[]> files, Map<String, byte[]> brought,
+            List<String> typed) {
     }
 
     private final Path event;
@@ -42,7 +54,7 @@ public final class UnsavedEdits {
     }
 
     /** Keeps the state of the event that the saving would write, in place of one kept before; any thread. */
-    public synchronized void keep(Saving state, Map<String, String> base) throws IOException {
+    public synchronized void keep(Saving state, List<String> typed, Map<String, String> base) throws IOException {
         Place copy = tree.at("copy-" + System.currentTimeMillis() + "-" + System.nanoTime());
         try {
             for (Map<String, byte[]> files : List.of(state.files(), state.brought())) {
@@ -51,6 +63,11 @@ public final class UnsavedEdits {
                     steps.createFolder(place.parent());
                     steps.write(place, file.getValue());
                 }
+            }
+            for (int i = 0; i < typed.size(); i++) {
+                Place place = copy.resolve(TYPED + "/" + String.format(Locale.ROOT, "%04d", i));
+                steps.createFolder(place.parent());
+                steps.write(place, typed.get(i).getBytes(StandardCharsets.UTF_8));
             }
             String lines = base.entrySet().stream().map(file -> file.getValue() + " " + file.getKey() + "\n").collect(Collectors.joining());
             steps.write(copy.resolve(BASE + ".new"), lines.getBytes(StandardCharsets.UTF_8));
@@ -103,7 +120,11 @@ public final class UnsavedEdits {
             changed |= now.file(place).isEmpty() || !Digest.of(bytes(place)).equals(file.getValue());
         }
         Instant at = tree.look(copy.resolve(BASE)).orElseThrow().lastModifiedTime().toInstant();
-        return new Found(at, changed, folder.path(), files, brought);
+        List<String> typed = new ArrayList<>();
+        for (Place text : tree.files(copy.resolve(TYPED)).stream().sorted(Comparator.comparing(Place::name)).toList()) {
+            typed.add(new String(bytes(text), StandardCharsets.UTF_8));
+        }
+        return new Found(at, changed, folder.path(), files, brought, List.copyOf(typed));
     }
 
     private static byte[] bytes(Place file) throws IOException {

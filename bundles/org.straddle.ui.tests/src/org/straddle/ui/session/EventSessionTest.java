@@ -214,6 +214,31 @@ class EventSessionTest {
         after.close();
     }
 
+    /** A kill of the window takes neither text that can be read nor text that cannot. */
+    @Test
+    void textThatStandsInFieldsComesBack() throws Exception {
+        Path event = folder.resolve("event");
+        Object field = new Object();
+        session.addPendingEdit(() -> rename("Typed, and nobody left the field"));
+        session.refuse(field, "Latitude: “64.1x”");
+        session.typing(this, "Notes: “gate\nlocked”");
+        session.keepUnsaved();
+        UnsavedEdits.Found found = UnsavedEdits.of(event).find().orElseThrow();
+        assertEquals(List.of("Latitude: “64.1x”", "Notes: “gate\nlocked”"), found.typed());
+        session.settle(field);
+        session.settle(this);
+        session.undo();
+        assertFalse(session.dirty(), "what was kept is one step of undo");
+        session.refuse(field, "Longitude: “20 e”");
+        session.keepUnsaved();
+        assertEquals(List.of("Longitude: “20 e”"), UnsavedEdits.of(event).find().orElseThrow().typed(), "without any edit too");
+        session.folder().close();
+        EventSession after = new EventSession(display);
+        after.open(EventFolder.openUnsaved(event, found));
+        assertEquals("Typed, and nobody left the field", after.event().getName());
+        after.close();
+    }
+
     @Test
     void editsThatWereUndoneOrLetGoDoNotComeBack() throws Exception {
         Path event = folder.resolve("event");

@@ -17,6 +17,7 @@ import org.eclipse.swt.events.SelectionEvent;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Text;
+import org.straddle.model.naming.Naming;
 import org.straddle.ui.session.Edit;
 import org.straddle.words.Catalogue;
 
@@ -53,12 +54,15 @@ final class TextCells<T> extends EditingSupport {
 
             @Override
             public void cancelEditor() {
+                form.session().settle(editor);
                 beside.hide();
                 tell(null);
             }
 
             @Override
             public void editorValueChanged(boolean wasValid, boolean isValid) {
+                form.session().typing(editor, TEXTS.text("textCells.standing", "field", Naming.feature(feature),
+                        "text", ((Text) editor.getControl()).getText()));
                 tell(isValid ? null : editor.getErrorMessage());
                 beside.hide();
                 if (!isValid) {
@@ -71,6 +75,7 @@ final class TextCells<T> extends EditingSupport {
 
     /** However the cell is left; what it held and cannot be read is told of until another cell is edited. */
     private void leave() {
+        form.session().settle(editor);
         beside.hide();
         tell(editor.isValueValid() ? null : TEXTS.text("textCells.refused",
                 "text", ((Text) editor.getControl()).getText(), "problem", editor.getErrorMessage()));

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 import org.eclipse.core.runtime.Status;
 import org.eclipse.emf.common.command.Command;
@@ -51,6 +52,8 @@ public final class EventSession {
     private final List<SessionListener> listeners = new CopyOnWriteArrayList<>();
     private final Set<Runnable> pendingEdits = new LinkedHashSet<>();
     private final Map<Object, String> refused = new LinkedHashMap<>();
+    /** What stands in cells that are being edited. */
+    private final Map<Object, String> standing = new LinkedHashMap<>();
     /** Whether something was noted that no save holds yet; and how often in all. */
     private boolean noted;
     private int notes;
@@ -110,6 +113,7 @@ public final class EventSession {
         keeper.forget(folder.path());
         pendingEdits.clear();
         refused.clear();
+        standing.clear();
         noted = false;
         index = null;
         computed = null;
@@ -241,7 +245,7 @@ public final class EventSession {
         noted &= notes != written.notes();
         stack().savedAt(written.mark());
         keeper.forget(written.folder());
-        if (dirty()) {
+        if (dirty() || !unfinished().isEmpty()) {
             keeper.edited();
         }
         listeners.forEach(listener -> listener.edited(this));
@@ -267,6 +271,7 @@ public final class EventSession {
      */
     public void addPendingEdit(Runnable commit) {
         if (pendingEdits.add(commit)) {
+            keeper.edited();
             listeners.forEach(listener -> listener.edited(this));
         }
     }
@@ -283,11 +288,24 @@ public final class EventSession {
     /** What is typed in a field and cannot be taken over, for whoever is about to save or to leave the event. */
     public void refuse(Object field, String words) {
         refused.put(field, words);
+        keeper.edited();
+    }
+
+    /** What is typed in a cell, which takes it over only when it is left. */
+    public void typing(Object cell, String words) {
+        standing.put(cell, words);
+        keeper.edited();
     }
 
     /** The field holds nothing any more that cannot be taken over. */
     public void settle(Object field) {
         refused.remove(field);
+        standing.remove(field);
+    }
+
+    /** What was typed and is not in the event; a crash would lose it. */
+    List<String> unfinished() {
+        return Stream.concat(refused.values().stream(), standing.values().stream()).toList();
     }
 
     public List<String> refused() {

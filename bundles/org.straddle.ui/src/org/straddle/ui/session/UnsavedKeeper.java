@@ -2,6 +2,7 @@ package org.straddle.ui.session;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
@@ -43,19 +44,23 @@ final class UnsavedKeeper {
         }
     }
 
-    /** Keeps the edits of now, unless they were saved or undone. */
+    /** Keeps the edits of now, unless they were saved or undone; text that can be read becomes one first, as when the typing rests. */
     void keep() {
+        if (session.isOpen()) {
+            session.commitPendingEdits();
+        }
         stop();
         if (!session.isOpen() || session.folder().isReadOnly()) {
             return;
         }
-        if (!session.dirty()) {
+        List<String> typed = session.unfinished();
+        if (!session.dirty() && typed.isEmpty()) {
             forget(session.folder().path());
             return;
         }
         Saving state;
         try {
-            state = session.folder().keepingUnsaved();
+            state = session.folder().keepingUnsaved(typed);
         } catch (EventFolderException unfit) {
             // What cannot be saved as it stands cannot be kept either; the next edit may mend it.
             return;
