@@ -29,7 +29,7 @@ final class StraddleCommand implements Runnable {
     static final int WRONG_INPUT = 2;
 
     /** What the system says when the program that reads, such as a pager, has ended: no trouble of anybody. */
-    private static final String NOBODY_READS = TEXTS.text("straddleCommand.brokenPipe");
+    private static final String NOBODY_READS = "Broken pipe";
 
     @Option(names = "--trace", scope = ScopeType.INHERIT)
     private boolean trace;

@@ -27,8 +27,9 @@ final class SaveSeal {
 
     private static final String KEY_FILE = "save-key";
     private static final int KEY_BYTES = 32;
-    private static final String BY_KEY = TEXTS.text("saveSeal.key");
-    private static final String BY_PLACE = TEXTS.text("saveSeal.place");
+    /** Stand in the file, whatever the language. */
+    private static final String BY_KEY = "key ";
+    private static final String BY_PLACE = "place ";
 
     private SaveSeal() {
     }
