@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.ResourceBundle;
+import java.util.regex.Pattern;
 
 import org.straddle.words.Catalogue;
 
@@ -29,7 +30,7 @@ final class StraddleCommand implements Runnable {
     static final int WRONG_INPUT = 2;
 
     /** What the system says when the program that reads, such as a pager, has ended: no trouble of anybody. */
-    private static final String NOBODY_READS = "Broken pipe";
+    private static final Pattern NOBODY_READS = Pattern.compile("Broken.pipe");
 
     @Option(names = "--trace", scope = ScopeType.INHERIT)
     private boolean trace;
@@ -88,7 +89,7 @@ final class StraddleCommand implements Runnable {
         boolean failed = out.checkError();
         toOut.flush();
         failed |= toOut.checkError();
-        if (failed && !inert.failure().map(IOException::getMessage).orElse("").contains(NOBODY_READS)) {
+        if (failed && inert.failure().map(IOException::getMessage).filter(NOBODY_READS.asPredicate()).isEmpty()) {
             err.println(TEXTS.text("straddleCommand.whatPrintedDid",
                     "reason", inert.failure().map(e -> " (" + e.getMessage() + ")").orElse("")));
         }

@@ -43,7 +43,11 @@ final class EventResourceSet extends ResourceSetImpl {
 
     /** The objects are just what these files say: a save need not write again those that nobody changes. */
     void keep(Map<String, byte[]> files) throws EventFolderException {
-        files.forEach((name, bytes) -> ((EventResource) getResource(Layout.uri(name), false)).keep(bytes));
+        files.forEach((name, bytes) -> {
+            if (Migration.isOfToday(bytes)) {
+                ((EventResource) getResource(Layout.uri(name), false)).keep(bytes);
+            }
+        });
         try {
             named = FitToWrite.require(event());
         } catch (EventFolderException unfit) {

@@ -52,6 +52,10 @@ public record Migration(int from, List<String> lost, List<String> repeats, List<
         return format(file) < Format.CURRENT ? Set.of(REPEAT_WORTHS) : Set.of();
     }
 
+    static boolean isOfToday(byte[] file) {
+        return format(file) == Format.CURRENT;
+    }
+
     private static int format(byte[] file) {
         Matcher older = IS_OLDER.matcher(new String(file, StandardCharsets.UTF_8));
         return older.find() ? Format.of(older.group(1)).orElseThrow() : Format.CURRENT;

@@ -28,8 +28,8 @@ final class SaveSeal {
     private static final String KEY_FILE = "save-key";
     private static final int KEY_BYTES = 32;
     /** Stand in the file, whatever the language. */
-    private static final String BY_KEY = "key ";
-    private static final String BY_PLACE = "place ";
+    private static final String BY_KEY = "key" + ' ';
+    private static final String BY_PLACE = "place" + ' ';
 
     private SaveSeal() {
     }

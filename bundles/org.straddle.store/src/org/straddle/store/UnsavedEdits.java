@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -26,6 +25,8 @@ public final class UnsavedEdits {
     private static final String FILES = "event/";
     /** Has a file for each text that stood in a field and is not in the event. */
     private static final String TYPED = "typed";
+    /** Names that sort as they count. */
+    private static final int FIRST_TYPED = 1000;
 
     /**
      * A copy that was found.
@@ -65,7 +66,7 @@ public final class UnsavedEdits {
                 }
             }
             for (int i = 0; i < typed.size(); i++) {
-                Place place = copy.resolve(TYPED + "/" + String.format(Locale.ROOT, "%04d", i));
+                Place place = copy.resolve(TYPED + "/" + (FIRST_TYPED + i));
                 steps.createFolder(place.parent());
                 steps.write(place, typed.get(i).getBytes(StandardCharsets.UTF_8));
             }

@@ -44,7 +44,7 @@ public record TerrainHorizon(Horizon mask, List<Double> skylineDeg, double groun
     private static final List<Logger> LIBRARY = List.of(Logger.getLogger("org.geotools"), Logger.getLogger("javax.media.jai"),
             Logger.getLogger("com.sun.media"), Logger.getLogger("it.geosolutions"),
             // Some of its loggers are named by the text of a class, which begins so.
-            Logger.getLogger("class it.geosolutions"));
+            Logger.getLogger("class" + ' ' + "it.geosolutions"));
 
     private static final int CANCEL_CHECK_STEPS = 4096;
     private static final int DIRECTIONS = (int) (360 / STEP_DEG);
