@@ -46,9 +46,8 @@ public final class BoundedSearch {
     private static final int STEPS = 20;
     private static final int STEPS_PER_DAY = 2;
 
-    /** Labels that are made in the time of a step, for passes and for windows. */
-    private static final long LABELS_PER_STEP = Long.getLong("lps", 100_000_000);
-    private static final long LABELS_PER_INSERTION = 40;
+    /** Labels that are made in the time of a step, where work has windows of time. */
+    private static final long LABELS_PER_STEP = 20;
 
     /** Rounds of column generation between two mixes. */
     private static final int ROUNDS = 40;
@@ -145,7 +144,7 @@ public final class BoundedSearch {
                 if (boundFailed || nothingToMix && columns.isDone()) {
                     search.step();
                 } else if (!columns.isDone() && round % ROUNDS != 0) {
-                    together(stepsBesideRound(), this::improveBound, this::tellBound);
+                    improveBound();
                 } else {
                     mix();
                 }
@@ -212,14 +211,20 @@ public final class BoundedSearch {
         }
     }
 
-    /** As many as take about as long, by the work of the last round. */
+    /** As many as take about as long; where work has windows, by the work of the last round. */
     private int stepsBesideRound() {
-        long labelsPerStep = problem.windows().isEmpty() ? LABELS_PER_STEP : LABELS_PER_INSERTION;
-        return (int) Math.max(STEPS + STEPS_PER_DAY * problem.days().size(), columns.work() / labelsPerStep);
+        int steps = STEPS + STEPS_PER_DAY * problem.days().size();
+        return problem.windows().isEmpty() ? steps : (int) Math.max(steps, columns.work() / LABELS_PER_STEP);
     }
 
-    private double improveBound(List<Route> plan) {
+    private void improveBound() {
+        List<Route> kept = search.pool();
+        together(stepsBesideRound(), plan -> improvedBound(plan, kept), this::tellBound);
+    }
+
+    private double improvedBound(List<Route> plan, List<Route> kept) {
         columns.offer(plan);
+        columns.learn(kept);
         columns.round();
         return columns.bound();
     }

@@ -59,6 +59,11 @@ final class ColumnGeneration implements AutoCloseable {
         pricing.know(plan);
     }
 
+    /** Lets the master mix routes of other good plans as well. */
+    void learn(List<Route> routes) {
+        routes.stream().filter(pricing::isSound).forEach(master::add);
+    }
+
     /** One round; nothing once the bound is as good as this way can make it. */
     void round() {
         if (done) {

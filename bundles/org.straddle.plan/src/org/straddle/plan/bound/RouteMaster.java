@@ -37,7 +37,7 @@ final class RouteMaster implements AutoCloseable {
     private static final double FARTHEST = 6;
 
     /** Rounds of cuts at one solution; the next solution lies elsewhere anyway. */
-    private static final int MOST_CUTTING = 3;
+    private static final int MOST_CUTTING = 1;
 
     /** A cut that would take less than this share of the worth is not worth a row. */
     private static final double TOO_LITTLE = 3e-6;

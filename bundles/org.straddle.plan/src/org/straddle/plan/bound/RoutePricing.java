@@ -42,8 +42,8 @@ final class RoutePricing implements Pricing {
 
     private static final int NONE = -1;
 
-    /** Routes of a day that are found beside the best. */
-    private static final int MOST_OTHERS = Integer.getInteger("others",6);
+    /** Routes found beside the best ones, of all days together: more make the master slow. */
+    private static final int MOST_OTHERS = 60;
 
     private final PlanProblem problem;
     private final ChanceTable table;
@@ -383,7 +383,7 @@ final class RoutePricing implements Pricing {
     /** The best ways that end at other sites: the master learns from more than one route at a time. */
     private void noteOthers(int day) {
         IntStream.range(0, sites).filter(site -> bestEnd[site] != NONE).boxed()
-                .sorted(Comparator.comparingDouble(site -> -whole(bestEnd[site]))).limit(MOST_OTHERS)
+                .sorted(Comparator.comparingDouble(site -> -whole(bestEnd[site]))).limit(MOST_OTHERS / problem.days().size())
                 .forEach(site -> others.add(new Route(day, staysUpTo(bestEnd[site], day))));
     }
 

@@ -270,7 +270,11 @@ final class Insertion {
     private boolean findPlace(int site) {
         bestCost = Integer.MAX_VALUE;
         int closes = windows[site].closes();
+        int soonest = windows[site].opens() + windows[site].seconds();
         for (int i = 0; i < size - 1 && free[i] <= closes; i++) {
+            if (latest[i + 1] < soonest) {
+                continue; // what follows there has to begin before
+            }
             if (random != null && --untilBlink < 0) {
                 untilBlink = random.nextInt(2 * BLINK);
             } else {
