@@ -118,7 +118,7 @@ class OrienteeringTest {
         String head = "0 1 1 0\n0 0\n0 5 5 0 0 0 0 0 40\n";
         for (String bad : List.of("1 5 5 x", "1 5 5", "1 2 3 4 5 0 0 9 8", "1 2 3 4 5 0 0 9 1e9", "\u0000\u0001", "1 2 3 -4 5 0 0 8 9")) {
             assertTrue(assertThrows(IllegalArgumentException.class, () -> Orienteering.parse(head + bad, 1))
-                    .getMessage().startsWith("Line 4"), bad);
+                    .getMessage().startsWith("line 4"), bad);
         }
         assertThrows(IllegalArgumentException.class, () -> Orienteering.parse("", 1));
         assertThrows(IllegalArgumentException.class, () -> Orienteering.parse(head, 1));
