@@ -18,7 +18,7 @@ class ImportOrderTest {
             "daysheet", "demo", "cli", "ui");
 
     /** View suites know the shell and the core, never each other. */
-    private static final List<String> SUITES = List.of("ui.daysheet", "ui.kit", "ui.map", "ui.safety", "ui.scout", "ui.sky");
+    private static final List<String> SUITES = List.of("ui.daysheet", "ui.kit", "ui.map", "ui.planning", "ui.safety", "ui.scout", "ui.sky");
 
     private static final Pattern WINDOW_TOOLKIT = Pattern.compile(
             "org\\.eclipse\\.(swt|jface|ui)\\b.*|org\\.eclipse\\.e4\\.ui\\b.*|org\\.eclipse\\.nebula\\b.*|org\\.straddle\\.ui\\b.*");

@@ -11,8 +11,6 @@ import org.eclipse.ui.PlatformUI;
 import org.straddle.ui.explorer.ExplorerView;
 import org.straddle.ui.findings.FindingsView;
 import org.straddle.ui.passes.PassesView;
-import org.straddle.ui.planning.PlanningView;
-import org.straddle.ui.planning.SplitView;
 import org.straddle.ui.work.Problem;
 import org.straddle.words.Catalogue;
 
@@ -31,6 +29,7 @@ public final class PlanPerspective implements IPerspectiveFactory {
     static final String PROGRESS = "org.eclipse.ui.views.ProgressView";
     static final String DAY_SHEET = "org.straddle.ui.daysheet.view";
     static final String MAP = "org.straddle.ui.map.view";
+    static final String SPLIT = "org.straddle.ui.split";
     static final String PACKING = "org.straddle.ui.kit.packing";
     static final String SAFETY_NOTES = "org.straddle.ui.safety.notes";
     static final String GATES = "org.straddle.ui.safety.gate";
@@ -51,8 +50,8 @@ public final class PlanPerspective implements IPerspectiveFactory {
         IFolderLayout below = low == null ? above : low;
         below.addView(FindingsView.ID);
         below.addView(PassesView.ID);
-        below.addView(PlanningView.ID);
-        below.addView(SplitView.ID);
+        whenInstalled(below, PlanSearch.VIEW);
+        whenInstalled(below, SPLIT);
         whenInstalled(below, PACKING);
         whenInstalled(below, SAFETY_NOTES);
         below.addPlaceholder(PROGRESS);

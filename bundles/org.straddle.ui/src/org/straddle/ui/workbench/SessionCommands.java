@@ -22,7 +22,6 @@ import org.straddle.ui.folder.SaveEvent;
 import org.straddle.ui.importing.AddLayer;
 import org.straddle.ui.importing.ImportElements;
 import org.straddle.ui.importing.ImportSites;
-import org.straddle.ui.planning.PlanningView;
 import org.straddle.ui.publishing.ExportSites;
 import org.straddle.ui.publishing.PublishEvent;
 import org.straddle.ui.session.Computed;
@@ -85,8 +84,8 @@ final class SessionCommands implements SessionListener {
     /** Shows where plans are searched for, judged and put in, and searches. */
     private static void searchForPlan(Shell shell) {
         try {
-            if (PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage().showView(PlanningView.ID)
-                    instanceof PlanningView planning) {
+            if (PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage().showView(PlanSearch.VIEW)
+                    instanceof PlanSearch planning) {
                 planning.search();
             }
         } catch (PartInitException failure) {

@@ -11,17 +11,16 @@ import org.straddle.plan.event.ApplyProposal;
 import org.straddle.ui.parts.SessionView;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.NewestJob;
+import org.straddle.ui.workbench.PlanSearch;
 import org.straddle.words.Catalogue;
 
 /**
  * Searches for plans while the work goes on: how good the best one is and how far from the best there can be, what it
  * changes and why, and the button that puts it in as one step.
  */
-public final class PlanningView extends SessionView<PlanningBoard> implements NewestJob.Heard<Proposal> {
+public final class PlanningView extends SessionView<PlanningBoard> implements NewestJob.Heard<Proposal>, PlanSearch {
 
     private static final Catalogue TEXTS = Catalogue.of(PlanningView.class);
-
-    public static final String ID = "org.straddle.ui.planning";
 
     private static final String NOTHING = TEXTS.text("planningBoard.nothing");
 
@@ -83,6 +82,7 @@ public final class PlanningView extends SessionView<PlanningBoard> implements Ne
     }
 
     /** Searches with what stands in the fields; a search that runs goes on. */
+    @Override
     public void search() {
         PlanningBoard board = pages().content();
         if (!session().isOpen() || board.isRunning()) {
