@@ -41,6 +41,10 @@ public final class NeighbourhoodSearch {
     private static final int FIRST_CYCLE = 400;
     private static final double GROWTH = 1.25;
 
+    /** After so many cycles, one in so many begins anew. */
+    private static final int MANY = 8;
+    private static final int ANEW = 3;
+
     /** Temperatures, as shares of what a turn of the first plan is worth on average. */
     private static final double HOT = 0.4;
     private static final double COLD = 0.008;
@@ -66,6 +70,7 @@ public final class NeighbourhoodSearch {
     private long cycleStart;
     private long cycleEnd;
     private long nextCycle = FIRST_CYCLE;
+    private int cycles;
     private SubMonitor ticks;
     private int ticked;
 
@@ -233,13 +238,28 @@ public final class NeighbourhoodSearch {
         }
     }
 
-    /** Hot again, from the best plan or from where the last cycle ended. */
+    /** Hot again, from the best plan, from where the last cycle ended, or now and then from nothing. */
     private void beginCycle() {
         pool.add(present());
         cycleStart = iteration;
         cycleEnd = iteration + nextCycle;
         nextCycle = (long) (nextCycle * GROWTH);
-        if (random.nextBoolean()) {
+        cycles++;
+        if (cycles > MANY && cycles % ANEW == 0) {
+            startAnew();
+        } else if (random.nextBoolean()) {
+            restoreBest();
+        }
+    }
+
+    /** Where a search has gone in circles for long, a plan made of nothing may lead elsewhere. */
+    private void startAnew() {
+        roster.stays().forEach(roster::clear);
+        for (int day = 0; day < problem.days().size(); day++) {
+            dayFill.fill(roster, day, Taste.random(problem, plain, random));
+        }
+        worth = roster.worth();
+        if (!IntStream.range(0, problem.days().size()).allMatch(roster::canBeDriven)) {
             restoreBest();
         }
     }
