@@ -98,11 +98,6 @@ final class DemoWindow implements BeforeAllCallback, AfterAllCallback {
         return workbench.ask(question);
     }
 
-    /** Runs on the UI thread without waiting, for what opens a dialog. */
-    void later(Runnable action) {
-        workbench.later(action);
-    }
-
     void until(String what, BooleanSupplier holds) {
         workbench.until(what, holds);
     }
