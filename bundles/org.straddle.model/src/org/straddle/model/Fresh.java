@@ -54,6 +54,10 @@ public final class Fresh {
         return identified(StraddleFactory.eINSTANCE.createKitItem());
     }
 
+    public static DryRun dryRun() {
+        return identified(StraddleFactory.eINSTANCE.createDryRun());
+    }
+
     public static Site site() {
         return identified(StraddleFactory.eINSTANCE.createSite());
     }

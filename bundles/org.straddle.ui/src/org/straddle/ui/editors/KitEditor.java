@@ -11,10 +11,12 @@ import org.straddle.model.Kit;
 import org.straddle.model.KitItem;
 import org.straddle.model.KitSource;
 import org.straddle.model.Role;
+import org.straddle.model.SafetyUse;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.Team;
 import org.straddle.model.WorkMode;
 import org.straddle.model.naming.Naming;
+import org.straddle.ui.fields.Consumables;
 import org.straddle.ui.fields.FieldForm;
 import org.straddle.ui.fields.ItemFunctions;
 import org.straddle.ui.fields.Listed;
@@ -52,11 +54,14 @@ public final class KitEditor extends ThingEditor<Kit> implements Revealing {
                 .choice(TEXTS.text("kitEditor.column.role"), 95, Literals.KIT_ITEM__ROLE, Role.VALUES)
                 .column(TEXTS.text("kitEditor.column.modes"), 95, Literals.KIT_ITEM__MODES, Listed.of(mode()))
                 .check(TEXTS.text("kitEditor.column.needed"), 80, Literals.KIT_ITEM__NEEDED)
-                .options(TEXTS.text("kitEditor.column.standsInFor"), 150, Literals.KIT_ITEM__SPARE_FOR, () -> others(kit), KitEditor::word)
+                .optionsOf(TEXTS.text("kitEditor.column.standsInFor"), 150, Literals.KIT_ITEM__SPARE_FOR, KitEditor::replaceable, KitEditor::word)
                 .column(TEXTS.text("kitEditor.column.count"), 65, Literals.KIT_ITEM__COUNT, Numbers.whole(0, 9999))
                 .column(TEXTS.text("kitEditor.column.kgEach"), 80, Literals.KIT_ITEM__WEIGHT_KG, Numbers.between(0, 1000))
                 .column(TEXTS.text("kitEditor.column.storesWh"), 100, Literals.KIT_ITEM__STORES_WH, Numbers.between(0, 100_000))
                 .column(TEXTS.text("kitEditor.column.drawsW"), 85, Literals.KIT_ITEM__DRAWS_W, Numbers.between(0, 10_000))
+                .column(TEXTS.text("kitEditor.column.transmitDrawsW"), 130, Literals.KIT_ITEM__TRANSMIT_DRAWS_W, Numbers.between(0, 10_000))
+                .column(TEXTS.text("kitEditor.column.receiveDrawsW"), 130, Literals.KIT_ITEM__RECEIVE_DRAWS_W, Numbers.between(0, 10_000))
+                .column(TEXTS.text("kitEditor.column.idleDrawsW"), 120, Literals.KIT_ITEM__IDLE_DRAWS_W, Numbers.between(0, 10_000))
                 .column(TEXTS.text("kitEditor.column.transmitsW"), 110, Literals.KIT_ITEM__TRANSMITS_W, Numbers.between(0, 10_000))
                 .column(TEXTS.text("kitEditor.column.gainDbi"), 85, Literals.KIT_ITEM__GAIN_DBI, Numbers.between(-30, 60))
                 .column(TEXTS.text("kitEditor.column.raisedM"), 90, Literals.KIT_ITEM__RAISED_M, Numbers.between(0, 100))
@@ -65,6 +70,11 @@ public final class KitEditor extends ThingEditor<Kit> implements Revealing {
                 .check(TEXTS.text("kitEditor.column.duplex"), 80, Literals.KIT_ITEM__DUPLEX)
                 .choice(TEXTS.text("kitEditor.column.chemistry"), 140, Literals.KIT_ITEM__CHEMISTRY, Chemistry.VALUES)
                 .column(TEXTS.text("kitEditor.column.ageYears"), 90, Literals.KIT_ITEM__AGE_YEARS, Numbers.between(0, 100))
+                .column(TEXTS.text("kitEditor.column.consumables"), 150, Literals.KIT_ITEM__CONSUMABLES, new Consumables())
+                .choice(TEXTS.text("kitEditor.column.safetyUse"), 140, Literals.KIT_ITEM__SAFETY_USE, SafetyUse.VALUES)
+                .column(TEXTS.text("kitEditor.column.vestClass"), 85, Literals.KIT_ITEM__VEST_CLASS, Numbers.whole(0, 3))
+                .column(TEXTS.text("kitEditor.column.tapeM"), 70, Literals.KIT_ITEM__TAPE_M, Numbers.between(0, 10_000))
+                .column(TEXTS.text("kitEditor.column.waterL"), 75, Literals.KIT_ITEM__WATER_L, Numbers.between(0, 1000))
                 .column(TEXTS.text("kitEditor.column.price"), 75, Literals.KIT_ITEM__PRICE, Numbers.between(0, 1_000_000))
                 .column(TEXTS.text("kitEditor.column.bag"), 100, Literals.KIT_ITEM__BAG, Words.any())
                 .column(TEXTS.text("kitEditor.column.serial"), 100, Literals.KIT_ITEM__SERIAL, Words.any())
@@ -78,8 +88,12 @@ public final class KitEditor extends ThingEditor<Kit> implements Revealing {
         items.select(part);
     }
 
-    private static List<KitItem> others(Kit kit) {
-        return Stream.concat(Stream.of((KitItem) null), kit.getItems().stream()).toList();
+    /** Nothing, what is entered, and the others of its kit with its role. */
+    private static List<KitItem> replaceable(KitItem item) {
+        Stream<KitItem> alike = item.eContainer() instanceof Kit kit ? kit.getItems().stream()
+                .filter(other -> other != item && other.getRole() == item.getRole()) : Stream.of();
+        return Stream.of(Stream.of((KitItem) null), Stream.ofNullable(item.getSpareFor()), alike).flatMap(each -> each).distinct()
+                .toList();
     }
 
     private static List<Team> teams(Kit kit) {

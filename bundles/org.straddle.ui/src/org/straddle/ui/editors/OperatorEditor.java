@@ -6,6 +6,7 @@ import org.straddle.ui.fields.BandNames;
 import org.straddle.ui.fields.CallSigns;
 import org.straddle.ui.fields.FieldForm;
 import org.straddle.ui.fields.Listed;
+import org.straddle.ui.fields.Locators;
 import org.straddle.ui.fields.Words;
 import org.straddle.words.Catalogue;
 
@@ -25,6 +26,8 @@ public final class OperatorEditor extends ThingEditor<Operator> {
         form.text(TEXTS.text("operatorEditor.callSign"),
                 "", CallSigns.required(TEXTS.text("operatorEditor.callSign.required")), operator, Literals.OPERATOR__CALL_SIGN);
         form.text(TEXTS.text("operatorEditor.home"), "", Words.any(), operator, Literals.OPERATOR__HOME);
+        form.text(TEXTS.text("operatorEditor.homeLocator"), "", new Locators(), operator, Literals.OPERATOR__HOME_LOCATOR)
+                .example(TEXTS.text("operatorEditor.homeLocator.example"));
 
         form.section(TEXTS.text("operatorEditor.section.licenceAndSkills"), "");
         form.text(TEXTS.text("operatorEditor.licenceClass"), "", Words.any(), operator, Literals.OPERATOR__LICENCE_CLASS);

@@ -5,7 +5,11 @@ import java.util.List;
 import java.util.stream.Stream;
 
 import org.straddle.model.Base;
+import org.straddle.model.DryRun;
 import org.straddle.model.Event;
+import org.straddle.model.Fresh;
+import org.straddle.model.KitItem;
+import org.straddle.model.Identified;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
@@ -53,6 +57,16 @@ public final class TeamEditor extends ThingEditor<Team> {
                 .options(TEXTS.text("teamEditor.column.end"), 150, Literals.TEAM_DAY__END, () -> bases(event), TeamEditor::word)
                 .check(TEXTS.text("teamEditor.column.charged"), 130, Literals.TEAM_DAY__CHARGED)
                 .column(TEXTS.text("teamEditor.column.checkIn"), 260, Literals.TEAM_DAY__CHECK_IN, Words.any());
+
+        form.wide(TEXTS.text("teamEditor.section.dryRuns"), TEXTS.text("teamEditor.section.dryRuns.description"));
+        form.<DryRun>table(team, Literals.TEAM__DRY_RUNS, Fresh::dryRun, 4)
+                .column(TEXTS.text("teamEditor.column.at"), 150, Literals.DRY_RUN__AT, Instants.in(event))
+                .column(TEXTS.text("teamEditor.column.by"), 120, Literals.DRY_RUN__BY, Words.any())
+                .options(TEXTS.text("teamEditor.column.bird"), 150, Literals.DRY_RUN__BIRD, () -> orNone(event.getBirds()), TeamEditor::thing)
+                .options(TEXTS.text("teamEditor.column.kit"), 130, Literals.DRY_RUN__KIT, () -> orNone(team.getKits()), TeamEditor::thing)
+                .check(TEXTS.text("teamEditor.column.worked"), 110, Literals.DRY_RUN__WORKED)
+                .optionsOf(TEXTS.text("teamEditor.column.failed"), 170, Literals.DRY_RUN__FAILED, run -> items(run, team), TeamEditor::thing)
+                .column(TEXTS.text("teamEditor.column.note"), 200, Literals.DRY_RUN__NOTE, Words.any());
     }
 
     private void vehicle(FieldForm form, Team team) {
@@ -68,6 +82,20 @@ public final class TeamEditor extends ThingEditor<Team> {
 
     private static List<Base> bases(Event event) {
         return Stream.concat(Stream.of((Base) null), event.getBases().stream()).toList();
+    }
+
+    private static <T> List<T> orNone(List<T> things) {
+        return Stream.concat(Stream.of((T) null), things.stream()).toList();
+    }
+
+    /** Of the kit that was used, else of all that the team takes along. */
+    private static List<KitItem> items(DryRun run, Team team) {
+        return orNone((run.getKit() != null ? Stream.of(run.getKit()) : team.getKits().stream())
+                .flatMap(kit -> kit.getItems().stream()).toList());
+    }
+
+    private static String thing(Identified thing) {
+        return thing == null ? "" : Naming.name(thing);
     }
 
     private static String word(Base base) {

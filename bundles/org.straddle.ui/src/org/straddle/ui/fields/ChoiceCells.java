@@ -3,7 +3,6 @@ package org.straddle.ui.fields;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
-import java.util.function.Supplier;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -25,11 +24,12 @@ final class ChoiceCells<T> extends EditingSupport {
 
     private final EventSession session;
     private final EStructuralFeature feature;
-    private final Supplier<List<T>> values;
+    private final Function<Object, List<T>> values;
     private final ComboBoxViewerCellEditor editor;
 
+    /** @param values what may be chosen in a row */
     @SuppressWarnings("unchecked")
-    ChoiceCells(TableViewer viewer, EventSession session, EStructuralFeature feature, Supplier<List<T>> values,
+    ChoiceCells(TableViewer viewer, EventSession session, EStructuralFeature feature, Function<Object, List<T>> values,
             Function<T, String> words) {
         super(viewer);
         this.session = session;
@@ -48,7 +48,7 @@ final class ChoiceCells<T> extends EditingSupport {
 
     @Override
     protected CellEditor getCellEditor(Object row) {
-        editor.setInput(values.get().stream().map(value -> value == null ? NONE : value).toArray());
+        editor.setInput(values.apply(row).stream().map(value -> value == null ? NONE : value).toArray());
         return editor;
     }
 

@@ -117,8 +117,15 @@ public final class TableField<E extends EObject> implements Field {
     /** A column with one of several values or things. */
     public <T> TableField<E> options(String title, int width, EStructuralFeature feature, Supplier<List<T>> values,
             Function<T, String> words) {
+        return optionsOf(title, width, feature, row -> values.get(), words);
+    }
+
+    /** A column with one of several values or things, which depend on the row. */
+    @SuppressWarnings("unchecked")
+    public <T> TableField<E> optionsOf(String title, int width, EStructuralFeature feature, Function<E, List<T>> values,
+            Function<T, String> words) {
         TableViewerColumn column = newColumn(title, width, row -> words.apply(value(row, feature)), row -> null);
-        column.setEditingSupport(new ChoiceCells<>(viewer, session, feature, values, words));
+        column.setEditingSupport(new ChoiceCells<>(viewer, session, feature, row -> values.apply((E) row), words));
         return this;
     }
 
