@@ -174,6 +174,11 @@ final class Sketch {
                 "navigation")) {
             line("Box +items " + item + " name=" + item + " role=" + item + " count=2");
         }
+        line("Box +items vests name=vests role=safety safetyUse=high-visibility_vest vestClass=3 count=2");
+        line("Box +items tape name=tape role=safety safetyUse=tape tapeM=50");
+        line("Box +items cones name=cones role=safety safetyUse=cone_or_board count=4");
+        line("Box +items aid name=aid role=safety safetyUse=first_aid_kit");
+        line("Box +items can name=can role=comfort safetyUse=drinking_water waterL=20");
         line("A kits=Box");
         line("B kits=Box");
     }

@@ -57,6 +57,7 @@ public enum CheckRule {
     STOCK_LENT_TWICE("stock-lent-twice"),
     KIT_CANNOT_WORK("kit-cannot-work"),
     KIT_WITHOUT_SPARE("kit-without-spare"),
+    ASKED_NOT_PACKED("asked-not-packed"),
     KIT_TOO_HEAVY("kit-too-heavy"),
     ENERGY_SHORT("energy-short"),
     DAY_TIMES_WRONG("day-times-wrong"),

@@ -6,6 +6,8 @@ import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.straddle.exchange.CoordinateOrder;
 import org.straddle.exchange.CoordinateOutOfRange;
@@ -20,6 +22,9 @@ import org.straddle.exchange.elements.SkyFiles;
 import org.straddle.exchange.formats.FileKind;
 import org.straddle.exchange.maps.LayerImport;
 import org.straddle.exchange.maps.LayerRole;
+import org.straddle.exchange.sites.SourceTable;
+import org.straddle.kit.table.KitFile;
+import org.straddle.kit.table.KitImport;
 import org.straddle.sky.ElementSet;
 import org.straddle.exchange.weather.ForecastImport;
 import org.straddle.exchange.weather.ForecastTable;
@@ -40,6 +45,9 @@ import picocli.CommandLine.Parameters;
 final class ImportCommand extends EventCommand {
 
     private static final Catalogue TEXTS = Catalogue.of(ImportCommand.class);
+
+    /** More lines than that help nobody. */
+    private static final int MOST_REFUSED = 10;
 
     @Parameters(index = "1..*", arity = "1..*", paramLabel = "FILE")
     private List<Path> files;
@@ -74,6 +82,9 @@ final class ImportCommand extends EventCommand {
     @Option(names = "--forecast", paramLabel = "SITE")
     private String forecast;
 
+    @Option(names = "--kits", paramLabel = "KIT", arity = "0..1", fallbackValue = "")
+    private String kits;
+
     private static final class Layers {
 
         @Option(names = "--layer", paramLabel = "ROLE", arity = "0..1", fallbackValue = "")
@@ -94,6 +105,9 @@ final class ImportCommand extends EventCommand {
         }
         if (forecast != null) {
             return importForecasts(folder);
+        }
+        if (kits != null) {
+            return importKits(folder);
         }
         FileKind kind = FileKind.of(files.get(0));
         for (Path file : files) {
@@ -174,6 +188,36 @@ final class ImportCommand extends EventCommand {
         }
         sayIfDry();
         return StraddleCommand.DONE;
+    }
+
+    /** All files or nothing. */
+    private int importKits(EventFolder folder) throws Exception {
+        for (Path file : files) {
+            SourceTable table = KitFile.read(file);
+            KitImport found = KitImport.into(folder.event(), table, kits.isBlank() ? withoutEnding(table.name()) : kits.strip());
+            Stream.concat(table.remarks().stream(), found.remarks().stream()).forEach(remark -> err().println(TEXTS.text(
+                    "importCommand.kitRemark", "file", table.name(), "remark", remark)));
+            if (!found.refused().isEmpty()) {
+                throw new WrongInput(found.refused().stream().limit(MOST_REFUSED).map(refused -> TEXTS.text("importCommand.kitRefused",
+                        "file", table.name(), "line", refused.line(), "why", refused.why())).collect(Collectors.joining("\n"))
+                        + TEXTS.text("importCommand.kitsUnchanged", "more", Math.max(0, found.refused().size() - MOST_REFUSED)));
+            }
+            if (!found.isEmpty()) {
+                Edit.execute(found::command);
+            }
+            out().println(TEXTS.text("importCommand.kits", "file", table.name(), "added", found.added().size(), "changed",
+                    found.changed().size(), "known", found.known()));
+        }
+        if (!dryRun) {
+            folder.save();
+        }
+        sayIfDry();
+        return StraddleCommand.DONE;
+    }
+
+    private static String withoutEnding(String name) {
+        int dot = name.lastIndexOf('.');
+        return dot > 0 ? name.substring(0, dot) : name;
     }
 
     private int importLayers(EventFolder folder) throws Exception {

@@ -1,28 +1,43 @@
 package org.straddle.cli;
 
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-import org.straddle.kit.Bags;
+import org.straddle.kit.Packing;
 import org.straddle.kit.PackingList;
 import org.straddle.kit.PackingRow;
+import org.straddle.kit.asked.Provided;
+import org.straddle.kit.table.KitColumn;
+import org.straddle.kit.table.KitTemplate;
+import org.straddle.kit.team.Practice;
 import org.straddle.kit.team.Resilience;
 import org.straddle.kit.team.ResilienceText;
-import org.straddle.kit.team.TeamEnergy;
+import org.straddle.kit.team.SharedSpare;
 import org.straddle.kit.work.Answer;
 import org.straddle.kit.work.Gear;
 import org.straddle.kit.work.Task;
 import org.straddle.model.InertText;
-import org.straddle.model.KitItem;
+import org.straddle.model.Operator;
 import org.straddle.model.Team;
-import org.straddle.model.Tick;
+import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
-import org.straddle.outlook.PolicyFigures;
 import org.straddle.outlook.itinerary.Itinerary;
+import org.straddle.publish.packing.PackingPage;
+import org.straddle.publish.packing.PackingPdf;
+import org.straddle.publish.packing.PackingSheet;
+import org.straddle.publish.site.SiteSheetPdf;
 import org.straddle.words.Catalogue;
 
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -39,32 +54,69 @@ final class PackCommand extends EventCommand {
     @Option(names = "--team", paramLabel = "T")
     private String team;
 
-    @Option(names = "--single-points")
-    private boolean singlePoints;
+    @ArgGroup(exclusive = true)
+    private Instead instead = new Instead();
+
+    /** What is printed in place of the list. */
+    private static final class Instead {
+
+        @Option(names = "--single-points")
+        private boolean singlePoints;
+
+        @Option(names = "--shared")
+        private boolean shared;
+
+        @Option(names = "--practice")
+        private boolean practice;
+
+        @Option(names = "--template", paramLabel = "NAME")
+        private String template;
+
+        @Option(names = "--out", paramLabel = "DIR")
+        private Path out;
+    }
+
+    @Option(names = "--paper", defaultValue = "a4", paramLabel = "a4|letter")
+    private Paper paper;
+
+    /** Sizes of paper, as typed. */
+    private enum Paper {
+        a4(SiteSheetPdf.Format.A4), letter(SiteSheetPdf.Format.LETTER);
+
+        private final SiteSheetPdf.Format format;
+
+        Paper(SiteSheetPdf.Format format) {
+            this.format = format;
+        }
+    }
 
     @Override
     int work() throws Exception {
+        if (instead.template != null) {
+            out().print(KitTemplate.named(instead.template).orElseThrow(() -> new WrongInput(TEXTS.text("packCommand.template",
+                    "name", instead.template, "names", KitTemplate.names()))).csv());
+            return StraddleCommand.DONE;
+        }
         List<Team> teams = opened.event().getTeams();
         if (team != null) {
             teams = List.of(OpenEvent.team(team, opened.event()));
         }
-        if (singlePoints) {
+        if (instead.singlePoints) {
             return singlePoints(teams);
         }
+        if (instead.shared) {
+            return shared(teams);
+        }
+        if (instead.practice) {
+            return practice(teams);
+        }
+        if (instead.out != null) {
+            return sheets(teams);
+        }
         if (rows.forPeople()) {
-            Itinerary itinerary = Itinerary.of(opened.event());
+            Outlook outlook = opened.outlookToWalk(err());
             for (Team each : teams) {
-                PackingList list = PackingList.of(each);
-                out().println(TEXTS.text("packCommand.team", "number", each.getNumber(), "each", InertText.line(each.getName())));
-                rows.print(table(List.of(each)), out());
-                out().println();
-                list.remarks().forEach(remark -> out().println("! " + InertText.line(remark)));
-                out().println(list.summary());
-                out().println(list.energy().sentence());
-                Bags.lines(list.rows().stream().map(PackingRow::item).toList()).forEach(line -> out().println(InertText.line(line)));
-                TeamEnergy.of(each, itinerary, PolicyFigures.of(opened.event().getPolicies()), Outlook.zoneOf(opened.event())).stream()
-                        .flatMap(supply -> supply.lines().stream()).forEach(line -> out().println(InertText.line(line)));
-                out().println();
+                print(each, outlook);
             }
         } else {
             rows.print(whole(teams), out());
@@ -72,14 +124,46 @@ final class PackCommand extends EventCommand {
         return StraddleCommand.DONE;
     }
 
+    private void print(Team each, Outlook outlook) {
+        Packing packing = Packing.of(each, outlook);
+        head(each);
+        rows.print(table(each), out());
+        out().println();
+        packing.remarks().forEach(remark -> say(TEXTS.text("packCommand.remark", "remark", remark)));
+        out().println(packing.list().summary());
+        packing.energyLines().forEach(this::say);
+        packing.bagLines().forEach(this::say);
+        if (!packing.asks().things().isEmpty()) {
+            out().println();
+            out().println(TEXTS.text("packCommand.asked"));
+            packing.asks().things().forEach(this::asked);
+            packing.asks().marking().forEach(this::say);
+            packing.asks().lookout().ifPresent(this::say);
+        }
+        packing.goingBack().forEach(back -> say(back.sentence()));
+        out().println();
+    }
+
+    private void asked(Provided thing) {
+        say(TEXTS.text("packCommand.thing", "met", thing.isMet() ? "yes" : "no", "thing", thing.sentence()));
+        thing.asked().because().forEach(reason -> say(TEXTS.text("packCommand.because", "reason", reason)));
+    }
+
+    private void head(Team each) {
+        out().println(TEXTS.text("packCommand.team", "number", each.getNumber(), "each", InertText.line(each.getName() == null ? Naming.name(each) : each.getName())));
+    }
+
+    private void say(String line) {
+        out().println(InertText.line(line));
+    }
+
     private int singlePoints(List<Team> teams) throws Exception {
         Itinerary itinerary = Itinerary.of(opened.event());
         if (rows.forPeople()) {
             for (Team each : teams) {
-                out().println(TEXTS.text("packCommand.team", "number", each.getNumber(), "each", InertText.line(each.getName())));
+                head(each);
                 ResilienceText text = new ResilienceText(Resilience.of(each, itinerary));
-                (itinerary.of(each).isEmpty() ? List.of(TEXTS.text("packCommand.noWork")) : text.lines())
-                        .forEach(line -> out().println(InertText.line(line)));
+                (itinerary.of(each).isEmpty() ? List.of(TEXTS.text("packCommand.noWork")) : text.lines()).forEach(this::say);
                 out().println();
             }
             return StraddleCommand.DONE;
@@ -106,46 +190,97 @@ final class PackCommand extends EventCommand {
                 pair.gear().stream().map(Gear::name).collect(Collectors.joining("; ")), null));
     }
 
-    /** For programs: what people would find too wide too. */
+    /** Who else has what a team lacks, hour by hour. */
+    private int shared(List<Team> teams) throws Exception {
+        Outlook outlook = opened.outlookToWalk(err());
+        Itinerary itinerary = Itinerary.of(opened.event());
+        List<SharedSpare> spares = teams.stream().flatMap(each -> SharedSpare.of(each, outlook, itinerary).stream()).toList();
+        Table table = new Table(Table.column("team"), Table.column("failed"), Table.column("holder"), Table.column("piece"),
+                Table.column("hour"), Table.column("teamAt"), Table.column("holderAt"), Table.column("roadKm"), Table.column("driveMinutes"),
+                Table.column("meetAt"), Table.column("meetMinutes"));
+        spares.forEach(spare -> spare.meeting().forEach(meeting -> table.row(spare.team().getNumber(), Naming.name(spare.failed()),
+                spare.holder().getNumber(), Naming.name(spare.piece()), meeting.hour(), Naming.name(meeting.team()),
+                Naming.name(meeting.holder()), (double) Math.round(meeting.apart().roadKm()), minutes(meeting.apart().total()),
+                Naming.name(meeting.meet()), minutes(meeting.soonest()))));
+        rows.print(table, out());
+        if (rows.forPeople()) {
+            out().println();
+            spares.forEach(spare -> say(spare.sentence()));
+            if (spares.isEmpty()) {
+                out().println(TEXTS.text("packCommand.nothingShared"));
+            }
+        }
+        return StraddleCommand.DONE;
+    }
+
+    private static long minutes(Duration time) {
+        return Math.round(time.toSeconds() / 60.0);
+    }
+
+    private int practice(List<Team> teams) throws Exception {
+        List<Practice> passes = Practice.of(opened.event(), LocalDate.now(Outlook.zoneOf(opened.event())), new ConsoleProgress(err()));
+        Table table = new Table(Table.column("team"), Table.column("operator"), Table.column("bird"), Table.column("aos"),
+                Table.column("los"), Table.column("peakElevationDeg"));
+        passes.stream().filter(each -> teams.contains(each.team())).forEach(each -> table.row(each.team().getNumber(),
+                Naming.name(each.operator()), Naming.name(each.bird()), second(each.pass().aos()), second(each.pass().los()),
+                (double) Math.round(each.pass().peakElevationDeg())));
+        rows.print(table, out());
+        if (rows.forPeople()) {
+            List<String> homeless = teams.stream().flatMap(each -> Practice.homeless(each).stream()).map((Operator one) -> Naming.name(one))
+                    .distinct().toList();
+            if (!homeless.isEmpty()) {
+                say(TEXTS.text("packCommand.homeless", "names", homeless));
+            }
+        }
+        return StraddleCommand.DONE;
+    }
+
+    private static Instant second(Instant instant) {
+        return instant.plusMillis(500).truncatedTo(ChronoUnit.SECONDS);
+    }
+
+    /** For each team a page to print as HTML and PDF, one for a phone, and plain text. */
+    private int sheets(List<Team> teams) throws Exception {
+        Outlook outlook = opened.outlookToWalk(err());
+        Files.createDirectories(instead.out);
+        for (Team each : teams) {
+            PackingPage page = PackingPage.of(Packing.of(each, outlook), outlook);
+            String name = PackingPage.fileName(each, opened.event());
+            write(name + ".html", PackingSheet.html(page).getBytes(StandardCharsets.UTF_8));
+            write(name + "-phone.html", PackingSheet.phone(page).getBytes(StandardCharsets.UTF_8));
+            write(name + ".txt", PackingSheet.text(page).getBytes(StandardCharsets.UTF_8));
+            write(name + ".pdf", PackingPdf.of(page, paper.format));
+        }
+        return StraddleCommand.DONE;
+    }
+
+    private void write(String name, byte[] content) throws Exception {
+        out().println(Files.write(instead.out.resolve(name), content));
+    }
+
+    /** For programs, and to be read back: what people would find too wide too. */
     private static Table whole(List<Team> teams) {
-        Table table = new Table(Table.column("team"), Table.column("item"), Table.column("count"), Table.column("role"),
-                Table.column("modes"), Table.column("spareFor"), Table.column("weightKg"), Table.column("kit"),
-                Table.column("packedBy"), Table.column("packedAt"), Table.column("bag"), Table.column("owner"),
-                Table.column("serial"), Table.column("checkedBy"), Table.column("checkedAt"), Table.column("testedBy"),
-                Table.column("testedAt"), Table.column("returnedBy"), Table.column("returnedAt"));
+        Table table = new Table(Stream.concat(Stream.of(Table.column("team")), Stream.of(KitColumn.values())
+                .map(column -> Table.column(column.heading(), column.heading()))).toArray(Table.Column[]::new));
         for (Team team : teams) {
             for (PackingRow row : PackingList.of(team).rows()) {
-                KitItem item = row.item();
-                table.row(team.getNumber(), row.name(), row.count(), row.role().getLiteral(), row.modesText(),
-                        item.getSpareFor() == null ? null : item.getSpareFor().getName(), item.getWeightKg(), row.kit(),
-                        by(item.getTick()), at(item.getTick()), item.getBag(), item.getOwner(), item.getSerial(),
-                        by(item.getChecked()), at(item.getChecked()), by(item.getTestedOnAir()), at(item.getTestedOnAir()),
-                        by(item.getReturned()), at(item.getReturned()));
+                table.row(Stream.concat(Stream.of((Object) team.getNumber()), Arrays.stream(KitColumn.values())
+                        .map(column -> column.value(row.item()))).toArray());
             }
         }
         return table;
     }
 
-    private static String by(Tick tick) {
-        return tick == null ? null : tick.getBy();
-    }
-
-    private static Instant at(Tick tick) {
-        return tick == null ? null : tick.getAt();
-    }
-
-    private static Table table(List<Team> teams) {
+    private static Table table(Team team) {
         Table table = new Table(Table.column("team"), Table.column("item"),
                 Table.column("count"), Table.column("role"), Table.column("modes"),
                 Table.column("spareFor"), Table.column("weightKg"), Table.column("kit"),
                 Table.column("packedBy"), Table.column("packedAt"));
-        for (Team team : teams) {
-            for (PackingRow row : PackingList.of(team).rows()) {
-                table.row(team.getNumber(), row.name(), row.count(), row.role().getLiteral(), row.modesText(),
-                        row.item().getSpareFor() == null ? null : row.item().getSpareFor().getName(),
-                        row.item().getWeightKg(), row.kit(), row.packed().map(packed -> packed.by()).orElse(null),
-                        row.packed().flatMap(packed -> packed.at()).orElse(null));
-            }
+        for (PackingRow row : PackingList.of(team).rows()) {
+            table.row(team.getNumber(), row.name(), row.count(), row.role().getLiteral(), row.modesText(),
+                    row.item().getSpareFor() == null ? null : row.item().getSpareFor().getName(),
+                    row.item().getWeightKg(), row.kit(), row.packed().map(packed -> packed.by()).orElse(null),
+                    row.packed().flatMap(packed -> packed.at()).orElse(null));
         }
         return table;
     }

@@ -148,7 +148,7 @@ final class DemoSites {
         horizon(causeway, "0:5 60:3 120:0 240:0 300:8 340:10");
         review(survey(causeway, "2027-05-16", 90, "Lay-by", "gravel", "good",
                 hazard(TRAFFIC, "Hire cars stop on the road for the view", 10, "Stand behind the lay-by's wall; one of us only watches the traffic"),
-                hazard(ANIMALS, "Nesting gulls attack heads", 150, "Stay at the far end of the lay-by; leave when they rise")),
+                hazard(ANIMALS, "Nesting gulls attack heads", 150, "Stay at the far end of the lay-by, a flag pole upright beside you; leave when they rise")),
                 "2027-05-23", Verdict.GO_WITH_CARE, "");
 
         Site glacier = onLine("Glacier Gate", "64°N", -16.92, 110);

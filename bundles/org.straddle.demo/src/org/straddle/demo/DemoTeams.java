@@ -5,12 +5,14 @@ import java.util.Arrays;
 import java.util.List;
 
 import org.straddle.model.Base;
+import org.straddle.model.Chemistry;
 import org.straddle.model.Event;
 import org.straddle.model.Fresh;
 import org.straddle.model.Kit;
 import org.straddle.model.KitItem;
 import org.straddle.model.Operator;
 import org.straddle.model.Role;
+import org.straddle.model.SafetyUse;
 import org.straddle.model.StraddleFactory;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
@@ -82,6 +84,8 @@ final class DemoTeams {
         operator.getBands().addAll(List.of("2m", "70cm"));
         operator.getSkills().addAll(List.of(skills.split(", ")));
         operator.setHome("Skerry (invented)");
+        // A square in the sea off the south coast: nobody lives there.
+        operator.setHomeLocator("HP83");
         // No country has the code 999.
         operator.setPhone("+999 555 02" + (10 + event.getOperators().size()));
         operator.setEmergencyContact("Kin of " + callSign + " (invented), +999 555 01" + (10 + event.getOperators().size()));
@@ -117,6 +121,10 @@ final class DemoTeams {
         day.setFrom(Instant.parse(date + "T" + from + ":00Z"));
         day.setUntil(Instant.parse(date + "T" + until + ":00Z"));
         day.setCheckIn("Coordinator by telephone, +999 555 0100; where none works, by radio on the channel of the day (invented)");
+        if (!team.getDays().isEmpty()) {
+            day.setCharged(true);
+            day.setCharging("socket at the base (invented)");
+        }
         team.getDays().add(day);
     }
 
@@ -164,16 +172,32 @@ final class DemoTeams {
         item(kit, label + " voice recorder", Role.RECORDER, 1, 0.1);
         item(kit, label + " position receiver", Role.NAVIGATION, 1, 0.2);
         item(kit, label + " headset", Role.AUDIO, 2, 0.2);
-        item(kit, label + " vests and triangles", Role.SAFETY, 1, 2.5);
-        item(kit, label + " first aid bag", Role.SAFETY, 1, 1.4);
+        roadside(kit, label);
         item(kit, label + " tool roll", Role.TOOL, 1, 2.2);
         item(kit, label + " flask and blankets", Role.COMFORT, 1, 3.0);
+    }
+
+    /** For three people beside fast traffic; enough for lines and corners, and for a mild day. */
+    private static void roadside(Kit kit, String label) {
+        KitItem vests = item(kit, label + " vests", Role.SAFETY, 3, 0.3);
+        vests.setSafetyUse(SafetyUse.VEST);
+        vests.setVestClass(3);
+        item(kit, label + " first aid bag", Role.SAFETY, 1, 1.4).setSafetyUse(SafetyUse.FIRST_AID);
+        KitItem tape = item(kit, label + " tape", Role.SAFETY, 1, 0.4);
+        tape.setSafetyUse(SafetyUse.TAPE);
+        tape.setTapeM(25);
+        item(kit, label + " cones", Role.SAFETY, 4, 0.5).setSafetyUse(SafetyUse.CONE);
+        KitItem water = item(kit, label + " water can", Role.COMFORT, 2, 6.2);
+        water.setSafetyUse(SafetyUse.WATER);
+        water.setWaterL(6);
     }
 
     private static KitItem battery(Kit kit, String name) {
         KitItem battery = item(kit, name, Role.POWER, 1, 2.9);
         // 12.8 V and 20 Ah.
         battery.setStoresWh(256);
+        battery.setChemistry(Chemistry.LITHIUM_IRON_PHOSPHATE);
+        battery.setOwner("Skerry Radio Circle");
         return battery;
     }
 
@@ -192,6 +216,12 @@ final class DemoTeams {
         item.setCount(count);
         item.setWeightKg(weightKg);
         item.getModes().addAll(Arrays.asList(modes));
+        item.setBag(switch (role) {
+            case RADIO, AUDIO, COMPUTER, RECORDER, NAVIGATION -> "radio bag";
+            case ANTENNA, FEEDLINE, TOOL -> "mast bag";
+            case POWER -> "power box";
+            case SAFETY, COMFORT -> "road box";
+        });
         kit.getItems().add(item);
         return item;
     }

@@ -1,10 +1,17 @@
 package org.straddle.kit;
 
+import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
+import org.straddle.kit.team.Inventory;
+import org.straddle.kit.work.Answer;
+import org.straddle.kit.work.Task;
+import org.straddle.kit.work.Work;
 import org.straddle.model.Fresh;
 import org.straddle.model.Kit;
 import org.straddle.model.KitItem;
@@ -70,17 +77,26 @@ final class KitNotation {
         return team;
     }
 
-    /** "rig:fm+linear yagi:fm", in packing order. */
+    /** "rig:fm+linear yagi:fm". */
     static String singlePoints(Team team) {
-        return PackingList.of(team).singlePoints().stream()
-                .map(point -> point.item().getName() + ":" + WorkMode.VALUES.stream().filter(point.stops()::contains)
-                        .map(WorkMode::getLiteral).collect(Collectors.joining("+")))
+        Map<String, List<String>> stops = new TreeMap<>();
+        answers(team).forEach((mode, answer) -> answer.single().forEach(gear -> stops
+                .computeIfAbsent(gear.name(), any -> new ArrayList<>()).add(mode.getLiteral())));
+        return stops.entrySet().stream().map(stop -> stop.getKey() + ":" + String.join("+", stop.getValue()))
                 .collect(Collectors.joining(" "));
     }
 
-    /** "fm linear", the modes that the kit covers. */
+    /** "fm linear", the modes that the kit covers on bands that nobody named. */
     static String covered(Team team) {
-        return PackingList.of(team).modes().stream().filter(ModeCover::covered).map(mode -> mode.mode().getLiteral())
+        return answers(team).entrySet().stream().filter(entry -> entry.getValue().possible()).map(entry -> entry.getKey().getLiteral())
                 .collect(Collectors.joining(" "));
+    }
+
+    static Map<WorkMode, Answer> answers(Team team) {
+        Map<WorkMode, Work> works = new EnumMap<>(Map.of(WorkMode.FM, Work.FM, WorkMode.LINEAR, Work.LINEAR_HALF_DUPLEX,
+                WorkMode.DATA, Work.DATA));
+        Map<WorkMode, Answer> answers = new EnumMap<>(WorkMode.class);
+        works.forEach((mode, work) -> answers.put(mode, Answer.of(new Task(work, "", ""), Inventory.of(team).carried())));
+        return answers;
     }
 }

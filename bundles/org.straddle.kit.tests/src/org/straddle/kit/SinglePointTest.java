@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.straddle.model.WorkMode;
 
 /** Common practice, no source: a radio, an antenna, a feedline and power make a station, data wants a computer. */
 class SinglePointTest {
@@ -85,10 +86,10 @@ class SinglePointTest {
 
     @Test
     void aModeThatCannotBeWorkedSaysWhatIsLacking() {
-        var fm = PackingList.of(team("radio r; audio key! x0")).modes().get(0);
-        assertEquals("FM cannot be worked: no antenna, no feedline, no power, no piece of “key” in the kit.",
-                fm.sentence());
-        assertTrue(fm.singlePoints().isEmpty(), "what does not work cannot be stopped");
+        var fm = KitNotation.answers(team("radio r; audio key! x0")).get(WorkMode.FM);
+        assertEquals("ANTENNA POWER FEED_LINE MARKED_ITEM", fm.missing().stream().map(missing -> missing.kind().name())
+                .distinct().collect(Collectors.joining(" ")));
+        assertTrue(fm.single().isEmpty(), "what does not work cannot be stopped");
     }
 
     @Test

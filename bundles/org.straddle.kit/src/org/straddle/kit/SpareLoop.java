@@ -25,7 +25,7 @@ public record SpareLoop(List<KitItem> items) {
     }
 
     /** Each ring once; an item points at one other at most, so following the pointers finds them all. */
-    static List<SpareLoop> in(List<KitItem> items) {
+    public static List<SpareLoop> in(List<KitItem> items) {
         List<SpareLoop> loops = new ArrayList<>();
         Set<KitItem> seen = new HashSet<>();
         for (KitItem start : items) {

@@ -7,10 +7,11 @@ import java.util.List;
 import java.util.Set;
 
 import org.straddle.check.Finding;
-import org.straddle.kit.PackingList;
-import org.straddle.kit.PackingSheet;
+import org.straddle.kit.Packing;
 import org.straddle.model.Team;
 import org.straddle.outlook.Outlook;
+import org.straddle.publish.packing.PackingPage;
+import org.straddle.publish.packing.PackingSheet;
 import org.straddle.words.Catalogue;
 
 /**
@@ -53,9 +54,10 @@ public final class Publication {
             Brief brief = Brief.of(outlook, team, findings, revision, "packing-" + name, hold);
             sheets.add(new Sheet(Audience.PRIVATE, "brief-" + name + ".html", PAGES.html(brief)));
             sheets.add(new Sheet(Audience.PRIVATE, "brief-" + name + ".txt", PAGES.text(brief)));
-            PackingList packing = PackingList.of(team);
-            sheets.add(new Sheet(Audience.PRIVATE, "packing-" + name + ".html", PackingSheet.html(packing, outlook.zone())));
-            sheets.add(new Sheet(Audience.PRIVATE, "packing-" + name + ".txt", PackingSheet.text(packing, outlook.zone())));
+            PackingPage packing = PackingPage.of(Packing.of(team, outlook), outlook);
+            sheets.add(new Sheet(Audience.PRIVATE, "packing-" + name + ".html", PackingSheet.html(packing)));
+            sheets.add(new Sheet(Audience.PRIVATE, "packing-" + name + ".txt", PackingSheet.text(packing)));
+            sheets.add(new Sheet(Audience.PRIVATE, "packing-" + name + "-phone.html", PackingSheet.phone(packing)));
         }
         return new Publication(sheets, PublicOutline.of(announcement, sheets));
     }

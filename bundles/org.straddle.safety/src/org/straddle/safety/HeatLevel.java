@@ -26,6 +26,11 @@ public enum HeatLevel {
         return TEXTS.text(this);
     }
 
+    /** @param heatIndexC °C, see {@link HeatIndex} */
+    public static HeatLevel ofCelsius(double heatIndexC) {
+        return of(Temperature.fahrenheit(heatIndexC));
+    }
+
     /** @param heatIndexF °F, see {@link HeatIndex} */
     public static HeatLevel of(double heatIndexF) {
         HeatLevel level = NONE;

@@ -16,8 +16,9 @@ import java.util.stream.Stream;
 import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
-import org.straddle.kit.EnergyBudget;
 import org.straddle.kit.PackingList;
+import org.straddle.kit.team.DryRuns;
+import org.straddle.kit.team.TeamEnergy;
 import org.straddle.model.Forecast;
 import org.straddle.model.GateWord;
 import org.straddle.model.Identified;
@@ -26,6 +27,7 @@ import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
 import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
+import org.straddle.outlook.itinerary.Itinerary;
 import org.straddle.outlook.itinerary.PlanRule;
 import org.straddle.outlook.itinerary.Stay;
 import org.straddle.safety.ColdLevel;
@@ -86,7 +88,8 @@ final class GateQuestions {
             case CREW -> CrewQuestions.of(team, outlook.policies(), traffic());
             case PACKED -> packed();
             case ENERGY -> energy();
-            case TESTED, DOCUMENTS, BRIEFED -> word(kind).isPresent() ? List.of() : team(TEXTS.text("word." + kind.word()));
+            case TESTED -> tested();
+            case DOCUMENTS, BRIEFED -> word(kind).isPresent() ? List.of() : team(TEXTS.text("word." + kind.word()));
             case WEATHER -> weather();
             case CHECK_IN -> checkIn();
         };
@@ -206,12 +209,20 @@ final class GateQuestions {
     }
 
     private List<OpenPoint> energy() {
-        if (!new EnergyBudget(PackingList.of(team).energy(), outlook.policies().usableEnergy(), outlook.policies().coldestDegC()).isKnown()) {
+        if (TeamEnergy.of(team, Itinerary.of(outlook.event()), outlook.policies(), outlook.zone()).isEmpty()) {
             return gear(TEXTS.text("open.energy.unknown"));
         }
         return findings.stream().filter(finding -> finding.rule().equals(CheckRule.ENERGY_SHORT.id()) && finding.severity() != Severity.ADVICE)
                 .filter(finding -> finding.when().map(this::localDate).filter(on -> !isOurs(on)).isEmpty())
                 .limit(1).flatMap(finding -> gear(finding.sentence()).stream()).toList();
+    }
+
+    /** A dry run that failed counts against the word of whoever says that the kit was tested. */
+    private List<OpenPoint> tested() {
+        List<String> failed = DryRuns.of(team).open();
+        return word(GateKind.TESTED).isPresent() || !failed.isEmpty()
+                ? failed.stream().flatMap(sentence -> gear(sentence).stream()).toList()
+                : team(TEXTS.text("word." + GateKind.TESTED.word()));
     }
 
     private List<OpenPoint> weather() {

@@ -19,6 +19,7 @@ import org.straddle.check.rules.bird.ElementsTooOld;
 import org.straddle.check.rules.event.CannotBeComputed;
 import org.straddle.check.rules.event.EarthOrientationMissing;
 import org.straddle.check.rules.event.EarthOrientationStale;
+import org.straddle.check.rules.gear.AskedNotPacked;
 import org.straddle.check.rules.gear.EnergyShort;
 import org.straddle.check.rules.gear.KitCannotWork;
 import org.straddle.check.rules.gear.KitEntryWrong;
@@ -159,6 +160,7 @@ public final class StandardRules {
                 new StockLentTwice(),
                 new KitCannotWork(),
                 new KitWithoutSpare(),
+                new AskedNotPacked(),
                 new KitTooHeavy(),
                 new EnergyShort(),
                 new DayTimesWrong(),

@@ -16,7 +16,7 @@ import org.straddle.exchange.MapSource;
 import org.straddle.exchange.ReadException;
 import org.straddle.words.Catalogue;
 
-/** CSV (RFC 4180) whose first line names the columns; parted by commas, semicolons or tabs, whichever that line has most. */
+/** CSV (RFC 4180) whose first line names the columns; parted by commas, semicolons, tabs or upright bars, whichever that line has most. */
 final class CsvTable {
 
     private static final Catalogue TEXTS = Catalogue.of(CsvTable.class);
@@ -53,7 +53,7 @@ final class CsvTable {
     private static char delimiter(String text) {
         String first = text.stripLeading().lines().findFirst().orElse("");
         char best = ',';
-        for (char each : new char[] {';', '\t'}) {
+        for (char each : new char[] {';', '\t', '|'}) {
             if (first.chars().filter(c -> c == each).count() > first.chars().filter(c -> c == ',').count()) {
                 best = each;
             }

@@ -122,7 +122,7 @@ class ResilienceTest {
                 energy());
         battery.setStoresWh(2);
         assertEquals(List.of("Energy on 22 Jun 2031, the station’s batteries: 2 Wh in the morning, 2 Wh planned. 0.7 Wh are missing.",
-                "“battery” runs out during Tern at 10:20."), energy());
+                "“battery” runs out during Tern at 10:20.", "Its spare batteries give 2 Wh more: change to one in time."), energy());
     }
 
     private List<String> energy() {

@@ -12,10 +12,16 @@ import java.util.Map;
  * @param drawnWh   what the day asks for, whether it is there or not
  * @param runsOut   by battery, the turn in which it is empty, in the order in which they are used; a battery that lasts is
  *                  not named
+ * @param course    what is left after each spell of the day, in their order
  */
-public record DayEnergy(String day, double morningWh, double drawnWh, Map<Battery, String> runsOut) {
+public record DayEnergy(String day, double morningWh, double drawnWh, Map<Battery, String> runsOut, List<Left> course) {
+
+    /** @param wh what is left when the spell is over; less than 0 is what is missing by then */
+    public record Left(Spell spell, double wh) {
+    }
 
     public DayEnergy {
+        course = List.copyOf(course);
         runsOut = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(runsOut));
     }
 
@@ -44,10 +50,12 @@ public record DayEnergy(String day, double morningWh, double drawnWh, Map<Batter
             double drawn = 0;
             Map<Battery, String> runsOut = new LinkedHashMap<>();
             String last = "";
+            List<Left> course = new ArrayList<>();
             for (Spell spell : day.spells()) {
                 double wanted = (spell.isTurn() ? turnW : idleW) * spell.length().toMillis() / 3_600_000.0;
                 last = spell.isTurn() ? spell.turn() : last;
                 drawn += wanted;
+                course.add(new Left(spell, morning - drawn));
                 for (int i = 0; i < left.length; i++) {
                     double taken = Math.min(left[i], wanted);
                     boolean had = left[i] > 0;
@@ -58,7 +66,7 @@ public record DayEnergy(String day, double morningWh, double drawnWh, Map<Batter
                     }
                 }
             }
-            energies.add(new DayEnergy(day.name(), morning, drawn, runsOut));
+            energies.add(new DayEnergy(day.name(), morning, drawn, runsOut, course));
         }
         return energies;
     }

@@ -75,6 +75,13 @@ public final class Inventory {
                 .filter(entry -> entry.getKey().id().equals(gear.id())).map(Map.Entry::getValue).findFirst());
     }
 
+    /** Items as gear, wherever they are. */
+    public static Map<Gear, KitItem> gear(List<KitItem> items) {
+        Inventory inventory = new Inventory();
+        items.forEach(inventory::gear);
+        return inventory.items;
+    }
+
     private Gear gear(KitItem item) {
         Gear gear = new Gear(String.valueOf(item.getId()), Naming.name(item), item.getCount(), gives(item),
                 item.getNeeds().stream().map(Inventory::ability).toList(), item.isDuplex(), works(item), item.isNeeded(),

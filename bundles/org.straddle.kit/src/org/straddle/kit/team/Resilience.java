@@ -30,6 +30,21 @@ public record Resilience(Inventory inventory, List<Answer> planned, List<Answer>
         return new Resilience(inventory, planned, further, idle(kit, planned, further));
     }
 
+    /** What ends planned work by failing alone, each once. */
+    public List<SinglePoint> singlePoints() {
+        return SinglePoint.in(planned);
+    }
+
+    /**
+     * The cheapest piece on offer that keeps everything possible which fails with an item.
+     *
+     * @return empty where nothing helps, or where different work wants different pieces
+     */
+    public Optional<Gear> remedy(SinglePoint point) {
+        List<Optional<Gear>> remedies = point.stops().stream().map(answer -> remedy(answer, point.gear())).distinct().toList();
+        return remedies.size() == 1 ? remedies.get(0) : Optional.empty();
+    }
+
     /** Only where something works: a kit that can do nothing carries nothing too much. */
     private static List<Gear> idle(List<Gear> kit, List<Answer> planned, List<Answer> further) {
         if (planned.stream().noneMatch(Answer::possible)) {

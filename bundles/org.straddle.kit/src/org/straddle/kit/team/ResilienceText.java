@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 import org.straddle.kit.work.Addition;
 import org.straddle.kit.work.Answer;
@@ -30,39 +31,35 @@ public final class ResilienceText {
         this.resilience = resilience;
     }
 
-    /** All that is to be said, what is planned first. */
+    /** All that is to be said, what is planned first; each item and each pair once. */
     public List<String> lines() {
         List<String> lines = new ArrayList<>();
-        resilience.planned().forEach(answer -> lines.addAll(lines(answer)));
-        resilience.further().forEach(answer -> lines.addAll(lines(answer)));
+        lines.addAll(lines(resilience.planned()));
+        lines.addAll(lines(resilience.further()));
+        Stream.concat(resilience.planned().stream(), resilience.further().stream()).flatMap(answer -> answer.circular().stream())
+                .distinct().forEach(gear -> lines.add(circular(gear)));
         lines.addAll(closing());
         return lines;
     }
 
-    /** What there is to say about one way of working. */
-    public List<String> lines(Answer answer) {
+    private List<String> lines(List<Answer> answers) {
         List<String> lines = new ArrayList<>();
-        String work = work(answer.task());
-        if (!answer.possible()) {
-            lines.add(cannot(answer));
-        } else if (answer.single().isEmpty()) {
-            lines.add(TEXTS.text("survives", "work", work));
+        answers.stream().filter(answer -> !answer.possible()).forEach(answer -> lines.add(cannot(answer)));
+        SinglePoint.in(answers).forEach(point -> lines.add(single(point)));
+        List<String> surviving = answers.stream().filter(answer -> answer.possible() && answer.single().isEmpty())
+                .map(answer -> work(answer.task())).toList();
+        if (!surviving.isEmpty()) {
+            lines.add(TEXTS.text("survives", "work", surviving));
         }
-        answer.single().forEach(gear -> lines.add(single(answer, gear)));
-        answer.pairs().forEach(pair -> lines.add(pair(work, pair)));
-        answer.circular().forEach(gear -> lines.add(circular(gear)));
+        FatalPair.in(answers).forEach(pair -> lines.add(pair(pair)));
         return lines;
     }
 
     /** Only what a single failure stops, and what a kit cannot do. */
     public List<String> singlePoints() {
         List<String> lines = new ArrayList<>();
-        resilience.planned().forEach(answer -> {
-            if (!answer.possible()) {
-                lines.add(cannot(answer));
-            }
-            answer.single().forEach(gear -> lines.add(single(answer, gear)));
-        });
+        resilience.planned().stream().filter(answer -> !answer.possible()).forEach(answer -> lines.add(cannot(answer)));
+        resilience.singlePoints().forEach(point -> lines.add(single(point)));
         return lines;
     }
 
@@ -100,18 +97,29 @@ public final class ResilienceText {
                 "item", requirement.of());
     }
 
-    public String single(Answer answer, Gear gear) {
-        String work = work(answer.task());
-        Optional<Gear> remedy = resilience.remedy(answer, gear);
-        return remedy.map(found -> TEXTS.text("single.remedy", "item", name(gear), "work", work, "spare", name(found),
-                "source", source(found))).orElseGet(() -> TEXTS.text("single.none", "item", name(gear), "work", work));
+    /** What is lost when an item fails, and which piece helps. */
+    public String single(SinglePoint point) {
+        Optional<Gear> remedy = resilience.remedy(point);
+        return remedy.map(found -> TEXTS.text("single.remedy", "item", name(point.gear()), "work", works(point.stops()),
+                "spare", name(found), "source", source(found)))
+                .orElseGet(() -> TEXTS.text("single.none", "item", name(point.gear()), "work", works(point.stops())));
     }
 
-    private static String pair(String work, Failure pair) {
-        Gear one = pair.gear().get(0);
-        Gear other = pair.gear().get(1);
-        return one.equals(other) ? TEXTS.text("pair.same", "item", name(one), "work", work)
-                : TEXTS.text("pair", "one", name(one), "other", name(other), "work", work);
+    /** {@code FM (up 2m, down 70cm)}, one for each. */
+    public List<String> works(List<Answer> answers) {
+        return answers.stream().map(answer -> work(answer.task())).toList();
+    }
+
+    /** What is lost of one way of working when two pieces fail. */
+    public String pair(Failure pair, Answer answer) {
+        return pair(new FatalPair(pair, List.of(answer)));
+    }
+
+    private String pair(FatalPair pair) {
+        Gear one = pair.failure().gear().get(0);
+        Gear other = pair.failure().gear().get(1);
+        return one.equals(other) ? TEXTS.text("pair.same", "item", name(one), "work", works(pair.stops()))
+                : TEXTS.text("pair", "one", name(one), "other", name(other), "work", works(pair.stops()));
     }
 
     public static String circular(Gear gear) {

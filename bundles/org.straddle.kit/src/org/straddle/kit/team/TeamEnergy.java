@@ -8,7 +8,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 
+import org.straddle.kit.SpareLoop;
 import org.straddle.kit.energy.Battery;
 import org.straddle.kit.energy.CellType;
 import org.straddle.kit.energy.Day;
@@ -32,9 +34,10 @@ import org.straddle.words.TimeText;
  * thing that brings its own battery. Of several equal batteries one counts, the others are its spares, and so are those
  * entered as spares. On the first day all are full, afterwards only where charging is planned.
  *
- * @param name what it feeds from; empty for the batteries of the whole station
+ * @param name    what it feeds from; empty for the batteries of the whole station
+ * @param spareWh what its spare batteries would give besides, Wh, counted like those in use
  */
-public record TeamEnergy(String name, List<DayEnergy> days) {
+public record TeamEnergy(String name, List<DayEnergy> days, double spareWh) {
 
     private static final Catalogue TEXTS = Catalogue.of(TeamEnergy.class);
 
@@ -44,24 +47,51 @@ public record TeamEnergy(String name, List<DayEnergy> days) {
 
     /** One for each supply of which both sides are known. */
     public static List<TeamEnergy> of(Team team, Itinerary itinerary, PolicyFigures policies, ZoneId zone) {
+        return of(team, itinerary, policies, zone, false);
+    }
+
+    /** The same for a station that nobody switches off between set-up and take-down: it draws as if it received. */
+    public static List<TeamEnergy> leftOn(Team team, Itinerary itinerary, PolicyFigures policies, ZoneId zone) {
+        return of(team, itinerary, policies, zone, true);
+    }
+
+    private static List<TeamEnergy> of(Team team, Itinerary itinerary, PolicyFigures policies, ZoneId zone, boolean leftOn) {
         List<KitItem> items = Inventory.carriedBy(team).stream().filter(item -> item.getCount() > 0).toList();
-        List<KitItem> used = items.stream()
-                .filter(item -> item.getSpareFor() == null || item.getSpareFor() == item || !items.contains(item.getSpareFor()))
-                .toList();
+        List<KitItem> used = items.stream().filter(item -> !isSpare(item, items)).toList();
+        List<KitItem> spares = items.stream().filter(item -> isSpare(item, items)).toList();
         List<Day> days = days(team, itinerary, policies, zone);
+        Function<KitItem, Device> device = item -> leftOn ? device(item).leftOn() : device(item);
         List<TeamEnergy> all = new ArrayList<>();
-        supply("", used.stream().filter(item -> stores(item) && !draws(item)).toList(),
-                used.stream().filter(item -> draws(item) && !stores(item)).toList(), days, policies, all);
-        used.stream().filter(item -> draws(item) && stores(item))
-                .forEach(item -> supply(Naming.name(item), List.of(item), List.of(item), days, policies, all));
+        List<KitItem> station = used.stream().filter(item -> stores(item) && !draws(item)).toList();
+        supply("", station, used.stream().filter(item -> draws(item) && !stores(item)).map(device).toList(), days, policies,
+                spareWh(station, spares, policies), all);
+        used.stream().filter(item -> draws(item) && stores(item)).forEach(item -> supply(Naming.name(item), List.of(item),
+                List.of(device.apply(item)), days, policies, spareWh(List.of(item), spares, policies), all));
         return all;
     }
 
-    private static void supply(String name, List<KitItem> batteries, List<KitItem> devices, List<Day> days,
-            PolicyFigures policies, List<TeamEnergy> all) {
+    /** A spare rests while what it replaces is there too; in a ring of spares nothing says so, and all are in use. */
+    private static boolean isSpare(KitItem item, List<KitItem> items) {
+        return item.getSpareFor() != null && items.contains(item.getSpareFor())
+                && SpareLoop.in(List.of(item)).stream().noneMatch(loop -> loop.items().contains(item));
+    }
+
+    /** Further pieces of what is in use, and what is entered as its spare. */
+    private static double spareWh(List<KitItem> used, List<KitItem> spares, PolicyFigures policies) {
+        double pieces = used.stream().mapToDouble(item -> (item.getCount() - 1) * countedWh(item, policies)).sum();
+        return pieces + spares.stream().filter(spare -> used.contains(spare.getSpareFor()))
+                .mapToDouble(spare -> spare.getCount() * countedWh(spare, policies)).sum();
+    }
+
+    private static double countedWh(KitItem item, PolicyFigures policies) {
+        return battery(item).countedWh(policies.coldestDegC(), policies.usableEnergy());
+    }
+
+    private static void supply(String name, List<KitItem> batteries, List<Device> devices, List<Day> days,
+            PolicyFigures policies, double spareWh, List<TeamEnergy> all) {
         if (!batteries.isEmpty() && !devices.isEmpty()) {
             all.add(new TeamEnergy(name, DayEnergy.of(batteries.stream().map(TeamEnergy::battery).toList(),
-                    devices.stream().map(TeamEnergy::device).toList(), days, policies.coldestDegC(), policies.usableEnergy())));
+                    devices, days, policies.coldestDegC(), policies.usableEnergy()), spareWh));
         }
     }
 
@@ -107,11 +137,11 @@ public record TeamEnergy(String name, List<DayEnergy> days) {
             Duration ready = policies.standing(stay.window()).minus(working);
             if (!ready.isNegative()) {
                 // before the turns, so that batteries run out rather too early
-                day.add(new Spell("", ready));
+                day.add(new Spell("", ready, stay.window().start()));
             }
             for (Work work : stay.turns()) {
                 day.add(new Spell(TEXTS.text("energy.turn", "bird", Naming.name(work.bird()), "time",
-                        TimeText.of(zone).clock(work.window().start())), work.window().duration()));
+                        TimeText.of(zone).clock(work.window().start())), work.window().duration(), work.window().start()));
             }
         }
         List<Day> days = new ArrayList<>();
@@ -119,17 +149,36 @@ public record TeamEnergy(String name, List<DayEnergy> days) {
         return days;
     }
 
+    /** Of all supplies of a team; one sentence that says so where nothing is known. */
+    public static List<String> lines(List<TeamEnergy> supplies) {
+        if (supplies.isEmpty()) {
+            return List.of(TEXTS.text("energy.unknown"));
+        }
+        List<String> lines = supplies.stream().flatMap(supply -> supply.lines().stream()).toList();
+        return lines.isEmpty() ? List.of(TEXTS.text("energy.noPlan")) : lines;
+    }
+
     /** One sentence for each day, and one for each battery that does not last. */
     public List<String> lines() {
+        return days.stream().flatMap(day -> lines(day).stream()).toList();
+    }
+
+    /** What there is to say of one of its days. */
+    public List<String> lines(DayEnergy day) {
         List<String> lines = new ArrayList<>();
-        String supply = name.isEmpty() ? TEXTS.text("energy.station") : name;
-        for (DayEnergy day : days) {
-            lines.add(TEXTS.text(day.marginWh() < 0 ? "energy.short" : "energy.day", "day", LocalDate.parse(day.day()),
-                    "supply", supply, "morning", day.morningWh(), "drawn", day.drawnWh(), "margin", Math.abs(day.marginWh())));
-            day.runsOut().forEach((battery, turn) -> lines.add(turn.isEmpty()
-                    ? TEXTS.text("energy.empty.before", "battery", battery.name())
-                    : TEXTS.text("energy.empty", "battery", battery.name(), "turn", turn)));
+        lines.add(TEXTS.text(day.marginWh() < 0 ? "energy.short" : "energy.day", "day", LocalDate.parse(day.day()),
+                "supply", supply(), "morning", day.morningWh(), "drawn", day.drawnWh(), "margin", Math.abs(day.marginWh())));
+        day.runsOut().forEach((battery, turn) -> lines.add(turn.isEmpty()
+                ? TEXTS.text("energy.empty.before", "battery", battery.name())
+                : TEXTS.text("energy.empty", "battery", battery.name(), "turn", turn)));
+        if (day.marginWh() < 0 && spareWh > 0) {
+            lines.add(TEXTS.text("energy.spare", "spare", spareWh, "enough", spareWh + day.marginWh() >= 0 ? "yes" : "no"));
         }
         return lines;
+    }
+
+    /** The station's batteries, or the thing with a battery of its own. */
+    public String supply() {
+        return name.isEmpty() ? TEXTS.text("energy.station") : name;
     }
 }

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.straddle.kit.work.Task;
 import org.straddle.kit.work.Work;
 import org.straddle.model.Bird;
+import org.straddle.model.Event;
 import org.straddle.model.Team;
 import org.straddle.model.WorkMode;
 import org.straddle.outlook.itinerary.Itinerary;
@@ -19,11 +20,11 @@ public final class TeamTasks {
     private TeamTasks() {
     }
 
-    /** What it must be able to do. A linear bird can be worked without hearing oneself, so that is all that is asked. */
+    /** What it must be able to do. A linear bird asks for hearing oneself where the event says so. */
     public static List<Task> planned(Team team, Itinerary itinerary) {
         return tasks(team, itinerary, mode -> switch (mode) {
             case FM -> Work.FM;
-            case LINEAR -> Work.LINEAR_HALF_DUPLEX;
+            case LINEAR -> hearsItself(team) ? Work.LINEAR_FULL_DUPLEX : Work.LINEAR_HALF_DUPLEX;
             case DATA -> Work.DATA;
         });
     }
@@ -32,10 +33,14 @@ public final class TeamTasks {
     public static List<Task> further(Team team, Itinerary itinerary) {
         List<Task> others = tasks(team, itinerary, mode -> switch (mode) {
             case FM -> Work.HANDHELD_VOICE;
-            case LINEAR -> Work.LINEAR_FULL_DUPLEX;
+            case LINEAR -> hearsItself(team) ? Work.LINEAR_HALF_DUPLEX : Work.LINEAR_FULL_DUPLEX;
             case DATA -> null;
         });
         return itinerary.of(team).isEmpty() ? others : Stream.concat(others.stream(), Stream.of(Task.proof())).toList();
+    }
+
+    private static boolean hearsItself(Team team) {
+        return team.eContainer() instanceof Event event && event.getPolicies() != null && event.getPolicies().isFullDuplexOnLinear();
     }
 
     private static List<Task> tasks(Team team, Itinerary itinerary, java.util.function.Function<WorkMode, Work> way) {

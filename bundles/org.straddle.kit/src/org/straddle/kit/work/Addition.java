@@ -43,7 +43,7 @@ public record Addition(List<Gear> gear, Cost cost, boolean proven) {
             List<Gear> all = new ArrayList<>(kit);
             all.addAll(cheapestOfEachKind(offer));
             pieces = new Pieces(all);
-            conditions = tasks.stream().map(task -> Condition.of(Demands.of(task, pieces), pieces)).toList();
+            conditions = tasks.stream().map(task -> Condition.of(Demands.of(task, pieces, kit.size()), pieces)).toList();
             carried.set(0, new Pieces(kit).size());
             offered.set(carried.length(), pieces.size());
             late = () -> System.nanoTime() > end;

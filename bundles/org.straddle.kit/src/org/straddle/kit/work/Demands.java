@@ -18,15 +18,25 @@ final class Demands {
 
     private final Pieces pieces;
     private final Task task;
+    private final int carried;
     private final Map<Requirement, Formula> formulas = new LinkedHashMap<>();
 
-    private Demands(Pieces pieces, Task task) {
+    private Demands(Pieces pieces, Task task, int carried) {
         this.pieces = pieces;
         this.task = task;
+        this.carried = carried;
     }
 
     static Map<Requirement, Formula> of(Task task, Pieces pieces) {
-        Demands demands = new Demands(pieces, task);
+        return of(task, pieces, pieces.gear().size());
+    }
+
+    /**
+     * @param carried how many of the gear, from the first, are in the kit; the others are on offer, and stand in for marked
+     *                gear too when they do all that it does
+     */
+    static Map<Requirement, Formula> of(Task task, Pieces pieces, int carried) {
+        Demands demands = new Demands(pieces, task, carried);
         switch (task.work()) {
             case FM, LINEAR_HALF_DUPLEX -> demands.inTurn();
             case LINEAR_FULL_DUPLEX -> demands.atOnce();
@@ -111,8 +121,16 @@ final class Demands {
         marked.removeIf(gear -> !gear.needed() || !gear.isFor(task.work()));
         for (Gear gear : marked) {
             formulas.put(new Requirement(Kind.MARKED_ITEM, "", gear.name()), that(1, other -> other == gear
-                    || other.spareFor().filter(gear.id()::equals).isPresent()));
+                    || other.spareFor().filter(gear.id()::equals).isPresent() || isOffered(other) && doesAllOf(gear, other)));
         }
+    }
+
+    private boolean isOffered(Gear gear) {
+        return pieces.gear().subList(carried, pieces.gear().size()).stream().anyMatch(other -> other == gear);
+    }
+
+    private static boolean doesAllOf(Gear marked, Gear other) {
+        return !marked.gives().isEmpty() && marked.gives().stream().allMatch(other::gives) && (!marked.duplex() || other.duplex());
     }
 
     private Formula that(int count, Predicate<Gear> wanted) {

@@ -19,7 +19,7 @@ public final class Remedy {
                 .sorted(Comparator.comparing(Cost::of)).toList();
         all.addAll(sorted);
         Pieces pieces = new Pieces(all);
-        Condition condition = Condition.of(Demands.of(task, pieces), pieces);
+        Condition condition = Condition.of(Demands.of(task, pieces, kit.size()), pieces);
         BitSet left = new BitSet();
         left.set(0, new Pieces(kit).size());
         left.stream().filter(piece -> pieces.gear(piece) == failed).findFirst().ifPresent(left::clear);

@@ -30,6 +30,10 @@ public final class SiteSheetPdf {
         Format(PDRectangle paper) {
             this.paper = paper;
         }
+
+        public PDRectangle paper() {
+            return paper;
+        }
     }
 
     private static final double MARGIN_PT = 31;

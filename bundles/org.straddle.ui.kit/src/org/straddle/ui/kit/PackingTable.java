@@ -26,8 +26,8 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.straddle.kit.PackingList;
 import org.straddle.kit.PackingRow;
-import org.straddle.kit.SinglePoint;
 import org.straddle.model.KitItem;
+import org.straddle.model.Tick;
 import org.straddle.model.naming.Naming;
 import org.straddle.ui.session.UiThread;
 import org.straddle.ui.things.Icons;
@@ -42,7 +42,8 @@ final class PackingTable {
     private final CheckboxTableViewer rows;
     private final Composite frame;
     private final List<PackingRow> pressed = new ArrayList<>();
-    private final Map<KitItem, SinglePoint> singlePoints = new HashMap<>();
+    private final Map<String, String> losses = new HashMap<>();
+    private TickKind kind = TickKind.PACKED;
     private ZoneId zone = ZoneId.of("UTC");
 
     /**
@@ -66,11 +67,14 @@ final class PackingTable {
         column(layout, TEXTS.text("packingTable.spare"), SWT.LEFT, 18, row -> row.spareFor().orElse(""));
         failureColumn(layout);
         column(layout, TEXTS.text("packingTable.weight"), SWT.RIGHT, 8, PackingRow::weightText);
-        column(layout, TEXTS.text("packingTable.packed"), SWT.LEFT, 20, this::packed);
+        column(layout, TEXTS.text("packingTable.bag"), SWT.LEFT, 10, row -> row.item().getBag() == null ? "" : row.item().getBag());
+        for (TickKind each : TickKind.values()) {
+            column(layout, TEXTS.text(each), SWT.LEFT, 13, row -> ticked(row, each));
+        }
         rows.setCheckStateProvider(new ICheckStateProvider() {
             @Override
             public boolean isChecked(Object row) {
-                return ((PackingRow) row).packed().isPresent();
+                return kind.of(((PackingRow) row).item()) != null;
             }
 
             @Override
@@ -90,11 +94,26 @@ final class PackingTable {
         return Stream.of(rows.getStructuredSelection().toArray()).map(PackingRow.class::cast).toList();
     }
 
+    /** Which tick the boxes show. */
+    void boxes(TickKind chosen) {
+        kind = chosen;
+        rows.refresh();
+    }
+
+    TickKind boxes() {
+        return kind;
+    }
+
+    /** @param stops by id of the item, what is lost when it fails */
+    void losses(Map<String, String> stops) {
+        losses.clear();
+        losses.putAll(stops);
+        rows.refresh();
+    }
+
     /** Shows the list, and keeps what is selected and in sight; the first row is where the keyboard starts. */
     void show(PackingList list, ZoneId eventZone) {
         zone = eventZone;
-        singlePoints.clear();
-        list.singlePoints().forEach(point -> singlePoints.put(point.item(), point));
         List<KitItem> selected = chosen().stream().map(PackingRow::item).toList();
         int top = rows.getTable().getTopIndex();
         rows.getTable().setRedraw(false);
@@ -119,10 +138,12 @@ final class PackingTable {
         }
     }
 
-    private String packed(PackingRow row) {
+    private String ticked(PackingRow row, TickKind each) {
         TimeText times = TimeText.of(zone);
-        return row.packed().map(packed -> (packed.by() + "  " + packed.at()
-                .map(at -> times.weekday(at) + " " + times.clock(at)).orElse("")).strip()).orElse("");
+        Tick tick = each.of(row.item());
+        return tick == null ? "" : TEXTS.text("packingTable.tick", "by", tick.getBy() == null ? "" : tick.getBy().strip(), "at",
+                tick.getAt() == null ? "" : TEXTS.text("packingTable.at", "day", times.weekday(tick.getAt()), "time",
+                        times.clock(tick.getAt())));
     }
 
     private void column(TableColumnLayout layout, String heading, int side, int weight,
@@ -139,18 +160,12 @@ final class PackingTable {
         add(layout, TEXTS.text("packingTable.ifFails"), SWT.LEFT, 20, new ColumnLabelProvider() {
             @Override
             public String getText(Object row) {
-                SinglePoint point = point(row);
-                return point == null ? "" : TEXTS.text("packingTable.stops",
-                        "modes", point.modesText(), "stops", point.stops().size());
+                return losses.getOrDefault(((PackingRow) row).item().getId(), "");
             }
 
             @Override
             public Image getImage(Object row) {
-                return point(row) == null ? null : Icons.image("warning");
-            }
-
-            private SinglePoint point(Object row) {
-                return singlePoints.get(((PackingRow) row).item());
+                return getText(row).isEmpty() ? null : Icons.image("warning");
             }
         });
     }

@@ -1,10 +1,14 @@
 package org.straddle.ui.kit;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
+import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.jface.action.Action;
 import org.eclipse.jface.action.IToolBarManager;
@@ -19,28 +23,30 @@ import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.events.ControlListener;
 import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.actions.ActionFactory;
-import org.straddle.kit.Bags;
+import org.straddle.kit.GoingBack;
+import org.straddle.kit.Packing;
 import org.straddle.kit.PackingList;
 import org.straddle.kit.PackingRow;
-import org.straddle.kit.PackingSheet;
+import org.straddle.kit.team.ResilienceText;
 import org.straddle.model.Event;
 import org.straddle.model.Stop;
-import org.straddle.kit.team.Resilience;
-import org.straddle.kit.team.ResilienceText;
-import org.straddle.kit.team.TeamEnergy;
 import org.straddle.model.Team;
 import org.straddle.outlook.Outlook;
-import org.straddle.outlook.PolicyFigures;
-import org.straddle.outlook.itinerary.Itinerary;
+import org.straddle.publish.packing.PackingPage;
+import org.straddle.publish.packing.PackingSheet;
 import org.straddle.ui.parts.EmptyOr;
 import org.straddle.ui.parts.TabLeaves;
 import org.straddle.ui.parts.ThingView;
+import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.EventSession;
+import org.straddle.ui.session.NewestJob;
 import org.straddle.words.Catalogue;
 
 /**
@@ -60,6 +66,9 @@ public final class PackingView extends ThingView<Team> {
     private PackingTable table;
     private Text remarks;
     private PackingList list;
+    private Packing newest;
+    private final NewestJob<Packing> reckoning = new NewestJob<>(Display.getCurrent(),
+            new NewestJob.Kind(TEXTS.text("packingView.reckoning"), false, Job.SHORT, TEXTS.text("packingView.reckoning.failed")));
 
     public PackingView() {
         super(TEXTS.text("packingView.eventHasTeams"),
@@ -88,13 +97,23 @@ public final class PackingView extends ThingView<Team> {
     @Override
     protected Composite content(Composite parent) {
         Composite body = new Composite(parent, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(3).margins(6, 4).spacing(8, 4).applyTo(body);
+        GridLayoutFactory.fillDefaults().numColumns(5).margins(6, 4).spacing(8, 4).applyTo(body);
         chooser(body, TEXTS.text("packingView.team"));
+        kinds(body);
         summary = new Label(body, SWT.NONE);
         summary.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
         kitPages = new EmptyOr<>(body, "", "", this::kit);
-        kitPages.control().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, 3, 1));
+        kitPages.control().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, 5, 1));
         return body;
+    }
+
+    /** Which tick the boxes are. */
+    private void kinds(Composite row) {
+        new Label(row, SWT.NONE).setText(TEXTS.text("packingView.boxes"));
+        Combo boxes = new Combo(row, SWT.READ_ONLY);
+        boxes.setItems(Stream.of(TickKind.values()).map(TEXTS::text).toArray(String[]::new));
+        boxes.select(0);
+        boxes.addListener(SWT.Selection, chosen -> table.boxes(TickKind.values()[boxes.getSelectionIndex()]));
     }
 
     private SashForm kit(Composite parent) {
@@ -125,28 +144,56 @@ public final class PackingView extends ThingView<Team> {
             return;
         }
         table.show(list, Outlook.zoneOf(session.event()));
-        String missing = Stream.concat(list.remarks().isEmpty() ? Stream.of(TEXTS.text("packingView.nothingMissingFrom"))
-                : list.remarks().stream().map(remark -> "•  " + remark),
-                Stream.concat(Stream.of(list.energy().sentence()), planned(team))).collect(Collectors.joining("\n\n"));
+        kitPages.showContent(true);
+        session.computed().ifPresent(computed -> reckon(team, computed));
+    }
+
+    @Override
+    public void computed(EventSession computing, Computed computed) {
+        if (thing() != null) {
+            reckon(thing(), computed);
+        }
+    }
+
+    /** What the plan asks, what ends the work and how long the batteries last: of the last computation, off this thread. */
+    private void reckon(Team team, Computed computed) {
+        computed.snapshot().getTeams().stream().filter(each -> each.getId().equals(team.getId())).findFirst()
+                .ifPresent(then -> reckoning.run(monitor -> Packing.of(then, computed.outlook()), this::say, failure -> { }));
+    }
+
+    private void say(Packing packing) {
+        if (thing() == null || !packing.team().getId().equals(thing().getId()) || remarks.isDisposed()) {
+            return;
+        }
+        newest = packing;
+        Stream<String> asked = packing.asks().things().stream().flatMap(each -> Stream.concat(Stream.of(TEXTS.text("packingView.asked",
+                "met", each.isMet() ? "yes" : "no", "thing", each.sentence())), each.asked().because().stream()
+                .map(reason -> TEXTS.text("packingView.because", "reason", reason))));
+        String missing = Stream.of(packing.remarks().isEmpty() ? Stream.of(TEXTS.text("packingView.nothingMissingFrom"))
+                : packing.remarks().stream().map(PackingView::bullet), asked, packing.asks().marking().stream().map(PackingView::bullet),
+                packing.asks().lookout().stream().map(PackingView::bullet), packing.energyLines().stream().map(PackingView::bullet),
+                packing.bagLines().stream().map(PackingView::bullet), packing.goingBack().stream().map(back -> bullet(back.sentence())))
+                .flatMap(lines -> lines).collect(Collectors.joining("\n\n"));
         if (!remarks.getText().equals(missing)) {
             remarks.setText(missing);
         }
-        kitPages.showContent(true);
+        ResilienceText text = new ResilienceText(packing.resilience());
+        Map<String, String> losses = new HashMap<>();
+        packing.resilience().singlePoints().forEach(point -> packing.resilience().inventory().item(point.gear()).ifPresent(item ->
+                losses.put(item.getId(), TEXTS.text("packingTable.stops", "works", text.works(point.stops())))));
+        table.losses(losses);
     }
 
-    /** What ends the planned work, how long the batteries last through it, and what is in which bag. */
-    private Stream<String> planned(Team team) {
-        Itinerary itinerary = Itinerary.of(session.event());
-        ResilienceText text = new ResilienceText(Resilience.of(team, itinerary));
-        return Stream.of(text.singlePoints().stream(),
-                TeamEnergy.of(team, itinerary, PolicyFigures.of(session.event().getPolicies()), Outlook.zoneOf(session.event()))
-                        .stream().flatMap(supply -> supply.lines().stream()),
-                Bags.lines(list.rows().stream().map(PackingRow::item).toList()).stream())
-                .flatMap(lines -> lines).map(line -> "•  " + line);
+    private static String bullet(String line) {
+        return TEXTS.text("packingView.bullet", "line", line);
     }
 
     /** One step of undo, however many rows. */
     private void tick(List<PackingRow> rows, boolean packed) {
+        tick(table.boxes(), rows, packed);
+    }
+
+    private void tick(TickKind kind, List<PackingRow> rows, boolean packed) {
         if (!session.isOpen()) {
             return;
         }
@@ -154,36 +201,48 @@ public final class PackingView extends ThingView<Team> {
         if (packed) {
             Optional<String> name = packer.name(getSite().getShell());
             if (name.isPresent()) {
-                command = Ticks.tick(session.editingDomain(), rows, name.get());
+                command = Ticks.tick(session.editingDomain(), kind, rows, name.get());
             }
         } else {
-            command = Ticks.untick(session.editingDomain(), rows);
+            command = Ticks.untick(session.editingDomain(), kind, rows);
         }
         if (command == null || !session.execute(command)) {
             show(thing());
         }
     }
 
-    private void tickChosen() {
+    private void tickChosen(TickKind kind) {
         List<PackingRow> rows = table.chosen();
         if (!rows.isEmpty()) {
-            tick(rows, rows.stream().anyMatch(row -> row.packed().isEmpty()));
+            tick(kind, rows, rows.stream().anyMatch(row -> kind.of(row.item()) == null));
         }
     }
 
     @Override
     protected void equip(Composite content) {
         super.equip(content);
-        Action tick = act(TEXTS.text("packingView.tickOffClear"), "accepted", this::tickChosen);
+        Action tick = act(TEXTS.text("packingView.tickOffClear"), "accepted", () -> tickChosen(table.boxes()));
+        List<Action> ticks = Stream.of(TickKind.values()).map(kind -> act(TEXTS.text("packingView.tickKind", "kind", TEXTS.text(kind), "key",
+                String.valueOf(kind.key())), "accepted", () -> tickChosen(kind))).toList();
+        table.control().addListener(SWT.KeyDown, key -> Stream.of(TickKind.values()).filter(kind -> key.character == kind.key())
+                .findFirst().ifPresent(kind -> {
+                    key.doit = false;
+                    tickChosen(kind);
+                }));
         Action open = act(TEXTS.text("packingView.openItemEnter"), "open",
                 () -> table.chosen().stream().findFirst().ifPresent(row -> session.reveal(row.item())));
         Action openTeam = act(TEXTS.text("packingView.openTeam"), "team", () -> session.reveal(thing()));
         Action name = act(TEXTS.text("packingView.changePacker"), "operator", () -> packer.ask(getSite().getShell()));
         Action clear = act(TEXTS.text("packingView.clearAllTicks"), "remove", () -> tick(list.rows(), false));
-        Action print = act(TEXTS.text("packingView.print"), "publish",
-                () -> SheetFile.openInBrowser(getSite().getShell(), html(), fileName()));
-        Action export = act(TEXTS.text("packingView.exportAsWeb"), "export",
-                () -> SheetFile.export(getSite().getShell(), html(), fileName()));
+        Action print = act(TEXTS.text("packingView.print"), "publish", () -> page(page ->
+                SheetFile.openInBrowser(getSite().getShell(), SheetForm.HTML.content(page), fileName(SheetForm.HTML))));
+        List<Action> exports = Stream.of(SheetForm.values()).map(form -> act(TEXTS.text("packingView.export", "form", TEXTS.text(form)),
+                "export", () -> page(page -> SheetFile.export(getSite().getShell(), form.content(page), form, fileName(form)))))
+                .toList();
+        Action export = exports.get(0);
+        Action bring = act(TEXTS.text("packingView.bring"), "import", () -> KitTableFile.bringIn(getSite().getShell(), session));
+        Action give = act(TEXTS.text("packingView.give"), "export",
+                () -> KitTableFile.export(getSite().getShell(), list, fileName(null)));
         Action copy = act(TEXTS.text("packingView.copyAsText"), "columns", this::copy);
 
         IToolBarManager bar = getViewSite().getActionBars().getToolBarManager();
@@ -191,35 +250,57 @@ public final class PackingView extends ThingView<Team> {
         var menu = getViewSite().getActionBars().getMenuManager();
         Stream.of(name, clear).forEach(menu::add);
         menu.add(new Separator());
-        Stream.of(print, export, copy).forEach(menu::add);
+        menu.add(print);
+        exports.forEach(menu::add);
+        menu.add(copy);
+        menu.add(new Separator());
+        Stream.of(bring, give).forEach(menu::add);
         getViewSite().getActionBars().setGlobalActionHandler(ActionFactory.PRINT.getId(), print);
         getViewSite().getActionBars().setGlobalActionHandler(ActionFactory.COPY.getId(), copy);
 
         MenuManager context = new MenuManager();
-        Stream.of(tick, open).forEach(context::add);
+        context.add(tick);
+        ticks.forEach(context::add);
+        context.add(open);
         context.add(new Separator());
         Stream.of(name, clear).forEach(context::add);
         context.add(new Separator());
-        Stream.of(print, export, copy).forEach(context::add);
+        context.add(print);
+        exports.forEach(context::add);
+        context.add(copy);
         Control rows = table.control();
         rows.setMenu(context.createContextMenu(rows));
     }
 
     private void copy() {
-        Clipboard clipboard = new Clipboard(getSite().getShell().getDisplay());
-        try {
-            clipboard.setContents(new Object[] {PackingSheet.text(list, Outlook.zoneOf(session.event()))},
-                    new Transfer[] {TextTransfer.getInstance()});
-        } finally {
-            clipboard.dispose();
+        page(page -> {
+            Clipboard clipboard = new Clipboard(getSite().getShell().getDisplay());
+            try {
+                clipboard.setContents(new Object[] {PackingSheet.text(page)}, new Transfer[] {TextTransfer.getInstance()});
+            } finally {
+                clipboard.dispose();
+            }
+        });
+    }
+
+    /** The list as it is now, with the rest as it was last computed. */
+    private void page(Consumer<PackingPage> then) {
+        if (newest == null || session.computed().isEmpty()) {
+            summary.setText(TEXTS.text("packingView.wait"));
+            return;
         }
+        Packing now = new Packing(thing(), list, newest.asks(), newest.resilience(), newest.energy(), newest.dryRuns(), GoingBack.of(thing()),
+                newest.stays());
+        then.accept(PackingPage.of(now, session.computed().get().outlook()));
     }
 
-    private String html() {
-        return PackingSheet.html(list, Outlook.zoneOf(session.event()));
+    private String fileName(SheetForm form) {
+        return PackingPage.fileName(thing(), session.event()) + (form == null ? ".csv" : form.ending());
     }
 
-    private String fileName() {
-        return "packing-team-" + (list.teamNumber() > 0 ? list.teamNumber() : "without-number") + ".html";
+    @Override
+    public void dispose() {
+        reckoning.stop();
+        super.dispose();
     }
 }

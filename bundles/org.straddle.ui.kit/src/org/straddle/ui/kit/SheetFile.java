@@ -1,8 +1,10 @@
 package org.straddle.ui.kit;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.function.Supplier;
 
 import org.eclipse.core.runtime.ICoreRunnable;
 import org.eclipse.core.runtime.jobs.Job;
@@ -24,22 +26,23 @@ final class SheetFile {
     }
 
     /** Asks where to, and writes there. */
-    static void export(Shell shell, String html, String suggestedName) {
+    static void export(Shell shell, Supplier<byte[]> content, SheetForm form, String suggestedName) {
         FileDialog dialog = new FileDialog(shell, SWT.SAVE);
         dialog.setText(TEXTS.text("sheetFile.exportPackingList"));
         dialog.setFileName(suggestedName);
-        dialog.setFilterExtensions(new String[] {"*.html"});
-        dialog.setFilterNames(new String[] {TEXTS.text("sheetFile.webPageHtml")});
+        boolean page = form == SheetForm.HTML || form == SheetForm.PHONE;
+        dialog.setFilterExtensions(new String[] {page ? "*.html" : "*.pdf"});
+        dialog.setFilterNames(new String[] {page ? TEXTS.text("sheetFile.webPageHtml") : TEXTS.text("sheetFile.pdf")});
         dialog.setOverwrite(true);
         String chosen = dialog.open();
         if (chosen != null) {
-            write(shell, html, () -> Path.of(chosen), file -> { });
+            write(shell, content, () -> Path.of(chosen), file -> { });
         }
     }
 
     /** Opens the sheet where it can be printed. */
-    static void openInBrowser(Shell shell, String html, String name) {
-        write(shell, html, () -> Files.createTempDirectory("packing").resolve(name), file -> {
+    static void openInBrowser(Shell shell, Supplier<byte[]> content, String name) {
+        write(shell, content, () -> Files.createTempDirectory("packing").resolve(name), file -> {
             if (!Program.launch(file.toUri().toString())) {
                 MessageDialog.openInformation(shell, TEXTS.text("sheetFile.printPackingList"),
                         TEXTS.text("sheetFile.programWebPages", "file", file));
@@ -55,12 +58,12 @@ final class SheetFile {
         void with(Path file);
     }
 
-    private static void write(Shell shell, String html, Place place, Then then) {
+    private static void write(Shell shell, Supplier<byte[]> content, Place place, Then then) {
         Job.create(TEXTS.text("sheetFile.writingPackingList"), (ICoreRunnable) monitor -> {
             try {
-                Path file = Files.writeString(place.find(), html);
+                Path file = Files.write(place.find(), content.get());
                 onScreen(shell, () -> then.with(file));
-            } catch (IOException failure) {
+            } catch (IOException | UncheckedIOException failure) {
                 onScreen(shell, () -> MessageDialog.openError(shell,
                         "Straddle", TEXTS.text("sheetFile.packingListCould", "reason", failure.getMessage())));
             }

@@ -9,7 +9,6 @@ import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.edit.domain.EditingDomain;
 import org.straddle.kit.PackingRow;
 import org.straddle.model.StraddleFactory;
-import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.Tick;
 import org.straddle.ui.session.Edit;
 import org.straddle.words.Catalogue;
@@ -23,10 +22,10 @@ final class Ticks {
     }
 
     /** Rows that are ticked already keep the name and time of whoever was first. */
-    static Command tick(EditingDomain domain, List<PackingRow> rows, String packer) {
+    static Command tick(EditingDomain domain, TickKind kind, List<PackingRow> rows, String packer) {
         Instant now = Instant.now().truncatedTo(ChronoUnit.SECONDS);
-        List<PackingRow> open = rows.stream().filter(row -> row.packed().isEmpty()).toList();
-        return change(domain, open, true, () -> {
+        List<PackingRow> open = rows.stream().filter(row -> kind.of(row.item()) == null).toList();
+        return change(domain, kind, open, true, () -> {
             Tick tick = StraddleFactory.eINSTANCE.createTick();
             tick.setBy(packer);
             tick.setAt(now);
@@ -34,14 +33,14 @@ final class Ticks {
         });
     }
 
-    static Command untick(EditingDomain domain, List<PackingRow> rows) {
-        return change(domain, rows.stream().filter(row -> row.packed().isPresent()).toList(), false, () -> null);
+    static Command untick(EditingDomain domain, TickKind kind, List<PackingRow> rows) {
+        return change(domain, kind, rows.stream().filter(row -> kind.of(row.item()) != null).toList(), false, () -> null);
     }
 
-    private static Command change(EditingDomain domain, List<PackingRow> rows, boolean ticked, Supplier<Tick> tick) {
-        String label = rows.size() == 1 ? TEXTS.text("ticks.one", "ticked", ticked, "item", rows.get(0).name())
-                : TEXTS.text("ticks.many", "ticked", ticked, "count", rows.size());
-        return Edit.together(label, rows.stream()
-                .map(row -> Edit.set(domain, row.item(), Literals.KIT_ITEM__TICK, tick.get())).toList());
+    private static Command change(EditingDomain domain, TickKind kind, List<PackingRow> rows, boolean ticked, Supplier<Tick> tick) {
+        String label = rows.size() == 1
+                ? TEXTS.text("ticks.one", "ticked", ticked, "item", rows.get(0).name(), "kind", TEXTS.text(kind))
+                : TEXTS.text("ticks.many", "ticked", ticked, "count", rows.size(), "kind", TEXTS.text(kind));
+        return Edit.together(label, rows.stream().map(row -> Edit.set(domain, row.item(), kind.slot(), tick.get())).toList());
     }
 }

@@ -146,6 +146,7 @@ public final class EventEditor extends ThingEditor<Event> {
         figure(form, event, TEXTS.text("eventEditor.reachedFrom"), TEXTS.text("eventEditor.reachedFrom.unit"), Literals.POLICIES__REACH_ELEVATION_DEG);
         figure(form, event, TEXTS.text("eventEditor.energyToCountOn"), TEXTS.text("eventEditor.energyToCountOn.unit"), Literals.POLICIES__USABLE_ENERGY_PERCENT);
         figure(form, event, TEXTS.text("eventEditor.coldest"), TEXTS.text("eventEditor.coldest.unit"), Literals.POLICIES__COLDEST_DEG_C);
+        form.check(TEXTS.text("eventEditor.fullDuplexOnLinear"), policy(event, Literals.POLICIES__FULL_DUPLEX_ON_LINEAR));
         form.check(TEXTS.text("eventEditor.loneOperator"),
                 policy(event, Literals.POLICIES__LONE_OPERATOR_ALLOWED));
 

@@ -56,6 +56,7 @@ public final class TeamEditor extends ThingEditor<Team> {
                 .options(TEXTS.text("teamEditor.column.start"), 150, Literals.TEAM_DAY__START, () -> bases(event), TeamEditor::word)
                 .options(TEXTS.text("teamEditor.column.end"), 150, Literals.TEAM_DAY__END, () -> bases(event), TeamEditor::word)
                 .check(TEXTS.text("teamEditor.column.charged"), 130, Literals.TEAM_DAY__CHARGED)
+                .column(TEXTS.text("teamEditor.column.charging"), 150, Literals.TEAM_DAY__CHARGING, Words.any())
                 .column(TEXTS.text("teamEditor.column.checkIn"), 260, Literals.TEAM_DAY__CHECK_IN, Words.any());
 
         form.wide(TEXTS.text("teamEditor.section.dryRuns"), TEXTS.text("teamEditor.section.dryRuns.description"));

@@ -1,12 +1,9 @@
 package org.straddle.check.rules.gear;
 
-import java.time.Duration;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import org.straddle.check.Fact;
@@ -17,14 +14,15 @@ import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
-import org.straddle.kit.EnergyBudget;
+import org.straddle.kit.energy.DayEnergy;
+import org.straddle.kit.team.TeamEnergy;
 import org.straddle.model.Identified;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
 import org.straddle.outlook.itinerary.Drives;
 import org.straddle.outlook.itinerary.Stay;
 
-/** What the batteries give on a day, full in the morning, against what the day's turns draw. */
+/** What the batteries in use have on each day against what its turns draw. */
 public final class EnergyShort extends ScopedRule<Team> {
 
     public EnergyShort() {
@@ -33,47 +31,38 @@ public final class EnergyShort extends ScopedRule<Team> {
 
     @Override
     public void check(Team team, Inspection in, Consumer<Finding> findings) {
-        EnergyBudget budget = new EnergyBudget(in.packing(team).energy(), in.policies().usableEnergy(),
-                in.policies().coldestDegC());
-        if (!budget.isKnown()) {
-            return;
-        }
-        Map<LocalDate, List<Stay>> days = in.itinerary().of(team).stream()
-                .collect(Collectors.groupingBy(stay -> day(stay, in), TreeMap::new, Collectors.toList()));
-        days.forEach((day, stays) -> {
-            Duration working = sum(stays.stream().flatMap(stay -> stay.turns().stream())
-                    .map(work -> work.window().duration()));
-            Duration standing = sum(stays.stream().map(stay -> in.policies().standing(stay.window())));
-            if (budget.isShortFor(working)) {
-                findings.accept(finding(team, day, stays, Statement.of("energyShort.worksTurnsAll",
-                        "drawn", drawn(working, budget)), working, budget));
-            } else if (budget.isShortFor(standing)) {
-                findings.accept(finding(team, day, stays, Statement.of("energyShort.hasEnergyIts",
-                        "drawn", drawn(standing, budget)), standing, budget)
-                        .weighing(Severity.ADVICE));
+        ZoneId zone = in.outlook().zone();
+        List<TeamEnergy> planned = TeamEnergy.of(team, in.itinerary(), in.policies(), zone);
+        List<TeamEnergy> leftOn = TeamEnergy.leftOn(team, in.itinerary(), in.policies(), zone);
+        for (int supply = 0; supply < planned.size(); supply++) {
+            boolean told = false;
+            for (int day = 0; day < planned.get(supply).days().size(); day++) {
+                DayEnergy asPlanned = planned.get(supply).days().get(day);
+                DayEnergy on = leftOn.get(supply).days().get(day);
+                if (asPlanned.marginWh() < 0) {
+                    findings.accept(finding(team, planned.get(supply), asPlanned, "energyShort.turns", in));
+                } else if (on.marginWh() < 0 && !told) {
+                    // the days after it are short because it is
+                    told = true;
+                    findings.accept(finding(team, leftOn.get(supply), on, "energyShort.leftOn", in).weighing(Severity.ADVICE));
+                }
             }
-        });
+        }
     }
 
-    private Finding finding(Team team, LocalDate day, List<Stay> stays, Statement does, Duration working,
-            EnergyBudget budget) {
+    private Finding finding(Team team, TeamEnergy supply, DayEnergy energy, String key, Inspection in) {
+        LocalDate day = LocalDate.parse(energy.day());
+        List<Stay> stays = in.itinerary().of(team).stream().filter(stay -> day(stay, in).equals(day)).toList();
         Identified[] objects = Stream.concat(Stream.of(team), stays.stream().map(Stay::stop)).toArray(Identified[]::new);
-        return Finding.of(this, Statement.of("energyShort.dayItsKit", "team", team, "does", does, "day", day,
-                "budget", Fact.told(budget.sentence())), objects)
-                .restingOn(budget, working).at(stays.get(0).window().start());
-    }
-
-    /** {@code 3 h 20 min, which draws 41 Wh}. */
-    private static Statement drawn(Duration time, EnergyBudget budget) {
-        return Statement.of("energyShort.whichDrawsWh", "time", time, "drawsWh", Math.round(budget.drawsWh(time)));
+        Fact lines = Fact.told(String.join(" ", supply.lines(energy)));
+        Statement says = key.equals("energyShort.turns") ? Statement.of("energyShort.turns", "team", team, "lines", lines)
+                : Statement.of("energyShort.leftOn", "team", team, "lines", lines);
+        return Finding.of(this, says, objects).restingOn(energy.morningWh(), energy.drawnWh(), supply.spareWh(), List.copyOf(energy.runsOut().values()))
+                .at(stays.get(0).window().start());
     }
 
     /** A stop after midnight belongs to the day on which its team set out. */
     private static LocalDate day(Stay stay, Inspection in) {
         return in.times().date(Drives.dayOf(stay).map(TeamDay::getFrom).orElse(stay.window().start()));
-    }
-
-    private static Duration sum(Stream<Duration> times) {
-        return times.reduce(Duration.ZERO, Duration::plus);
     }
 }
