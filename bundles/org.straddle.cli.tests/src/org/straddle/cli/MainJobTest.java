@@ -124,7 +124,8 @@ class MainJobTest {
         Console pack = Console.run("pack", planned, "--team", 1);
         assertEquals(0, pack.code(), pack.err());
         assertTrue(pack.out().contains("Spare for"), pack.out());
-        assertTrue(pack.out().contains("has no spare"), pack.out());
+        assertTrue(pack.out().contains("If “South dual-band radio” fails, you lose "), pack.out());
+        assertTrue(pack.out().contains("because: every team on the road needs one"), pack.out());
         assertFalse(pack.out().contains("Team 2"), pack.out());
     }
 

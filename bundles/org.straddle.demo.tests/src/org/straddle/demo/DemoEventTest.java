@@ -29,7 +29,7 @@ import org.straddle.grid.GeoPosition;
 import org.straddle.grid.NearbyBoundaries;
 import org.straddle.grid.Square;
 import org.straddle.grid.Standing;
-import org.straddle.kit.PackingList;
+import org.straddle.kit.team.Resilience;
 import org.straddle.model.BirdState;
 import org.straddle.model.Event;
 import org.straddle.model.Fresh;
@@ -40,8 +40,8 @@ import org.straddle.model.SiteKind;
 import org.straddle.model.Stop;
 import org.straddle.model.Team;
 import org.straddle.model.Turn;
-import org.straddle.model.WorkMode;
 import org.straddle.outlook.Outlook;
+import org.straddle.outlook.itinerary.Itinerary;
 import org.straddle.plan.PlanSettings;
 import org.straddle.plan.PlannedStop;
 import org.straddle.plan.PlannedTurn;
@@ -196,9 +196,9 @@ class DemoEventTest {
     @Test
     void oneKitHasNothingForItsAntenna() {
         assertEquals(List.of("East crossed beam"), event.getTeams().stream()
-                .flatMap(team -> PackingList.of(team).singlePoints().stream())
-                .filter(point -> point.stops().size() == WorkMode.VALUES.size())
-                .map(point -> point.item().getName()).toList());
+                .map(team -> Resilience.of(team, Itinerary.of(event)))
+                .flatMap(kit -> kit.singlePoints().stream().filter(point -> point.stops().size() == kit.planned().size()))
+                .map(point -> point.gear().name()).toList());
     }
 
     @Test

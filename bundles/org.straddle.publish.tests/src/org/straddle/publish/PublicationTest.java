@@ -34,15 +34,16 @@ class PublicationTest {
     @Test
     void hasOneAnnouncementWithItsSourcesAndABriefAndAPackingListForEachTeam() {
         assertEquals(Set.of("announcement.html", "announcement.txt", "brief-team-1.html", "brief-team-1.txt",
-                "brief-team-2.html", "brief-team-2.txt", "packing-team-1.html", "packing-team-1.txt",
-                "packing-team-2.html", "packing-team-2.txt", "sources.html", "sources.txt"), names(sketch.publication()));
+                "brief-team-2.html", "brief-team-2.txt", "packing-team-1-phone.html", "packing-team-1.html",
+                "packing-team-1.txt", "packing-team-2-phone.html", "packing-team-2.html", "packing-team-2.txt",
+                "sources.html", "sources.txt"), names(sketch.publication()));
     }
 
     @Test
     void teamsWithOneNumberKeepTheirOwnFiles() {
         sketch.second.setNumber(1);
         Publication publication = sketch.publication();
-        assertEquals(12, names(publication).size());
+        assertEquals(14, names(publication).size());
         assertTrue(Sketch.sheet(publication, "brief-team-1-2.txt").contains("Turnstones"));
     }
 

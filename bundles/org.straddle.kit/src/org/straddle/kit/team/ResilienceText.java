@@ -9,7 +9,6 @@ import java.util.stream.Stream;
 
 import org.straddle.kit.work.Addition;
 import org.straddle.kit.work.Answer;
-import org.straddle.kit.work.Failure;
 import org.straddle.kit.work.Gear;
 import org.straddle.kit.work.Requirement;
 import org.straddle.kit.work.Task;
@@ -108,11 +107,6 @@ public final class ResilienceText {
     /** {@code FM (up 2m, down 70cm)}, one for each. */
     public List<String> works(List<Answer> answers) {
         return answers.stream().map(answer -> work(answer.task())).toList();
-    }
-
-    /** What is lost of one way of working when two pieces fail. */
-    public String pair(Failure pair, Answer answer) {
-        return pair(new FatalPair(pair, List.of(answer)));
     }
 
     private String pair(FatalPair pair) {

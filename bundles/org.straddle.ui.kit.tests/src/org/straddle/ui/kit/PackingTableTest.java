@@ -30,7 +30,7 @@ import org.straddle.model.Tick;
 /** The list as a user meets it, on a shell of its own. */
 class PackingTableTest {
 
-    private static final int PACKED = 7;
+    private static final int PACKED = 8;
 
     private final Team team = Fresh.team();
     private final Kit kit = Fresh.kit();
@@ -74,8 +74,21 @@ class PackingTableTest {
         kit.getItems().get(1).setTick(tick);
         show();
         assertTrue(row("Rope").getChecked());
-        assertEquals("Q2MRL  Thu 17 Jun 22:15", row("Rope").getText(PACKED));
+        assertEquals("✓ Q2MRL Thu 17 Jun 22:15", row("Rope").getText(PACKED));
         assertFalse(row("Kettle").getChecked());
+    }
+
+    @Test
+    void theBoxesAreTheTicksThatWereChosen() {
+        Tick tick = StraddleFactory.eINSTANCE.createTick();
+        tick.setBy("Q2MRL");
+        kit.getItems().get(1).setReturned(tick);
+        show();
+        assertFalse(row("Rope").getChecked());
+        table.boxes(TickKind.RETURNED);
+        assertTrue(row("Rope").getChecked());
+        assertFalse(row("Kettle").getChecked());
+        assertEquals("✓ Q2MRL", row("Rope").getText(PACKED + TickKind.RETURNED.ordinal()).strip());
     }
 
     /** The Space key presses one box after the other; the user means one step. */

@@ -76,7 +76,8 @@ final class EnergyChart extends Canvas {
             return;
         }
         Instant from = course.get(0).spell().start();
-        Instant until = course.stream().map(left -> left.spell().start().plus(left.spell().length())).max(Instant::compareTo).orElseThrow();
+        Instant until = course.stream().filter(left -> left.spell().isTurn() || course.size() == 1)
+                .map(left -> left.spell().start().plus(left.spell().length())).max(Instant::compareTo).orElse(from);
         double top = Math.max(day.morningWh(), 1);
         double bottom = Math.min(0, day.marginWh());
         gc.setForeground(getDisplay().getSystemColor(SWT.COLOR_WIDGET_NORMAL_SHADOW));
@@ -91,7 +92,8 @@ final class EnergyChart extends Canvas {
         int lastX = plot.x;
         for (DayEnergy.Left left : course) {
             int x = x(plot, from, until, left.spell().start());
-            int end = Math.max(x + 2, x(plot, from, until, left.spell().start().plus(left.spell().length())));
+            // waiting goes on between the turns; it is drawn at the start of the stop, as it is reckoned
+            int end = left.spell().isTurn() ? Math.max(x + 2, x(plot, from, until, left.spell().start().plus(left.spell().length()))) : x;
             if (left.spell().isTurn()) {
                 gc.fillRectangle(x, plot.y + plot.height - 6, end - x, 6);
             }

@@ -166,9 +166,9 @@ public final class PackingView extends ThingView<Team> {
             return;
         }
         newest = packing;
-        Stream<String> asked = packing.asks().things().stream().flatMap(each -> Stream.concat(Stream.of(TEXTS.text("packingView.asked",
+        Stream<String> asked = packing.asks().things().stream().map(each -> Stream.concat(Stream.of(TEXTS.text("packingView.asked",
                 "met", each.isMet() ? "yes" : "no", "thing", each.sentence())), each.asked().because().stream()
-                .map(reason -> TEXTS.text("packingView.because", "reason", reason))));
+                .map(reason -> TEXTS.text("packingView.because", "reason", reason))).collect(Collectors.joining("\n")));
         String missing = Stream.of(packing.remarks().isEmpty() ? Stream.of(TEXTS.text("packingView.nothingMissingFrom"))
                 : packing.remarks().stream().map(PackingView::bullet), asked, packing.asks().marking().stream().map(PackingView::bullet),
                 packing.asks().lookout().stream().map(PackingView::bullet), packing.energyLines().stream().map(PackingView::bullet),

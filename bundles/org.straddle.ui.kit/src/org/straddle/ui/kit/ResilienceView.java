@@ -116,13 +116,17 @@ public final class ResilienceView extends ThingView<Team> {
         column.setLabelProvider(new ColumnLabelProvider() {
             @Override
             public String getText(Object line) {
-                return first ? ((WeakPoints.Line) line).what() : ((WeakPoints.Line) line).fix().map(fix -> fix.label()).orElse("");
+                return first ? ((WeakPoints.Line) line).what() : ((WeakPoints.Line) line).help();
             }
 
             @Override
             public Image getImage(Object line) {
                 WeakPoints.Line shown = (WeakPoints.Line) line;
-                return first ? Icons.image(shown.weak() ? "warning" : shown.parts().isEmpty() ? "advice" : "accepted")
+                return first ? Icons.image(switch (shown.weight()) {
+                    case GOOD -> "accepted";
+                    case KNOWN -> "advice";
+                    case WEAK -> "warning";
+                })
                         : shown.fix().isPresent() ? Icons.image("mend") : null;
             }
         });

@@ -12,9 +12,11 @@ import org.straddle.kit.asked.PlanAsks;
 import org.straddle.kit.team.Resilience;
 import org.straddle.kit.team.ResilienceText;
 import org.straddle.kit.team.SharedSpare;
-import org.straddle.kit.team.SinglePoint;
 import org.straddle.kit.work.Answer;
+import org.straddle.kit.work.Gear;
+import org.straddle.model.KitItem;
 import org.straddle.model.Team;
+import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.itinerary.Itinerary;
 import org.straddle.words.Catalogue;
@@ -24,11 +26,25 @@ record WeakPoints(String teamId, String summary, List<Line> lines, List<String> 
 
     private static final Catalogue TEXTS = Catalogue.of(WeakPoints.class);
 
-    /** A line of the tree with those under it. */
-    record Line(String what, boolean weak, Optional<Mend> fix, List<Line> parts) {
+    /** How bad a line is. */
+    enum Weight {
+        GOOD, KNOWN, WEAK
+    }
 
-        static Line plain(String what, boolean weak, List<Line> parts) {
-            return new Line(what, weak, Optional.empty(), parts);
+    /**
+     * A line of the tree with those under it.
+     *
+     * @param help what helps, in words; empty where nothing has to be done
+     * @param fix  where one step does it
+     */
+    record Line(String what, Weight weight, String help, Optional<Mend> fix, List<Line> parts) {
+
+        static Line plain(String what, Weight weight, List<Line> parts) {
+            return new Line(what, weight, "", Optional.empty(), parts);
+        }
+
+        static Line fixed(String what, Mend fix) {
+            return new Line(what, Weight.WEAK, fix.label(), Optional.of(fix), List.of());
         }
     }
 
@@ -39,10 +55,10 @@ record WeakPoints(String teamId, String summary, List<Line> lines, List<String> 
         List<Line> lines = new ArrayList<>();
         resilience.planned().forEach(answer -> lines.add(line(answer, team, resilience, text, "planned")));
         resilience.further().forEach(answer -> lines.add(line(answer, team, resilience, text, "further")));
-        List<Line> asked = PlanAsks.of(team, outlook, itinerary).lacking().stream().map(lacking -> new Line(lacking.sentence(), true,
-                Optional.of(AddAsked.of(lacking, team)), List.of())).toList();
+        List<Line> asked = PlanAsks.of(team, outlook, itinerary).lacking().stream().map(lacking -> Line.fixed(
+                lacking.sentence(), AddAsked.of(lacking, team))).toList();
         if (!asked.isEmpty()) {
-            lines.add(Line.plain(TEXTS.text("weak.asked", "count", asked.size()), true, asked));
+            lines.add(Line.plain(TEXTS.text("weak.asked", "count", asked.size()), Weight.WEAK, asked));
         }
         List<String> closing = Stream.concat(text.closing().stream(),
                 SharedSpare.of(team, outlook, itinerary).stream().map(SharedSpare::sentence)).toList();
@@ -53,15 +69,23 @@ record WeakPoints(String teamId, String summary, List<Line> lines, List<String> 
 
     private static Line line(Answer answer, Team team, Resilience resilience, ResilienceText text, String which) {
         List<Line> parts = new ArrayList<>();
-        answer.single().forEach(gear -> {
-            SinglePoint point = new SinglePoint(gear, List.of(answer));
-            parts.add(new Line(text.single(point), true, resilience.remedy(answer, gear).flatMap(resilience.inventory()::item)
-                    .filter(LendStock::isStock).flatMap(stock -> resilience.inventory().item(gear)
-                            .map(item -> LendStock.of(stock, team, item))), List.of()));
-        });
-        answer.pairs().forEach(pair -> parts.add(Line.plain(text.pair(pair, answer), false, List.of())));
+        answer.single().forEach(gear -> parts.add(single(answer, gear, team, resilience)));
+        answer.pairs().forEach(pair -> parts.add(Line.plain(TEXTS.text("weak.pair", "one", pair.gear().get(0).name(), "other",
+                pair.gear().get(1).name(), "same", pair.gear().get(0).equals(pair.gear().get(1)) ? "yes" : "no"), Weight.KNOWN, List.of())));
         String what = answer.possible() ? TEXTS.text("weak.way", "which", which, "work", text.work(answer.task()), "single",
                 answer.single().size(), "pairs", answer.pairs().size()) : text.cannot(answer);
-        return Line.plain(what, which.equals("planned") && (!answer.possible() || !answer.single().isEmpty()), parts);
+        boolean weak = !answer.possible() || !answer.single().isEmpty();
+        return Line.plain(what, !weak ? Weight.GOOD : which.equals("planned") ? Weight.WEAK : Weight.KNOWN, parts);
+    }
+
+    private static Line single(Answer answer, Gear gear, Team team, Resilience resilience) {
+        String what = TEXTS.text("weak.single", "item", gear.name());
+        Optional<KitItem> remedy = resilience.remedy(answer, gear).flatMap(resilience.inventory()::item);
+        Optional<KitItem> failing = resilience.inventory().item(gear);
+        if (remedy.filter(LendStock::isStock).isPresent() && failing.isPresent()) {
+            return Line.fixed(what, LendStock.of(remedy.get(), team, failing.get()));
+        }
+        return new Line(what, Weight.WEAK, remedy.map(item -> TEXTS.text("weak.buy", "item", Naming.name(item)))
+                .orElseGet(() -> TEXTS.text("weak.nothing")), Optional.empty(), List.of());
     }
 }

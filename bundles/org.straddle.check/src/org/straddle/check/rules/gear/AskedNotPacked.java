@@ -19,7 +19,7 @@ import org.straddle.model.Team;
 public final class AskedNotPacked extends ScopedRule<Team> {
 
     public AskedNotPacked() {
-        super(Scope.TEAM, CheckRule.ASKED_NOT_PACKED, Severity.WARNING);
+        super(Scope.TEAM, CheckRule.ASKED_NOT_PACKED.id(), Severity.WARNING);
     }
 
     @Override
