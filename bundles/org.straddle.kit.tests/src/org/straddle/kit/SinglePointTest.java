@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.straddle.kit.team.SpareLoop;
 import org.straddle.model.WorkMode;
 
 /** Common practice, no source: a radio, an antenna, a feedline and power make a station, data wants a computer. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 import org.straddle.kit.team.Inventory;
+import org.straddle.kit.team.SpareLoop;
 import org.straddle.model.InertText;
 import org.straddle.model.KitItem;
 import org.straddle.model.Team;

@@ -2,6 +2,8 @@ package org.straddle.publish;
 
 import java.util.Map;
 
+import org.straddle.publish.template.Templates;
+
 /** Sets briefs and announcements. */
 final class Pages {
 

@@ -196,7 +196,8 @@ public record KitImport(Event event, List<KitItem> added, Map<KitItem, KitItem> 
                 throw new IllegalArgumentException(TEXTS.text("import.twice", "item", cell(row, KitColumn.ITEM), "line", before));
             }
             for (KitColumn column : KitColumn.values()) {
-                if (!cell(row, column).isEmpty()) {
+                boolean sameName = column == KitColumn.ITEM && sameWord(item.getName(), cell(row, column));
+                if (!cell(row, column).isEmpty() && !sameName) {
                     column.take(item, cell(row, column));
                 }
             }

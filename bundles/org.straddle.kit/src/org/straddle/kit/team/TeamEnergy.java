@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
 
-import org.straddle.kit.SpareLoop;
 import org.straddle.kit.energy.Battery;
 import org.straddle.kit.energy.CellType;
 import org.straddle.kit.energy.Day;

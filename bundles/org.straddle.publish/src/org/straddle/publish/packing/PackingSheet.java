@@ -2,7 +2,7 @@ package org.straddle.publish.packing;
 
 import java.util.Map;
 
-import org.straddle.publish.Templates;
+import org.straddle.publish.template.Templates;
 
 /** A packing list as a page to print, as plain text, and as a page for a phone; none needs another file. */
 public final class PackingSheet {

@@ -12,7 +12,7 @@ import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
-import org.straddle.kit.SpareLoop;
+import org.straddle.kit.team.SpareLoop;
 import org.straddle.model.Event;
 import org.straddle.model.Identified;
 

@@ -1,4 +1,4 @@
-package org.straddle.publish;
+package org.straddle.publish.template;
 
 import java.io.IOException;
 import java.io.StringWriter;

@@ -1,4 +1,4 @@
-package org.straddle.kit;
+package org.straddle.kit.team;
 
 import java.util.ArrayList;
 import java.util.HashSet;
