@@ -87,13 +87,14 @@ class InertOutputTest {
         Map<String, List<Object[]>> arguments = new TreeMap<>();
         arguments.put("demo", List.of(new Object[][] { { event } }));
         arguments.put("import", List.of(new Object[] { event, sites, "--partial", "--dry-run" }, new Object[] { event, sites },
-                new Object[] { event, bad }, new Object[] { event, sites, "--layer", "\u009Bmoor" }));
+                new Object[] { event, bad }, new Object[] { event, bad, "--kits" }, new Object[] { event, sites, "--layer", "\u009Bmoor" }));
         arguments.put("passes", List.of(new Object[] { event, "--site", "tern" }, new Object[] { event, "--site", "\u001B\u202E" }));
         arguments.put("reach", List.of(new Object[] { event, "--bird", "Tern" }, new Object[] { event, "--square", "\u009B" }));
         arguments.put("plan", List.of(new Object[][] { { event, "--rounds", 1, "--dry-run" } }));
         arguments.put("check", List.of(new Object[][] { { event } }));
         arguments.put("split", List.of(new Object[][] { { event } }));
-        arguments.put("pack", List.of(new Object[][] { { event } }));
+        arguments.put("pack", List.of(new Object[] { event }, new Object[] { event, "--single-points" }, new Object[] { event, "--shared" },
+                new Object[] { event, "--practice" }, new Object[] { event, "--template", "\u009B" }));
         arguments.put("review", List.of(new Object[][] { { event } }));
         arguments.put("call", List.of(new Object[][] { { event }, { event, "--team", 1, "--by", "Ann\u202E", "--note", "all\u001Bwell" }, { event } }));
         arguments.put("publish", List.of(new Object[][] { { event, "--out", folder.resolve("sheets") } }));

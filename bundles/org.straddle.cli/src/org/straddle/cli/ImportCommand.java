@@ -82,8 +82,11 @@ final class ImportCommand extends EventCommand {
     @Option(names = "--forecast", paramLabel = "SITE")
     private String forecast;
 
-    @Option(names = "--kits", paramLabel = "KIT", arity = "0..1", fallbackValue = "")
-    private String kits;
+    @Option(names = "--kits")
+    private boolean kits;
+
+    @Option(names = "--kit", paramLabel = "NAME")
+    private String kit;
 
     private static final class Layers {
 
@@ -106,7 +109,7 @@ final class ImportCommand extends EventCommand {
         if (forecast != null) {
             return importForecasts(folder);
         }
-        if (kits != null) {
+        if (kits || kit != null) {
             return importKits(folder);
         }
         FileKind kind = FileKind.of(files.get(0));
@@ -194,7 +197,7 @@ final class ImportCommand extends EventCommand {
     private int importKits(EventFolder folder) throws Exception {
         for (Path file : files) {
             SourceTable table = KitFile.read(file);
-            KitImport found = KitImport.into(folder.event(), table, kits.isBlank() ? withoutEnding(table.name()) : kits.strip());
+            KitImport found = KitImport.into(folder.event(), table, kit == null || kit.isBlank() ? withoutEnding(table.name()) : kit.strip());
             Stream.concat(table.remarks().stream(), found.remarks().stream()).forEach(remark -> err().println(TEXTS.text(
                     "importCommand.kitRemark", "file", table.name(), "remark", remark)));
             if (!found.refused().isEmpty()) {

@@ -1,6 +1,7 @@
 package org.straddle.kit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 
@@ -38,7 +39,8 @@ class BagsTest {
     @Test
     void batteriesThatAnAirlineAsksAbout() {
         List<String> lines = Bags.lines(items);
-        assertEquals(2, lines.size());
+        assertEquals(3, lines.size());
+        assertTrue(lines.get(2).contains("into the cabin"), lines.get(2));
         assertEquals("middle stores 101 Wh", said(lines.get(0)));
         assertEquals("large stores 161 Wh", said(lines.get(1)));
         items.forEach(item -> item.setChemistry(Chemistry.LEAD_ACID));

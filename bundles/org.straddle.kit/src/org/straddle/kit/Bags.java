@@ -18,8 +18,10 @@ import org.straddle.words.Catalogue;
  * What is in which bag and what it weighs, what is used up, and which batteries an airline asks about.
  *
  * <p>Lithium batteries of passengers: up to 100 Wh each in the cabin; over 100 to 160 Wh at most two spares, with the
- * airline's approval; over 160 Wh not as baggage; spares in the cabin only, terminals covered. Pages of airlines and
- * aviation authorities after the IATA rules, as known in 2026; advice, check the year's edition and the airline.
+ * airline's approval; over 160 Wh not as baggage; spares in the cabin only, terminals covered. Passenger provisions of the
+ * IATA Dangerous Goods Regulations as reprinted in the edition of 2024 of a handbook on their transport
+ * (lithium.batteriestransport.org, page 35) and by aviation authorities (caa.gov.tt); advice, check the year's edition and
+ * the airline.
  */
 public final class Bags {
 
@@ -27,6 +29,9 @@ public final class Bags {
 
     /** Carried in the cabin without asking, Wh of one battery. */
     public static final double FREE_WH = 100;
+
+    /** One piece of checked baggage on most airlines, and more than one person lifts often, kg (common practice, no source). */
+    static final double HEAVY_KG = 23;
 
     /** The most that an airline may approve, Wh of one battery. */
     public static final double MOST_WH = 160;
@@ -46,13 +51,16 @@ public final class Bags {
                 InertText.line(Written.or(consumable.getName(), TEXTS.text("bags.unnamed"))), count(item, consumable), Integer::sum)));
         used.forEach((name, count) -> lines.add(TEXTS.text("bags.consumable", "count", count, "name", name)));
         carried.stream().filter(Bags::isLithium).forEach(item -> flight(item, lines));
+        if (carried.stream().anyMatch(item -> isLithium(item) && item.getStoresWh() <= MOST_WH)) {
+            lines.add(TEXTS.text("bags.flight.cabin"));
+        }
         return lines;
     }
 
     private static String bag(String bag, List<KitItem> inside) {
         double kg = inside.stream().mapToDouble(item -> item.getCount() * Amount.of(item.getWeightKg())).sum();
         long unknown = inside.stream().filter(item -> !(item.getWeightKg() > 0)).count();
-        return TEXTS.text("bags.bag", "bag", bag, "pieces", inside.stream().mapToInt(KitItem::getCount).sum(), "kg", kg,
+        return TEXTS.text(kg > HEAVY_KG ? "bags.heavy" : "bags.bag", "bag", bag, "pieces", inside.stream().mapToInt(KitItem::getCount).sum(), "kg", kg,
                 "unknown", unknown);
     }
 

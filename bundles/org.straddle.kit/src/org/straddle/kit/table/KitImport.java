@@ -70,26 +70,26 @@ public record KitImport(Event event, List<KitItem> added, Map<KitItem, KitItem> 
         if (!refused.isEmpty()) {
             throw new IllegalStateException("a line is refused");
         }
-        Map<EObject, EObject> originals = new IdentityHashMap<>();
-        changed.forEach((item, becomes) -> originals.put(becomes, item));
+        Map<String, KitItem> there = new HashMap<>();
+        event.getKits().forEach(kit -> kit.getItems().forEach(item -> there.put(item.getId(), item)));
         CompoundCommand all = new CompoundCommand();
         List<Kit> kits = added.stream().map(item -> (Kit) item.eContainer()).distinct().toList();
         for (KitItem item : added) {
-            if (originals.get(item.getSpareFor()) instanceof KitItem original) {
-                item.setSpareFor(original);
+            if (item.getSpareFor() != null) {
+                item.setSpareFor(there.getOrDefault(item.getSpareFor().getId(), item.getSpareFor()));
             }
         }
         for (Kit kit : kits) {
             List<KitItem> its = added.stream().filter(item -> item.eContainer() == kit).toList();
-            Optional<Kit> there = event.getKits().stream().filter(other -> other.getId().equals(kit.getId())).findFirst();
-            if (there.isPresent()) {
-                all.append(AddCommand.create(domain, there.get(), Literals.KIT__ITEMS, its));
+            Optional<Kit> known = event.getKits().stream().filter(other -> other.getId().equals(kit.getId())).findFirst();
+            if (known.isPresent()) {
+                all.append(AddCommand.create(domain, known.get(), Literals.KIT__ITEMS, its));
             } else {
                 all.append(AddCommand.create(domain, event, Literals.EVENT__KITS, kit));
             }
         }
         changed.forEach((item, becomes) -> differing(item, becomes).forEach(feature -> all.append(
-                SetCommand.create(domain, item, feature, value(becomes, feature, originals)))));
+                SetCommand.create(domain, item, feature, value(becomes, feature, there)))));
         return all;
     }
 
@@ -120,12 +120,12 @@ public record KitImport(Event event, List<KitItem> added, Map<KitItem, KitItem> 
         return item instanceof KitItem one ? one.getId() : null;
     }
 
-    private static Object value(KitItem becomes, EStructuralFeature feature, Map<EObject, EObject> originals) {
+    private static Object value(KitItem becomes, EStructuralFeature feature, Map<String, KitItem> there) {
         Object value = becomes.eGet(feature);
         if (value instanceof Collection<?> several) {
             return List.copyOf(several);
         }
-        return value instanceof EObject thing ? originals.getOrDefault(thing, thing) : value;
+        return value instanceof KitItem other ? there.getOrDefault(other.getId(), other) : value;
     }
 
     /** Reads one table. Everything happens on a copy of the kits. */

@@ -98,7 +98,8 @@ public final class PackingPdf {
     }
 
     private static void row(List<Line> lines, PdfLetters letters, PackingPage.Row row, double width) {
-        String who = row.packed().set() ? TEXTS.text("pdf.packed", "by", row.packed().by(), "at", row.packed().at()) : "";
+        String who = row.packed().set() ? TEXTS.text("pdf.packed", "by", row.packed().by(), "at", row.packed().at())
+                : TEXTS.text("pdf.pen");
         lines.add(new Line(TEXTS.text("pdf.item", "count", row.count(), "name", row.name(), "packed", who), Face.PLAIN, BOXES,
                 List.of(row.packed().set(), row.checked().set(), row.tested().set(), row.returned().set()), true, false));
         if (!row.details().isEmpty()) {
