@@ -115,7 +115,7 @@ class PublicationTest {
         }
         assertEquals(Set.of("public", "private"), filesIn(folder));
         assertEquals(Set.of("announcement.html", "announcement.txt"), filesIn(folder.resolve("public")));
-        assertEquals(10, filesIn(folder.resolve("private")).size());
+        assertEquals(12, filesIn(folder.resolve("private")).size());
     }
 
     @Test
