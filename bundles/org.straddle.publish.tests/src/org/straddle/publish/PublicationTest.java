@@ -160,7 +160,7 @@ class PublicationTest {
         try (PreparedSheets prepared = sketch.publication().prepare(temp)) {
             Files.createDirectories(temp.resolve("private/brief-team-1.html/in the way"));
             IOException failure = assertThrows(IOException.class, prepared::putInPlace);
-            assertTrue(failure.getMessage().contains("Only 4 of 12 sheets"), failure.getMessage());
+            assertTrue(failure.getMessage().contains("Only 4 of 14 sheets"), failure.getMessage());
             assertTrue(failure.getMessage().contains("keeps its number"), failure.getMessage());
         }
         assertEquals(Set.of("public", "private"), filesIn(temp));
