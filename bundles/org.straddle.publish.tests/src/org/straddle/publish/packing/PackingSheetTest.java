@@ -91,11 +91,11 @@ class PackingSheetTest {
         String text = PackingSheet.text(page());
         assertTrue(text.contains("""
 
-                BAG: day bag. 4.0 kg
+                Bag: day bag. 4.0 kg
                 [ ] 2 × lamp  name ____________ time ______
                     4 kg
 
-                NOT IN A BAG. 2.0 kg
+                Not in a bag. 2.0 kg
                 [x] 1 × rope  Q0AAR Fri 20 Jun 10:05
                     2 kg
                 """), text);

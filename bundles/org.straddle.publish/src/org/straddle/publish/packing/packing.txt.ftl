@@ -3,7 +3,7 @@ ${page.title()}
 ${page.event()}
 <#if page.isEmpty()>
 
-This team takes no kit along.
+${text("empty")}
 </#if>
 <#list page.attention() as line>
 <#if line?is_first>
@@ -13,57 +13,57 @@ This team takes no kit along.
 </#list>
 <#list page.bags() as bag>
 
-<#if bag.name()?has_content>BAG: ${bag.name()}<#elseif page.bags()?size gt 1>NOT IN A BAG<#else>EVERYTHING</#if>. ${bag.weight()}
+${text("bag", "kind", bag.name()?has_content?then("named", (page.bags()?size gt 1)?then("none", "all")), "bag", bag.name(), "weight", bag.weight())}
 <#list bag.rows() as row>
-<#if row.packed().set()>[x] ${row.count()} × ${row.name()}  ${row.packed().by()} ${row.packed().at()}<#else>[ ] ${row.count()} × ${row.name()}  name ____________ time ______</#if>
+<#if row.packed().set()>[x] ${row.count()} × ${row.name()}  ${row.packed().by()} ${row.packed().at()}<#else>[ ] ${row.count()} × ${row.name()}  ${text("pen")}</#if>
 <#if row.details()?has_content>
     ${row.details()}
 </#if>
 <#if row.checked().set()>
-    checked: ${row.checked().by()} ${row.checked().at()}
+    ${text("ticked", "what", text("tick.checked"), "by", row.checked().by(), "at", row.checked().at())}
 </#if>
 <#if row.tested().set()>
-    tested on the air: ${row.tested().by()} ${row.tested().at()}
+    ${text("ticked", "what", text("tick.tested"), "by", row.tested().by(), "at", row.tested().at())}
 </#if>
 <#if row.returned().set()>
-    returned: ${row.returned().by()} ${row.returned().at()}
+    ${text("ticked", "what", text("tick.returned"), "by", row.returned().by(), "at", row.returned().at())}
 </#if>
 </#list>
 </#list>
 <#list page.asks()>
 
-WHAT THE PLAN ASKS FOR BESIDES
+${text("asks")}
 <#items as ask>
 [ ] ${ask.sentence()}
 <#list ask.because() as reason>
-    because: ${reason}.
+    ${text("because", "reason", reason)}
 </#list>
 </#items>
 </#list>
 <#list page.marking()>
 
-AT THE SITES
+${text("sites")}
 <#items as line>
 - ${line}
 </#items>
 </#list>
 <#list page.stops()>
 
-BEFORE YOU LEAVE A SITE: IS EVERYTHING BACK IN THE CAR?
+${text("leaving")}
 <#items as stop>
-[ ] ${stop.name()}  name ____________ time ______
+[ ] ${stop.name()}  ${text("pen")}
 </#items>
 </#list>
 <#list page.back()>
 
-AFTER THE EVENT
+${text("back")}
 <#items as line>
 [ ] ${line}
 </#items>
 </#list>
 <#list page.notes()>
 
-ENERGY, BAGS, FLIGHTS
+${text("notes")}
 <#items as line>
 - ${line}
 </#items>
