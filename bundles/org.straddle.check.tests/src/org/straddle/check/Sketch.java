@@ -178,7 +178,7 @@ final class Sketch {
         line("Box +items tape name=tape role=safety safetyUse=tape tapeM=50");
         line("Box +items cones name=cones role=safety safetyUse=cone_or_board count=4");
         line("Box +items aid name=aid role=safety safetyUse=first_aid_kit");
-        line("Box +items can name=can role=comfort safetyUse=drinking_water waterL=20");
+        line("Box +items can name=can role=comfort safetyUse=drinking_water waterLitres=20");
         line("A kits=Box");
         line("B kits=Box");
     }

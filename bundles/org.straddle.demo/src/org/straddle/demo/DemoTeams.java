@@ -189,7 +189,7 @@ final class DemoTeams {
         item(kit, label + " cones", Role.SAFETY, 4, 0.5).setSafetyUse(SafetyUse.CONE);
         KitItem water = item(kit, label + " water can", Role.COMFORT, 2, 6.2);
         water.setSafetyUse(SafetyUse.WATER);
-        water.setWaterL(6);
+        water.setWaterLitres(6);
     }
 
     private static KitItem battery(Kit kit, String name) {

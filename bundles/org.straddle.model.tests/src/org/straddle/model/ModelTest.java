@@ -27,7 +27,7 @@ class ModelTest {
 
     /** A unit at the end of the name, or a quantity that has none. */
     private static final Pattern UNIT = Pattern.compile(
-            "minutes|.*(?:Dbi|Deg|DegC|M|Km|Kmh|Kg|L|Wh|W|Kv|Mhz|Hz|Minutes|Percent|Days|Years|PerDay|PerMinute|Seconds)");
+            "minutes|.*(?:Dbi|Deg|DegC|M|Km|Kmh|Kg|Litres|Wh|W|Kv|Mhz|Hz|Minutes|Percent|Days|Years|PerDay|PerMinute|Seconds)");
     private static final Set<String> WITHOUT_UNIT = Set.of("detourFactor", "leastPresence",
             "eccentricity", "bstar", "meanMotionDot", "meanMotionDdot", "price");
 

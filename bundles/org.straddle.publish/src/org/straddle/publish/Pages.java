@@ -3,11 +3,12 @@ package org.straddle.publish;
 import java.util.Map;
 
 import org.straddle.publish.template.Templates;
+import org.straddle.words.Catalogue;
 
 /** Sets briefs and announcements. */
 final class Pages {
 
-    private final Templates templates = Templates.beside(Pages.class);
+    private final Templates templates = Templates.beside(Pages.class, Catalogue.of(Pages.class, "sheets"));
 
     String html(Brief brief) {
         return templates.set("brief.html.ftlh", Map.of("brief", brief));

@@ -64,7 +64,7 @@ public record AddAsked(Statement says, String team, SafetyUse use, double missin
         item.setVestClass(vestClass);
         switch (use) {
             case TAPE -> item.setTapeM(missing);
-            case WATER -> item.setWaterL(missing);
+            case WATER -> item.setWaterLitres(missing);
             default -> item.setCount((int) Math.ceil(missing));
         }
         return item;

@@ -153,7 +153,7 @@ class PlanAsksTest {
         forecast.setWarmestDegC(27.0);
         assertEquals(30, asked(SafetyUse.WATER).orElseThrow().asked().amount());
         assertTrue(Thirst.IN_HEAT_L_PER_HOUR >= 0.946 && Thirst.IN_HEAT_L_PER_HOUR <= 1.42);
-        item("can", SafetyUse.WATER).setWaterL(15);
+        item("can", SafetyUse.WATER).setWaterLitres(15);
         kit.getItems().get(0).setCount(2);
         assertTrue(asked(SafetyUse.WATER).orElseThrow().isMet());
     }

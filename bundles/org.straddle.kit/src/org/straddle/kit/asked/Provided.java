@@ -38,7 +38,7 @@ public record Provided(Asked asked, List<KitItem> items, double enough, int doub
         double amount = switch (asked.use()) {
             case VEST -> item.getVestClass() >= asked.vestClass() ? 1 : 0;
             case TAPE -> item.getTapeM();
-            case WATER -> item.getWaterL();
+            case WATER -> item.getWaterLitres();
             case CONE, FLAG_POLE, LIFE_VEST, FIRST_AID, NONE -> 1;
         };
         return amount > 0 && Double.isFinite(amount) ? amount : 0;

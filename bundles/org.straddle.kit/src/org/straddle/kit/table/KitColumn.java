@@ -61,7 +61,7 @@ public enum KitColumn {
     SAFETY("safetyUse", Literals.KIT_ITEM__SAFETY_USE),
     VEST_CLASS("vestClass", Literals.KIT_ITEM__VEST_CLASS),
     TAPE("tapeM", Literals.KIT_ITEM__TAPE_M),
-    WATER("waterL", Literals.KIT_ITEM__WATER_L),
+    WATER("waterLitres", Literals.KIT_ITEM__WATER_LITRES),
     PRICE("price", Literals.KIT_ITEM__PRICE),
     BAG("bag", Literals.KIT_ITEM__BAG),
     OWNER("owner", Literals.KIT_ITEM__OWNER),

@@ -3,11 +3,13 @@ package org.straddle.publish.packing;
 import java.util.Map;
 
 import org.straddle.publish.template.Templates;
+import org.straddle.words.Catalogue;
 
 /** A packing list as a page to print, as plain text, and as a page for a phone; none needs another file. */
 public final class PackingSheet {
 
-    private static final Templates TEMPLATES = Templates.beside(PackingSheet.class);
+    private static final Templates TEMPLATES = Templates.beside(PackingSheet.class,
+            Catalogue.of(PackingSheet.class, "sheets"));
 
     private PackingSheet() {
     }

@@ -3,7 +3,7 @@ ${page.title()}
 ${page.event()}
 <#if page.isEmpty()>
 
-${text("empty")}
+${text("noKit")}
 </#if>
 <#list page.attention() as line>
 <#if line?is_first>

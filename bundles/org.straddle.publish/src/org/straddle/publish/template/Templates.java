@@ -34,8 +34,8 @@ public final class Templates {
     private final Configuration templates;
     private final Catalogue sheets;
 
-    private Templates(Class<?> beside) {
-        sheets = Catalogue.of(beside, "sheets");
+    private Templates(Class<?> beside, Catalogue texts) {
+        sheets = texts;
         templates = new Configuration(Configuration.VERSION_2_3_34);
         templates.setClassForTemplateLoading(beside, "");
         templates.setObjectWrapper(new InertValues());
@@ -47,8 +47,9 @@ public final class Templates {
         templates.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
     }
 
-    public static Templates beside(Class<?> type) {
-        return new Templates(type);
+    /** @param texts what templates say by {@code text("key", …)} */
+    public static Templates beside(Class<?> type, Catalogue texts) {
+        return new Templates(type, texts);
     }
 
     /** Values as templates see them: text that somebody wrote ends no line, or it could pass for a line of ours. */
@@ -64,7 +65,7 @@ public final class Templates {
         }
     }
 
-    /** {@code text("key", "name", value, …)} of a template: a text of the catalogue {@code sheets} beside it. */
+    /** {@code text("key", "name", value, …)} of a template: a text of the catalogue. */
     private String text(List<?> given) throws TemplateModelException {
         Object[] values = new Object[given.size()];
         for (int i = 0; i < values.length; i++) {

@@ -74,7 +74,7 @@ public final class KitEditor extends ThingEditor<Kit> implements Revealing {
                 .choice(TEXTS.text("kitEditor.column.safetyUse"), 140, Literals.KIT_ITEM__SAFETY_USE, SafetyUse.VALUES)
                 .column(TEXTS.text("kitEditor.column.vestClass"), 85, Literals.KIT_ITEM__VEST_CLASS, Numbers.whole(0, 3))
                 .column(TEXTS.text("kitEditor.column.tapeM"), 70, Literals.KIT_ITEM__TAPE_M, Numbers.between(0, 10_000))
-                .column(TEXTS.text("kitEditor.column.waterL"), 75, Literals.KIT_ITEM__WATER_L, Numbers.between(0, 1000))
+                .column(TEXTS.text("kitEditor.column.waterLitres"), 75, Literals.KIT_ITEM__WATER_LITRES, Numbers.between(0, 1000))
                 .column(TEXTS.text("kitEditor.column.price"), 75, Literals.KIT_ITEM__PRICE, Numbers.between(0, 1_000_000))
                 .column(TEXTS.text("kitEditor.column.bag"), 100, Literals.KIT_ITEM__BAG, Words.any())
                 .column(TEXTS.text("kitEditor.column.serial"), 100, Literals.KIT_ITEM__SERIAL, Words.any())
