@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -60,20 +61,43 @@ class OlderFormatsTest {
 
     /** Worths of repeated passes go, with a word; all else stays. */
     @Test
-    void theSecondOpensWithoutItsWorthsOfRepeats() throws Exception {
+    void theSecondOpensWithoutItsWorthsOfRepeatsAndSaysWhatToAcceptAgain() throws Exception {
         copy(2);
         try (EventFolder opened = EventFolder.open(folder)) {
             assertEquals(List.of(3, 8, 20, 6), sizes(opened));
             assertEquals(70, opened.event().getPolicies().getRoadSpeedKmh());
             assertEquals(480, opened.event().getPolicies().getDrivingLimitMinutes());
-            assertEquals(1, opened.event().getAcceptances().size());
+            assertEquals(List.of(), opened.event().getAcceptances());
             Migration migration = opened.migration().orElseThrow();
             assertEquals(2, migration.from());
-            assertEquals(List.of(), migration.lost());
+            assertEquals(1, migration.lost().size());
             assertEquals(REPEATS, migration.repeats());
             assertTrue(migration.sentence().contains("0.12") && migration.sentence().contains("format 2"),
                     migration.sentence());
         }
+    }
+
+    /** What a crash of an older Straddle left is carried over like what was saved. */
+    @Test
+    void whatACrashLeftIsCarriedOverToo() throws Exception {
+        copy(2);
+        UnsavedEdits.Found left = new UnsavedEdits.Found(Instant.EPOCH, false, folder, bytes(), Map.of(), List.of());
+        try (EventFolder opened = EventFolder.openUnsaved(folder, left)) {
+            assertEquals(2, opened.migration().orElseThrow().from());
+            assertEquals(List.of(), opened.event().getAcceptances());
+            opened.save();
+        }
+        content().forEach((name, text) -> assertFalse(text.contains("urn:straddle:model:2"), name));
+    }
+
+    private Map<String, byte[]> bytes() throws IOException {
+        Map<String, byte[]> bytes = new TreeMap<>();
+        try (Stream<Path> files = Files.walk(folder)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                bytes.put(folder.relativize(file).toString(), Files.readAllBytes(file));
+            }
+        }
+        return bytes;
     }
 
     /** Forms took a 0 where it makes no sense, and the usual figure was used; today's range begins above it. */

@@ -94,10 +94,10 @@ public final class EventFolder implements AutoCloseable {
         EventFolder saved = open(folder);
         try {
             Map<String, byte[]> files = EventScan.scan(unsaved.files()::get);
-            EventResourceSet resources = EventResourceSet.of(files);
-            Limits.require(resources.event());
-            resources.keep(files);
-            EventFolder edited = new EventFolder(saved.tree, saved.lock, saved.steps, resources, resources.event(), Map.of());
+            EventFolder edited = read(saved.tree, saved.lock, saved.steps, files);
+            if (edited.migration == null) {
+                edited.resources.keep(files);
+            }
             edited.known = saved.known;
             edited.knownLayers = saved.knownLayers;
             unsaved.brought().forEach(edited.staged::put);

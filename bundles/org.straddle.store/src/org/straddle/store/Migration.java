@@ -1,7 +1,6 @@
 package org.straddle.store;
 
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -18,8 +17,9 @@ import org.straddle.words.Catalogue;
 
 /**
  * What became of an event that an older Straddle wrote. It is read into objects of today; on the disk it stays as it is
- * until somebody saves. Format 2 holds acceptances against facts, format 1 against a sentence: those of format 1 cannot
- * be carried over. Formats 1 and 2 say what repeated passes from a square are worth; format 3 counts expected chasers.
+ * until somebody saves. Format 1 holds acceptances against a sentence, format 2 against facts that rules state otherwise
+ * today: neither can be carried over, so somebody looks again. Formats 1 and 2 say what repeated passes from a square are
+ * worth; format 3 counts expected chasers.
  *
  * @param from     format of the event's own file
  * @param lost     the findings whose acceptances could not be carried over, as {@code rule id id …}
@@ -72,11 +72,8 @@ public record Migration(int from, List<String> lost, List<String> repeats, List<
         if (from == Format.CURRENT) {
             return null;
         }
-        List<String> lost = new ArrayList<>();
-        if (from == 1) {
-            event.getAcceptances().stream().map(Acceptance::getFinding).map(String::valueOf).forEach(lost::add);
-            event.getAcceptances().clear();
-        }
+        List<String> lost = event.getAcceptances().stream().map(Acceptance::getFinding).map(String::valueOf).toList();
+        event.getAcceptances().clear();
         List<String> repeats = REPEAT_WORTH.matcher(new String(file, StandardCharsets.UTF_8)).results()
                 .map(worth -> worth.group(1).strip()).toList();
         return new Migration(from, lost, repeats, settle(event.getPolicies()));
