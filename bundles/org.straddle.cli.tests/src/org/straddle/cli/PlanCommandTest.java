@@ -109,9 +109,10 @@ class PlanCommandTest {
         boolean pinned = read(event -> event.getPlan().getStops().stream()
                 .filter(stop -> kept.contains(stop.getId() + stop.getArrival() + stop.getDeparture())).allMatch(Stop::isPinned));
         assertTrue(pinned);
-        List<String> turns = turnsOf(1);
         done("plan", path, "--rounds", 40, "--unpin", 1, "--keep", 50);
-        assertTrue(turnsOf(1).containsAll(turns), "turns that were told stay, though their stop may be longer: " + stopsOf(1));
+        // A stop that may change again may become longer.
+        assertKept(before.stream().map(PlanCommandTest::withoutDeparture).toList(),
+                stopsOf(1).stream().map(PlanCommandTest::withoutDeparture).toList());
     }
 
     /** The same stops at the same times with all their turns; there may be more, where a bird or the team became free. */
@@ -121,6 +122,11 @@ class PlanCommandTest {
             assertEquals(1, same.size(), stop + " is not among " + after);
             assertTrue(List.of(turns(same.get(0))).containsAll(List.of(turns(stop))), stop + " became " + same);
         }
+    }
+
+    private static String withoutDeparture(String stop) {
+        int turns = stop.indexOf('[');
+        return stop.substring(0, turns - "2027-06-18T15:28:00Z".length()) + stop.substring(turns);
     }
 
     private static String withoutTurns(String stop) {

@@ -21,6 +21,10 @@ import org.straddle.store.EventFolder;
 /** A publication is whole or was none, and no number of a revision is given to two schedules. */
 class PublishCommandTest {
 
+    /** The coordinator's list of where the announcement comes from names bases and drives, so it is private. */
+    private static final List<String> SHEETS = List.of("private/sources.html", "private/sources.txt",
+            "public/announcement.html", "public/announcement.txt");
+
     @TempDir
     Path temp;
     private Path event;
@@ -59,7 +63,7 @@ class PublishCommandTest {
         Console publish = Console.run("publish", event, "--out", out);
         assertTrue(publish.code() < 2, publish.err());
         assertTrue(publish.out().indexOf("For everybody") < publish.out().indexOf("announcement.html\n"), publish.out());
-        assertEquals(List.of("public/announcement.html", "public/announcement.txt"), files());
+        assertEquals(SHEETS, files());
         assertEquals(List.of(1), revisions());
     }
 
@@ -93,7 +97,7 @@ class PublishCommandTest {
         Files.writeString(out.resolve(".straddle-publish/public/announcement.txt"), "half");
         Console again = Console.run("publish", event, "--out", out);
         assertTrue(again.out().contains("Revision 1"), again.out());
-        assertEquals(List.of("public/announcement.html", "public/announcement.txt"), files());
+        assertEquals(SHEETS, files());
         rename("Another name");
         Console changed = Console.run("publish", event, "--out", out);
         assertTrue(changed.out().contains("Revision 2"), changed.out());
