@@ -10,6 +10,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
@@ -204,6 +205,7 @@ class WorkbenchTest {
                 "org.straddle.ui.sky.pass", "org.straddle.ui.sky.reach")) {
             assertTrue(WINDOW.ask(() -> DemoWindow.shown(id).getClass().getName()).startsWith("org.straddle."), id);
         }
+        WINDOW.ui(() -> Stream.of(DemoWindow.page().getViewReferences()).forEach(DemoWindow.page()::hideView));
         WINDOW.open();
         assertEquals("Renamed Mark", WINDOW.ask(() -> session().event().getSites().get(0).getName()));
     }
