@@ -104,8 +104,12 @@ class ImportCommandTest {
         Path bad = file("bad.txt", "Hello all,\nNEED Q0BBB\n> NEED Q0CCC IP03 HP94\nNEED Q0DDD nowhere HP94\n");
         Console refused = Console.run("import", event, good, bad, "--chasers");
         assertEquals(2, refused.code());
-        assertTrue(refused.err().contains("bad.txt, line 2: ") && refused.err().contains("bad.txt, line 4: ")
+        assertTrue(refused.err().contains("bad.txt, line 2: ")
                 && refused.err().contains("2 lines cannot be read, and nothing was imported."), refused.err());
+        assertEquals(2, refused.err().lines().count(), refused.err());
+        assertEquals(List.of(), chasers());
+        String each = done("import", event, good, bad, "--chasers", "--partial", "--dry-run").err();
+        assertTrue(each.contains("bad.txt, line 2: ") && each.contains("bad.txt, line 4: "), each);
         assertEquals(List.of(), chasers());
         Console partly = done("import", event, good, bad, "--chasers", "--partial");
         assertTrue(partly.err().contains("bad.txt, line 2: ") && partly.err().contains("This line is left out."), partly.err());

@@ -3,6 +3,7 @@ package org.straddle.cli;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -150,17 +151,17 @@ final class ImportCommand extends EventCommand {
     /** All files are read before anything is changed; a line that cannot be read stops all, unless somebody asked to skip it. */
     private int importChasers(EventFolder folder) throws Exception {
         Map<Path, ChaserList> lists = new LinkedHashMap<>();
-        int refused = 0;
+        List<String> refused = new ArrayList<>();
         for (Path file : files) {
             ChaserList list = ChaserList.read(SourceFile.read(file));
-            list.refused().forEach(line -> err().println(TEXTS.text("importCommand.chaserRefused",
+            list.refused().forEach(line -> refused.add(TEXTS.text("importCommand.chaserRefused",
                     "file", file.getFileName(), "line", line.line(), "why", line.why(), "skipped", sites.isPartial())));
-            refused += list.refused().size();
             lists.put(file, list);
         }
-        if (refused > 0 && !sites.isPartial()) {
-            throw new WrongInput(TEXTS.text("importCommand.chasersUnread", "refused", refused));
+        if (!refused.isEmpty() && !sites.isPartial()) {
+            throw new WrongInput(TEXTS.text("importCommand.chasersUnread", "first", refused.get(0), "refused", refused.size()));
         }
+        refused.forEach(err()::println);
         for (Map.Entry<Path, ChaserList> read : lists.entrySet()) {
             ChaserList list = read.getValue();
             ChaserImport found = ChaserImport.into(folder.event(), list);
