@@ -59,7 +59,7 @@ class WorkbenchTest {
     @ParameterizedTest
     @Order(1)
     @ValueSource(strings = { "org.straddle.ui.explorer", "org.straddle.ui.findings", "org.straddle.ui.passes",
-        "org.straddle.ui.daysheet.view", "org.straddle.ui.kit.packing", "org.straddle.ui.safety.notes",
+        "org.straddle.ui.daysheet.view", "org.straddle.ui.kit.packing", "org.straddle.ui.kit.resilience", "org.straddle.ui.kit.energy", "org.straddle.ui.safety.notes",
         "org.straddle.ui.sky.pass", "org.straddle.ui.sky.reach", "org.straddle.ui.scout.places" })
     void everyViewShowsAndPaintsSomething(String id) {
         String type = WINDOW.ask(() -> DemoWindow.shown(id).getClass().getName());

@@ -4,10 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.jface.action.Action;
 import org.eclipse.jface.action.MenuManager;
-import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.layout.TreeColumnLayout;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
 import org.eclipse.jface.viewers.ColumnWeightData;
@@ -18,20 +16,12 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleListener;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.graphics.Image;
-import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Display;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
-import org.straddle.model.Event;
-import org.straddle.model.Stop;
 import org.straddle.model.Team;
-import org.straddle.ui.parts.EmptyOr;
 import org.straddle.ui.parts.TabLeaves;
-import org.straddle.ui.parts.ThingView;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.EventSession;
-import org.straddle.ui.session.NewestJob;
 import org.straddle.ui.things.Icons;
 import org.straddle.words.Catalogue;
 
@@ -39,32 +29,18 @@ import org.straddle.words.Catalogue;
  * What the kit of a team can do for its plan: each way of working, what ends it, and one fix for each that has one. Follows
  * a team or a stop that is selected elsewhere.
  */
-public final class ResilienceView extends ThingView<Team> {
+public final class ResilienceView extends TeamAnswerView<WeakPoints> {
 
     private static final Catalogue TEXTS = Catalogue.of(ResilienceView.class);
 
     public static final String ID = "org.straddle.ui.kit.resilience";
 
     private final EventSession session = session();
-    private final NewestJob<WeakPoints> reckoning = new NewestJob<>(Display.getCurrent(),
-            new NewestJob.Kind(TEXTS.text("resilience.reckoning"), false, Job.SHORT, TEXTS.text("resilience.reckoning.failed")));
-    private Label summary;
-    private EmptyOr<SashForm> pages;
     private TreeViewer tree;
     private Text closing;
 
     public ResilienceView() {
-        super(TEXTS.text("packingView.eventHasTeams"), TEXTS.text("resilience.makeTeam"));
-    }
-
-    @Override
-    protected List<Team> things(Event event) {
-        return event.getTeams();
-    }
-
-    @Override
-    protected Object meant(Object selected) {
-        return selected instanceof Stop stop ? stop.getTeam() : selected;
+        super(TEXTS.text("resilience.reckoning"), TEXTS.text("resilience.reckoning.failed"));
     }
 
     @Override
@@ -77,18 +53,7 @@ public final class ResilienceView extends ThingView<Team> {
     }
 
     @Override
-    protected Composite content(Composite parent) {
-        Composite body = new Composite(parent, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(3).margins(6, 4).spacing(8, 4).applyTo(body);
-        chooser(body, TEXTS.text("packingView.team"));
-        summary = new Label(body, SWT.NONE);
-        summary.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
-        pages = new EmptyOr<>(body, "", "", this::answers);
-        pages.control().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, 3, 1));
-        return body;
-    }
-
-    private SashForm answers(Composite parent) {
+    SashForm answers(Composite parent) {
         SashForm sash = new SashForm(parent, SWT.VERTICAL | SWT.SMOOTH);
         Composite frame = new Composite(sash, SWT.NONE);
         TreeColumnLayout layout = new TreeColumnLayout();
@@ -152,31 +117,20 @@ public final class ResilienceView extends ThingView<Team> {
     }
 
     @Override
-    protected void show(Team team) {
-        session.computed().ifPresentOrElse(computed -> reckon(team, computed),
-                () -> pages.say(TEXTS.text("resilience.computing"), TEXTS.text("resilience.computing.wait")));
+    WeakPoints answer(Team team, Computed computed) {
+        return WeakPoints.of(team, computed.outlook());
     }
 
     @Override
-    public void computed(EventSession computing, Computed computed) {
-        if (thing() != null) {
-            reckon(thing(), computed);
-        }
+    String teamId(WeakPoints points) {
+        return points.teamId();
     }
 
-    private void reckon(Team team, Computed computed) {
-        computed.snapshot().getTeams().stream().filter(each -> each.getId().equals(team.getId())).findFirst().ifPresent(
-                then -> reckoning.run(monitor -> WeakPoints.of(then, computed.outlook()), this::say, failure -> { }));
-    }
-
-    private void say(WeakPoints points) {
-        if (thing() == null || !points.teamId().equals(thing().getId()) || tree.getTree().isDisposed()) {
-            return;
-        }
-        summary.setText(points.summary());
-        summary.setToolTipText(points.summary());
+    @Override
+    void say(WeakPoints points, Computed computed) {
+        sumUp(points.summary());
         if (points.lines().isEmpty()) {
-            pages.say(TEXTS.text("resilience.noWork"), TEXTS.text("resilience.noWork.plan"));
+            answerPages().say(TEXTS.text("resilience.noWork"), TEXTS.text("resilience.noWork.plan"));
             return;
         }
         tree.getTree().setRedraw(false);
@@ -187,13 +141,7 @@ public final class ResilienceView extends ThingView<Team> {
         }
         tree.getTree().setRedraw(true);
         closing.setText(points.closing().stream().collect(Collectors.joining("\n\n")));
-        pages.showContent(true);
-    }
-
-    @Override
-    public void dispose() {
-        reckoning.stop();
-        super.dispose();
+        answerPages().showContent(true);
     }
 
     private static final class Lines implements ITreeContentProvider {
