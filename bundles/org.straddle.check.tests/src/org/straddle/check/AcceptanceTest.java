@@ -83,7 +83,7 @@ class AcceptanceTest {
             squares-not-occupied  | L markErrorM=8                                                                         | L longitudeDeg=-20.00000001
             operator-in-two-teams | B operators=Ann,Cy / A +days from=1d06:00 until=1d08:00                                | B +days from=1d06:00 until=1d07:00
             same-frequency        | A: S1 10:00-11:00 [Gull 10:20-10:30 @145.950] / B: S2 10:00-11:00 [Gull 10:20-10:30 @145.952] | T2 downlinkMhz=145.9521
-            leg-too-long          | A: S1 10:00-11:00; S2 12:02-13:00                                                      | policies roadSpeedKmh=60.05
+            drive-too-long          | A: S1 10:00-11:00; S2 12:02-13:00                                                      | policies roadSpeedKmh=60.05
             driving-limit         | policies drivingLimitMinutes=130 / A: S2 10:00-11:00                                   | policies roadSpeedKmh=60.05
             peak-low              | policies minimumPeakElevationDeg=20 / A: S1 10:00-11:00 [Tern 10:20-10:30]             | T1 end=10:30:00.5
             """)

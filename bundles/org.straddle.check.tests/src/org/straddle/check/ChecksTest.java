@@ -132,7 +132,7 @@ class ChecksTest {
         policies.setDetourFactor(0);
         policies.setTurnGapMinutes(-5);
         policies.setBreakAfterMinutes(0);
-        assertEquals(List.of(), described(run(event)).stream().filter(text -> text.contains("leg")).toList());
+        assertEquals(List.of(), described(run(event)).stream().filter(text -> text.contains("drive")).toList());
     }
 
     private static Finding of(String rule, Event event) {

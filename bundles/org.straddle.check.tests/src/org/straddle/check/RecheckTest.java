@@ -40,7 +40,7 @@ class RecheckTest {
             +jurisdictions Y squares=JO20 uplinkAllowed=false
             event +demands square=HP94 sharePercent=50
             event +demands square=IP04 sharePercent=70
-            event +legTimes from=S1 to=S2 minutes=70 origin=map
+            event +enteredDrives from=S1 to=S2 minutes=70 origin=map
             plan +bans bird=Auk from=06:00 until=08:00
             policies tooOftenPercent=10
             radio drawsW=100
@@ -75,7 +75,7 @@ class RecheckTest {
 
     /** Edits far from the stops and teams whose findings they change. */
     @ParameterizedTest(name = "{0}")
-    @ValueSource(strings = {"Ban bird=Tern from=06:00 until=22:00", "LegTime minutes=270", "Jurisdiction squares=IP04",
+    @ValueSource(strings = {"Ban bird=Tern from=06:00 until=22:00", "EnteredDrive minutes=270", "Jurisdiction squares=IP04",
         "Operator licenceClass=Full", "KitItem count=0", "policies turnGapMinutes=30", "Base longitudeDeg=-28",
         "event +revisions number=1 facts=0"})
     void seesAnEditFarOff(String edit) {
@@ -128,7 +128,7 @@ class RecheckTest {
 
     private static List<String> described(List<Finding> findings) {
         return findings.stream().map(f -> f.severity() + " " + f.key() + " " + f.facts() + " " + f.when() + " "
-                + f.sentence() + f.mend().map(mend -> " [" + mend + "]").orElse("") + f.accepted().isPresent()).toList();
+                + f.sentence() + f.fix().map(fix -> " [" + fix + "]").orElse("") + f.accepted().isPresent()).toList();
     }
 
     /** Some change of some thing: a value, a reference, one thing more or less, another order. */
@@ -154,7 +154,7 @@ class RecheckTest {
             }
         }
 
-        /** Of each kind as often, so that a single ban or leg time has its share beside all the kit. */
+        /** Of each kind as often, so that a single ban or drive time has its share beside all the kit. */
         private EObject any(List<EObject> all) {
             List<EClass> kinds = all.stream().map(EObject::eClass).distinct().toList();
             EClass kind = kinds.get(random.nextInt(kinds.size()));

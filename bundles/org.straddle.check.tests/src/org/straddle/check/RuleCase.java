@@ -220,21 +220,21 @@ record RuleCase(String rule, LocalDate day, String wrong, String right) {
                 of("ban-broken", "plan +bans team=A square=hp94 / A: L 10:00-11:00 / B: L 12:00-13:00",
                         "plan +bans team=A square=hp94 / B: L 10:00-11:00"),
                 // 48.05 km on the ellipsoid are 62.5 km of road at a factor of 1.3, and 62.5 min at 60 km/h.
-                of("leg-too-long", "A: S1 10:00-11:00; S2 12:02-13:00", "A: S1 10:00-11:00; S2 12:03-13:00"),
-                of("leg-too-long", "A: S1 06:06-07:00", "A: S1 06:07-07:00"),
-                of("leg-too-long", "A: S2 10:00-21:00", "A: S2 10:00-20:50"),
+                of("drive-too-long", "A: S1 10:00-11:00; S2 12:02-13:00", "A: S1 10:00-11:00; S2 12:03-13:00"),
+                of("drive-too-long", "A: S1 06:06-07:00", "A: S1 06:07-07:00"),
+                of("drive-too-long", "A: S2 10:00-21:00", "A: S2 10:00-20:50"),
                 // without bases the team drives from the last stop of one day to the first of the next
-                of("leg-too-long", "A -days +days from=06:00 until=22:00 +days from=1d06:00 until=1d22:00"
+                of("drive-too-long", "A -days +days from=06:00 until=22:00 +days from=1d06:00 until=1d22:00"
                         + " / A: S1 10:00-22:00; S2 1d06:00-1d07:00 / policies roadSpeedKmh=5",
                         "A -days +days from=06:00 until=22:00 +days from=1d06:00 until=1d22:00"
                                 + " / A: S1 10:00-22:00; S2 1d06:00-1d07:00"),
-                of("leg-too-long", "event +legTimes from=S1 to=S2 minutes=70 origin=map / A: S1 10:00-11:00; S2 12:09-13:00",
-                        "event +legTimes from=S1 to=S2 minutes=70 origin=map / A: S1 10:00-11:00; S2 12:10-13:00"),
-                of("leg-too-long", "event +legTimes from=S2 to=S1 minutes=70 / A: S1 10:00-11:00; S2 12:09-13:00",
-                        "event +legTimes from=S2 to=S1 minutes=30 / A: S1 10:00-11:00; S2 11:30-13:00"),
-                of("leg-too-long", "event +legTimes from=Home to=S1 minutes=61 / A: S1 07:00-08:00",
-                        "event +legTimes from=Home to=S1 minutes=60 / A: S1 07:00-08:00"),
-                // twice 62.5 min with 7 min between, and the minute that both legs leave over
+                of("drive-too-long", "event +enteredDrives from=S1 to=S2 minutes=70 origin=map / A: S1 10:00-11:00; S2 12:09-13:00",
+                        "event +enteredDrives from=S1 to=S2 minutes=70 origin=map / A: S1 10:00-11:00; S2 12:10-13:00"),
+                of("drive-too-long", "event +enteredDrives from=S2 to=S1 minutes=70 / A: S1 10:00-11:00; S2 12:09-13:00",
+                        "event +enteredDrives from=S2 to=S1 minutes=30 / A: S1 10:00-11:00; S2 11:30-13:00"),
+                of("drive-too-long", "event +enteredDrives from=Home to=S1 minutes=61 / A: S1 07:00-08:00",
+                        "event +enteredDrives from=Home to=S1 minutes=60 / A: S1 07:00-08:00"),
+                // twice 62.5 min with 7 min between, and the minute that both drives leave over
                 of("break-missing", "A: S1 10:00-11:00; S2 12:03-12:10; S1 13:13-14:00",
                         "A: S1 10:00-11:00; S2 12:03-12:18; S1 13:21-14:00"),
                 of("break-missing", "A: S1 10:00-11:00; S2 12:03-12:10; S1 13:13-14:00",
@@ -263,7 +263,7 @@ record RuleCase(String rule, LocalDate day, String wrong, String right) {
                         "policies leastKeepingPercent=95 computedDriveSpreadPercent=7"
                                 + " / A: S1 10:00-11:00; S2 12:03-13:00 [Tern 12:30-12:40]"),
                 of("drive-not-driven", "A: S1 10:00-11:00; S2 12:03-13:00 [Tern 12:25-12:40]",
-                        "event +legTimes from=S1 to=S2 minutes=62 / A: S1 10:00-11:00; S2 12:03-13:00 [Tern 12:25-12:40]"),
+                        "event +enteredDrives from=S1 to=S2 minutes=62 / A: S1 10:00-11:00; S2 12:03-13:00 [Tern 12:25-12:40]"),
                 of("turn-outside-stop", "A: S1 10:00-11:00 [Tern 10:55-11:01]", "A: S1 10:00-11:00 [Tern 10:55-11:00]"),
                 of("turn-before-set-up", "A: S1 10:00-11:00 [Tern 10:14-10:25]",
                         "A: S1 10:00-11:00 [Tern 10:15-10:25]"),

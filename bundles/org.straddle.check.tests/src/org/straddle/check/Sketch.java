@@ -223,7 +223,7 @@ final class Sketch {
             case "event" -> event;
             case "plan" -> event.getPlan();
             case "policies" -> event.getPolicies();
-            case "LegTime" -> event.getLegTimes().get(0);
+            case "EnteredDrive" -> event.getEnteredDrives().get(0);
             default -> {
                 if (!named.containsKey(name)) {
                     throw new IllegalArgumentException("Nothing is named " + name);

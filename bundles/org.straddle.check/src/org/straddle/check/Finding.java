@@ -17,12 +17,12 @@ import org.straddle.words.Language;
  * @param severity how much it weighs
  * @param says     what is wrong, as facts; the sentence is made of them when it is read
  * @param objects  what it is about, the most telling first
- * @param mend     a change that would settle it
+ * @param fix     a change that would settle it
  * @param when     when in the event it bites; empty for things that hold all along
  * @param facts    digest of the facts under it: when they change, somebody must accept it again
  * @param accepted the coordinator's acceptance of exactly these facts
  */
-public record Finding(String rule, Severity severity, Statement says, List<Identified> objects, Optional<Mend> mend,
+public record Finding(String rule, Severity severity, Statement says, List<Identified> objects, Optional<Fix> fix,
         Optional<Instant> when, String facts, Optional<Acceptance> accepted) {
 
     public Finding {
@@ -47,37 +47,37 @@ public record Finding(String rule, Severity severity, Statement says, List<Ident
 
     /** The same with times said in a zone. */
     public Finding in(ZoneId zone) {
-        return new Finding(rule, severity, says.in(zone), objects, mend, when, facts, accepted);
+        return new Finding(rule, severity, says.in(zone), objects, fix, when, facts, accepted);
     }
 
     /** The same at a time of the event. */
     public Finding at(Instant instant) {
-        return new Finding(rule, severity, says, objects, mend, Optional.of(instant), facts, accepted);
+        return new Finding(rule, severity, says, objects, fix, Optional.of(instant), facts, accepted);
     }
 
     /** The same with a change that settles it. */
-    public Finding mendedBy(Mend offered) {
+    public Finding fixedBy(Fix offered) {
         return new Finding(rule, severity, says, objects, Optional.of(offered), when, facts, accepted);
     }
 
     /** The same with another weight, which is a fact of its own: accepting a warning does not accept a blocker. */
     public Finding weighing(Severity other) {
-        return new Finding(rule, other, says, objects, mend, when, Digest.of(facts, other), accepted);
+        return new Finding(rule, other, says, objects, fix, when, Digest.of(facts, other), accepted);
     }
 
     /** The same resting on facts that the sentence does not show. */
     public Finding restingOn(Object... more) {
-        return new Finding(rule, severity, says, objects, mend, when, Digest.of(facts, more), accepted);
+        return new Finding(rule, severity, says, objects, fix, when, Digest.of(facts, more), accepted);
     }
 
     /** The same about the same things in another copy of the event. */
     public Finding about(List<Identified> others) {
-        return new Finding(rule, severity, says, others, mend, when, facts, accepted);
+        return new Finding(rule, severity, says, others, fix, when, facts, accepted);
     }
 
     /** The same, accepted by the coordinator. */
     public Finding acceptedBy(Acceptance acceptance) {
-        return new Finding(rule, severity, says, objects, mend, when, facts, Optional.of(acceptance));
+        return new Finding(rule, severity, says, objects, fix, when, facts, Optional.of(acceptance));
     }
 
     /** The rule and the ids of the objects in a fixed order: the same for the same trouble after every edit. */

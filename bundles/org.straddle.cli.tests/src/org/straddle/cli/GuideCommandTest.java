@@ -22,22 +22,22 @@ class GuideCommandTest {
 
     @Test
     void aPageIsWrappedTo80Columns() {
-        assertEquals(0, run("guide", "leg-too-long"));
+        assertEquals(0, run("guide", "drive-too-long"));
         Guide.HEADINGS.forEach(heading -> assertTrue(out.toString().contains(heading), heading));
         assertTrue(out.toString().lines().allMatch(line -> line.length() <= 80), out::toString);
     }
 
     @Test
     void aPageNamesTheRulesNextToIt() {
-        assertEquals(0, run("guide", "leg-too-long"));
+        assertEquals(0, run("guide", "drive-too-long"));
         String after = out.toString().substring(out.toString().indexOf(Guide.SEE_ALSO));
         assertTrue(after.contains("driving-limit: A team does not drive too long in a day"), after);
     }
 
     @Test
     void anUnknownRuleNamesTheNearest() {
-        assertEquals(2, run("guide", "leg-to-long"));
-        assertTrue(err.toString().contains("leg-too-long"), err::toString);
+        assertEquals(2, run("guide", "drive-to-long"));
+        assertTrue(err.toString().contains("drive-too-long"), err::toString);
     }
 
     private int run(String... arguments) {

@@ -63,7 +63,7 @@ class MainJobTest {
         Console check = Console.run("check", draft, "--format", "csv", "--severity", "BLOCKER");
         assertEquals(1, check.code());
         List<String> rules = check.out().lines().skip(1).map(line -> line.split(",")[1]).toList();
-        for (String rule : List.of("same-site", "same-square", "one-channel", "turns-too-close", "leg-too-long",
+        for (String rule : List.of("same-site", "same-square", "one-channel", "turns-too-close", "drive-too-long",
                 "turn-below-mask", "turn-outside-stop")) {
             assertTrue(rules.contains(rule), rule + " not among " + new TreeSet<>(rules));
         }

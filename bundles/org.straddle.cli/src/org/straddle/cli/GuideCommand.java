@@ -15,7 +15,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** {@code guide [RULE]}: what a finding means and how to mend it. */
+/** {@code guide [RULE]}: what a finding means and how to fix it. */
 @Command(name = "guide")
 final class GuideCommand implements Callable<Integer> {
 

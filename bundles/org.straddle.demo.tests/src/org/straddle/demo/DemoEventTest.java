@@ -184,7 +184,7 @@ class DemoEventTest {
     @Test
     void theDraftMakesEveryMistakeAPlanCan() {
         Set<String> expected = new TreeSet<>(Set.of("same-site", "same-square", "one-channel", "same-frequency",
-                "stops-overlap", "stop-outside-day", "leg-too-long", "driving-limit", "turn-outside-stop",
+                "stops-overlap", "stop-outside-day", "drive-too-long", "driving-limit", "turn-outside-stop",
                 "turn-before-set-up", "turn-after-take-down", "turn-without-pass", "turn-below-mask",
                 "turns-too-close", "turn-short", "peak-low", "bird-not-working", "bird-off", "bird-never-worked",
                 "elements-too-old", "survey-missing", "survey-old", "permission-lapsed", "review-missing",

@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.straddle.check.Finding;
-import org.straddle.check.Mend;
+import org.straddle.check.Fix;
 import org.straddle.check.run.Checks;
 import org.straddle.demo.DemoEvent;
 import org.straddle.outlook.Outlook;
@@ -59,11 +59,11 @@ class GuideExamplesTest {
     }
 
     @Test
-    void whatMendsAFindingOfTheDemoIsQuoted() {
+    void whatFixesAFindingOfTheDemoIsQuoted() {
         List<String> missing = new ArrayList<>();
         for (GuidePage page : Guide.index()) {
             List<String> quoted = Sources.quoted(text(page, "How to fix it"));
-            found.getOrDefault(page.rule(), List.of()).stream().flatMap(finding -> finding.mend().stream()).map(Mend::label)
+            found.getOrDefault(page.rule(), List.of()).stream().flatMap(finding -> finding.fix().stream()).map(Fix::label)
                     .filter(label -> quoted.stream().noneMatch(words -> label.matches(pattern(words))))
                     .forEach(label -> missing.add(page.rule() + ": " + label));
         }

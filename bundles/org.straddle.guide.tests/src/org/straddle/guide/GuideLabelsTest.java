@@ -19,26 +19,26 @@ class GuideLabelsTest {
 
     private static final Pattern DECLARED = Pattern.compile("(?:label|name)=\"([^\"]+)\"");
 
-    private final MendLabels mends = new MendLabels();
+    private final FixLabels fixes = new FixLabels();
 
     @Test
     void everyLabelIsOneOfTheProgram() {
         Set<String> shown = shown();
         List<String> unknown = new ArrayList<>();
         for (GuidePage page : Guide.index()) {
-            Sources.quoted(toMend(page)).stream()
-                    .filter(label -> !shown.contains(plain(label)) && !mends.canMake(page.rule(), label))
+            Sources.quoted(toFix(page)).stream()
+                    .filter(label -> !shown.contains(plain(label)) && !fixes.canMake(page.rule(), label))
                     .forEach(label -> unknown.add(page.rule() + ": " + label));
         }
         assertEquals(List.of(), unknown);
     }
 
     @Test
-    void aPageQuotesAMendIfAndOnlyIfItsRuleOffersOne() {
+    void aPageQuotesAFixIfAndOnlyIfItsRuleOffersOne() {
         List<String> wrong = new ArrayList<>();
         for (GuidePage page : Guide.index()) {
-            boolean quotes = Sources.quoted(toMend(page)).stream().anyMatch(label -> mends.canMake(page.rule(), label));
-            if (quotes != mends.isMended(page.rule())) {
+            boolean quotes = Sources.quoted(toFix(page)).stream().anyMatch(label -> fixes.canMake(page.rule(), label));
+            if (quotes != fixes.isFixed(page.rule())) {
                 wrong.add(page.rule());
             }
         }
@@ -46,15 +46,15 @@ class GuideLabelsTest {
     }
 
     @Test
-    void wordsOfNoMendAreNoLabel() {
-        assertTrue(mends.canMake("turn-outside-stop", "Trim the turn to the stop"));
-        assertTrue(mends.canMake("same-frequency", "Agree on … MHz for …"));
-        assertFalse(mends.canMake("turn-outside-stop", "Trim the turn to the pass"));
-        assertFalse(mends.canMake("same-frequency", "Agree on … kHz for …"));
-        assertFalse(mends.canMake("stop-short", "Remove the turn of … on …"));
+    void wordsOfNoFixAreNoLabel() {
+        assertTrue(fixes.canMake("turn-outside-stop", "Trim the turn to the stop"));
+        assertTrue(fixes.canMake("same-frequency", "Agree on … MHz for …"));
+        assertFalse(fixes.canMake("turn-outside-stop", "Trim the turn to the pass"));
+        assertFalse(fixes.canMake("same-frequency", "Agree on … kHz for …"));
+        assertFalse(fixes.canMake("stop-short", "Remove the turn of … on …"));
     }
 
-    private static String toMend(GuidePage page) {
+    private static String toFix(GuidePage page) {
         return page.sections().get(Guide.HEADINGS.indexOf("How to fix it")).text();
     }
 

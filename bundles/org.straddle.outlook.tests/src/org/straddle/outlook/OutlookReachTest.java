@@ -189,7 +189,7 @@ class OutlookReachTest {
         assertThrows(IllegalArgumentException.class, () -> outlook.reach().views(site, bird, region));
     }
 
-    /** A figure of eight is mended, a sliver keeps one place, a square that is none is told. */
+    /** A figure of eight is fixed, a sliver keeps one place, a square that is none is told. */
     @Test
     void oddShapes() {
         Region eight = region(10, "POLYGON((-20 64, -16 66, -16 64, -20 66, -20 64))");

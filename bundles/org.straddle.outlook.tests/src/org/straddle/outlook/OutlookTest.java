@@ -289,11 +289,11 @@ class OutlookTest {
 
     /** Wellington to Salamanca, 19 959 679.267 m: the example of the GeographicLib documentation (from memory). */
     @Test
-    void aLegFollowsTheEllipsoid() {
+    void aDriveFollowsTheEllipsoid() {
         World world = new World();
         world.event.getPolicies().setDetourFactor(1);
-        Leg leg = world.outlook().leg(new GeoPosition(-41.32, 174.81), new GeoPosition(40.96, -5.50));
-        assertEquals(19959.679267, leg.roadKm(), 1e-5);
+        Road road = world.outlook().road(new GeoPosition(-41.32, 174.81), new GeoPosition(40.96, -5.50));
+        assertEquals(19959.679267, road.roadKm(), 1e-5);
     }
 
     /** The speed is set so that the drive takes as long as wanted. */
@@ -303,12 +303,12 @@ class OutlookTest {
         World world = new World();
         GeoPosition from = new GeoPosition(42, -72);
         GeoPosition to = minutes == 0 ? from : new GeoPosition(43, -72);
-        double roadKm = world.outlook().leg(from, to).roadKm();
+        double roadKm = world.outlook().road(from, to).roadKm();
         world.event.getPolicies().setRoadSpeedKmh(minutes == 0 ? 60 : roadKm / minutes * 60);
-        Leg leg = world.outlook().leg(from, to);
-        assertEquals(Duration.ofSeconds(Math.round(minutes * 60)), leg.driving());
-        assertEquals(Duration.ofMinutes(15L * breaks), leg.breaks());
-        assertEquals(leg.driving().plus(leg.breaks()), leg.total());
+        Road road = world.outlook().road(from, to);
+        assertEquals(Duration.ofSeconds(Math.round(minutes * 60)), road.driving());
+        assertEquals(Duration.ofMinutes(15L * breaks), road.breaks());
+        assertEquals(road.driving().plus(road.breaks()), road.total());
     }
 
     /** The project's reference values for R95 and margin, the smaller of independent and common error. */

@@ -5,15 +5,15 @@ import java.time.Duration;
 import org.hipparchus.special.Erf;
 
 /**
- * How long a drive may take: breaks, and a time at the wheel that is normally distributed about that of the leg.
+ * How long a drive may take: breaks, and a time at the wheel that is normally distributed about that of the drive.
  *
  * @param spread standard deviation of the time at the wheel over that time
  */
-public record DriveTime(Leg leg, double spread) {
+public record DriveTime(Road road, double spread) {
 
     /** Somebody who knows a drive is surer of it. */
-    public static DriveTime of(Leg leg, HoldFigures figures) {
-        return new DriveTime(leg, leg.isEntered() ? figures.knownSpread() : figures.computedSpread());
+    public static DriveTime of(Road road, HoldFigures figures) {
+        return new DriveTime(road, road.isEntered() ? figures.knownSpread() : figures.computedSpread());
     }
 
     /** How much longer than its usual time a drive is planned for each part of spread: the quantile of the normal distribution. */
@@ -23,17 +23,17 @@ public record DriveTime(Leg leg, double spread) {
 
     /** Usual time with breaks. */
     public Duration usual() {
-        return leg.total();
+        return road.total();
     }
 
     /** Standard deviation. */
     public Duration deviation() {
-        return Duration.ofSeconds(Math.round(leg.driving().toSeconds() * spread));
+        return Duration.ofSeconds(Math.round(road.driving().toSeconds() * spread));
     }
 
     /** The time within which it is done with the probability that the event's policy asks for, breaks included. */
     public Duration planned(HoldFigures figures) {
         return usual().plusSeconds(
-                (long) Math.ceil(leg.driving().toSeconds() * spread * deviations(figures.driveSureness())));
+                (long) Math.ceil(road.driving().toSeconds() * spread * deviations(figures.driveSureness())));
     }
 }

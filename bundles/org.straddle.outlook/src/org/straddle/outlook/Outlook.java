@@ -35,7 +35,7 @@ import org.straddle.model.BirdState;
 import org.straddle.model.Event;
 import org.straddle.model.Identified;
 import org.straddle.model.Jurisdiction;
-import org.straddle.model.LegTime;
+import org.straddle.model.EnteredDrive;
 import org.straddle.model.Region;
 import org.straddle.model.Site;
 import org.straddle.model.Versions;
@@ -107,7 +107,7 @@ public final class Outlook {
     private volatile List<SitePass> passes;
     private final Reach reach;
     private final Map<Jurisdiction, Ground> jurisdictions;
-    private final EnteredLegs enteredLegs;
+    private final EnteredDrives enteredDrives;
     private final Map<Site, SortedSet<Square>> squares = new ConcurrentHashMap<>();
     private final Map<Site, List<Jurisdiction>> jurisdictionsOf = new ConcurrentHashMap<>();
     private final Map<Footprint, List<Window>> aboveZero;
@@ -139,7 +139,7 @@ public final class Outlook {
         this.found = knownSpan.isEmpty() ? Map.of() : toWalk ? null : finder.find(viewpoints, elements, progress);
         this.reach = Reach.of(this, readRegions());
         this.jurisdictions = readJurisdictions();
-        this.enteredLegs = EnteredLegs.of(event);
+        this.enteredDrives = EnteredDrives.of(event);
         this.aboveZero = before != null && before.conditions().equals(conditions())
                 && before.aboveZero.size() < MOST_FOOTPRINTS ? before.aboveZero : new ConcurrentHashMap<>();
     }
@@ -469,33 +469,33 @@ public final class Outlook {
      * An estimate of a drive: the shortest way on the ellipsoid times the detour factor at the road speed,
      * and a break after every full stretch of driving that is followed by more driving.
      */
-    public Leg leg(GeoPosition from, GeoPosition to) {
+    public Road road(GeoPosition from, GeoPosition to) {
         double roadKm = Geodesic.distanceM(from, to) / 1000 * policies.detourFactor();
         Duration driving = Duration.ofSeconds(Math.round(roadKm / policies.roadSpeedKmh() * 3600));
-        return new Leg(roadKm, driving, breaks(driving));
+        return new Road(roadKm, driving, breaks(driving));
     }
 
     /**
      * The drive between two places of the event, each a site or a base: as somebody entered it for this pair, in
      * whichever direction, else an estimate. Empty when one has no position.
      */
-    public Optional<Leg> leg(Identified from, Identified to) {
+    public Optional<Road> road(Identified from, Identified to) {
         Optional<GeoPosition> here = whereIs(from);
         Optional<GeoPosition> there = whereIs(to);
         if (here.isEmpty() || there.isEmpty()) {
             return Optional.empty();
         }
-        Leg estimate = leg(here.get(), there.get());
-        return Optional.of(enteredLegs.between(from, to).map(entered -> entered(entered, estimate)).orElse(estimate));
+        Road estimate = road(here.get(), there.get());
+        return Optional.of(enteredDrives.between(from, to).map(entered -> entered(entered, estimate)).orElse(estimate));
     }
 
-    private Leg entered(LegTime entered, Leg estimate) {
+    private Road entered(EnteredDrive entered, Road estimate) {
         Duration driving = Duration.ofSeconds(Math.round(entered.getMinutes() * 60));
         double roadKm = entered.getRoadKm() > 0 && Double.isFinite(entered.getRoadKm()) ? entered.getRoadKm()
                 : estimate.roadKm();
         String origin = entered.getOrigin() == null || entered.getOrigin().isBlank() ? "entered"
                 : entered.getOrigin().strip();
-        return new Leg(roadKm, driving, breaks(driving), origin);
+        return new Road(roadKm, driving, breaks(driving), origin);
     }
 
     private Duration breaks(Duration driving) {

@@ -11,7 +11,7 @@ import org.straddle.sky.Window;
  * The figures of the event's policies as they are to be used: those that most of the program needs. Their ranges stand in
  * the model, and {@link Figures} reads them.
  *
- * @param roadSpeedKmh            average speed of a leg, above 0
+ * @param roadSpeedKmh            average speed of a drive, above 0
  * @param detourFactor            road length over the shortest way, at least 1
  * @param turnGap                 least time between two turns of a team
  * @param setUp                   from arrival until the station can work

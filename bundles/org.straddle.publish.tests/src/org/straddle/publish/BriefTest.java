@@ -20,12 +20,12 @@ import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
 import org.straddle.model.Identified;
-import org.straddle.model.LegTime;
+import org.straddle.model.EnteredDrive;
 import org.straddle.model.Stop;
 import org.straddle.model.StraddleFactory;
 import org.straddle.model.Turn;
 import org.straddle.model.Verdict;
-import org.straddle.outlook.Leg;
+import org.straddle.outlook.Road;
 import org.straddle.outlook.Outlook;
 import org.straddle.sky.Pass;
 import org.straddle.sky.PassError;
@@ -105,8 +105,8 @@ class BriefTest {
         sketch.stop(sketch.first, sketch.corner, "20T09:00", "20T11:00");
         sketch.stop(sketch.first, sketch.line, "20T15:00", "20T16:30");
         Outlook outlook = sketch.outlook();
-        Leg out = outlook.leg(outlook.position(sketch.base), outlook.position(sketch.corner));
-        Leg on = outlook.leg(outlook.position(sketch.corner), outlook.position(sketch.line));
+        Road out = outlook.road(outlook.position(sketch.base), outlook.position(sketch.corner));
+        Road on = outlook.road(outlook.position(sketch.corner), outlook.position(sketch.line));
         String text = sketch.sheet("brief-team-1.txt");
         assertInOrder(text, "FRIDAY 20 JUNE 2031", "Start: Selfoss, not before 07:00 UTC, 07:00 local",
                 "DRIVE Selfoss to Knot Corner: about " + Math.round(out.roadKm()) + " km, " + minutes(out)
@@ -119,14 +119,14 @@ class BriefTest {
                 "SATURDAY 21 JUNE 2031", "No stop is planned on this day.");
     }
 
-    private static long minutes(Leg leg) {
-        return Math.round(leg.total().toSeconds() / 60.0);
+    private static long minutes(Road road) {
+        return Math.round(road.total().toSeconds() / 60.0);
     }
 
     /** Four of five drives take less than 0.8416 deviations (table of the normal distribution) of 15 % more than usual. */
-    private static String at(String arrival, Leg leg) {
-        long moreS = (long) Math.ceil(leg.driving().toSeconds() * 0.15 * 0.8416);
-        return Sketch.june(arrival).minus(leg.total()).minusSeconds(moreS).plusSeconds(30).truncatedTo(ChronoUnit.MINUTES).toString()
+    private static String at(String arrival, Road road) {
+        long moreS = (long) Math.ceil(road.driving().toSeconds() * 0.15 * 0.8416);
+        return Sketch.june(arrival).minus(road.total()).minusSeconds(moreS).plusSeconds(30).truncatedTo(ChronoUnit.MINUTES).toString()
                 .substring(11, 16);
     }
 
@@ -141,13 +141,13 @@ class BriefTest {
 
     @Test
     void aDriveThatSomebodyKnowsIsToldWithWhereItIsKnownFrom() {
-        LegTime known = StraddleFactory.eINSTANCE.createLegTime();
+        EnteredDrive known = StraddleFactory.eINSTANCE.createEnteredDrive();
         known.setFrom(sketch.corner);
         known.setTo(sketch.base);
         known.setMinutes(47);
         known.setRoadKm(51);
         known.setOrigin("driven in May");
-        sketch.event.getLegTimes().add(known);
+        sketch.event.getEnteredDrives().add(known);
         sketch.stop(sketch.first, sketch.corner, "20T09:00", "20T11:00");
         assertInOrder(sketch.sheet("brief-team-1.txt"), "Selfoss to Knot Corner: about 51 km, 47 min (driven in May). Leave by 08:10",
                 "Knot Corner to Selfoss: about 51 km, 47 min (driven in May); there about 11:47 UTC");

@@ -14,7 +14,7 @@ import org.straddle.model.Stop;
 import org.straddle.model.TeamDay;
 import org.straddle.outlook.DriveTime;
 import org.straddle.outlook.HoldFigures;
-import org.straddle.outlook.Leg;
+import org.straddle.outlook.Road;
 import org.straddle.outlook.Outlook;
 import org.straddle.words.Catalogue;
 
@@ -32,7 +32,7 @@ public record BriefDay(String title, String start, List<BriefStop> stops, Option
     private static final Catalogue TEXTS = Catalogue.of(BriefDay.class);
 
     /**
-     * A leg in words.
+     * A drive in words.
      *
      * @param text from, to, km and minutes
      * @param leaveBy latest start to arrive as planned; empty on the way back
@@ -96,16 +96,16 @@ public record BriefDay(String title, String start, List<BriefStop> stops, Option
         }
 
         private Optional<Drive> driveTo(Identified from, Site to, String name, Instant arrival) {
-            return outlook.leg(from, to).map(leg -> driveTo(leg, name, arrival));
+            return outlook.road(from, to).map(road -> driveTo(road, name, arrival));
         }
 
-        private Drive driveTo(Leg leg, String name, Instant arrival) {
-            Instant latest = arrival.minus(leg.total());
+        private Drive driveTo(Road road, String name, Instant arrival) {
+            Instant latest = arrival.minus(road.total());
             boolean late = free != null && latest.isBefore(free);
             // So early that most drives are done in time, but not before the team can leave.
-            Instant planned = arrival.minus(DriveTime.of(leg, figures()).planned(figures()));
+            Instant planned = arrival.minus(DriveTime.of(road, figures()).planned(figures()));
             Instant leaveBy = late ? latest : free != null && planned.isBefore(free) ? free : planned;
-            return new Drive(words(leg, name), Optional.of(clock.minute(leaveBy, date)), late
+            return new Drive(words(road, name), Optional.of(clock.minute(leaveBy, date)), late
                     ? TEXTS.text("briefDay.driveTakesAbout", "minutes", minutes(Duration.between(latest, free)))
                     : "");
         }
@@ -115,11 +115,11 @@ public record BriefDay(String title, String start, List<BriefStop> stops, Option
         }
 
         private Optional<Drive> driveBack(Base end) {
-            return here.flatMap(from -> outlook.leg(from, end)).map(leg -> {
-                Instant back = free.plus(leg.total());
+            return here.flatMap(from -> outlook.road(from, end)).map(road -> {
+                Instant back = free.plus(road.total());
                 Instant until = day.frame().map(TeamDay::getUntil).orElse(null);
                 boolean late = until != null && back.isAfter(until);
-                return new Drive(TEXTS.text("briefDay.thereAboutUtc", "words", words(leg, name(end)),
+                return new Drive(TEXTS.text("briefDay.thereAboutUtc", "words", words(road, name(end)),
                         "utc", clock.minute(back, date).utc(),
                         "local", clock.minute(back, date).local()), Optional.empty(), late
                                 ? TEXTS.text("briefDay.aboutAfterDay",
@@ -127,12 +127,12 @@ public record BriefDay(String title, String start, List<BriefStop> stops, Option
             });
         }
 
-        private String words(Leg leg, String to) {
-            return TEXTS.text("briefDay.aboutKm", "hereName", hereName, "to", to, "roadKm", Math.round(leg.roadKm()),
-                    "minutes", minutes(leg.total()),
-                    "origin", leg.isEntered() ? " (" + Line.of(leg.origin()) + ")" : "",
-                    "minutes2", leg.breaks().isZero() ? "" : TEXTS.text("briefDay.breaks",
-                    "minutes", minutes(leg.breaks())));
+        private String words(Road road, String to) {
+            return TEXTS.text("briefDay.aboutKm", "hereName", hereName, "to", to, "roadKm", Math.round(road.roadKm()),
+                    "minutes", minutes(road.total()),
+                    "origin", road.isEntered() ? " (" + Line.of(road.origin()) + ")" : "",
+                    "minutes2", road.breaks().isZero() ? "" : TEXTS.text("briefDay.breaks",
+                    "minutes", minutes(road.breaks())));
         }
 
         private String startWords(Optional<Base> start) {

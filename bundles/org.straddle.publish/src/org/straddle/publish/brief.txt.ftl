@@ -133,9 +133,9 @@ ${text("text.brief.split")}
 ${brief.deference()}
 ${text("brief.drives")}
 ${text("brief.elements")}
-<#macro drive leg>
-${text("text.drive", "drive", leg.text())}<#if leg.leaveBy().isPresent()> ${text("text.drive.leaveBy", "utc", leg.leaveBy().get().utc(), "local", leg.leaveBy().get().local())}</#if>
-<#if leg.trouble()?has_content>
-! ${leg.trouble()}
+<#macro drive drive>
+${text("text.drive", "drive", drive.text())}<#if drive.leaveBy().isPresent()> ${text("text.drive.leaveBy", "utc", drive.leaveBy().get().utc(), "local", drive.leaveBy().get().local())}</#if>
+<#if drive.trouble()?has_content>
+! ${drive.trouble()}
 </#if>
 </#macro>

@@ -71,7 +71,7 @@ class ElementSetTest {
         assertTrue(e.getMessage().contains("Tern-1 (demo)") && e.getMessage().contains("340000"), e.getMessage());
     }
 
-    /** Each fault with the words that name it. A fault that the checksum would hide comes with a mended checksum. */
+    /** Each fault with the words that name it. A fault that the checksum would hide comes with a fixed checksum. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
         "1 00005U 58002B   00179.78495062  .00000023  00000-0  28098-4 0  4754 | Line 1: the checksum in column 69 is 4",
@@ -86,8 +86,8 @@ class ElementSetTest {
         "2 00005  34.2682 348.7242 1859667 331.7664  19.3264 10.82419157413667 | does not begin with 1"})
     void refusesLine1(String line, String words) {
         String text = line.strip();
-        String mended = text.length() == 68 && !words.contains("68") ? text + TleNotation.checksum(text + "0") : text;
-        ElementSetException e = assertThrows(ElementSetException.class, () -> ElementSet.ofTle("", mended, TWO));
+        String fixed = text.length() == 68 && !words.contains("68") ? text + TleNotation.checksum(text + "0") : text;
+        ElementSetException e = assertThrows(ElementSetException.class, () -> ElementSet.ofTle("", fixed, TWO));
         assertTrue(e.getMessage().contains(words), e.getMessage());
     }
 

@@ -67,8 +67,8 @@ class DamagedFolderTest {
 
     @Test
     void newerFormatIsRefusedWithAClearWord() throws IOException {
-        write(SITE, text(SITE).replace("urn:straddle:model:3", "urn:straddle:model:4"));
-        EventFolderException e = refused(SITE, lineOf(SITE, "<squares>") - 1, "written by a newer Straddle, format 4; this one reads up to 3");
+        write(SITE, text(SITE).replace("urn:straddle:model:4", "urn:straddle:model:5"));
+        EventFolderException e = refused(SITE, lineOf(SITE, "<squares>") - 1, "written by a newer Straddle, format 5; this one reads up to 4");
         assertTrue(e.whatToDo().contains("at least as new"));
     }
 

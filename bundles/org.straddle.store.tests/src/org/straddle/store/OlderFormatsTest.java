@@ -18,9 +18,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.straddle.model.Base;
+import org.straddle.model.EnteredDrive;
+import org.straddle.model.StraddlePackage;
 import org.straddle.model.StraddlePackage.Literals;
 
-/** The demo event as earlier releases wrote it, in {@code data/format-1} (two acceptances) and {@code data/format-2} (one). */
+/** The demo event as earlier releases wrote it, in {@code data/format-1} (two acceptances), {@code data/format-2}
+ * (one) and {@code data/format-3} (one, and the time of a drive). */
 class OlderFormatsTest {
 
     /** Tests run in the folder of their bundle. */
@@ -75,6 +79,38 @@ class OlderFormatsTest {
             assertTrue(migration.sentence().contains("0.12") && migration.sentence().contains("format 2"),
                     migration.sentence());
         }
+    }
+
+    /** What was called otherwise is carried over under its name of today. */
+    @Test
+    void theThirdOpensWithItsTimesOfDrives() throws Exception {
+        copy(3);
+        try (EventFolder opened = EventFolder.open(folder)) {
+            assertEquals(List.of(3, 8, 20, 6), sizes(opened));
+            EnteredDrive drive = opened.event().getEnteredDrives().get(0);
+            assertEquals(74, drive.getMinutes());
+            assertEquals("Borgarnes", ((Base) drive.getTo()).getName());
+            Migration migration = opened.migration().orElseThrow();
+            assertEquals(3, migration.from());
+            assertEquals(1, migration.lost().size());
+            assertEquals(List.of(), opened.event().getAcceptances());
+            assertEquals(List.of(), migration.repeats());
+            opened.save();
+        }
+        try (EventFolder opened = EventFolder.openReadOnly(folder)) {
+            assertEquals(74, opened.event().getEnteredDrives().get(0).getMinutes());
+        }
+        assertFalse(content().get("event.straddle").contains("legTimes"));
+    }
+
+    /** A file of today that holds a name of then is refused. */
+    @Test
+    void todaysFilesMayNotHoldANameOfThen() throws Exception {
+        copy(3);
+        Path file = folder.resolve("event.straddle");
+        Files.writeString(file, Files.readString(file).replace("urn:straddle:model:3", StraddlePackage.eNS_URI));
+        EventFolderException refused = assertThrows(EventFolderException.class, () -> EventFolder.openReadOnly(folder));
+        assertTrue(refused.getMessage().contains("legTimes"), refused.getMessage());
     }
 
     /** What a crash of an older Straddle left is carried over like what was saved. */
@@ -136,13 +172,15 @@ class OlderFormatsTest {
         copy(2);
         Path file = folder.resolve("event.straddle");
         Files.writeString(file, Files.readString(file).replace("urn:straddle:model:2", "urn:straddle:model:3"));
+        assertThrows(EventFolderException.class, () -> EventFolder.openReadOnly(folder), "nor those of format 3");
+        Files.writeString(file, Files.readString(file).replace("urn:straddle:model:3", StraddlePackage.eNS_URI));
         EventFolderException refused = assertThrows(EventFolderException.class, () -> EventFolder.openReadOnly(folder));
         assertTrue(refused.getMessage().contains("repeatWorths"), refused.getMessage());
         assertTrue(refused.line() > 0, refused.getMessage());
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {1, 2})
+    @ValueSource(ints = {1, 2, 3})
     void toLookAtItChangesNothingOnTheDisk(int format) throws Exception {
         copy(format);
         Map<String, String> before = content();
@@ -153,7 +191,7 @@ class OlderFormatsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {1, 2})
+    @ValueSource(ints = {1, 2, 3})
     void isOfTheFormatOfTodayAfterASave(int format) throws Exception {
         copy(format);
         try (EventFolder opened = EventFolder.open(folder)) {

@@ -42,6 +42,9 @@ final class EventResource extends XMIResourceImpl {
     /** Features of an older format that are left out. */
     private Set<String> retired = Set.of();
 
+    /** Names of features in an older format, and those of today. */
+    private Map<String, String> renamed = Map.of();
+
     /** What a file of these objects holds, while nothing among them changed; null when that is not known. */
     private byte[] known;
 
@@ -56,6 +59,7 @@ final class EventResource extends XMIResourceImpl {
     void read(byte[] bytes) throws EventFolderException {
         setIntrinsicIDToEObjectMap(new HashMap<>());
         retired = Migration.retired(bytes);
+        renamed = Migration.renamed(bytes);
         try {
             load(new ByteArrayInputStream(bytes), Map.of());
         } catch (Refusal e) {
@@ -118,16 +122,18 @@ final class EventResource extends XMIResourceImpl {
 
     @Override
     protected XMLLoad createXMLLoad() {
-        return new Loading(createXMLHelper(), retired);
+        return new Loading(createXMLHelper(), retired, renamed);
     }
 
     private static final class Loading extends XMILoadImpl {
 
         private final Set<String> retired;
+        private final Map<String, String> renamed;
 
-        Loading(XMLHelper helper, Set<String> retired) {
+        Loading(XMLHelper helper, Set<String> retired, Map<String, String> renamed) {
             super(helper);
             this.retired = retired;
+            this.renamed = renamed;
         }
 
         @Override
@@ -141,6 +147,11 @@ final class EventResource extends XMIResourceImpl {
                 @Override
                 public void error(XMIException e) {
                     throw new Refusal(e);
+                }
+
+                @Override
+                protected void handleFeature(String prefix, String name) {
+                    super.handleFeature(prefix, renamed.getOrDefault(name, name));
                 }
 
                 @Override

@@ -2,6 +2,7 @@ package org.straddle.store;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -17,9 +18,9 @@ import org.straddle.words.Catalogue;
 
 /**
  * What became of an event that an older Straddle wrote. It is read into objects of today; on the disk it stays as it is
- * until somebody saves. Format 1 holds acceptances against a sentence, format 2 against facts that rules state otherwise
- * today: neither can be carried over, so somebody looks again. Formats 1 and 2 say what repeated passes from a square are
- * worth; format 3 counts expected chasers.
+ * until somebody saves. Format 1 holds acceptances against a sentence, formats 2 and 3 against facts that are stated
+ * otherwise today: none can be carried over, so somebody looks again. Formats 1 and 2 say what repeated passes from a
+ * square are worth; format 3 counts expected chasers. Up to format 3, times of drives stand under another name.
  *
  * @param from     format of the event's own file
  * @param lost     the findings whose acceptances could not be carried over, as {@code rule id id …}
@@ -29,8 +30,10 @@ import org.straddle.words.Catalogue;
 public record Migration(int from, List<String> lost, List<String> repeats, List<EAttribute> figures) {
 
     private static final Catalogue TEXTS = Catalogue.of(Migration.class);
-    /** Apart from what is retired, their things have the same names and features as those of today, and fewer of them. */
-    private static final List<String> OLDER = List.of("urn:straddle:model:1", "urn:straddle:model:2");
+    /** Apart from what is retired or renamed, their things and features are called as today, and there are fewer of them. */
+    private static final List<String> OLDER = List.of("urn:straddle:model:1", "urn:straddle:model:2", "urn:straddle:model:3");
+    private static final int LAST_WITH_REPEAT_WORTHS = 2;
+    private static final Map<String, String> RENAMED = Map.of("legTimes", "enteredDrives");
     private static final Pattern IS_OLDER = Pattern.compile("xmlns(?::\\w+)?\\s*=\\s*[\"']("
             + String.join("|", OLDER) + ")[\"']");
     private static final String REPEAT_WORTHS = "repeatWorths";
@@ -49,7 +52,12 @@ public record Migration(int from, List<String> lost, List<String> repeats, List<
 
     /** Features that a file may hold because it is old, and that are left out. */
     static Set<String> retired(byte[] file) {
-        return format(file) < Format.CURRENT ? Set.of(REPEAT_WORTHS) : Set.of();
+        return format(file) <= LAST_WITH_REPEAT_WORTHS ? Set.of(REPEAT_WORTHS) : Set.of();
+    }
+
+    /** Features that a file calls otherwise because it is old, with their names of today. */
+    static Map<String, String> renamed(byte[] file) {
+        return isOfToday(file) ? Map.of() : RENAMED;
     }
 
     static boolean isOfToday(byte[] file) {

@@ -16,7 +16,7 @@ import org.straddle.grid.FixAveraging;
 import org.straddle.grid.GeoPosition;
 import org.straddle.grid.Geodesic;
 import org.straddle.grid.Presence;
-import org.straddle.model.Fix;
+import org.straddle.model.PositionFix;
 import org.straddle.model.Mark;
 import org.straddle.model.MarkMethod;
 import org.straddle.model.StraddleFactory;
@@ -221,7 +221,7 @@ public record AveragedMark(GeoPosition position, OptionalDouble altitudeM, doubl
         mark.setErrorM(Math.ceil(r95M * 100) / 100);
         mark.setMethod(MarkMethod.AVERAGED);
         for (Reading reading : fixes) {
-            Fix fix = StraddleFactory.eINSTANCE.createFix();
+            PositionFix fix = StraddleFactory.eINSTANCE.createPositionFix();
             fix.setAt(reading.at().orElse(null));
             fix.setLatitudeDeg(reading.position().latitudeDeg());
             fix.setLongitudeDeg(reading.position().longitudeDeg());

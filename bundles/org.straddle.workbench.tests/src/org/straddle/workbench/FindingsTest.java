@@ -34,8 +34,8 @@ class FindingsTest {
         WINDOW.computed();
     }
 
-    private static List<Finding> mendable() {
-        return WINDOW.ask(() -> WINDOW.findings().stream().filter(finding -> finding.mend().isPresent()).toList());
+    private static List<Finding> fixable() {
+        return WINDOW.ask(() -> WINDOW.findings().stream().filter(finding -> finding.fix().isPresent()).toList());
     }
 
     private static void awaitFound(Finding finding, boolean found) {
@@ -44,23 +44,23 @@ class FindingsTest {
     }
 
     @Test
-    void theMendCommandMendsAndUndoBringsTheFindingBack() {
-        Finding finding = mendable().get(0);
+    void theFixCommandFixesAndUndoBringsTheFindingBack() {
+        Finding finding = fixable().get(0);
         WINDOW.choose(VIEW, List.of(finding));
-        WINDOW.command("org.straddle.ui.mend");
+        WINDOW.command("org.straddle.ui.fix");
         awaitFound(finding, false);
-        assertEquals(finding.mend().orElseThrow().label(), WINDOW.ask(() -> WINDOW.session().undoLabel()));
+        assertEquals(finding.fix().orElseThrow().label(), WINDOW.ask(() -> WINDOW.session().undoLabel()));
         WINDOW.ui(() -> WINDOW.session().undo());
         awaitFound(finding, true);
         assertFalse(WINDOW.ask(() -> WINDOW.session().dirty()));
     }
 
     @Test
-    void severalFindingsAreMendedAsOneStep() {
-        List<Finding> some = mendable().stream().filter(finding -> finding.rule().equals("one-channel")).toList();
+    void severalFindingsAreFixedAsOneStep() {
+        List<Finding> some = fixable().stream().filter(finding -> finding.rule().equals("one-channel")).toList();
         assertTrue(some.size() > 2, "the draft has several collisions");
         WINDOW.choose(VIEW, some);
-        WINDOW.command("org.straddle.ui.mend");
+        WINDOW.command("org.straddle.ui.fix");
         some.forEach(finding -> awaitFound(finding, false));
         WINDOW.ui(() -> WINDOW.session().undo());
         assertFalse(WINDOW.ask(() -> WINDOW.session().canUndo()), "one step");

@@ -19,7 +19,7 @@ import org.straddle.model.Chaser;
 import org.straddle.model.Event;
 import org.straddle.model.Fresh;
 import org.straddle.model.Identified;
-import org.straddle.model.LegTime;
+import org.straddle.model.EnteredDrive;
 import org.straddle.model.ReportKind;
 import org.straddle.model.Review;
 import org.straddle.model.Site;
@@ -133,11 +133,11 @@ class SimulationTest {
             Site site = site(longitudeDeg, planned);
             event.getSites().add(site);
             if (planned.known()) {
-                LegTime leg = StraddleFactory.eINSTANCE.createLegTime();
-                leg.setFrom(before);
-                leg.setTo(site);
-                leg.setMinutes(planned.drive());
-                event.getLegTimes().add(leg);
+                EnteredDrive road = StraddleFactory.eINSTANCE.createEnteredDrive();
+                road.setFrom(before);
+                road.setTo(site);
+                road.setMinutes(planned.drive());
+                event.getEnteredDrives().add(road);
             }
             before = site;
             org.straddle.model.Stop stop = Fresh.stop();

@@ -79,7 +79,7 @@ class MapPictureTest {
 
     @Test
     void namesDoNotLieOnEachOther() {
-        List<Words> placed = MapPicture.of(demo, whole, Shown.EVERYTHING.with(Part.LEGS, false).with(Part.TEAMS, false),
+        List<Words> placed = MapPicture.of(demo, whole, Shown.EVERYTHING.with(Part.DRIVES, false).with(Part.TEAMS, false),
                 LETTERS, null).marks().stream().filter(Words.class::isInstance).map(Words.class::cast).toList();
         assertTrue(placed.size() > 30);
         for (int i = 0; i < placed.size(); i++) {
@@ -104,7 +104,7 @@ class MapPictureTest {
                 new PlanePoint(site.at().x() + 14 * whole.metresPerPx(), site.at().y() + 3 * whole.metresPerPx()))));
         places.add(new PlaceSpot(places.size() + 1, places.get(0).at()));
         MapContents found = demo.withPlaces(places);
-        Shown shown = Shown.EVERYTHING.with(Part.LEGS, false).with(Part.TEAMS, false);
+        Shown shown = Shown.EVERYTHING.with(Part.DRIVES, false).with(Part.TEAMS, false);
         List<Words> placed = MapPicture.of(found, whole, shown, LETTERS, null).marks().stream()
                 .filter(Words.class::isInstance).map(Words.class::cast).toList();
         Set<String> ranks = placed.stream().map(Words::text).filter(text -> text.matches("[0-9]+"))
@@ -128,7 +128,7 @@ class MapPictureTest {
         List<PlaceSpot> places = IntStream.rangeClosed(1, 2000).mapToObj(rank -> new PlaceSpot(rank,
                 whole.at(rank % 50 * 20 + 100, rank / 50 * 15 + 50))).toList();
         MapContents found = demo.withPlaces(places);
-        Shown shown = Shown.EVERYTHING.with(Part.LEGS, false).with(Part.TEAMS, false);
+        Shown shown = Shown.EVERYTHING.with(Part.DRIVES, false).with(Part.TEAMS, false);
         List<Mark> marks = MapPicture.of(found, whole, shown, LETTERS, null).marks();
         assertTrue(marks.stream().noneMatch(mark -> mark instanceof Words words && words.text().matches("[0-9]+")));
         int without = MapPicture.of(found, whole, shown.with(Part.PLACES, false), LETTERS, null).marks().size();
@@ -164,7 +164,7 @@ class MapPictureTest {
         MapPicture picture = MapPicture.of(demo, whole, bare, LETTERS, null);
         assertTrue(picture.marks().stream().noneMatch(Words.class::isInstance));
         assertTrue(picture.marks().size() <= 3, "paper, sea and rim");
-        for (Part part : List.of(Part.SITES, Part.SQUARES, Part.DEMAND, Part.LEGS, Part.BASES)) {
+        for (Part part : List.of(Part.SITES, Part.SQUARES, Part.DEMAND, Part.DRIVES, Part.BASES)) {
             assertTrue(MapPicture.of(demo, whole, bare.with(part, true), LETTERS, null).marks().size()
                     > picture.marks().size(), part.label());
         }

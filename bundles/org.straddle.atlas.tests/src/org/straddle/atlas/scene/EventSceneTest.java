@@ -38,7 +38,7 @@ class EventSceneTest {
         SiteSpot corner = scene.sites().stream().filter(site -> site.name().equals("Four Winds Corner")).findFirst().orElseThrow();
         assertEquals(SiteSpot.Kind.CORNER, corner.kind());
         assertEquals(List.of(1), corner.teams().stream().map(TeamMark::number).toList());
-        assertTrue(scene.legs().stream().anyMatch(leg -> leg.from().equals("Selfoss")));
+        assertTrue(scene.drives().stream().anyMatch(drive -> drive.from().equals("Selfoss")));
     }
 
     @Test

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.TreeMap;
 
 import org.straddle.atlas.scene.Attention;
-import org.straddle.atlas.scene.LegLine;
+import org.straddle.atlas.scene.DriveLine;
 import org.straddle.atlas.scene.SiteSpot;
 import org.straddle.drawing.Frame;
 import org.straddle.drawing.Mark;
@@ -51,10 +51,10 @@ public final class Legend {
         if (shown.shows(Part.PLACES) && !contents.places().isEmpty()) {
             entries.add(new Entry(Glyphs.place(MID_X, MID_Y), TEXTS.text("legend.place")));
         }
-        if (shown.shows(Part.LEGS)) {
+        if (shown.shows(Part.DRIVES)) {
             TreeMap<Integer, TeamMark> teams = new TreeMap<>();
-            contents.scene().legs().stream().map(LegLine::team).forEach(team -> teams.put(team.number(), team));
-            teams.values().forEach(team -> entries.add(new Entry(leg(team), TEXTS.text("legend.drives",
+            contents.scene().drives().stream().map(DriveLine::team).forEach(team -> teams.put(team.number(), team));
+            teams.values().forEach(team -> entries.add(new Entry(drive(team), TEXTS.text("legend.drives",
                     "team", team.number()))));
         }
         if (shown.shows(Part.DEMAND) && !contents.scene().demand().isEmpty()) {
@@ -88,7 +88,7 @@ public final class Legend {
             case DEMAND -> demand();
             case REGIONS -> region();
             case REACH -> reach(false);
-            case LEGS -> leg(TeamMark.of(1));
+            case DRIVES -> drive(TeamMark.of(1));
             case BASES -> Glyphs.base(MID_X, MID_Y);
             case SITES -> Glyphs.site(SiteSpot.Kind.CORNER, MID_X, MID_Y, 0.9);
             case TEAMS -> Glyphs.team(TeamMark.of(2), MID_X - 7, MID_Y - 6);
@@ -109,8 +109,8 @@ public final class Legend {
         return new Entry(Glyphs.site(kind, MID_X, MID_Y, 0.9), words);
     }
 
-    private static List<Mark> leg(TeamMark team) {
-        return List.of(new Mark.Line(List.of(Glyphs.line(2, MID_Y, 32, MID_Y)), LegPainter.stroke(team)),
+    private static List<Mark> drive(TeamMark team) {
+        return List.of(new Mark.Line(List.of(Glyphs.line(2, MID_Y, 32, MID_Y)), DrivePainter.stroke(team)),
                 new Mark.Fill(List.of(Glyphs.arrow(26, MID_Y, 1, 0)), team.rgb(), 1),
                 new Mark.Line(List.of(Glyphs.arrow(26, MID_Y, 1, 0)), Stroke.solid(Palette.INK, 0.8)));
     }

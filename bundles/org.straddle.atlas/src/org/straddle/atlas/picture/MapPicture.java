@@ -41,7 +41,7 @@ public record MapPicture(Sight sight, List<Mark> marks) {
         List<Mark> numbers = shown.shows(Part.DEMAND)
                 ? DemandPainter.numbers(tracing, contents.scene().demand(), crowd, lettering) : List.of();
         stopIfCancelled(monitor);
-        List<Mark> legs = shown.shows(Part.LEGS) ? LegPainter.paint(tracing, contents.scene().legs(), shown, crowd)
+        List<Mark> drives = shown.shows(Part.DRIVES) ? DrivePainter.paint(tracing, contents.scene().drives(), shown, crowd)
                 : List.of();
         RegionPainter regions = new RegionPainter(tracing, contents.scene().regions(), shown);
         List<Mark> regionNames = regions.names(crowd, lettering);
@@ -60,7 +60,7 @@ public record MapPicture(Sight sight, List<Mark> marks) {
         marks.addAll(gridNames);
         marks.addAll(regionNames);
         marks.addAll(numbers);
-        marks.addAll(legs);
+        marks.addAll(drives);
         marks.addAll(places.marks());
         marks.addAll(ranks);
         marks.addAll(siteMarks);

@@ -4,7 +4,7 @@ import org.straddle.words.Catalogue;
 
 /** What of a map can be shown or hidden, besides the layers of the user. */
 public enum Part {
-    BASE_MAP, FIELDS, SQUARES, SUBSQUARES, DEMAND, REGIONS, REACH, LEGS, BASES, SITES, TEAMS, FINDINGS, NAMES,
+    BASE_MAP, FIELDS, SQUARES, SUBSQUARES, DEMAND, REGIONS, REACH, DRIVES, BASES, SITES, TEAMS, FINDINGS, NAMES,
     /** What the line scout found. */
     PLACES;
 

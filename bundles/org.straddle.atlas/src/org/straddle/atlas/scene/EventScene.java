@@ -35,7 +35,7 @@ import org.straddle.words.Catalogue;
  * An event on its plane: what does not depend on how the map is zoomed. Things without a position are left out; the
  * findings tell of them.
  */
-public record EventScene(List<SiteSpot> sites, List<BaseSpot> bases, List<LegLine> legs, List<DemandSpot> demand,
+public record EventScene(List<SiteSpot> sites, List<BaseSpot> bases, List<DriveLine> drives, List<DemandSpot> demand,
         List<RegionShape> regions) {
 
     private static final Catalogue TEXTS = Catalogue.of(EventScene.class);
@@ -46,7 +46,7 @@ public record EventScene(List<SiteSpot> sites, List<BaseSpot> bases, List<LegLin
     public EventScene {
         sites = List.copyOf(sites);
         bases = List.copyOf(bases);
-        legs = List.copyOf(legs);
+        drives = List.copyOf(drives);
         demand = List.copyOf(demand);
         regions = List.copyOf(regions);
     }
@@ -68,10 +68,10 @@ public record EventScene(List<SiteSpot> sites, List<BaseSpot> bases, List<LegLin
         }
         List<BaseSpot> bases = event.getBases().stream().filter(outlook::isPlaced).map(base -> new BaseSpot(base.getId(),
                 Naming.name(base), outlook.position(base), projector.plane().put(outlook.position(base)))).toList();
-        List<LegLine> legs = new ArrayList<>();
+        List<DriveLine> drives = new ArrayList<>();
         for (Team team : event.getTeams()) {
             progress.split(1);
-            legs.addAll(TeamLegs.of(team, outlook, projector, TeamMark.of(team.getNumber())));
+            drives.addAll(TeamDrives.of(team, outlook, projector, TeamMark.of(team.getNumber())));
         }
         List<DemandSpot> demand = new ArrayList<>();
         for (Demand share : event.getDemands()) {
@@ -81,7 +81,7 @@ public record EventScene(List<SiteSpot> sites, List<BaseSpot> bases, List<LegLin
         List<RegionShape> regions = event.getRegions().stream()
                 .flatMap(region -> outlook.shape(region).map(shape -> region(region, shape, projector)).stream())
                 .filter(region -> !region.outline().parts().isEmpty()).toList();
-        return new EventScene(sites, bases, legs, demand, regions);
+        return new EventScene(sites, bases, drives, demand, regions);
     }
 
     /** The box around sites and bases on the plane; null ({@link Envelope#isNull()}) without any. */

@@ -34,7 +34,7 @@ public final class Scope<T> {
     /** A team: its people and kits, its bases, its stops with their sites and birds, and the forecasts. */
     public static final Scope<Team> TEAM = new Scope<>("team", in -> in.event().getTeams(), Identified::getId,
             (team, in) -> concat(Stream.of(team), people(in), in.event().getBases().stream(),
-                    in.event().getLegTimes().stream(), in.event().getJurisdictions().stream(), in.event().getForecasts().stream(),
+                    in.event().getEnteredDrives().stream(), in.event().getJurisdictions().stream(), in.event().getForecasts().stream(),
                     in.itinerary().of(team).stream().flatMap(Scope::around)));
 
     /** A site: the stops there, their teams with their kits, and the forecasts. */

@@ -7,7 +7,7 @@ import org.straddle.check.Severity;
 import org.straddle.outlook.Outlook;
 
 /**
- * A rule that looks at one subject after another. It reads no more than its scope names, and its mends keep ids, not
+ * A rule that looks at one subject after another. It reads no more than its scope names, and its fixes keep ids, not
  * objects: so what it found stays true for a later copy of the event in which none of that has changed.
  *
  * @param <T> the kind of subject

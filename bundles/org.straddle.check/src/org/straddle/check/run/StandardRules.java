@@ -44,7 +44,7 @@ import org.straddle.check.rules.plan.DownlinkNotAgreed;
 import org.straddle.check.rules.plan.DriveNotDriven;
 import org.straddle.check.rules.plan.DrivingLimit;
 import org.straddle.check.rules.plan.DutyTooLong;
-import org.straddle.check.rules.plan.LegTooLong;
+import org.straddle.check.rules.plan.DriveTooLong;
 import org.straddle.check.rules.plan.MealMissing;
 import org.straddle.check.rules.plan.OneChannel;
 import org.straddle.check.rules.plan.PeakLow;
@@ -179,7 +179,7 @@ public final class StandardRules {
                 new SameSquare(),
                 new SquareTooOften(),
                 new BanBroken(),
-                new LegTooLong(),
+                new DriveTooLong(),
                 new DrivingLimit(),
                 new BreakMissing(),
                 new DutyTooLong(),

@@ -42,13 +42,13 @@ import org.straddle.sky.Window;
  */
 class FittingPlacesTest {
 
-    /** Rules about two turns: what a stop cannot mend by going elsewhere is not held against a place. */
+    /** Rules about two turns: what a stop cannot fix by going elsewhere is not held against a place. */
     private static final Set<String> PAIRS = Set.of("one-channel", "same-frequency", "turns-too-close");
     /** Wherever a stop goes, its turns have these or not. */
     private static final Set<String> OF_TURNS = Set.of("turn-without-pass", "turn-below-mask", "bird-off", "bird-unlit",
             "bird-not-working", "turn-times-wrong");
 
-    /** Rules about who is in a team: a place in the lane of the same team cannot mend them. */
+    /** Rules about who is in a team: a place in the lane of the same team cannot fix them. */
     private static final Set<String> CREWS = Stream.of(PlanRule.LONE_OPERATOR, PlanRule.LICENCE_BAND, PlanRule.LICENCE_PLACE)
             .map(PlanRule::id).collect(Collectors.toSet());
 

@@ -69,7 +69,7 @@ class DaySheetLayoutTest {
         return Stream.of(
                 lane.spans().stream().flatMap(span -> Stream.of(span.start(), span.end()))
                         .flatMap(Optional::stream).flatMap(base -> base.name().stream()),
-                lane.legs().stream().flatMap(leg -> leg.label().stream()),
+                lane.drives().stream().flatMap(drive -> drive.label().stream()),
                 lane.stops().stream().flatMap(stop -> stop.title().stream()),
                 lane.stops().stream().flatMap(stop -> stop.turns().stream()).flatMap(turn -> turn.label().stream()))
                 .flatMap(all -> all);

@@ -60,28 +60,28 @@ class DaySheetTest {
     }
 
     @Test
-    void theFirstLegEndsAtArrivalAndTheNextBeginAtDeparture() {
+    void theFirstDriveEndsAtArrivalAndTheNextBeginAtDeparture() {
         Rove rove = new Rove("UTC").team(1, "08-20");
         // Half a degree of latitude north of the base: 55.7 km (111.4 km a degree at 64° N, WGS-84) at 60 km/h.
         rove.stop(1, "A", 64.5, -21, "10-12");
-        List<PlacedLeg> legs = rove.sheet().lanes().get(0).legs();
-        assertEquals(2, legs.size());
-        assertEquals(Rove.at("10"), legs.get(0).window().end());
-        assertEquals(55.7, legs.get(0).window().duration().toSeconds() / 60.0, 0.2);
-        assertEquals(Rove.at("12"), legs.get(1).window().start());
-        assertEquals(Duration.ofHours(8), legs.get(1).room());
-        assertTrue(legs.get(1).fits());
+        List<PlacedDrive> drives = rove.sheet().lanes().get(0).drives();
+        assertEquals(2, drives.size());
+        assertEquals(Rove.at("10"), drives.get(0).window().end());
+        assertEquals(55.7, drives.get(0).window().duration().toSeconds() / 60.0, 0.2);
+        assertEquals(Rove.at("12"), drives.get(1).window().start());
+        assertEquals(Duration.ofHours(8), drives.get(1).room());
+        assertTrue(drives.get(1).fits());
     }
 
     @Test
-    void aLegThatDoesNotFitFillsTheTimeThereIs() {
+    void aDriveThatDoesNotFitFillsTheTimeThereIs() {
         Rove rove = new Rove("UTC").team(1, "08-20");
         rove.stop(1, "A", 64, -21, "09-10");
         rove.stop(1, "B", 64.5, -21, "10:15-11");
-        PlacedLeg leg = rove.sheet().lanes().get(0).legs().get(0);
-        assertEquals("A", leg.from());
-        assertFalse(leg.fits());
-        assertEquals(Duration.ofMinutes(15), leg.window().duration());
+        PlacedDrive drive = rove.sheet().lanes().get(0).drives().get(0);
+        assertEquals("A", drive.from());
+        assertFalse(drive.fits());
+        assertEquals(Duration.ofMinutes(15), drive.window().duration());
     }
 
     @Test

@@ -88,12 +88,12 @@ public final class StopOpenings {
         if (alone.isPresent()) {
             return without(site, alone.get());
         }
-        Instant arrival = ceiling(free.window().start().plus(leg(free.from(), site)));
-        Instant departure = free.window().end().minus(leg(free.to(), site)).truncatedTo(ChronoUnit.MINUTES);
+        Instant arrival = ceiling(free.window().start().plus(drive(free.from(), site)));
+        Instant departure = free.window().end().minus(drive(free.to(), site)).truncatedTo(ChronoUnit.MINUTES);
         if (departure.isBefore(arrival.plus(least))) {
             Duration needed = Duration.between(free.window().start(), arrival).plus(least)
                     .plus(Duration.between(departure, free.window().end()));
-            return without(site, new Obstacle(PlanRule.LEG_TOO_LONG, TEXTS.text("stop.room", "need", Say.need(needed),
+            return without(site, new Obstacle(PlanRule.DRIVE_TOO_LONG, TEXTS.text("stop.room", "need", Say.need(needed),
                     "have", Say.have(free.window().duration()))));
         }
         return at(site, new Window(arrival, departure));
@@ -169,8 +169,8 @@ public final class StopOpenings {
                 && Licences.broken(outlook, free.team(), site, turn.pass().bird()).isEmpty();
     }
 
-    private Duration leg(Optional<Identified> place, Site site) {
-        return place.flatMap(there -> outlook.leg(there, site)).map(leg -> leg.total()).orElse(Duration.ZERO);
+    private Duration drive(Optional<Identified> place, Site site) {
+        return place.flatMap(there -> outlook.road(there, site)).map(drive -> drive.total()).orElse(Duration.ZERO);
     }
 
     private static Instant ceiling(Instant instant) {

@@ -90,9 +90,9 @@ final class StopTrial {
     /** Moments at which it may begin or cease to be right to arrive. */
     Collection<Instant> arrivals(Team team) {
         Set<Instant> points = edges(team);
-        others(team).forEach(stay -> leg(stay.site(), site)
+        others(team).forEach(stay -> drive(stay.site(), site)
                 .ifPresent(drive -> points.add(stay.window().end().plus(drive))));
-        days(team).forEach(day -> leg(day.getStart(), site).ifPresent(drive -> points.add(day.getFrom().plus(drive))));
+        days(team).forEach(day -> drive(day.getStart(), site).ifPresent(drive -> points.add(day.getFrom().plus(drive))));
         timedTurns().forEach(turn -> points.add(turn.getStart().minus(outlook.policies().setUp())));
         return points;
     }
@@ -100,9 +100,9 @@ final class StopTrial {
     /** Moments at which it may begin or cease to be right to leave. */
     Collection<Instant> departures(Team team) {
         Set<Instant> points = edges(team);
-        others(team).forEach(stay -> leg(site, stay.site())
+        others(team).forEach(stay -> drive(site, stay.site())
                 .ifPresent(drive -> points.add(stay.window().start().minus(drive))));
-        days(team).forEach(day -> leg(site, day.getEnd()).ifPresent(drive -> points.add(day.getUntil().minus(drive))));
+        days(team).forEach(day -> drive(site, day.getEnd()).ifPresent(drive -> points.add(day.getUntil().minus(drive))));
         timedTurns().forEach(turn -> points.add(turn.getEnd().plus(outlook.policies().takeDown())));
         return points;
     }
@@ -143,8 +143,8 @@ final class StopTrial {
         return stop.getTurns().stream().filter(turn -> Itinerary.window(turn.getStart(), turn.getEnd()).isPresent());
     }
 
-    private Optional<Duration> leg(Identified from, Identified to) {
-        return outlook.leg(from, to).map(leg -> leg.total());
+    private Optional<Duration> drive(Identified from, Identified to) {
+        return outlook.road(from, to).map(drive -> drive.total());
     }
 
     private Stay stay(Team team, Window window) {
@@ -199,9 +199,9 @@ final class StopTrial {
     private void tellTooLong(List<Drive> drives, List<Obstacle> obstacles) {
         for (Drive drive : drives) {
             if (Wheel.isTooLong(drive) && (ends(drive).contains(stop.getId()) || !tooLongNow.contains(ends(drive)))) {
-                obstacles.add(new Obstacle(PlanRule.LEG_TOO_LONG, TEXTS.text("drive.room",
+                obstacles.add(new Obstacle(PlanRule.DRIVE_TOO_LONG, TEXTS.text("drive.room",
                         "from", Naming.name(drive.from()), "to", Naming.name(drive.to()),
-                        "need", Say.need(drive.leg().total()), "have", Say.have(drive.time()))));
+                        "need", Say.need(drive.road().total()), "have", Say.have(drive.time()))));
             }
         }
     }

@@ -74,7 +74,7 @@ public record DaySheetLayout(DaySheet sheet, Viewport view, Axis axis, Box body,
 
     private static Stream<SheetPart> parts(LaneBox lane) {
         return Stream.of(lane.stops().stream().flatMap(stop -> stop.turns().stream()), lane.stops().stream(),
-                lane.legs().stream(), lane.spans().stream()).flatMap(all -> all);
+                lane.drives().stream(), lane.spans().stream()).flatMap(all -> all);
     }
 
     /** A turn can be a few pixels narrow; its words and mark belong to it. */

@@ -13,6 +13,6 @@ import org.straddle.daysheet.sheet.Lane;
  * @param number the square for the team's number on its hatch and colour
  */
 public record LaneBox(Lane lane, Box box, Box strip, Box number, Optional<Label> name, Optional<Label> summary,
-        Optional<MarkBox> mark, List<LightBox> light, List<SpanBox> spans, List<LegBox> legs, List<StopBox> stops)
+        Optional<MarkBox> mark, List<LightBox> light, List<SpanBox> spans, List<DriveBox> drives, List<StopBox> stops)
         implements SheetPart {
 }

@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 import org.straddle.daysheet.sheet.Lane;
 import org.straddle.daysheet.sheet.Marking;
 import org.straddle.daysheet.sheet.OpenSpan;
-import org.straddle.daysheet.sheet.PlacedLeg;
+import org.straddle.daysheet.sheet.PlacedDrive;
 import org.straddle.daysheet.sheet.PlacedStop;
 import org.straddle.daysheet.sheet.SheetDay;
 import org.straddle.drawing.Face;
@@ -69,11 +69,11 @@ final class LaneLayout {
         StopLayout stopLayout = new StopLayout(scale, measure, strip);
         List<StopBox> stops = lane.stops().stream().filter(this::isShown)
                 .map(stop -> stopLayout.place(stop, rowTops[stop.row()], rowEnd(stop))).toList();
-        List<LegBox> legs = lane.legs().stream().filter(leg -> isShown(leg.window())).map(this::leg).toList();
+        List<DriveBox> drives = lane.drives().stream().filter(drive -> isShown(drive.window())).map(this::drive).toList();
         List<LightBox> light = lane.light().stream().filter(l -> isShown(l.window()))
                 .map(l -> new LightBox(l, across(l.window(), strip.y(), strip.height()).common(strip))).toList();
         List<SpanBox> spans = lane.spans().stream().filter(span -> isShown(span.window()))
-                .map(span -> span(span, obstacles(stops, legs))).toList();
+                .map(span -> span(span, obstacles(stops, drives))).toList();
         Box head = Box.between(0, gutter, strip.y(), strip.height());
         int side = measure.height(Face.STRONG) + 10;
         Box number = new Box(PAD, head.y() + PAD, side, side);
@@ -84,7 +84,7 @@ final class LaneLayout {
         Box summary = Box.between(under.x(), mark.map(m -> m.left() - 4).orElse(under.right()), under.y(),
                 under.height());
         return new LaneBox(lane, head, strip, number, Label.clipped(lane.name(), names, Face.STRONG, measure),
-                summary(summary), mark, light, spans, legs, stops);
+                summary(summary), mark, light, spans, drives, stops);
     }
 
     private Optional<Label> summary(Box room) {
@@ -96,9 +96,9 @@ final class LaneLayout {
 
     /** 0 when nothing stands in the row on these days. */
     private int turnRows(int row, List<SheetDay> days) {
-        int legs = lane.legs().stream().anyMatch(leg -> leg.row() == row && isOn(leg.window(), days)) ? 1 : 0;
+        int drives = lane.drives().stream().anyMatch(drive -> drive.row() == row && isOn(drive.window(), days)) ? 1 : 0;
         return lane.stops().stream().filter(stop -> stop.row() == row && isOn(stop.extent(), days))
-                .mapToInt(PlacedStop::turnRows).reduce(legs, Math::max);
+                .mapToInt(PlacedStop::turnRows).reduce(drives, Math::max);
     }
 
     private static boolean isOn(Window window, List<SheetDay> days) {
@@ -127,16 +127,16 @@ final class LaneLayout {
                 .orElse(strip.right());
     }
 
-    private LegBox leg(PlacedLeg leg) {
-        Box box = across(leg.window(), rowTops[leg.row()], StopLayout.titleHeight(measure));
-        Duration total = leg.leg().total();
+    private DriveBox drive(PlacedDrive drive) {
+        Box box = across(drive.window(), rowTops[drive.row()], StopLayout.titleHeight(measure));
+        Duration total = drive.road().total();
         String need = TEXTS.text("minutes", "minutes", minutes(total));
-        List<String> wordings = leg.fits() ? List.of(TEXTS.text("drive", "need", need), need)
+        List<String> wordings = drive.fits() ? List.of(TEXTS.text("drive", "need", need), need)
                 : List.of(TEXTS.text("drive.short", "need", need,
-                        "short", minutes(total.minus(leg.room()))), need);
+                        "short", minutes(total.minus(drive.room()))), need);
         Box sight = box.common(strip);
         Box under = new Box(sight.x(), sight.bottom(), sight.width(), measure.height(Face.SMALL));
-        return new LegBox(leg, box, Label.longest(wordings, sight.inset(ROAD_BESIDE_WORDS, 0), Face.SMALL, measure)
+        return new DriveBox(drive, box, Label.longest(wordings, sight.inset(ROAD_BESIDE_WORDS, 0), Face.SMALL, measure)
                 .or(() -> Label.longest(wordings, under, Face.SMALL, measure)).map(label -> middle(label, sight)));
     }
 
@@ -148,9 +148,9 @@ final class LaneLayout {
         return Math.round(duration.toSeconds() / 60.0);
     }
 
-    private static List<Box> obstacles(List<StopBox> stops, List<LegBox> legs) {
+    private static List<Box> obstacles(List<StopBox> stops, List<DriveBox> drives) {
         List<Box> boxes = new ArrayList<>();
-        legs.forEach(leg -> leg.label().map(Label::box).ifPresent(boxes::add));
+        drives.forEach(drive -> drive.label().map(Label::box).ifPresent(boxes::add));
         for (StopBox stop : stops) {
             boxes.add(stop.box());
             for (TurnBox turn : stop.turns()) {
@@ -162,7 +162,7 @@ final class LaneLayout {
         return boxes;
     }
 
-    /** Bases stand under the first row's legs, as far as nothing is in their way. */
+    /** Bases stand under the first row's drives, as far as nothing is in their way. */
     private SpanBox span(OpenSpan span, List<Box> obstacles) {
         Box box = across(span.window(), strip.y() + 3, strip.height() - 6);
         Box line = new Box(box.x() + BASE_INSET, rowTops[0] + StopLayout.titleHeight(measure),

@@ -107,8 +107,8 @@ final class LegendLayout {
                     sheet.has(Light.State.DARK) ? new Swatch.OfLight(Light.State.DARK) : new Swatch.None());
         }
         words.put(TEXTS.text("legend.road"), new Swatch.OfSpan());
-        words.put(TEXTS.text("legend.drive"), new Swatch.OfLeg(true));
-        words.put(TEXTS.text("legend.short"), new Swatch.OfLeg(false));
+        words.put(TEXTS.text("legend.drive"), new Swatch.OfDrive(true));
+        words.put(TEXTS.text("legend.short"), new Swatch.OfDrive(false));
         words.put(TEXTS.text("legend.inside"), new Swatch.OfSite(SiteSpot.Kind.INSIDE));
         words.put(TEXTS.text("legend.westeast"), new Swatch.OfSite(SiteSpot.Kind.WEST_EAST));
         words.put(TEXTS.text("legend.southnorth"), new Swatch.OfSite(SiteSpot.Kind.SOUTH_NORTH));

@@ -20,7 +20,7 @@ public sealed interface Swatch {
     record OfSeverity(Severity severity) implements Swatch {
     }
 
-    record OfLeg(boolean fits) implements Swatch {
+    record OfDrive(boolean fits) implements Swatch {
     }
 
     record OfSpan() implements Swatch {

@@ -13,16 +13,16 @@ final class LegendPainter {
     private final Glyphs glyphs;
     private final LanePainter lanes;
     private final StopPainter stops;
-    private final LegPainter legs;
+    private final DrivePainter drives;
     private final OverlayPainter over;
 
-    LegendPainter(Brush pen, Glyphs glyphs, LanePainter lanes, StopPainter stops, LegPainter legs,
+    LegendPainter(Brush pen, Glyphs glyphs, LanePainter lanes, StopPainter stops, DrivePainter drives,
             OverlayPainter over) {
         this.pen = pen;
         this.glyphs = glyphs;
         this.lanes = lanes;
         this.stops = stops;
-        this.legs = legs;
+        this.drives = drives;
         this.over = over;
     }
 
@@ -46,8 +46,8 @@ final class LegendPainter {
             stops.block(bird.bird(), box);
         } else if (swatch instanceof Swatch.OfSeverity severity) {
             glyphs.severity(severity.severity(), box);
-        } else if (swatch instanceof Swatch.OfLeg leg) {
-            legs.road(box, leg.fits());
+        } else if (swatch instanceof Swatch.OfDrive drive) {
+            drives.road(box, drive.fits());
         } else if (swatch instanceof Swatch.OfSpan) {
             lanes.span(box, LaneMark.of(0));
         } else if (swatch instanceof Swatch.OfPin) {

@@ -33,7 +33,7 @@ public final class SheetPainter {
         Glyphs glyphs = new Glyphs(pen);
         LanePainter lanes = new LanePainter(pen, glyphs, highlight);
         StopPainter stops = new StopPainter(pen, glyphs, highlight);
-        LegPainter legs = new LegPainter(pen);
+        DrivePainter drives = new DrivePainter(pen);
         AxisPainter axis = new AxisPainter(pen);
         OverlayPainter over = new OverlayPainter(pen, glyphs);
         pen.fill(new Box(0, 0, layout.view().width(), layout.view().height()), Palette.PAPER);
@@ -46,7 +46,7 @@ public final class SheetPainter {
             axis.grid(layout);
             shown.forEach(lane -> {
                 lanes.bases(lane);
-                lane.legs().forEach(legs::paint);
+                lane.drives().forEach(drives::paint);
                 lane.stops().forEach(stop -> stops.paint(stop, lane.lane().mark()));
                 lanes.edge(lane);
             });
@@ -64,7 +64,7 @@ public final class SheetPainter {
             banner(pen, body, TEXTS.text("empty"));
         }
         if (layout.legend().box().height() > 0) {
-            new LegendPainter(pen, glyphs, lanes, stops, legs, over).paint(layout.legend());
+            new LegendPainter(pen, glyphs, lanes, stops, drives, over).paint(layout.legend());
         }
     }
 

@@ -11,11 +11,11 @@ import org.straddle.model.Team;
  * Everything one team does.
  *
  * @param team     empty for the lane of stops that have no team
- * @param rows     rows for stops and legs, at least 1
+ * @param rows     rows for stops and drives, at least 1
  * @param findings those that name the team, but no stop or turn
  */
 public record Lane(Optional<Team> team, LaneMark mark, String name, List<OpenSpan> spans, List<Light> light,
-        List<PlacedStop> stops, List<PlacedLeg> legs, int rows, List<Finding> findings) {
+        List<PlacedStop> stops, List<PlacedDrive> drives, int rows, List<Finding> findings) {
 
     /** Stops, each followed by its turns. */
     public List<SheetItem> items() {

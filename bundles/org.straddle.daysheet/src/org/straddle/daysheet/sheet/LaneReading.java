@@ -58,9 +58,9 @@ final class LaneReading {
         List<TeamDay> out = team.map(Team::getDays).map(List::copyOf).orElse(List.of());
         List<OpenSpan> spans = out.stream().flatMap(LaneReading::span)
                 .sorted(Comparator.comparing(OpenSpan::window, Window.IN_TIME_ORDER)).toList();
-        List<PlacedLeg> legs = new LegReading(outlook, rows).read(spans, placed);
+        List<PlacedDrive> drives = new DriveReading(outlook, rows).read(spans, placed);
         return new Lane(team, LaneMark.of(team.map(Team::getNumber).orElse(0)), name(team), spans,
-                light(placed, spans), placed, legs, Math.max(1, rows.count()),
+                light(placed, spans), placed, drives, Math.max(1, rows.count()),
                 team.map(this::aboutTeamOnly).orElse(List.of()));
     }
 

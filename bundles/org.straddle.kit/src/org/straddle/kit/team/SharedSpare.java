@@ -16,7 +16,7 @@ import org.straddle.model.KitItem;
 import org.straddle.model.Site;
 import org.straddle.model.Team;
 import org.straddle.model.naming.Naming;
-import org.straddle.outlook.Leg;
+import org.straddle.outlook.Road;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.itinerary.Itinerary;
 import org.straddle.outlook.itinerary.TeamDays;
@@ -46,7 +46,7 @@ public record SharedSpare(Team team, KitItem failed, Team holder, KitItem piece,
      * @param meet    site or base that both reach soonest
      * @param soonest until the later of the two is there
      */
-    public record Meeting(Instant hour, Identified team, Identified holder, Leg apart, Identified meet, Duration soonest) {
+    public record Meeting(Instant hour, Identified team, Identified holder, Road apart, Identified meet, Duration soonest) {
     }
 
     /** For each single point of the planned work and each other team the cheapest piece that helps. */
@@ -98,7 +98,7 @@ public record SharedSpare(Team team, KitItem failed, Team holder, KitItem piece,
     private static Optional<Meeting> meeting(Instant hour, Identified here, Identified there, Outlook outlook) {
         Comparator<Identified> soonest = Comparator.comparing((Identified place) -> until(place, here, there, outlook))
                 .thenComparing(Naming::name);
-        return outlook.leg(there, here).map(apart -> {
+        return outlook.road(there, here).map(apart -> {
             Identified meet = places(outlook.event(), outlook).min(soonest).orElse(here);
             return new Meeting(hour, here, there, apart, meet, until(meet, here, there, outlook));
         });
@@ -116,7 +116,7 @@ public record SharedSpare(Team team, KitItem failed, Team holder, KitItem piece,
     }
 
     private static Duration drive(Identified from, Identified to, Outlook outlook) {
-        return from == to ? Duration.ZERO : outlook.leg(from, to).map(Leg::total).orElse(Duration.ofDays(365));
+        return from == to ? Duration.ZERO : outlook.road(from, to).map(Road::total).orElse(Duration.ofDays(365));
     }
 
     /** Who has it, and how soon both meet at best and at worst. */

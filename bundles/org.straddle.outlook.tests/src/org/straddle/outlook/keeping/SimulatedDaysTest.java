@@ -15,7 +15,7 @@ import org.straddle.model.Bird;
 import org.straddle.model.Event;
 import org.straddle.model.Fresh;
 import org.straddle.model.Identified;
-import org.straddle.model.LegTime;
+import org.straddle.model.EnteredDrive;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.model.StraddleFactory;
@@ -133,11 +133,11 @@ class SimulatedDaysTest {
             site.setLongitudeDeg(longitudeDeg);
             event.getSites().add(site);
             if (planned.known) {
-                LegTime leg = StraddleFactory.eINSTANCE.createLegTime();
-                leg.setFrom(before);
-                leg.setTo(site);
-                leg.setMinutes(planned.drive);
-                event.getLegTimes().add(leg);
+                EnteredDrive road = StraddleFactory.eINSTANCE.createEnteredDrive();
+                road.setFrom(before);
+                road.setTo(site);
+                road.setMinutes(planned.drive);
+                event.getEnteredDrives().add(road);
             }
             before = site;
             Stop stop = Fresh.stop();

@@ -17,9 +17,9 @@ import org.straddle.outlook.Outlook;
 import org.straddle.sky.Window;
 
 /**
- * The legs of a plan: from the base to the first stop of a day, from stop to stop, and back to a base.
+ * The drives of a plan: from the base to the first stop of a day, from stop to stop, and back to a base.
  * Where a day has no base, the team drives from the last stop of one day to the first of the next. A
- * leg with less than no time, or to a place without a position, is left to the rules about those.
+ * drive with less than no time, or to a place without a position, is left to the rules about those.
  */
 public final class Drives {
 
@@ -114,7 +114,7 @@ public final class Drives {
     private void add(Optional<TeamDay> day, Optional<Stay> before, Optional<Stay> after, Identified from,
             Identified to, Instant leaves, Instant due) {
         if (!due.isBefore(leaves)) {
-            outlook.leg(from, to).ifPresent(leg -> drives.add(new Drive(team, day, before, after, from, to, leg,
+            outlook.road(from, to).ifPresent(road -> drives.add(new Drive(team, day, before, after, from, to, road,
                     Duration.between(leaves, due))));
         }
     }

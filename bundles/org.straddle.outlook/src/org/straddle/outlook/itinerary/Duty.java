@@ -63,7 +63,7 @@ public record Duty(Team team, TeamDay day, Window window, List<Stay> stays, List
     }
 
     private static Duration planned(Drive drive, HoldFigures figures) {
-        return DriveTime.of(drive.leg(), figures).planned(figures);
+        return DriveTime.of(drive.road(), figures).planned(figures);
     }
 
     public boolean isTooLong(HoldFigures figures) {

@@ -61,7 +61,7 @@ public final class Meals {
 
     /** Whether a drive leaves time for the meal before it or on the way. */
     private static boolean isOnTheWay(Drive drive, Window meal, HoldFigures figures) {
-        Duration spare = drive.time().minus(DriveTime.of(drive.leg(), figures).planned(figures));
+        Duration spare = drive.time().minus(DriveTime.of(drive.road(), figures).planned(figures));
         Instant begins = drive.before().map(stay -> stay.window().end())
                 .orElseGet(() -> drive.after().orElseThrow().window().start().minus(drive.time()));
         return spare.compareTo(figures.meal()) >= 0 && Window.of(begins, drive.time()).intersection(meal)

@@ -18,7 +18,7 @@ public enum PlanRule {
     /** {@link org.straddle.outlook.Bans}. */
     BAN_BROKEN("ban-broken"),
     /** {@link Wheel}. */
-    LEG_TOO_LONG("leg-too-long"),
+    DRIVE_TOO_LONG("drive-too-long"),
     /** {@link Wheel}. */
     DRIVING_LIMIT("driving-limit"),
     /** {@link StationUp}. */

@@ -14,7 +14,7 @@ public final class Wheel {
 
     /** How much longer the road takes than there is time: whole minutes rounded up, zero when there is enough. */
     public static Duration lacking(Drive drive) {
-        Duration lacking = wholeMinutes(drive.leg().total().minus(drive.time()));
+        Duration lacking = wholeMinutes(drive.road().total().minus(drive.time()));
         return lacking.isNegative() ? Duration.ZERO : lacking;
     }
 
@@ -26,7 +26,7 @@ public final class Wheel {
     /** The driving of a team's day without breaks. */
     public static Duration driving(Collection<Drive> drives, TeamDay day) {
         return drives.stream().filter(drive -> drive.day().filter(day::equals).isPresent())
-                .map(drive -> drive.leg().driving()).reduce(Duration.ZERO, Duration::plus);
+                .map(drive -> drive.road().driving()).reduce(Duration.ZERO, Duration::plus);
     }
 
     /** Whether a day holds more driving than the event allows. */

@@ -28,7 +28,7 @@ import org.straddle.outlook.itinerary.Work;
 public record DayKeeping(Map<Turn, Double> chances, double whole) {
 
     public static DayKeeping of(Duty duty, PolicyFigures policies, HoldFigures figures) {
-        return of(duty, policies, drive -> DriveTime.of(drive.leg(), figures).spread(), figures);
+        return of(duty, policies, drive -> DriveTime.of(drive.road(), figures).spread(), figures);
     }
 
     /** The same if drives were known better or worse. @param spreads of a drive, over its time at the wheel */
@@ -60,8 +60,8 @@ public record DayKeeping(Map<Turn, Double> chances, double whole) {
     /** How much later a drive makes a team than its planned arrival. */
     private static Spread lateness(Drive drive, Stay stay, ToDoubleFunction<Drive> spreads, HoldFigures figures) {
         Duration there = Duration.between(Duty.leaves(drive, figures), stay.window().start());
-        return Spread.of(drive.leg().total().minus(there),
-                new DriveTime(drive.leg(), spreads.applyAsDouble(drive)).deviation());
+        return Spread.of(drive.road().total().minus(there),
+                new DriveTime(drive.road(), spreads.applyAsDouble(drive)).deviation());
     }
 
     /** How many turns it expects to keep. */

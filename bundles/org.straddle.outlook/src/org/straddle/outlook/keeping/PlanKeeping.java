@@ -80,8 +80,8 @@ public record PlanKeeping(Map<Turn, Double> chances, double whole, List<UnknownD
             chances.putAll(day.chances());
             whole *= day.whole();
             for (Drive unknown : duty.drives()) {
-                if (!unknown.leg().isEntered() && unknown.after().isPresent()) {
-                    double gain = DayKeeping.of(duty, outlook.policies(), drive -> drive == unknown || drive.leg().isEntered()
+                if (!unknown.road().isEntered() && unknown.after().isPresent()) {
+                    double gain = DayKeeping.of(duty, outlook.policies(), drive -> drive == unknown || drive.road().isEntered()
                             ? figures.knownSpread() : figures.computedSpread(), figures).expected() - day.expected();
                     if (gain >= LEAST_GAIN) {
                         drives.add(new UnknownDrive(unknown, gain));

@@ -71,7 +71,7 @@ class KeptRulesTest {
             ban.setBird(event.getBirds().get(0));
             event.getPlan().getBans().add(ban);
         });
-        HARDER.put(PlanRule.LEG_TOO_LONG, event -> event.getPolicies().setRoadSpeedKmh(20));
+        HARDER.put(PlanRule.DRIVE_TOO_LONG, event -> event.getPolicies().setRoadSpeedKmh(20));
         HARDER.put(PlanRule.DRIVING_LIMIT, event -> event.getPolicies().setDrivingLimitMinutes(45));
         HARDER.put(PlanRule.TURN_BEFORE_SET_UP, event -> event.getPolicies().setSetUpMinutes(40));
         HARDER.put(PlanRule.TURN_AFTER_TAKE_DOWN, event -> event.getPolicies().setTakeDownMinutes(40));

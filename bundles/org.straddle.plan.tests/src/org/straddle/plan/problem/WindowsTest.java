@@ -49,12 +49,12 @@ class WindowsTest {
         }
         double[] east = random.doubles(sites + 2, 0, HOUR).toArray();
         double[] north = random.doubles(sites + 2, 0, HOUR).toArray();
-        IntBinaryOperator legs = (from, to) -> (int) Math.ceil(Math.hypot(east[from] - east[to], north[from] - north[to]));
+        IntBinaryOperator drives = (from, to) -> (int) Math.ceil(Math.hypot(east[from] - east[to], north[from] - north[to]));
         List<PlanDay> out = IntStream.range(0, days).mapToObj(team -> new PlanDay(team, 0, 7 * HOUR, sites + team, sites + team,
                 random.nextBoolean() ? 3 * HOUR : 20 * HOUR, random.nextBoolean() ? List.of()
                         : List.of(new PlanDay.Pause(3 * HOUR, 3 * HOUR + 1200)))).toList();
         return new PlanProblem(squares, wants, List.of(2), out, List.of(), List.of(),
-                new RoadTable(sites + 2, legs, legs),
+                new RoadTable(sites + 2, drives, drives),
                 new StationTimes(random.nextInt(900), random.nextInt(900), 0), random.nextInt(3) / 2.0, BannedTimes.NONE,
                 Commitments.NONE, windows);
     }

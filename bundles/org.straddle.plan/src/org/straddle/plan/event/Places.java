@@ -10,7 +10,7 @@ import org.straddle.model.Identified;
 import org.straddle.model.Site;
 import org.straddle.outlook.DriveTime;
 import org.straddle.outlook.HoldFigures;
-import org.straddle.outlook.Leg;
+import org.straddle.outlook.Road;
 import org.straddle.outlook.Outlook;
 import org.straddle.plan.problem.RoadTable;
 
@@ -38,9 +38,9 @@ final class Places {
         total = new int[named.size()][named.size()];
         for (int from = 0; from < driving.length; from++) {
             for (int to = 0; to < driving.length; to++) {
-                Optional<Leg> leg = from == to ? Optional.empty() : outlook.leg(named.get(from), named.get(to));
-                driving[from][to] = leg.map(Leg::driving).map(EventChances::clockSeconds).orElse(0);
-                total[from][to] = leg.map(known -> DriveTime.of(known, figures).planned(figures)).map(EventChances::clockSeconds).orElse(0);
+                Optional<Road> road = from == to ? Optional.empty() : outlook.road(named.get(from), named.get(to));
+                driving[from][to] = road.map(Road::driving).map(EventChances::clockSeconds).orElse(0);
+                total[from][to] = road.map(known -> DriveTime.of(known, figures).planned(figures)).map(EventChances::clockSeconds).orElse(0);
             }
         }
     }

@@ -18,7 +18,7 @@ import org.straddle.plan.Proposal;
  * @param days               the teams' days; those of one team do not overlap
  * @param chances            passes that can be worked; none at a site that may not be used
  * @param fixed              stops that stay as they are
- * @param roads              legs between sites and bases
+ * @param roads              drives between sites and bases
  * @param times              set-up, take-down and turn gap
  * @param drivingPricePerHour worth that an hour of driving costs
  * @param banned             times at which days may not use sites or birds

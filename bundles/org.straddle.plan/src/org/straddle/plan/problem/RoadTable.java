@@ -3,7 +3,7 @@ package org.straddle.plan.problem;
 import java.util.function.IntBinaryOperator;
 
 /**
- * Legs between all places of a problem: first its sites, by their index, then its bases. Whole seconds,
+ * Drives between all places of a problem: first its sites, by their index, then its bases. Whole seconds,
  * rounded up by whoever makes it.
  */
 public final class RoadTable {

@@ -33,7 +33,7 @@ public record Route(int day, List<Stay> stays) {
     }
 
     /**
-     * Whether the day can be driven: every leg fits that the planner has a hand in, and so does the driving in all.
+     * Whether the day can be driven: every drive fits that the planner has a hand in, and so does the driving in all.
      * What is impossible because of fixed stays alone is not held against the plan.
      */
     public boolean canBeDriven(PlanProblem problem) {

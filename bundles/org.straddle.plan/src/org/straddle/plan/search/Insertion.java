@@ -41,7 +41,7 @@ final class Insertion {
 
     private final PlanProblem problem;
     private final StationTimes times;
-    private final int[][] legs;
+    private final int[][] drives;
 
     // By site.
     private final Window[] windows;
@@ -78,10 +78,10 @@ final class Insertion {
     Insertion(PlanProblem problem) {
         this.problem = problem;
         times = problem.times();
-        legs = new int[problem.roads().places()][problem.roads().places()];
-        for (int from = 0; from < legs.length; from++) {
-            for (int to = 0; to < legs.length; to++) {
-                legs[from][to] = problem.leastSeconds(from, to);
+        drives = new int[problem.roads().places()][problem.roads().places()];
+        for (int from = 0; from < drives.length; from++) {
+            for (int to = 0; to < drives.length; to++) {
+                drives[from][to] = problem.leastSeconds(from, to);
             }
         }
         windows = new Window[problem.siteCount()];
@@ -146,14 +146,14 @@ final class Insertion {
         for (int i = from; i > 0; i--) {
             Window here = windows[place[i]];
             int due = i == size - 2 ? latest[i + 1] : latest[i + 1] - times.setUp();
-            int leaving = pauses ? problem.departure(day, place[i], place[i + 1], due) : due - legs[place[i]][place[i + 1]];
+            int leaving = pauses ? problem.departure(day, place[i], place[i + 1], due) : due - drives[place[i]][place[i + 1]];
             latest[i] = Math.min(here.closes(), leaving - times.takeDown() - here.seconds());
         }
     }
 
     /** As {@link PlanProblem#arrival}, of the present day; asked millions of times. */
     private int arrival(int from, int leaving, int to) {
-        return pauses ? problem.arrival(day, from, leaving, to) : leaving + legs[from][to];
+        return pauses ? problem.arrival(day, from, leaving, to) : leaving + drives[from][to];
     }
 
     /** When work may begin at a site after leaving a place. */

@@ -244,10 +244,10 @@ final class Refill {
             if (left == NONE) {
                 continue;
             }
-            int leg = problem.roads().drivingSeconds(other, site);
-            double reached = value[left] - pricePerSecond * leg;
-            if (reached + atMost > value[c] && driven[left] + leg + back <= drivingLeft) {
-                enter(c, left, driven[left] + leg, reached + pay(c, left, fresh, 0));
+            int drive = problem.roads().drivingSeconds(other, site);
+            double reached = value[left] - pricePerSecond * drive;
+            if (reached + atMost > value[c] && driven[left] + drive + back <= drivingLeft) {
+                enter(c, left, driven[left] + drive, reached + pay(c, left, fresh, 0));
             }
         }
     }

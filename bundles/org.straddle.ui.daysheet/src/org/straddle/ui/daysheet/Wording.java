@@ -9,14 +9,14 @@ import java.util.stream.Collectors;
 import org.straddle.check.Finding;
 import org.straddle.daysheet.layout.DayTab;
 import org.straddle.daysheet.layout.LaneBox;
-import org.straddle.daysheet.layout.LegBox;
+import org.straddle.daysheet.layout.DriveBox;
 import org.straddle.daysheet.layout.SheetPart;
 import org.straddle.daysheet.layout.SpanBox;
 import org.straddle.daysheet.layout.StopBox;
 import org.straddle.daysheet.layout.TurnBox;
 import org.straddle.daysheet.sheet.Lane;
 import org.straddle.daysheet.sheet.OpenSpan;
-import org.straddle.daysheet.sheet.PlacedLeg;
+import org.straddle.daysheet.sheet.PlacedDrive;
 import org.straddle.daysheet.sheet.PlacedStop;
 import org.straddle.daysheet.sheet.PlacedTurn;
 import org.straddle.daysheet.sheet.SheetItem;
@@ -56,8 +56,8 @@ final class Wording {
             return stop(stop.stop());
         } else if (part instanceof TurnBox turn) {
             return turn(turn.turn());
-        } else if (part instanceof LegBox leg) {
-            return leg(leg.leg());
+        } else if (part instanceof DriveBox drive) {
+            return drive(drive.drive());
         } else if (part instanceof SpanBox span) {
             return span(span.span());
         } else if (part instanceof LaneBox lane) {
@@ -125,13 +125,13 @@ final class Wording {
                         "time", TimeText.utc().seconds(pass.los()), "azimuth", degrees(pass.losAzimuthDeg())));
     }
 
-    private static String leg(PlacedLeg placed) {
-        long need = minutes(placed.leg().total());
-        long breaks = minutes(placed.leg().breaks());
-        long spare = minutes(placed.room().minus(placed.leg().total()));
+    private static String drive(PlacedDrive placed) {
+        long need = minutes(placed.road().total());
+        long breaks = minutes(placed.road().breaks());
+        long spare = minutes(placed.room().minus(placed.road().total()));
         return TEXTS.text("drive", "from", placed.from(), "to", placed.to(),
-                "roadKm", Math.round(placed.leg().roadKm()), "need", need, "breaks", breaks, "room", minutes(placed.room()),
-                "fits", placed.fits(), "spare", Math.abs(spare), "entered", placed.leg().isEntered(), "origin", placed.leg().origin());
+                "roadKm", Math.round(placed.road().roadKm()), "need", need, "breaks", breaks, "room", minutes(placed.room()),
+                "fits", placed.fits(), "spare", Math.abs(spare), "entered", placed.road().isEntered(), "origin", placed.road().origin());
     }
 
     private String span(OpenSpan span) {

@@ -92,7 +92,7 @@ public final class ResilienceView extends TeamAnswerView<WeakPoints> {
                     case KNOWN -> "advice";
                     case WEAK -> "warning";
                 })
-                        : shown.fix().isPresent() ? Icons.image("mend") : null;
+                        : shown.fix().isPresent() ? Icons.image("fix") : null;
             }
         });
         layout.setColumnData(column.getColumn(), new ColumnWeightData(weight, weight * 6, true));
@@ -101,7 +101,7 @@ public final class ResilienceView extends TeamAnswerView<WeakPoints> {
     @Override
     protected void equip(Composite content) {
         super.equip(content);
-        Action fix = act(TEXTS.text("resilience.apply"), "mend", this::fixChosen);
+        Action fix = act(TEXTS.text("resilience.apply"), "fix", this::fixChosen);
         Action openTeam = act(TEXTS.text("packingView.openTeam"), "team", () -> session.reveal(thing()));
         getViewSite().getActionBars().getToolBarManager().add(fix);
         getViewSite().getActionBars().getToolBarManager().add(openTeam);

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-import org.straddle.check.Mend;
-import org.straddle.check.mend.AddAsked;
-import org.straddle.check.mend.LendStock;
+import org.straddle.check.Fix;
+import org.straddle.check.fix.AddAsked;
+import org.straddle.check.fix.LendStock;
 import org.straddle.kit.asked.PlanAsks;
 import org.straddle.kit.team.Resilience;
 import org.straddle.kit.team.ResilienceText;
@@ -37,13 +37,13 @@ record WeakPoints(String teamId, String summary, List<Line> lines, List<String> 
      * @param help what helps, in words; empty where nothing has to be done
      * @param fix  where one step does it
      */
-    record Line(String what, Weight weight, String help, Optional<Mend> fix, List<Line> parts) {
+    record Line(String what, Weight weight, String help, Optional<Fix> fix, List<Line> parts) {
 
         static Line plain(String what, Weight weight, List<Line> parts) {
             return new Line(what, weight, "", Optional.empty(), parts);
         }
 
-        static Line fixed(String what, Mend fix) {
+        static Line fixed(String what, Fix fix) {
             return new Line(what, Weight.WEAK, fix.label(), Optional.of(fix), List.of());
         }
     }

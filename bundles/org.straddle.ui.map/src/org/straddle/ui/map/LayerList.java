@@ -26,7 +26,7 @@ import org.straddle.atlas.picture.Legend;
 import org.straddle.atlas.picture.MapContents;
 import org.straddle.atlas.picture.Part;
 import org.straddle.atlas.picture.Shown;
-import org.straddle.atlas.scene.LegLine;
+import org.straddle.atlas.scene.DriveLine;
 import org.straddle.check.Severity;
 import org.straddle.drawing.Mark;
 import org.straddle.ui.drawing.GcPen;
@@ -138,7 +138,7 @@ final class LayerList {
             known = now;
             fill(more);
         }
-        List<LocalDate> newDays = contents.scene().legs().stream().map(LegLine::day).distinct().sorted().toList();
+        List<LocalDate> newDays = contents.scene().drives().stream().map(DriveLine::day).distinct().sorted().toList();
         if (!newDays.equals(days)) {
             days = newDays;
             List<Optional<LocalDate>> offered = new ArrayList<>(List.of(Optional.empty()));

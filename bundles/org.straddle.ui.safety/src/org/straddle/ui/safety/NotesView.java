@@ -68,7 +68,7 @@ public final class NotesView extends ThingView<Site> {
     protected void equip(Composite content) {
         super.equip(content);
         Action sign = act(TEXTS.text("notesView.sign"), "review", this::signOff);
-        Action guided = act(TEXTS.text("notesView.guided"), "mend", this::guide);
+        Action guided = act(TEXTS.text("notesView.guided"), "fix", this::guide);
         Action second = act(TEXTS.text("notesView.second"), "operator", this::signToo);
         Action open = act(TEXTS.text("notesView.open"), "open", () -> session.reveal(thing()));
         Stream.of(guided, sign, second, open).forEach(getViewSite().getActionBars().getToolBarManager()::add);

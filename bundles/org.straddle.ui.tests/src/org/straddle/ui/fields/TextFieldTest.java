@@ -73,7 +73,7 @@ class TextFieldTest {
     }
 
     @Test
-    void whatCannotBeReadIsKnownToWhoeverSavesUntilItIsMended() {
+    void whatCannotBeReadIsKnownToWhoeverSavesUntilItIsFixed() {
         text.setText("12abc");
         assertEquals(List.of("“12abc”: Enter a number from 0 to 100."), session.refused());
         text.setText("500");
@@ -106,7 +106,7 @@ class TextFieldTest {
         assertEquals(5, site.getMarkErrorM());
         assertFalse(session.canUndo());
         field.refresh();
-        assertEquals("500", text.getText(), "the user may still mend it");
+        assertEquals("500", text.getText(), "the user may still fix it");
     }
 
     @Test

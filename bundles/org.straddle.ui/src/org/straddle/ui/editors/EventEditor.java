@@ -21,7 +21,7 @@ import org.straddle.model.Fresh;
 import org.straddle.model.Identified;
 import org.straddle.model.Jurisdiction;
 import org.straddle.model.Layer;
-import org.straddle.model.LegTime;
+import org.straddle.model.EnteredDrive;
 import org.straddle.model.Region;
 import org.straddle.model.Site;
 import org.straddle.model.SitesTaken;
@@ -113,12 +113,12 @@ public final class EventEditor extends ThingEditor<Event> {
         figure(form, event, TEXTS.text("eventEditor.break"), TEXTS.text("eventEditor.break.unit"), Literals.POLICIES__BREAK_MINUTES);
 
         form.wide(TEXTS.text("eventEditor.section.drives"), TEXTS.text("eventEditor.section.drives.description"));
-        form.<LegTime>table(event, Literals.EVENT__LEG_TIMES, StraddleFactory.eINSTANCE::createLegTime, 4)
-                .options(TEXTS.text("eventEditor.column.between"), 180, Literals.LEG_TIME__FROM, () -> ends(event), EventEditor::end)
-                .options(TEXTS.text("eventEditor.column.and"), 180, Literals.LEG_TIME__TO, () -> ends(event), EventEditor::end)
-                .column(TEXTS.text("eventEditor.column.minutesAtTheWheel"), 180, Literals.LEG_TIME__MINUTES, Numbers.between(0, 1440))
-                .column(TEXTS.text("eventEditor.column.roadKm"), 90, Literals.LEG_TIME__ROAD_KM, Numbers.orUnknown(0, 5000))
-                .column(TEXTS.text("eventEditor.column.knownFrom"), 180, Literals.LEG_TIME__ORIGIN, Words.any());
+        form.<EnteredDrive>table(event, Literals.EVENT__ENTERED_DRIVES, StraddleFactory.eINSTANCE::createEnteredDrive, 4)
+                .options(TEXTS.text("eventEditor.column.between"), 180, Literals.ENTERED_DRIVE__FROM, () -> ends(event), EventEditor::end)
+                .options(TEXTS.text("eventEditor.column.and"), 180, Literals.ENTERED_DRIVE__TO, () -> ends(event), EventEditor::end)
+                .column(TEXTS.text("eventEditor.column.minutesAtTheWheel"), 180, Literals.ENTERED_DRIVE__MINUTES, Numbers.between(0, 1440))
+                .column(TEXTS.text("eventEditor.column.roadKm"), 90, Literals.ENTERED_DRIVE__ROAD_KM, Numbers.orUnknown(0, 5000))
+                .column(TEXTS.text("eventEditor.column.knownFrom"), 180, Literals.ENTERED_DRIVE__ORIGIN, Words.any());
 
         form.wide(TEXTS.text("eventEditor.section.licencesByPlace"), TEXTS.text("eventEditor.section.licencesByPlace.description"));
         form.<Jurisdiction>table(event, Literals.EVENT__JURISDICTIONS, Fresh::jurisdiction, 4)

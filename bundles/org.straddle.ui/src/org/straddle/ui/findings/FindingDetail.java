@@ -30,7 +30,7 @@ final class FindingDetail {
     private final Deeds deeds;
 
     /** What can be done from here with what is chosen. */
-    record Deeds(Consumer<Identified> reveal, Runnable mend, Runnable accept, Runnable withdraw) {
+    record Deeds(Consumer<Identified> reveal, Runnable fix, Runnable accept, Runnable withdraw) {
     }
 
     FindingDetail(Composite parent, Deeds deeds) {
@@ -91,7 +91,7 @@ final class FindingDetail {
             wrapped(body, 1).setText(TEXTS.text("findingDetail.accepted", "by", acceptance.getBy(),
                     "reason", acceptance.getReason()));
         });
-        finding.mend().ifPresent(offered -> deed(body, "mend", offered.label(), TEXTS.text("findingDetail.fix.tooltip"), deeds.mend));
+        finding.fix().ifPresent(offered -> deed(body, "fix", offered.label(), TEXTS.text("findingDetail.fix.tooltip"), deeds.fix));
         if (finding.accepted().isEmpty()) {
             deed(body, "accepted", TEXTS.text("findingDetail.accept"), TEXTS.text("findingDetail.accept.tooltip"), deeds.accept);
         } else {
@@ -101,11 +101,11 @@ final class FindingDetail {
 
     private void fill(Composite body, List<Finding> findings) {
         wrapped(body, 2).setText(TEXTS.text("findingDetail.several", "findings", findings.size()));
-        long mended = findings.stream().filter(finding -> finding.mend().isPresent()).count();
+        long fixed = findings.stream().filter(finding -> finding.fix().isPresent()).count();
         long accepted = findings.stream().filter(finding -> finding.accepted().isPresent()).count();
-        if (mended > 0) {
-            deed(body, "mend", TEXTS.text("findingDetail.several.fix",
-                    "fixed", mended), TEXTS.text("findingDetail.fix.tooltip"), deeds.mend);
+        if (fixed > 0) {
+            deed(body, "fix", TEXTS.text("findingDetail.several.fix",
+                    "fixed", fixed), TEXTS.text("findingDetail.fix.tooltip"), deeds.fix);
         }
         if (accepted < findings.size()) {
             deed(body, "accepted", TEXTS.text("findingDetail.several.accept",

@@ -184,8 +184,8 @@ final class FindingsTable {
     }
 
     private static String tip(Finding finding) {
-        String fixed = finding.mend().map(mend -> TEXTS.text("findingsTable.tip.fix", "sentence", finding.sentence(),
-                "fix", mend.label())).orElse(finding.sentence());
+        String fixed = finding.fix().map(fix -> TEXTS.text("findingsTable.tip.fix", "sentence", finding.sentence(),
+                "fix", fix.label())).orElse(finding.sentence());
         return finding.accepted().map(acceptance -> TEXTS.text("findingsTable.tip.accepted", "tip", fixed,
                 "by", acceptance.getBy(), "reason", acceptance.getReason())).orElse(fixed).replaceAll(LONG_LINE, "$1\n").strip();
     }

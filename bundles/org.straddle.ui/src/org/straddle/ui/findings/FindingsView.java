@@ -20,7 +20,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.handlers.IHandlerService;
 import org.straddle.check.Finding;
-import org.straddle.check.Mend;
+import org.straddle.check.Fix;
 import org.straddle.check.Severity;
 import org.straddle.check.Tally;
 import org.straddle.model.Acceptance;
@@ -36,7 +36,7 @@ import org.straddle.ui.session.EventSession;
 import org.straddle.ui.things.Icons;
 import org.straddle.words.Catalogue;
 
-/** What is wrong, gravest first; leads to the thing, mends it, or accepts it with a reason. */
+/** What is wrong, gravest first; leads to the thing, fixes it, or accepts it with a reason. */
 public final class FindingsView extends SessionView<FindingsTable> {
 
     private static final Catalogue TEXTS = Catalogue.of(FindingsView.class);
@@ -62,7 +62,7 @@ public final class FindingsView extends SessionView<FindingsTable> {
         viewer.getControl().setMenu(menu.createContextMenu(viewer.getControl()));
         getSite().registerContextMenu(menu, viewer);
         tools(getViewSite().getActionBars().getToolBarManager());
-        handle("org.straddle.ui.mend", finding -> finding.mend().isPresent(), this::mend);
+        handle("org.straddle.ui.fix", finding -> finding.fix().isPresent(), this::fix);
         handle("org.straddle.ui.accept", FindingsView::open, this::accept);
         handle("org.straddle.ui.explain", finding -> true, this::explain);
     }
@@ -116,7 +116,7 @@ public final class FindingsView extends SessionView<FindingsTable> {
 
     @Override
     protected FindingsTable content(Composite parent) {
-        return new FindingsTable(parent, filter, new FindingDetail.Deeds(session::reveal, this::mend, this::accept,
+        return new FindingsTable(parent, filter, new FindingDetail.Deeds(session::reveal, this::fix, this::accept,
                 this::withdraw));
     }
 
@@ -156,11 +156,11 @@ public final class FindingsView extends SessionView<FindingsTable> {
         if (!chosen.isEmpty()) {
             menu.add(new Act(TEXTS.text("findingsView.explain"), "findings", this::explain));
         }
-        List<Mend> mends = chosen.stream().flatMap(finding -> finding.mend().stream()).toList();
-        if (!mends.isEmpty()) {
-            menu.add(new Act(mends.size() == 1
-                    ? TEXTS.text("findingsView.fix", "fix", mends.get(0).label().replace("&", "&&"))
-                    : TEXTS.text("findingsView.fix.several", "count", mends.size()), "mend", this::mend));
+        List<Fix> fixes = chosen.stream().flatMap(finding -> finding.fix().stream()).toList();
+        if (!fixes.isEmpty()) {
+            menu.add(new Act(fixes.size() == 1
+                    ? TEXTS.text("findingsView.fix", "fix", fixes.get(0).label().replace("&", "&&"))
+                    : TEXTS.text("findingsView.fix.several", "count", fixes.size()), "fix", this::fix));
         }
         if (chosen.stream().anyMatch(FindingsView::open)) {
             menu.add(new Act(TEXTS.text("findingsView.accept"), "accepted", this::accept));
@@ -210,8 +210,8 @@ public final class FindingsView extends SessionView<FindingsTable> {
         }
     }
 
-    private void mend() {
-        session.execute(new Mends(session.editingDomain(), session.event(), chosen()));
+    private void fix() {
+        session.execute(new Fixes(session.editingDomain(), session.event(), chosen()));
     }
 
     private void accept() {

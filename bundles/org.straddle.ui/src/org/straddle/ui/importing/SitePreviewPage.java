@@ -75,7 +75,7 @@ final class SitePreviewPage extends WizardPage {
         if (!line.line().isEmpty()) {
             row.setImage(1, Icons.image(switch (line.grade()) {
                 case NEW -> "add";
-                case CHANGED -> "mend";
+                case CHANGED -> "fix";
                 case UNCHANGED -> "accepted";
                 case REFUSED -> "blocker";
             }));

@@ -62,7 +62,7 @@ final class UnsavedKeeper {
         try {
             state = session.folder().keepingUnsaved(typed);
         } catch (EventFolderException unfit) {
-            // What cannot be saved as it stands cannot be kept either; the next edit may mend it.
+            // What cannot be saved as it stands cannot be kept either; the next edit may fix it.
             return;
         }
         job = new Job(TEXTS.text("unsavedKeeper.keeping")) {

@@ -19,7 +19,7 @@ import org.straddle.model.Ban;
 import org.straddle.model.Event;
 import org.straddle.model.Fresh;
 import org.straddle.model.Identified;
-import org.straddle.model.LegTime;
+import org.straddle.model.EnteredDrive;
 import org.straddle.model.Stop;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
@@ -108,7 +108,7 @@ public final class ThingActions {
     private static List<String> losers(Event event, Set<EObject> doomed) {
         Set<TeamDay> days = new HashSet<>();
         Set<Team> teams = new HashSet<>();
-        Set<LegTime> drives = new HashSet<>();
+        Set<EnteredDrive> drives = new HashSet<>();
         EcoreUtil.UsageCrossReferencer.findAll(doomed, event).forEach((thing, uses) -> uses.forEach(use -> {
             EObject loser = use.getEObject();
             if (doomed.contains(loser) || EcoreUtil.isAncestor(doomed, loser)) {
@@ -118,7 +118,7 @@ public final class ThingActions {
                 days.add(day);
             } else if (loser instanceof Team team) {
                 teams.add(team);
-            } else if (loser instanceof LegTime drive) {
+            } else if (loser instanceof EnteredDrive drive) {
                 drives.add(drive);
             }
         }));

@@ -90,13 +90,13 @@ public record PlanB(Site site, Duration drive, List<Work> turns, double served) 
         return Duty.of(stay.team(), outlook, plan.of(stay.team()), figures).stream()
                 .flatMap(duty -> duty.drives().stream())
                 .filter(next -> next.before().filter(stay::equals).isPresent()).findFirst()
-                .map(next -> stay.window().end().plus(next.time()).minus(outlook.leg(site, next.to())
-                        .map(leg -> DriveTime.of(leg, figures).planned(figures)).orElse(Duration.ZERO)))
+                .map(next -> stay.window().end().plus(next.time()).minus(outlook.road(site, next.to())
+                        .map(road -> DriveTime.of(road, figures).planned(figures)).orElse(Duration.ZERO)))
                 .orElse(stay.window().end());
     }
 
     private static Optional<Duration> drive(Site from, Site to, Outlook outlook) {
         HoldFigures figures = HoldFigures.of(outlook.event().getPolicies());
-        return outlook.leg(from, to).map(leg -> DriveTime.of(leg, figures).planned(figures));
+        return outlook.road(from, to).map(road -> DriveTime.of(road, figures).planned(figures));
     }
 }

@@ -6,7 +6,7 @@ import java.util.function.Consumer;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
-import org.straddle.check.mend.RemoveTurns;
+import org.straddle.check.fix.RemoveTurns;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -28,7 +28,7 @@ public final class BirdNotWorking extends ScopedRule<Bird> {
         if (BirdHours.isNotWorking(bird) && !turns.isEmpty()) {
             findings.accept(BirdFinding.of(this, bird, turns, Statement.of("birdNotWorking.notWorkingBut",
                     "bird", bird, "planned", BirdFinding.planned(turns)))
-                    .mendedBy(RemoveTurns.all(Statement.of("birdNotWorking.removeAllTurns", "bird", bird), turns)));
+                    .fixedBy(RemoveTurns.all(Statement.of("birdNotWorking.removeAllTurns", "bird", bird), turns)));
         }
     }
 }

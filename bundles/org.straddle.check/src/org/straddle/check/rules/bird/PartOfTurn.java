@@ -6,8 +6,8 @@ import java.util.Optional;
 
 import org.straddle.check.Finding;
 import org.straddle.check.Statement;
-import org.straddle.check.mend.RemoveTurns;
-import org.straddle.check.mend.TrimTurn;
+import org.straddle.check.fix.RemoveTurns;
+import org.straddle.check.fix.TrimTurn;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.NamedRule;
 import org.straddle.outlook.itinerary.Work;
@@ -31,7 +31,7 @@ public final class PartOfTurn {
                         "site", work.site(), "during", work.window());
         Finding finding = Finding.of(rule, says, work.turn(), work.bird()).at(work.window().start());
         Optional<Window> longest = parts.stream().max(Comparator.comparing(Window::duration));
-        return finding.mendedBy(longest.map(part -> TrimTurn.to(part, work, Statement.of("partOfTurn.partCanWorked"), in.policies()))
+        return finding.fixedBy(longest.map(part -> TrimTurn.to(part, work, Statement.of("partOfTurn.partCanWorked"), in.policies()))
                 .orElseGet(() -> RemoveTurns.of(work)));
     }
 }

@@ -7,7 +7,7 @@ import org.straddle.check.Fact;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
-import org.straddle.check.mend.AddAsked;
+import org.straddle.check.fix.AddAsked;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -30,6 +30,6 @@ public final class AskedNotPacked extends ScopedRule<Team> {
                         .restingOn(lacking.asked().use(), lacking.asked().amount(), lacking.asked().vestClass(), lacking.enough(),
                                 lacking.asked().facts(),
                                 lacking.doubtful(), lacking.items().stream().map(Identified::getId).toList())
-                        .mendedBy(AddAsked.of(lacking, team))));
+                        .fixedBy(AddAsked.of(lacking, team))));
     }
 }

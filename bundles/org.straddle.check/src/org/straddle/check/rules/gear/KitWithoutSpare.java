@@ -7,7 +7,7 @@ import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
-import org.straddle.check.mend.LendStock;
+import org.straddle.check.fix.LendStock;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -38,6 +38,6 @@ public final class KitWithoutSpare extends ScopedRule<Team> {
         Finding finding = Finding.of(this, Statement.of("kitWithoutSpare.kit", "team", team, "point", Fact.told(text.single(point))),
                 team, item).restingOn(point.stops().stream().map(Answer::task).toList());
         return resilience.remedy(point).flatMap(resilience.inventory()::item).filter(LendStock::isStock)
-                .map(stock -> finding.mendedBy(LendStock.of(stock, team, item))).orElse(finding);
+                .map(stock -> finding.fixedBy(LendStock.of(stock, team, item))).orElse(finding);
     }
 }

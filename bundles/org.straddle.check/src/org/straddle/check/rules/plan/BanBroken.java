@@ -9,8 +9,8 @@ import org.straddle.check.Fact;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
-import org.straddle.check.mend.RemoveStop;
-import org.straddle.check.mend.RemoveTurns;
+import org.straddle.check.fix.RemoveStop;
+import org.straddle.check.fix.RemoveTurns;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -39,14 +39,14 @@ public final class BanBroken extends ScopedRule<Stop> {
         Stay broken = stay.get();
         List<Ban> onStop = bans.onStop(broken.team(), broken.site(), broken.window());
         onStop.forEach(ban -> findings.accept(Finding.of(this, forbidden(Fact.of(broken), ban), stop, ban).restingOn(terms(ban)).at(broken.window().start())
-                .mendedBy(new RemoveStop(Statement.of("banBroken.removeStop", "team", broken.team(),
+                .fixedBy(new RemoveStop(Statement.of("banBroken.removeStop", "team", broken.team(),
                         "site", broken.site()), stop.getId()))));
         for (Work work : broken.turns()) {
             bans.onTurn(work.team(), work.site(), work.bird(), work.window()).stream()
                     .filter(ban -> !onStop.contains(ban)).forEach(ban -> findings.accept(Finding.of(this,
                             forbidden(Fact.of(work), ban), work.turn(), ban)
                             .restingOn(terms(ban))
-                            .at(work.window().start()).mendedBy(RemoveTurns.of(work))));
+                            .at(work.window().start()).fixedBy(RemoveTurns.of(work))));
         }
     }
 

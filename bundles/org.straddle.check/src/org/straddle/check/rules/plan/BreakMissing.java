@@ -18,7 +18,7 @@ import org.straddle.outlook.itinerary.Drives;
 import org.straddle.outlook.itinerary.Stay;
 
 /**
- * Time at the wheel goes on adding up over short stops. A leg reckons only with its own breaks; this rule with what was
+ * Time at the wheel goes on adding up over short stops. A drive reckons only with its own breaks; this rule with what was
  * driven before it since the last pause that was long enough. Whatever is not driving counts as a pause: a stop, or time
  * to spare on the way.
  */
@@ -36,9 +36,9 @@ public final class BreakMissing extends ScopedRule<Team> {
             if (before == null || drive.before().isEmpty() || pause(before, drive).compareTo(in.policies().breakLength()) >= 0) {
                 atTheWheel = Duration.ZERO;
             }
-            Duration through = atTheWheel.plus(drive.leg().driving());
+            Duration through = atTheWheel.plus(drive.road().driving());
             long due = breaks(through, in);
-            long own = breaks(drive.leg().driving(), in);
+            long own = breaks(drive.road().driving(), in);
             if (due > own) {
                 findings.accept(finding(team, before, drive, through, in));
             }
@@ -64,7 +64,7 @@ public final class BreakMissing extends ScopedRule<Team> {
     }
 
     private static Duration spare(Drive drive) {
-        Duration spare = drive.time().minus(drive.leg().total());
+        Duration spare = drive.time().minus(drive.road().total());
         return spare.isNegative() ? Duration.ZERO : spare;
     }
 

@@ -7,10 +7,10 @@ import java.util.stream.Stream;
 
 import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
-import org.straddle.check.Mend;
+import org.straddle.check.Fix;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
-import org.straddle.check.mend.AgreeDownlink;
+import org.straddle.check.fix.AgreeDownlink;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -41,14 +41,14 @@ public final class DownlinkNotAgreed extends ScopedRule<Bird> {
                                 : Statement.of("downlinkNotAgreed.hasDownlink",
                                 "team", open.get(0).team())), a.turn(), b.turn())
                                 .restingOn(a.turn().getDownlinkMhz(), b.turn().getDownlinkMhz()).at(shared.start());
-                        findings.accept(mend(open, works, in).map(finding::mendedBy).orElse(finding));
+                        findings.accept(fix(open, works, in).map(finding::fixedBy).orElse(finding));
                     });
                 }
             });
         }
     }
 
-    private static Optional<Mend> mend(List<Work> open, List<Work> works, Inspection in) {
+    private static Optional<Fix> fix(List<Work> open, List<Work> works, Inspection in) {
         return AgreeDownlink.clearOf(works.stream().filter(other -> isAgreed(other) && open.stream()
                 .anyMatch(work -> SharedTurns.of(in.outlook(), work, other).isPresent()))
                 .map(other -> other.turn().getDownlinkMhz()).toList(), open);

@@ -37,7 +37,7 @@ public final class DriveNotDriven extends ScopedRule<Team> {
             Identified[] objects = Stream.concat(drive.before().stream(), drive.after().stream()).map(Stay::stop)
                     .toArray(Identified[]::new);
             findings.accept(Finding.of(this, Statement.of("driveNotDriven.nobody", "from", drive.from(), "to", drive.to(),
-                    "roadKm", Math.round(drive.leg().roadKm()), "driving", Wheel.wholeMinutes(drive.leg().driving()),
+                    "roadKm", Math.round(drive.road().roadKm()), "driving", Wheel.wholeMinutes(drive.road().driving()),
                     "team", team, "gain", Math.round(100 * each.gain()) / 100.0), objects).at(Duty.leaves(drive, in.hold())));
         });
     }

@@ -24,7 +24,7 @@ import org.straddle.outlook.itinerary.Drives;
 import org.straddle.outlook.itinerary.PlanRule;
 import org.straddle.outlook.itinerary.Wheel;
 
-/** Time at the wheel adds up over the legs of one team in one day. */
+/** Time at the wheel adds up over the drives of one team in one day. */
 public final class DrivingLimit extends ScopedRule<Team> {
 
     public DrivingLimit() {

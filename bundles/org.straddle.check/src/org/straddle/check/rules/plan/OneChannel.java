@@ -5,8 +5,8 @@ import java.util.function.Consumer;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
-import org.straddle.check.mend.Pins;
-import org.straddle.check.mend.RemoveTurns;
+import org.straddle.check.fix.Pins;
+import org.straddle.check.fix.RemoveTurns;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -32,7 +32,7 @@ public final class OneChannel extends ScopedRule<Bird> {
                         Finding finding = Finding.of(this, Statement.of("oneChannel.wouldUseOne", "team", a.team(),
                                 "site", a.site(), "team2", b.team(), "site2", b.site(), "bird", bird,
                                 "during", shared), a.turn(), b.turn()).at(shared.start());
-                        findings.accept(Pins.toChange(a, b).map(RemoveTurns::of).map(finding::mendedBy).orElse(finding));
+                        findings.accept(Pins.toChange(a, b).map(RemoveTurns::of).map(finding::fixedBy).orElse(finding));
                     }));
         }
     }

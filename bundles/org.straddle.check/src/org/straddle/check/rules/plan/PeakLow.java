@@ -6,7 +6,7 @@ import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
-import org.straddle.check.mend.RemoveTurns;
+import org.straddle.check.fix.RemoveTurns;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -29,7 +29,7 @@ public final class PeakLow extends ScopedRule<Stay> {
                     findings.accept(Finding.of(this, Statement.of("peakLow.risesOverEvent", "bird", work.bird(),
                             "degrees", Math.floor(pass.peakElevationDeg() * 10) / 10, "site", work.site(),
                             "during", work.window(), "degrees2", leastDeg),
-                            work.turn()).restingOn(work.window()).at(work.window().start()).mendedBy(RemoveTurns.of(work))));
+                            work.turn()).restingOn(work.window()).at(work.window().start()).fixedBy(RemoveTurns.of(work))));
         }
     }
 }

@@ -6,11 +6,11 @@ import java.util.function.Consumer;
 
 import org.straddle.check.Fact;
 import org.straddle.check.Finding;
-import org.straddle.check.Mend;
+import org.straddle.check.Fix;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
-import org.straddle.check.mend.AgreeDownlink;
-import org.straddle.check.mend.Pins;
+import org.straddle.check.fix.AgreeDownlink;
+import org.straddle.check.fix.Pins;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -39,14 +39,14 @@ public final class SameFrequency extends ScopedRule<Bird> {
                             "mhz2", Fact.mhz(b.turn().getDownlinkMhz()), "bird", bird, "during", shared),
                             a.turn(), b.turn())
                             .restingOn(a.turn().getDownlinkMhz(), b.turn().getDownlinkMhz()).at(shared.start());
-                    findings.accept(Pins.toChange(a, b).flatMap(work -> mend(work, agreed, in)).map(finding::mendedBy)
+                    findings.accept(Pins.toChange(a, b).flatMap(work -> fix(work, agreed, in)).map(finding::fixedBy)
                             .orElse(finding));
                 });
             });
         }
     }
 
-    private static Optional<Mend> mend(Work work, List<Work> agreed, Inspection in) {
+    private static Optional<Fix> fix(Work work, List<Work> agreed, Inspection in) {
         return AgreeDownlink.clearOf(agreed.stream().filter(other -> SharedTurns.of(in.outlook(), work, other).isPresent())
                 .map(other -> other.turn().getDownlinkMhz()).toList(), List.of(work));
     }

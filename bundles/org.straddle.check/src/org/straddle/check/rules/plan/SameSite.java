@@ -6,7 +6,7 @@ import java.util.function.Consumer;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
-import org.straddle.check.mend.ShiftStop;
+import org.straddle.check.fix.ShiftStop;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -33,7 +33,7 @@ public final class SameSite extends ScopedRule<Site> {
                         "site", site, "during", both), a.stop(), b.stop(),
                         site)
                         .at(both.start());
-                findings.accept(ShiftStop.apart(a, b, in).map(finding::mendedBy).orElse(finding));
+                findings.accept(ShiftStop.apart(a, b, in).map(finding::fixedBy).orElse(finding));
             }
         });
     }

@@ -8,7 +8,7 @@ import java.util.function.Consumer;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
-import org.straddle.check.mend.ShiftStop;
+import org.straddle.check.fix.ShiftStop;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -40,7 +40,7 @@ public final class SameSquare extends ScopedRule<Square> {
                 Finding finding = Finding.of(this, Statement.of("sameSquare.bothClaim", "team", a.team(),
                         "site", a.site(), "team2", b.team(), "site2", b.site(), "common", common, "during", both),
                         a.stop(), b.stop()).at(both.start());
-                findings.accept(ShiftStop.apart(a, b, in).map(finding::mendedBy).orElse(finding));
+                findings.accept(ShiftStop.apart(a, b, in).map(finding::fixedBy).orElse(finding));
             }
         });
     }

@@ -7,7 +7,7 @@ import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
-import org.straddle.check.mend.RemoveTurns;
+import org.straddle.check.fix.RemoveTurns;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -44,7 +44,7 @@ public final class SquareTooOften extends ScopedRule<Square> {
                 "turns", turns.size(), "why", why), own.stream().map(Work::turn).toArray(Identified[]::new))
                 .restingOn(own.stream().map(Work::window).toList())
                 .at(own.get(0).window().start())
-                .mendedBy(RemoveTurns.all(own.size() == 1 ? Statement.of("squareTooOften.removeTurn")
+                .fixedBy(RemoveTurns.all(own.size() == 1 ? Statement.of("squareTooOften.removeTurn")
                         : Statement.of("squareTooOften.removeTheseTurns", "own", own.size()), own)));
     }
 

@@ -5,10 +5,10 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
-import org.straddle.check.Mend;
+import org.straddle.check.Fix;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
-import org.straddle.check.mend.ShiftStop;
+import org.straddle.check.fix.ShiftStop;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -30,12 +30,12 @@ public final class StopOutsideDay extends ScopedRule<Stay> {
         if (!TeamDays.hold(stay.team(), stay.window())) {
             Finding finding = Finding.of(this, day(stay),
                     stay.stop()).at(stay.window().start());
-            findings.accept(within(stay, in).map(finding::mendedBy).orElse(finding));
+            findings.accept(within(stay, in).map(finding::fixedBy).orElse(finding));
         }
     }
 
     /** Cut to the team's day at the one end where it reaches out, if its turns still fit. */
-    private static Optional<Mend> within(Stay stay, Inspection in) {
+    private static Optional<Fix> within(Stay stay, Inspection in) {
         Optional<Window> day = Drives.dayOf(stay).map(d -> new Window(d.getFrom(), d.getUntil()));
         if (day.isEmpty()) {
             return Optional.empty();

@@ -7,7 +7,7 @@ import java.util.function.Consumer;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
-import org.straddle.check.mend.ShiftStop;
+import org.straddle.check.fix.ShiftStop;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -33,7 +33,7 @@ public final class TimeInHand extends ScopedRule<Team> {
                 Instant ready = StationUp.of(in.policies()).ready(stay.window());
                 Finding finding = Finding.of(this, Statement.of("timeInHand.short", "team", team, "site", stay.site(),
                         "ready", ready, "inHand", inHand, "least", in.hold().inHand()), stay.stop()).at(ready);
-                findings.accept(ShiftStop.arriveEarlier(stay, lacking, in).map(finding::mendedBy).orElse(finding));
+                findings.accept(ShiftStop.arriveEarlier(stay, lacking, in).map(finding::fixedBy).orElse(finding));
             }
         }
     }

@@ -7,7 +7,7 @@ import java.util.function.Consumer;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
-import org.straddle.check.mend.TrimTurn;
+import org.straddle.check.fix.TrimTurn;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -37,7 +37,7 @@ public final class TurnAfterTakeDown extends ScopedRule<Stay> {
                         "site", stay.site(), "end", stay.window().end(), "takeDown", station.takeDown(),
                         "bird", work.bird(), "end2", work.window().end()), work.turn(), stay.stop())
                         .at(work.window().end())
-                        .mendedBy(TrimTurn.to(rest, work, Statement.of("turnAfterTakeDown.endBeforeTake"), in.policies())));
+                        .fixedBy(TrimTurn.to(rest, work, Statement.of("turnAfterTakeDown.endBeforeTake"), in.policies())));
             }
         }
     }

@@ -7,7 +7,7 @@ import java.util.function.Consumer;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
-import org.straddle.check.mend.TrimTurn;
+import org.straddle.check.fix.TrimTurn;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -37,7 +37,7 @@ public final class TurnBeforeSetUp extends ScopedRule<Stay> {
                         "site", stay.site(), "start", stay.window().start(), "ready", ready, "bird", work.bird(),
                         "start2", work.window().start()), work.turn(), stay.stop())
                         .at(work.window().start())
-                        .mendedBy(TrimTurn.to(rest, work, Statement.of("turnBeforeSetUp.beginWhenStation"), in.policies())));
+                        .fixedBy(TrimTurn.to(rest, work, Statement.of("turnBeforeSetUp.beginWhenStation"), in.policies())));
             }
         }
     }

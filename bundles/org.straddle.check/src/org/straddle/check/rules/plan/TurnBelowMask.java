@@ -5,7 +5,7 @@ import java.util.function.Consumer;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
-import org.straddle.check.mend.TrimTurn;
+import org.straddle.check.fix.TrimTurn;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -27,7 +27,7 @@ public final class TurnBelowMask extends ScopedRule<Stay> {
             TurnPass.left(in.outlook(), work).ifPresent(pass -> findings.accept(Finding.of(this,
                     Statement.of("turnBelowMask.reachesOutPass", "turn", work, "site", work.site(),
                             "during", pass), work.turn()).at(work.window().start())
-                            .mendedBy(TrimTurn.to(pass, work, Statement.of("turnBelowMask.pass"), in.policies()))));
+                            .fixedBy(TrimTurn.to(pass, work, Statement.of("turnBelowMask.pass"), in.policies()))));
         }
     }
 }

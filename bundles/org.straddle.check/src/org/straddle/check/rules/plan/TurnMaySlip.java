@@ -8,10 +8,10 @@ import java.util.OptionalDouble;
 import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
-import org.straddle.check.Mend;
+import org.straddle.check.Fix;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
-import org.straddle.check.mend.ShiftStop;
+import org.straddle.check.fix.ShiftStop;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -44,7 +44,7 @@ public final class TurnMaySlip extends ScopedRule<Team> {
                         "chance", PlanKeeping.percent(keeping.chance(first.turn()).orElse(0)),
                         "least", Math.round(100 * in.hold().leastKeeping())), first.turn(), stay.stop())
                         .at(first.window().start());
-                findings.accept(earlier(stay, in).map(finding::mendedBy).orElse(finding));
+                findings.accept(earlier(stay, in).map(finding::fixedBy).orElse(finding));
             });
         }
     }
@@ -57,12 +57,12 @@ public final class TurnMaySlip extends ScopedRule<Team> {
     }
 
     /** The least change of the arrival that settles it. */
-    private static Optional<Mend> earlier(Stay stay, Inspection in) {
+    private static Optional<Fix> earlier(Stay stay, Inspection in) {
         for (int minutes : EARLIER) {
             Duration by = Duration.ofMinutes(minutes);
-            Optional<Mend> mend = ShiftStop.arriveEarlier(stay, by, in);
-            if (mend.isEmpty() || settles(stay, by, in)) {
-                return mend;
+            Optional<Fix> fix = ShiftStop.arriveEarlier(stay, by, in);
+            if (fix.isEmpty() || settles(stay, by, in)) {
+                return fix;
             }
         }
         return Optional.empty();

@@ -5,7 +5,7 @@ import java.util.function.Consumer;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
-import org.straddle.check.mend.TrimTurn;
+import org.straddle.check.fix.TrimTurn;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -29,7 +29,7 @@ public final class TurnOutsideStop extends ScopedRule<Stay> {
                 findings.accept(Finding.of(this, Statement.of("turnOutsideStop.reachesOut", "turn", work,
                         "stop", stay), work.turn(), stay.stop())
                         .at(work.window().start())
-                        .mendedBy(TrimTurn.to(stay.window(), work, Statement.of("turnOutsideStop.stop"), in.policies())));
+                        .fixedBy(TrimTurn.to(stay.window(), work, Statement.of("turnOutsideStop.stop"), in.policies())));
             }
         }
     }

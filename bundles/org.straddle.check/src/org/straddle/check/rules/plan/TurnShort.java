@@ -7,7 +7,7 @@ import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
-import org.straddle.check.mend.RemoveTurns;
+import org.straddle.check.fix.RemoveTurns;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -28,7 +28,7 @@ public final class TurnShort extends ScopedRule<Stay> {
             if (work.window().duration().compareTo(least) < 0) {
                 findings.accept(Finding.of(this, Statement.of("turnShort.takesEventPlans", "turn", work,
                         "duration", work.window().duration(), "least", least), work.turn())
-                        .at(work.window().start()).mendedBy(RemoveTurns.of(work)));
+                        .at(work.window().start()).fixedBy(RemoveTurns.of(work)));
             }
         }
     }

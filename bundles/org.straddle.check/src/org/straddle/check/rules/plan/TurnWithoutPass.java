@@ -5,7 +5,7 @@ import java.util.function.Consumer;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
-import org.straddle.check.mend.RemoveTurns;
+import org.straddle.check.fix.RemoveTurns;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -27,7 +27,7 @@ public final class TurnWithoutPass extends ScopedRule<Stay> {
             if (TurnPass.isMissing(in.outlook(), work)) {
                 findings.accept(Finding.of(this, Statement.of("turnWithoutPass.notAboveHorizon", "bird", work.bird(),
                         "site", work.site(), "turn", work), work.turn()).at(work.window().start())
-                        .mendedBy(RemoveTurns.of(work)));
+                        .fixedBy(RemoveTurns.of(work)));
             }
         }
     }

@@ -7,7 +7,7 @@ import java.util.function.Consumer;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
-import org.straddle.check.mend.TrimTurn;
+import org.straddle.check.fix.TrimTurn;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -42,7 +42,7 @@ public final class TurnsTooClose extends ScopedRule<Team> {
                     : Statement.of("turnsTooClose.hasBetweenNeeds", "team", team, "between", between, "bird", a.bird(),
                             "bird2", b.bird(), "start", b.window().start(),
                             "gap", gap), a.turn(), b.turn()).at(b.window().start())
-                    .mendedBy(TrimTurn.to(rest, b, Statement.of("turnsTooClose.beginAfterGap"), in.policies())));
+                    .fixedBy(TrimTurn.to(rest, b, Statement.of("turnsTooClose.beginAfterGap"), in.policies())));
         });
     }
 }

@@ -5,10 +5,10 @@ import java.util.function.Consumer;
 
 import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
-import org.straddle.check.Mend;
+import org.straddle.check.Fix;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
-import org.straddle.check.mend.ChangeSite;
+import org.straddle.check.fix.ChangeSite;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -40,8 +40,8 @@ public final class KindMismatch extends ScopedRule<Site> {
             Finding finding = Finding.of(this, Statement.of("kindMismatch.writtenDownAs", "site", site,
                     "kind", site.getKind(), "wanted", wanted, "claimed", claimed,
                     "possible", possible(in.outlook(), site)), site);
-            findings.accept(kindOf(claimed).map(kind -> (Mend) new ChangeSite(Statement.of("kindMismatch.writeDownAs",
-                    "kind", kind), site.getId(), StraddlePackage.Literals.SITE__KIND, kind)).map(finding::mendedBy)
+            findings.accept(kindOf(claimed).map(kind -> (Fix) new ChangeSite(Statement.of("kindMismatch.writeDownAs",
+                    "kind", kind), site.getId(), StraddlePackage.Literals.SITE__KIND, kind)).map(finding::fixedBy)
                     .orElse(finding));
         }
     }

@@ -7,7 +7,7 @@ import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
-import org.straddle.check.mend.ChangeSite;
+import org.straddle.check.fix.ChangeSite;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -29,7 +29,7 @@ public final class SquareNamedWrong extends ScopedRule<Site> {
             List<String> right = site.getSquares().stream().filter(SquareNamedWrong::isSquare).toList();
             findings.accept(Finding.of(this, Statement.of("squareNamedWrong.claimsWhichWrong", "site", site,
                     "wrong", wrong, "wrong2", wrong.size()), site)
-                    .mendedBy(ChangeSite.claiming(right, Statement.of("squareNamedWrong.takeOutWhat"), site)));
+                    .fixedBy(ChangeSite.claiming(right, Statement.of("squareNamedWrong.takeOutWhat"), site)));
         }
     }
 

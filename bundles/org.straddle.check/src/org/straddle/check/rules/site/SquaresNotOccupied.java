@@ -9,10 +9,10 @@ import java.util.stream.Stream;
 import org.straddle.check.Fact;
 import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
-import org.straddle.check.Mend;
+import org.straddle.check.Fix;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
-import org.straddle.check.mend.ChangeSite;
+import org.straddle.check.fix.ChangeSite;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
@@ -42,7 +42,7 @@ public final class SquaresNotOccupied extends ScopedRule<Site> {
                         "squares", outlook.squares(site), "doubt", doubt), site)
                         .restingOn(outlook.position(site), site.getMarkErrorM(), outlook.policies().stationSpanM());
                 Finding weighed = in.itinerary().at(site).isEmpty() ? finding.weighing(Severity.WARNING) : finding;
-                findings.accept(fewer(outlook, site).map(weighed::mendedBy).orElse(weighed));
+                findings.accept(fewer(outlook, site).map(weighed::fixedBy).orElse(weighed));
             });
         }
     }
@@ -67,7 +67,7 @@ public final class SquaresNotOccupied extends ScopedRule<Site> {
     }
 
     /** A claim of those squares that the station does occupy from its mark, when that can be argued. */
-    private static Optional<Mend> fewer(Outlook outlook, Site site) {
+    private static Optional<Fix> fewer(Outlook outlook, Site site) {
         double errorM = site.getMarkErrorM();
         if (!(errorM >= 0) || errorM > FARTHEST_M) {
             return Optional.empty();
