@@ -14,7 +14,8 @@ BUILT="$ROOT/releng/org.straddle.product/target/built-from"
 # Names, sizes and times of the files in some places of the repository, as a number.
 inputs() {
     (cd "$ROOT" && find "$@" \
-        \( -name target -o -name emf-gen -o -name '*.tests' -o -name '.polyglot*' -o -path '*/org.straddle.model.edit/icons' \) -prune \
+        \( -name target -o -name emf-gen -o -name '*.tests' -o -name '.polyglot*' -o -path '*/org.straddle.model.edit/icons' \
+        -o -path '*/org.straddle.model.edit/plugin.properties' \) -prune \
         -o -type f -printf '%p %s %T@\n' | LC_ALL=C sort | cksum | tr ' ' -)
 }
 
