@@ -159,6 +159,10 @@ class LinesCommandTest {
         assertEquals(2, rows(Console.run("lines", roads, "--in", "HP", "--format", "csv")).size());
         assertEquals(0, rows(Console.run("lines", roads, "--in", "JO22,JO23", "--format", "csv")).size());
         refused("no roads", "lines", file("post.gpx", "<gpx><wpt lat='1' lon='2'/></gpx>"));
+        Path without = file("without.geojson", "{\"type\":\"FeatureCollection\",\"features\":["
+                + "{\"type\":\"Feature\",\"geometry\":null,\"properties\":{}},{\"type\":\"Feature\",\"geometry\":null,\"properties\":{}}]}");
+        refused("a feature has no geometry", "lines", without);
+        assertEquals(2, Console.run("lines", without).err().lines().count(), "a refusal is short");
     }
 
     private static String number(double value) {

@@ -115,11 +115,13 @@ final class LinesCommand implements Callable<Integer> {
             String[] parts = halves(each, "--near", "power-line=lines.geojson");
             layers.addAround(role(parts[0]), read(Path.of(parts[1])));
         }
-        tellRemarks();
         ScoutReach reach = reach();
         if (layers.roads().isEmpty()) {
-            throw new WrongInput(TEXTS.text("linesCommand.thereRoadsWhat"));
+            // Only the first remark: a refusal is short, and it is the likeliest reason.
+            throw new WrongInput(TEXTS.text("linesCommand.thereRoadsWhat", "told", !layers.remarks().isEmpty(),
+                    "because", layers.remarks().stream().findFirst().orElse("")));
         }
+        tellRemarks();
         Scouting found = Scouting.of(layers, new Scouting.Question(reach, region(), weighed), demand, new ConsoleProgress(err()));
         List<RankedCandidate> ranked = found.places();
         List<RankedCandidate> shown = top == null ? ranked : ranked.subList(0, Math.min(top, ranked.size()));

@@ -75,6 +75,19 @@ public final class InertText {
         return "\\u" + Integer.toHexString(FIFTH_DIGIT | character).substring(1);
     }
 
+    /** Index of the first character that no event can store, because XML 1.0 (section 2.2) cannot carry it; -1 when there is none. */
+    public static int firstNotStorable(String text) {
+        for (int i = 0; i < text.length(); i = text.offsetByCodePoints(i, 1)) {
+            int c = text.codePointAt(i);
+            boolean storable = c == '\t' || c == '\n' || c == '\r' || c >= 0x20 && c <= 0xD7FF
+                    || c >= 0xE000 && c <= 0xFFFD || c >= 0x10000;
+            if (!storable) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
     /** Whether nothing of the text acts. */
     public static boolean isPlain(String text) {
         return text.codePoints().noneMatch(InertText::acts);

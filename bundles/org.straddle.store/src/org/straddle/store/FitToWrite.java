@@ -13,6 +13,7 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.straddle.model.Event;
 import org.straddle.model.Identified;
+import org.straddle.model.InertText;
 import org.straddle.words.Catalogue;
 
 /**
@@ -71,7 +72,7 @@ final class FitToWrite {
         for (EAttribute attribute : object.eClass().getEAllAttributes()) {
             if (attribute.getEAttributeType().getInstanceClass() == String.class && object.eIsSet(attribute)) {
                 for (Object text : values(object, attribute)) {
-                    int at = firstIllegal((String) text);
+                    int at = InertText.firstNotStorable((String) text);
                     if (at >= 0) {
                         throw refuse(object, attribute, TEXTS.text("fitToWrite.holdsControlCharacter",
                                 "code", HexFormat.of().withUpperCase().toHexDigits(((String) text).charAt(at)), "place", at + 1),
@@ -89,19 +90,6 @@ final class FitToWrite {
     private EventFolderException refuse(EObject object, EStructuralFeature feature, String what, String whatToDo) {
         return EventFolderException.of(TEXTS.text("fitToWrite.its", "feature", feature.getName(),
                 "what", what), label(object), whatToDo);
-    }
-
-    /** Index of the first character that XML 1.0 cannot carry, section 2.2 there; -1 when there is none. */
-    private static int firstIllegal(String text) {
-        for (int i = 0; i < text.length(); i = text.offsetByCodePoints(i, 1)) {
-            int c = text.codePointAt(i);
-            boolean legal = c == '\t' || c == '\n' || c == '\r' || c >= 0x20 && c <= 0xD7FF
-                    || c >= 0xE000 && c <= 0xFFFD || c >= 0x10000;
-            if (!legal) {
-                return i;
-            }
-        }
-        return -1;
     }
 
     /** Kind and name of the object, or of the nearest thing around it that has a name. */

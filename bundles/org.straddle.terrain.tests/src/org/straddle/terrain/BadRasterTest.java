@@ -1,6 +1,7 @@
 package org.straddle.terrain;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -129,6 +130,15 @@ class BadRasterTest {
                 return bad;
             }
         }
+    }
+
+    /** What a library says of its own code is not handed on; what the disk says is. */
+    @Test
+    void wordsOfALibraryStayInside() {
+        Exception library = new IOException("For input string: \"-\u007f-999\"", new NumberFormatException());
+        assertFalse(RasterFormat.unreadable(Path.of("a.tif"), library).getMessage().contains("input string"));
+        assertTrue(RasterFormat.unreadable(Path.of("a.tif"), new IOException("Input/output error")).getMessage()
+                .contains("Input/output error"));
     }
 
     @Test

@@ -60,7 +60,8 @@ enum RasterFormat {
 
     static TerrainException unreadable(Path file, Exception cause) {
         // What a library says when it stumbles, such as "For input string", helps nobody; a disk's words do.
-        boolean telling = cause instanceof IOException && cause.getMessage() != null && !cause.getMessage().isBlank();
+        boolean telling = cause instanceof IOException && cause.getCause() == null && cause.getMessage() != null
+                && !cause.getMessage().isBlank();
         return new TerrainException(file, TEXTS.text("rasterFormat.damaged",
                 "findFirst", telling ? " (" + cause.getMessage().lines().findFirst().orElse("") + ")." : "."),
                 TEXTS.text("rasterFormat.fetchAgainFrom"), cause);

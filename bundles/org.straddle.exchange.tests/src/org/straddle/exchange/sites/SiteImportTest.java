@@ -191,6 +191,7 @@ class SiteImportTest {
         "Gate,64.5,-20,HP94 HP95 HP96,,| 3 squares are given; a site claims 1, 2 or 4",
         "Gate,64.5,-20,,pole,     | the kind \"pole\" is neither inside nor line nor corner",
         "Gate,64.5,-20,,,deep     | the altitude, m is \"deep\", which is not a number",
+        "Gate\u001b[31m,64.5,-20,,,   | the name holds a control character (U+001B, character 5)",
         "Gate,64.5,-20,,,1e9      | the altitude, m is 1e9, which is not between -1000 and 100000"})
     void refusedLines(String row, String reason) throws ReadException {
         StringBuilder good = new StringBuilder();
@@ -199,7 +200,7 @@ class SiteImportTest {
         }
         SiteImport found = read("name,lat,lon,squares,kind,ele\n" + good + row + "\n");
         String last = told(found.changes().get(9));
-        assertTrue(last.startsWith("11 refused Gate: " + reason), last);
+        assertTrue(last.startsWith("11 refused Gate") && last.contains(": " + reason), last);
         assertEquals(1, found.refused().size());
     }
 

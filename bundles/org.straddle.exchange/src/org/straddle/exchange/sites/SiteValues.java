@@ -14,6 +14,7 @@ import org.straddle.grid.Locator;
 import org.straddle.grid.PositionText;
 import org.straddle.grid.Square;
 import org.straddle.grid.Squares;
+import org.straddle.model.InertText;
 import org.straddle.model.SiteKind;
 import org.straddle.words.Catalogue;
 
@@ -63,8 +64,14 @@ record SiteValues(Optional<String> id, Optional<String> name, Optional<PositionT
     static SiteValues read(SourceTable table, SourceTable.Row row, SiteMapping mapping, CoordinateOrder order) throws Refusal {
         Cells cells = new Cells(table, row, mapping);
         Optional<PositionText.ReadPosition> position = position(cells, order);
-        if (cells.text(SiteField.NAME).length() > LONGEST_NAME) {
+        String name = cells.text(SiteField.NAME);
+        if (name.length() > LONGEST_NAME) {
             throw Refusal.because(TEXTS.text("siteValues.nameLongerThan", "longestName", LONGEST_NAME));
+        }
+        int control = InertText.firstNotStorable(name);
+        if (control >= 0) {
+            throw Refusal.because(TEXTS.text("siteValues.nameControl", "code", "%04X".formatted((int) name.charAt(control)),
+                    "place", control + 1));
         }
         String written = cells.text(SiteField.KIND);
         Optional<SiteKind> kind = kind(written);
