@@ -168,9 +168,8 @@ final class ImportCommand extends EventCommand {
             if (!found.isEmpty()) {
                 Edit.execute(found::command);
             }
-            out().println(TEXTS.text("importCommand.chasers", "file", read.getKey().getFileName(), "added", found.added().size(),
-                    "changed", found.changed().size(), "known", found.known(), "doubles", list.doubles(),
-                    "refused", list.refused().size()));
+            out().println(TEXTS.text("importCommand.chasers", "file", read.getKey().getFileName(),
+                    "summary", found.summary(list)));
         }
         if (!dryRun) {
             folder.save();

@@ -8,17 +8,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
 
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
-import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
-import org.eclipse.swt.widgets.Text;
-import org.eclipse.ui.PlatformUI;
 import org.junit.jupiter.api.MethodOrderer.OrderAnnotation;
 import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
@@ -37,34 +33,14 @@ import org.straddle.ui.places.ShownPlace;
 class PlacesTest {
 
     private static final String SCOUT = "org.straddle.ui.scout.places";
-    private static final String WIZARD = "Import sites";
 
     @RegisterExtension
     static final DemoWindow WINDOW = new DemoWindow();
 
+    private final OpenWizard wizard = new OpenWizard(WINDOW, "Import sites");
+
     private static int sites() {
         return WINDOW.ask(() -> WINDOW.session().event().getSites().size());
-    }
-
-    private static Shell wizard() {
-        return Stream.of(PlatformUI.getWorkbench().getDisplay().getShells())
-                .filter(shell -> shell.isVisible() && shell.getText().equals(WIZARD)).findFirst().orElse(null);
-    }
-
-    private static Button button(String words) {
-        return RunningWorkbench.below(wizard(), Button.class).stream().filter(button -> button.getText().replace("&", "").startsWith(words)
-                && button.isVisible()).findFirst().orElseThrow(() -> new AssertionError("no button " + words));
-    }
-
-    private static void press(String words) {
-        WINDOW.until(words + " can be pressed", () -> button(words).isEnabled());
-        WINDOW.ui(() -> {
-            Button button = button(words);
-            if ((button.getStyle() & SWT.CHECK) != 0) {
-                button.setSelection(true);
-            }
-            button.notifyListeners(SWT.Selection, new Event());
-        });
     }
 
     @Test
@@ -78,25 +54,23 @@ class PlacesTest {
         Files.writeString(file, "Site,Where,Height\n" + name + ",," + (height + 12) + "\nNew Gate,64°30'N 20°00'W,10\nBroken,91 -181,\n");
         WINDOW.ui(() -> DemoWindow.shown("org.straddle.ui.explorer"));
         WINDOW.command("org.straddle.ui.importSites");
-        WINDOW.until("the wizard is open", () -> wizard() != null);
-        WINDOW.ui(() -> RunningWorkbench.below(wizard(), Text.class).stream()
-                .filter(text -> text.isVisible() && (text.getStyle() & SWT.READ_ONLY) == 0).findFirst().orElseThrow().setText(WINDOW.beside("none.csv").toString()));
-        press("Next");
-        assertFalse(WINDOW.ask(() -> button("Finish").isEnabled()));
-        WINDOW.ui(() -> RunningWorkbench.below(wizard(), Text.class).stream()
-                .filter(text -> text.isVisible() && (text.getStyle() & SWT.READ_ONLY) == 0).findFirst().orElseThrow().setText(file.toString()));
-        press("Next");
-        WINDOW.until("the columns are shown", () -> RunningWorkbench.below(wizard(), org.eclipse.swt.widgets.Combo.class).stream()
+        wizard.awaitOpen();
+        wizard.type(WINDOW.beside("none.csv").toString());
+        wizard.press("Next");
+        assertFalse(wizard.enabled("Finish"));
+        wizard.type(file.toString());
+        wizard.press("Next");
+        WINDOW.until("the columns are shown", () -> RunningWorkbench.below(wizard.shell(), org.eclipse.swt.widgets.Combo.class).stream()
                 .filter(Control::isVisible).map(org.eclipse.swt.widgets.Combo::getText).toList().containsAll(
                         List.of("name", "position in any form", "altitude, m", "by name")));
-        press("Next");
-        WINDOW.until("the preview is shown", () -> RunningWorkbench.below(wizard(), Table.class).stream()
+        wizard.press("Next");
+        WINDOW.until("the preview is shown", () -> RunningWorkbench.below(wizard.shell(), Table.class).stream()
                 .anyMatch(table -> table.isVisible() && table.getItemCount() > 3));
-        assertFalse(WINDOW.ask(() -> button("Finish").isEnabled()), "a line is refused");
+        assertFalse(wizard.enabled("Finish"), "a line is refused");
         assertEquals(before, sites(), "nothing changes before the last step");
-        press("Leave out the refused line");
-        press("Finish");
-        WINDOW.until("the wizard is closed", () -> wizard() == null);
+        wizard.press("Leave out the refused line");
+        wizard.press("Finish");
+        wizard.awaitClosed();
         assertEquals(before + 1, sites());
         assertEquals(height + 12, WINDOW.ask(known::getAltitudeM));
         WINDOW.ui(() -> WINDOW.session().undo());

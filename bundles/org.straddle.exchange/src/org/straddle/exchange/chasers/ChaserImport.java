@@ -1,7 +1,9 @@
 package org.straddle.exchange.chasers;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -17,17 +19,21 @@ import org.straddle.model.Chaser;
 import org.straddle.model.Event;
 import org.straddle.model.StraddleFactory;
 import org.straddle.model.StraddlePackage.Literals;
+import org.straddle.words.Catalogue;
 
 /**
  * Requests compared with the chasers that an event has: new ones, and those who need more squares or moved.
  *
- * @param known how many asked for nothing new
+ * @param known who asked for nothing new
  */
-public record ChaserImport(Event event, List<Chaser> added, Map<Chaser, Request> changed, int known) {
+public record ChaserImport(Event event, List<Chaser> added, Map<Chaser, Request> changed, List<Request> known) {
+
+    private static final Catalogue TEXTS = Catalogue.of(ChaserImport.class);
 
     public ChaserImport {
         added = List.copyOf(added);
-        changed = Map.copyOf(changed);
+        changed = Collections.unmodifiableMap(new LinkedHashMap<>(changed));
+        known = List.copyOf(known);
     }
 
     public static ChaserImport into(Event event, ChaserList list) {
@@ -35,8 +41,8 @@ public record ChaserImport(Event event, List<Chaser> added, Map<Chaser, Request>
         event.getChaserList().forEach(chaser -> present.put(
                 chaser.getCallSign() == null ? "" : chaser.getCallSign().strip().toUpperCase(Locale.ROOT), chaser));
         List<Chaser> added = new ArrayList<>();
-        Map<Chaser, Request> changed = new HashMap<>();
-        int known = 0;
+        Map<Chaser, Request> changed = new LinkedHashMap<>();
+        List<Request> known = new ArrayList<>();
         for (Request request : list.requests()) {
             Chaser chaser = present.get(request.callSign());
             if (chaser == null) {
@@ -45,7 +51,7 @@ public record ChaserImport(Event event, List<Chaser> added, Map<Chaser, Request>
                     || !chaser.getSquares().containsAll(names(request))) {
                 changed.put(chaser, request);
             } else {
-                known++;
+                known.add(request);
             }
         }
         return new ChaserImport(event, added, changed, known);
@@ -55,6 +61,19 @@ public record ChaserImport(Event event, List<Chaser> added, Map<Chaser, Request>
         return added.isEmpty() && changed.isEmpty();
     }
 
+    /** What all lines come to, a sentence. */
+    public String summary(ChaserList list) {
+        return TEXTS.text("chasers.summary", "added", added.size(), "changed", changed.size(), "known", known.size(),
+                "doubles", list.doubles(), "refused", list.refused().size());
+    }
+
+    /** Names of the squares that the chaser will need: those of the event, and those asked for. */
+    public static List<String> squares(Chaser chaser, Request request) {
+        TreeSet<String> squares = new TreeSet<>(chaser.getSquares());
+        squares.addAll(names(request));
+        return List.copyOf(squares);
+    }
+
     /** One undo. */
     public Command command(EditingDomain domain) {
         CompoundCommand all = new CompoundCommand();
@@ -62,10 +81,8 @@ public record ChaserImport(Event event, List<Chaser> added, Map<Chaser, Request>
             all.append(AddCommand.create(domain, event, Literals.EVENT__CHASER_LIST, added));
         }
         changed.forEach((chaser, request) -> {
-            TreeSet<String> squares = new TreeSet<>(chaser.getSquares());
-            squares.addAll(names(request));
             all.append(SetCommand.create(domain, chaser, Literals.CHASER__LOCATOR, request.locator()));
-            all.append(SetCommand.create(domain, chaser, Literals.CHASER__SQUARES, List.copyOf(squares)));
+            all.append(SetCommand.create(domain, chaser, Literals.CHASER__SQUARES, squares(chaser, request)));
         });
         return all;
     }

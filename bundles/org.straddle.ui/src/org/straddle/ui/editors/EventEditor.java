@@ -40,6 +40,7 @@ import org.straddle.ui.fields.SquareNames;
 import org.straddle.ui.fields.Words;
 import org.straddle.ui.fields.ZoneNames;
 import org.straddle.ui.importing.AddLayer;
+import org.straddle.ui.importing.ImportChasers;
 import org.straddle.words.Catalogue;
 import org.straddle.worth.NeededSquare;
 
@@ -83,6 +84,8 @@ public final class EventEditor extends ThingEditor<Event> {
                         CallSigns.required(TEXTS.text("eventEditor.column.callSign.required")))
                 .column(TEXTS.text("eventEditor.column.locator"), 90, Literals.CHASER__LOCATOR, Words.any())
                 .column(TEXTS.text("eventEditor.column.squaresNeeded"), 450, Literals.CHASER__SQUARES, new SquareNames());
+        form.button(TEXTS.text("eventEditor.importChasers"), TEXTS.text("eventEditor.importChasers.tooltip"),
+                () -> ImportChasers.ask(getSite().getShell()));
         form.told(TEXTS.text("eventEditor.neededMost"), () -> neededMost(event));
 
         form.wide(TEXTS.text("eventEditor.section.regions"), TEXTS.text("eventEditor.section.regions.description"));

@@ -22,12 +22,7 @@ public final class ImportSites {
         session.commitPendingEdits();
         WizardDialog dialog = new WizardDialog(shell, new SiteWizard(session, file));
         dialog.setPageSize(900, 440);
-        // The file is read on the way to the next page; one that cannot be read goes no further.
-        dialog.addPageChangingListener(change -> {
-            if (change.getCurrentPage() instanceof SiteFilePage page && change.getTargetPage() instanceof SiteMappingPage) {
-                change.doit = page.read();
-            }
-        });
+        ImportFilePage.readOnTheWay(dialog);
         dialog.open();
     }
 }

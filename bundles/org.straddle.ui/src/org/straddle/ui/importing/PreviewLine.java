@@ -1,18 +1,21 @@
 package org.straddle.ui.importing;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 
+import org.straddle.exchange.chasers.ChaserImport;
+import org.straddle.exchange.chasers.ChaserList;
 import org.straddle.exchange.sites.SiteChange;
 import org.straddle.words.Catalogue;
 
 /**
  * One row of the preview: one thing that a line of the file changes.
  *
- * @param line  empty in all rows of a line but the first
+ * @param line  empty in all rows of a line but the first, and where several lines are taken together
  * @param grade how the row is marked
  */
-record PreviewLine(String line, Grade grade, String change, String site, String field, String was, String now) {
+record PreviewLine(String line, Grade grade, String change, String thing, String field, String was, String now) {
 
     private static final Catalogue TEXTS = Catalogue.of(PreviewLine.class);
 
@@ -32,11 +35,29 @@ record PreviewLine(String line, Grade grade, String change, String site, String 
                 : new PreviewLine(line, Grade.UNCHANGED, TEXTS.text("previewLine.unchanged"), change.name(), "", "", ""));
     }
 
-    private static List<PreviewLine> details(String line, Grade grade, String word, String site, List<SiteChange.Detail> details) {
+    static List<PreviewLine> of(ChaserImport found, ChaserList list) {
+        List<PreviewLine> lines = new ArrayList<>();
+        list.refused().forEach(refused -> lines.add(new PreviewLine(String.valueOf(refused.line()), Grade.REFUSED,
+                TEXTS.text("previewLine.refused"), "", "", "", refused.why())));
+        found.added().forEach(chaser -> lines.add(new PreviewLine("", Grade.NEW, TEXTS.text("previewLine.new"), chaser.getCallSign(),
+                TEXTS.text("previewLine.needs"), "", needs(chaser.getLocator(), chaser.getSquares()))));
+        found.changed().forEach((chaser, request) -> lines.add(new PreviewLine("", Grade.CHANGED, TEXTS.text("previewLine.changed"),
+                chaser.getCallSign(), TEXTS.text("previewLine.needs"), needs(chaser.getLocator(), chaser.getSquares()),
+                needs(request.locator(), ChaserImport.squares(chaser, request)))));
+        found.known().forEach(request -> lines.add(new PreviewLine("", Grade.UNCHANGED, TEXTS.text("previewLine.unchanged"),
+                request.callSign(), "", "", "")));
+        return lines;
+    }
+
+    private static String needs(String locator, Collection<String> squares) {
+        return TEXTS.text("previewLine.needs.of", "locator", locator == null ? "" : locator, "squares", String.join(" ", squares));
+    }
+
+    private static List<PreviewLine> details(String line, Grade grade, String word, String thing, List<SiteChange.Detail> details) {
         List<PreviewLine> lines = new ArrayList<>();
         for (SiteChange.Detail detail : details) {
             boolean first = lines.isEmpty();
-            lines.add(new PreviewLine(first ? line : "", grade, first ? word : "", first ? site : "", detail.field().word(), detail.was(),
+            lines.add(new PreviewLine(first ? line : "", grade, first ? word : "", first ? thing : "", detail.field().word(), detail.was(),
                     detail.now()));
         }
         return lines;

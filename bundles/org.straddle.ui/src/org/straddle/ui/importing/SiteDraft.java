@@ -1,5 +1,6 @@
 package org.straddle.ui.importing;
 
+import java.util.List;
 import java.util.Optional;
 
 import org.straddle.exchange.CoordinateOrder;
@@ -11,7 +12,7 @@ import org.straddle.model.Event;
 import org.straddle.words.Catalogue;
 
 /** What the user has chosen so far on the way to importing sites, and what would come of it; knows no window. */
-public final class SiteDraft {
+public final class SiteDraft implements PreviewedImport {
 
     private static final Catalogue TEXTS = Catalogue.of(SiteDraft.class);
 
@@ -80,10 +81,37 @@ public final class SiteDraft {
         changed();
     }
 
+    @Override
+    public List<PreviewLine> lines() {
+        return preview().map(found -> found.changes().stream().flatMap(change -> PreviewLine.of(change).stream()).toList()).orElse(List.of());
+    }
+
+    @Override
+    public String summary() {
+        return preview().map(SiteImport::summary).orElse("");
+    }
+
+    @Override
+    public int refusedLines() {
+        return preview().map(found -> found.refused().size()).orElse(0);
+    }
+
+    @Override
+    public boolean changesNothing() {
+        return preview().filter(SiteImport::isEmpty).isPresent();
+    }
+
+    @Override
+    public String doubt() {
+        return preview().filter(SiteImport::swapOffered).map(found -> TEXTS.text("siteDraft.swapped")).orElse("");
+    }
+
+    @Override
     public boolean leavesOutRefused() {
         return leaveOutRefused;
     }
 
+    @Override
     public void leaveOutRefused(boolean chosen) {
         leaveOutRefused = chosen;
     }
@@ -109,7 +137,7 @@ public final class SiteDraft {
         return preview == null && table != null && table.rows().size() > AT_ONCE;
     }
 
-    /** Whether the import may be done as it stands. */
+    @Override
     public boolean isReady() {
         return preview().filter(found -> !found.isEmpty() && (found.refused().isEmpty() || leaveOutRefused)).isPresent();
     }

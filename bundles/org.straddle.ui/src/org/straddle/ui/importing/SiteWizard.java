@@ -1,8 +1,13 @@
 package org.straddle.ui.importing;
 
 import java.nio.file.Path;
+import java.util.List;
 
+import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.jface.wizard.Wizard;
+import org.straddle.exchange.ReadException;
+import org.straddle.exchange.formats.Purpose;
+import org.straddle.exchange.sites.SourceTable;
 import org.straddle.ui.session.EventSession;
 import org.straddle.words.Catalogue;
 
@@ -25,15 +30,23 @@ final class SiteWizard extends Wizard {
 
     @Override
     public void addPages() {
-        addPage(new SiteFilePage(draft, file));
+        addPage(new ImportFilePage(new ImportFilePage.Words(TEXTS.text("siteWizard.title"), TEXTS.text("siteWizard.explanation"),
+                TEXTS.text("siteWizard.help"), Purpose.SITES.names(), Purpose.SITES.patterns()), this::read, file));
         addPage(new SiteMappingPage(draft));
-        addPage(new SitePreviewPage(draft));
+        addPage(new ImportPreviewPage(draft, TEXTS.text("siteWizard.site")));
+    }
+
+    private List<String> read(Path chosen, IProgressMonitor monitor) throws ReadException {
+        SourceTable table = SourceTable.read(chosen, monitor);
+        draft.take(table);
+        draft.preview();
+        return table.remarks();
     }
 
     /** Only from the preview: nobody imports unseen. */
     @Override
     public boolean canFinish() {
-        return getContainer().getCurrentPage() instanceof SitePreviewPage && draft.isReady();
+        return getContainer().getCurrentPage() instanceof ImportPreviewPage && draft.isReady();
     }
 
     @Override

@@ -1,7 +1,6 @@
 package org.straddle.ui.importing;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 
 import org.eclipse.jface.dialogs.IMessageProvider;
@@ -15,33 +14,34 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
-import org.straddle.exchange.sites.SiteImport;
 import org.straddle.ui.things.Icons;
 import org.straddle.words.Catalogue;
 
 /** The last step: every change that the import would make, line by line and field by field. */
-final class SitePreviewPage extends WizardPage {
+final class ImportPreviewPage extends WizardPage {
 
-    private static final Catalogue TEXTS = Catalogue.of(SitePreviewPage.class);
+    private static final Catalogue TEXTS = Catalogue.of(ImportPreviewPage.class);
 
     private record Column(String title, int width, Function<PreviewLine, String> text) {
     }
 
-    private static final List<Column> COLUMNS = List.of(new Column(TEXTS.text("sitePreviewPage.line"), 50, PreviewLine::line), new Column(TEXTS.text("sitePreviewPage.change"), 110, PreviewLine::change),
-            new Column(TEXTS.text("sitePreviewPage.site"), 160, PreviewLine::site), new Column(TEXTS.text("sitePreviewPage.what"), 80, PreviewLine::field),
-            new Column(TEXTS.text("sitePreviewPage.was"), 150, PreviewLine::was), new Column(TEXTS.text("sitePreviewPage.now"), 500, PreviewLine::now));
-
-    private final SiteDraft draft;
+    private final List<Column> columns;
+    private final PreviewedImport draft;
     private List<PreviewLine> lines = List.of();
     private Label summary;
     private Button leaveOut;
     private Table table;
 
-    SitePreviewPage(SiteDraft draft) {
+    /** @param things heading of the column with the names of what comes in */
+    ImportPreviewPage(PreviewedImport draft, String things) {
         super("preview");
         this.draft = draft;
-        setTitle(TEXTS.text("sitePreviewPage.title"));
-        setDescription(TEXTS.text("sitePreviewPage.explanation"));
+        columns = List.of(new Column(TEXTS.text("importPreviewPage.line"), 50, PreviewLine::line),
+                new Column(TEXTS.text("importPreviewPage.change"), 110, PreviewLine::change),
+                new Column(things, 160, PreviewLine::thing), new Column(TEXTS.text("importPreviewPage.what"), 80, PreviewLine::field),
+                new Column(TEXTS.text("importPreviewPage.was"), 150, PreviewLine::was), new Column(TEXTS.text("importPreviewPage.now"), 500, PreviewLine::now));
+        setTitle(TEXTS.text("importPreviewPage.title"));
+        setDescription(TEXTS.text("importPreviewPage.explanation"));
     }
 
     @Override
@@ -54,7 +54,7 @@ final class SitePreviewPage extends WizardPage {
         table = new Table(body, SWT.VIRTUAL | SWT.FULL_SELECTION | SWT.BORDER | SWT.V_SCROLL | SWT.H_SCROLL);
         table.setHeaderVisible(true);
         GridDataFactory.fillDefaults().grab(true, true).hint(700, 260).applyTo(table);
-        for (Column column : COLUMNS) {
+        for (Column column : columns) {
             TableColumn made = new TableColumn(table, SWT.NONE);
             made.setText(column.title());
             made.setWidth(column.width());
@@ -69,10 +69,10 @@ final class SitePreviewPage extends WizardPage {
     }
 
     private void fill(TableItem row, PreviewLine line) {
-        for (int i = 0; i < COLUMNS.size(); i++) {
-            row.setText(i, COLUMNS.get(i).text().apply(line));
+        for (int i = 0; i < columns.size(); i++) {
+            row.setText(i, columns.get(i).text().apply(line));
         }
-        if (!line.line().isEmpty()) {
+        if (!line.change().isEmpty()) {
             row.setImage(1, Icons.image(switch (line.grade()) {
                 case NEW -> "add";
                 case CHANGED -> "fix";
@@ -85,33 +85,29 @@ final class SitePreviewPage extends WizardPage {
     @Override
     public void setVisible(boolean visible) {
         if (visible) {
-            draft.preview().ifPresent(this::show);
+            show();
         }
         super.setVisible(visible);
     }
 
-    private void show(SiteImport found) {
-        lines = found.changes().stream().flatMap(change -> PreviewLine.of(change).stream()).toList();
+    private void show() {
+        lines = draft.lines();
         table.setItemCount(lines.size());
         table.clearAll();
-        summary.setText(found.summary());
-        int refused = found.refused().size();
-        leaveOut.setVisible(refused > 0);
-        leaveOut.setText(TEXTS.text("sitePreviewPage.leave", "count", refused));
+        summary.setText(draft.summary());
+        leaveOut.setVisible(draft.refusedLines() > 0);
+        leaveOut.setText(TEXTS.text("importPreviewPage.leave", "count", draft.refusedLines()));
         leaveOut.setSelection(draft.leavesOutRefused());
         ((Composite) getControl()).layout();
         judge();
     }
 
     private void judge() {
-        Optional<SiteImport> found = draft.preview();
-        boolean refusedStand = found.filter(preview -> !preview.refused().isEmpty()).isPresent() && !draft.leavesOutRefused();
-        setErrorMessage(refusedStand ? TEXTS.text("sitePreviewPage.refused") : null);
-        boolean nothing = found.filter(SiteImport::isEmpty).isPresent();
-        boolean swap = found.filter(SiteImport::swapOffered).isPresent();
-        setMessage(nothing ? TEXTS.text("sitePreviewPage.nothing") : swap
-                ? TEXTS.text("sitePreviewPage.swapped") : null,
-                swap ? IMessageProvider.WARNING : nothing ? IMessageProvider.INFORMATION : IMessageProvider.NONE);
+        boolean refusedStand = draft.refusedLines() > 0 && !draft.leavesOutRefused();
+        setErrorMessage(refusedStand ? TEXTS.text("importPreviewPage.refused") : null);
+        boolean doubt = !draft.doubt().isEmpty();
+        setMessage(draft.changesNothing() ? TEXTS.text("importPreviewPage.nothing") : doubt ? draft.doubt() : null,
+                doubt ? IMessageProvider.WARNING : draft.changesNothing() ? IMessageProvider.INFORMATION : IMessageProvider.NONE);
         setPageComplete(draft.isReady());
     }
 }

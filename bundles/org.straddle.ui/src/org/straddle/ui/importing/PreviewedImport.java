@@ -1,0 +1,26 @@
+package org.straddle.ui.importing;
+
+import java.util.List;
+
+/** What an import would do, for the last step before it is done. */
+interface PreviewedImport {
+
+    List<PreviewLine> lines();
+
+    /** What all lines come to, a sentence. */
+    String summary();
+
+    int refusedLines();
+
+    boolean changesNothing();
+
+    /** What looks wrong in the file as a whole, a sentence; empty for nothing. */
+    String doubt();
+
+    boolean leavesOutRefused();
+
+    void leaveOutRefused(boolean chosen);
+
+    /** Whether the import may be done as it stands. */
+    boolean isReady();
+}
