@@ -13,6 +13,7 @@ import org.straddle.words.Catalogue;
 import org.straddle.words.TimeText;
 import org.straddle.worth.EventWorth;
 import org.straddle.worth.ExpectedPlan;
+import org.straddle.worth.SiteReadiness;
 import org.straddle.worth.split.PlanB;
 import org.straddle.worth.split.ToDo;
 
@@ -77,7 +78,7 @@ final class HoldLines {
         }
         out.println(TEXTS.text("holdLines.toDo"));
         open.forEach(each -> out.println(TEXTS.text("holdLines.toDoAt", "site", Naming.name(each.site()),
-                "lacks", each.lacks().stream().sorted().map(lack -> TEXTS.text("lack." + lack.name())).toList(),
+                "lacks", each.lacks().stream().sorted().map(SiteReadiness.Lack::word).toList(),
                 "first", TimeText.of(expected.worth().outlook().zone()).at(each.first()), "unlocks", each.unlocks())));
     }
 }

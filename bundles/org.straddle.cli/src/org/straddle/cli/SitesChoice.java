@@ -7,7 +7,7 @@ import java.util.Locale;
 import org.straddle.model.Event;
 import org.straddle.model.InertText;
 import org.straddle.model.SitesTaken;
-import org.straddle.model.StraddleFactory;
+import org.straddle.plan.SiteUse;
 import org.straddle.words.Catalogue;
 
 /** Which sites a search may use, for this search only; the event keeps its own choice. */
@@ -25,10 +25,7 @@ enum SitesChoice {
 
     /** @param snapshot a copy of the event */
     void in(Event snapshot) {
-        if (snapshot.getPolicies() == null) {
-            snapshot.setPolicies(StraddleFactory.eINSTANCE.createPolicies());
-        }
-        snapshot.getPolicies().setSitesTaken(taken);
+        SiteUse.take(taken, snapshot);
     }
 
     /** @throws WrongInput for any other word */

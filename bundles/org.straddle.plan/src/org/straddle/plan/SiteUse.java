@@ -4,9 +4,11 @@ import java.time.LocalDate;
 import java.util.Optional;
 
 import org.straddle.grid.Presence;
+import org.straddle.model.Event;
 import org.straddle.model.Policies;
 import org.straddle.model.Site;
 import org.straddle.model.SitesTaken;
+import org.straddle.model.StraddleFactory;
 import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
 import org.straddle.safety.ReviewState;
@@ -20,6 +22,18 @@ public final class SiteUse {
     private static final Catalogue TEXTS = Catalogue.of(SiteUse.class);
 
     private SiteUse() {
+    }
+
+    /**
+     * Chooses the sites for one search; the event keeps its own choice.
+     *
+     * @param snapshot a copy of the event
+     */
+    public static void take(SitesTaken sites, Event snapshot) {
+        if (snapshot.getPolicies() == null) {
+            snapshot.setPolicies(StraddleFactory.eINSTANCE.createPolicies());
+        }
+        snapshot.getPolicies().setSitesTaken(sites);
     }
 
     /** Why a team cannot use a site of the event, with the site's name; empty when it may be used. */

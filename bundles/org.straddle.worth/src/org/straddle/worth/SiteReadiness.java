@@ -8,6 +8,7 @@ import org.straddle.model.Policies;
 import org.straddle.model.Site;
 import org.straddle.safety.SafetyNotes;
 import org.straddle.safety.SurveyState;
+import org.straddle.words.Catalogue;
 
 /**
  * What a site lacks on a day before a team may use it. Empty means ready; that is a state of papers, not of the place:
@@ -22,7 +23,14 @@ public record SiteReadiness(Set<Lack> lacks) {
         /** No review holds. */
         REVIEW,
         /** The permission to be there ends before. */
-        PERMISSION
+        PERMISSION;
+
+        private static final Catalogue TEXTS = Catalogue.of(SiteReadiness.class);
+
+        /** What must be got: visit, review, permission. */
+        public String word() {
+            return TEXTS.text(this);
+        }
     }
 
     public SiteReadiness {

@@ -40,6 +40,7 @@ final class PlanningBoard {
     private final Button discard;
     private final ProposalTabs tabs;
     private FixedPane fixed;
+    private ToDoPane toDo;
     private boolean narrow;
 
     PlanningBoard(Composite parent, Deeds deeds) {
@@ -62,6 +63,10 @@ final class PlanningBoard {
         tabs.addTab(TEXTS.text("planningBoard.fixed"), folder -> {
             fixed = new FixedPane(folder);
             return fixed.control();
+        });
+        tabs.addTab(TEXTS.text("planningBoard.toDo"), folder -> {
+            toDo = new ToDoPane(folder);
+            return toDo.control();
         });
         thirds.setWeights(SHARES);
         thirds.addListener(SWT.Resize, event -> share(thirds));
@@ -95,6 +100,10 @@ final class PlanningBoard {
 
     FixedPane fixed() {
         return fixed;
+    }
+
+    ToDoPane toDo() {
+        return toDo;
     }
 
     void setFocus() {

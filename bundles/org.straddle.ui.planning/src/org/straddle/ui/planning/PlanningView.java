@@ -9,6 +9,7 @@ import org.straddle.model.Snapshot;
 import org.straddle.plan.Proposal;
 import org.straddle.plan.event.ApplyProposal;
 import org.straddle.ui.parts.SessionView;
+import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.NewestJob;
 import org.straddle.ui.workbench.PlanSearch;
@@ -57,27 +58,37 @@ public final class PlanningView extends SessionView<PlanningBoard> implements Ne
     public void opened(EventSession opened) {
         forget(NOTHING);
         pages().content().questions().forgetCases();
+        pages().content().questions().forgetSites();
         pages().content().fixed().show();
+        pages().content().toDo().clear();
         pages().showContent(true);
     }
 
     @Override
     public void closed(EventSession closed) {
         forget(NOTHING);
+        pages().content().toDo().stop();
         super.closed(closed);
     }
 
     @Override
     public void edited(EventSession edited) {
         pages().content().fixed().show();
+        pages().content().questions().showSites();
         if (putIn) {
             forget(NOTHING);
         }
     }
 
     @Override
+    public void computed(EventSession from, Computed computed) {
+        pages().content().toDo().work(computed.outlook());
+    }
+
+    @Override
     public void dispose() {
         stop();
+        pages().content().toDo().stop();
         super.dispose();
     }
 

@@ -13,13 +13,18 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Spinner;
 import org.eclipse.swt.widgets.Text;
 import org.straddle.model.Event;
+import org.straddle.model.Policies;
+import org.straddle.model.SitesTaken;
+import org.straddle.model.naming.Naming;
 import org.straddle.plan.PlanSettings;
 import org.straddle.plan.Replan;
+import org.straddle.plan.SiteUse;
 import org.straddle.plan.WhatIf;
 import org.straddle.ui.fields.Instants;
 import org.straddle.ui.session.EventSession;
@@ -38,6 +43,7 @@ final class SearchPane {
     private final Spinner seed;
     private final Button hold;
     private final Spinner keeping;
+    private final Combo sites;
     private final Text from;
     private final Label wrong;
     private final org.eclipse.swt.widgets.List cases;
@@ -56,6 +62,12 @@ final class SearchPane {
         GridDataFactory.fillDefaults().span(2, 1).applyTo(hold);
         keeping = spinner(body, TEXTS.text("searchPane.keeping"), (int) (HUNDREDTHS * Replan.USUAL_KEEPING), 0, 10_000, 2,
                 TEXTS.text("searchPane.keeping.tooltip"));
+        new Label(body, SWT.NONE).setText(TEXTS.text("searchPane.sites"));
+        sites = new Combo(body, SWT.DROP_DOWN | SWT.READ_ONLY);
+        sites.setToolTipText(TEXTS.text("searchPane.sites.tooltip"));
+        sites.add("");
+        SitesTaken.VALUES.forEach(choice -> sites.add(Naming.of(choice)));
+        GridDataFactory.fillDefaults().grab(true, false).hint(120, SWT.DEFAULT).applyTo(sites);
         new Label(body, SWT.NONE).setText(TEXTS.text("searchPane.from"));
         from = new Text(body, SWT.BORDER);
         from.setMessage(TEXTS.text("searchPane.from.empty"));
@@ -118,6 +130,24 @@ final class SearchPane {
         }
     }
 
+    /** The first choice is what the event says. */
+    void showSites() {
+        Policies policies = session.event().getPolicies();
+        SitesTaken usual = policies == null ? SitesTaken.READY_FIRST : policies.getSitesTaken();
+        String first = TEXTS.text("searchPane.sites.event", "choice", Naming.of(usual));
+        if (!sites.getItem(0).equals(first)) {
+            int chosen = Math.max(0, sites.getSelectionIndex());
+            sites.setItem(0, first);
+            sites.select(chosen);
+        }
+    }
+
+    /** As the event says. */
+    void forgetSites() {
+        showSites();
+        sites.select(0);
+    }
+
     /** Their bans are in the plan now, or the event is another one. */
     void forgetCases() {
         cases.removeAll();
@@ -159,8 +189,11 @@ final class SearchPane {
         return seconds.getSelection();
     }
 
-    /** @param snapshot the copy that will be planned; the cases name its things */
+    /** @param snapshot the copy that will be planned: the cases name its things, and it takes the choice of sites */
     PlanSettings settings(Event snapshot) {
+        if (sites.getSelectionIndex() > 0) {
+            SiteUse.take(SitesTaken.VALUES.get(sites.getSelectionIndex() - 1), snapshot);
+        }
         List<WhatIf> whatIfs = happening.stream().flatMap(happens -> happens.in(snapshot).stream()).toList();
         double worth = hold.getSelection() ? (double) keeping.getSelection() / HUNDREDTHS : 0;
         return new PlanSettings(Duration.ofSeconds(seconds.getSelection()), seed.getSelection(), OptionalLong.empty(),
