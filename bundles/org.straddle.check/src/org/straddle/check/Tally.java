@@ -26,7 +26,7 @@ public record Tally(int blockers, int warnings, int advice, int accepted) {
         return (int) findings.stream().filter(f -> f.severity() == severity && f.accepted().isEmpty()).count();
     }
 
-    /** {@code 2 blockers, 1 warning, 0 advice, 3 accepted}. */
+    /** {@code 2 blockers, 1 warning, 0 pieces of advice, 3 accepted}. */
     @Override
     public String toString() {
         return TEXTS.text("tally", "blockers", blockers, "warnings", warnings, "advice", advice, "accepted", accepted);

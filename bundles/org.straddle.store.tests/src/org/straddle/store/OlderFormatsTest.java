@@ -93,6 +93,7 @@ class OlderFormatsTest {
             Migration migration = opened.migration().orElseThrow();
             assertEquals(3, migration.from());
             assertEquals(1, migration.lost().size());
+            assertTrue(migration.sentence().contains("drive-too-long"), migration.sentence());
             assertEquals(List.of(), opened.event().getAcceptances());
             assertEquals(List.of(), migration.repeats());
             opened.save();

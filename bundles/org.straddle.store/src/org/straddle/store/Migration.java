@@ -34,6 +34,7 @@ public record Migration(int from, List<String> lost, List<String> repeats, List<
     private static final List<String> OLDER = List.of("urn:straddle:model:1", "urn:straddle:model:2", "urn:straddle:model:3");
     private static final int LAST_WITH_REPEAT_WORTHS = 2;
     private static final Map<String, String> RENAMED = Map.of("legTimes", "enteredDrives");
+    private static final Map<String, String> RENAMED_RULES = Map.of("leg-too-long", "drive-too-long");
     private static final Pattern IS_OLDER = Pattern.compile("xmlns(?::\\w+)?\\s*=\\s*[\"']("
             + String.join("|", OLDER) + ")[\"']");
     private static final String REPEAT_WORTHS = "repeatWorths";
@@ -96,10 +97,16 @@ public record Migration(int from, List<String> lost, List<String> repeats, List<
         return settled;
     }
 
+    /** The rule of a finding under its id of today. */
+    private static String rule(String finding) {
+        String then = finding.split(" ")[0];
+        return RENAMED_RULES.getOrDefault(then, then);
+    }
+
     /** What to tell whoever opened it. */
     public String sentence() {
         return TEXTS.text("migration.opened", "from", from, "to", Format.CURRENT, "lost", lost.size(), "findings",
-                lost.stream().map(finding -> finding.split(" ")[0]).distinct().toList(), "repeats", !repeats.isEmpty(),
+                lost.stream().map(Migration::rule).distinct().toList(), "repeats", !repeats.isEmpty(),
                 "worths", repeats, "figures", figures.size(), "names", figures.stream().map(Naming::feature).toList());
     }
 }

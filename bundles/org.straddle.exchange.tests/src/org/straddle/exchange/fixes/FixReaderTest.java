@@ -123,7 +123,7 @@ class FixReaderTest {
         assertEquals(160, log.readings().get(0).altitudeM().orElseThrow());
         assertEquals(Instant.parse("2026-06-20T10:00:00Z"), log.readings().get(0).at().orElseThrow());
         assertEquals(Instant.parse("2026-06-20T10:01:00Z"), log.readings().get(1).at().orElseThrow());
-        assertEquals("[1 points without a fix are left out., 1 points have no time.]", log.remarks().toString());
+        assertEquals("[1 point without a fix is left out., 1 point has no time.]", log.remarks().toString());
     }
 
     @ParameterizedTest

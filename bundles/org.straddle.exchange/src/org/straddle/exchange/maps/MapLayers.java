@@ -71,7 +71,7 @@ public final class MapLayers {
         List<MapFeature> lines = map.features().stream().filter(feature -> feature.shape() == MapFeature.Shape.LINES)
                 .map(line -> new MapFeature(line.name(), Optional.of(MapRole.ROAD), line.shape(), line.parts())).toList();
         tell(map);
-        tellLeftOut(map, map.features().size() - lines.size(), TEXTS.text("mapLayers.lineSoRoad"));
+        tellLeftOut(map, map.features().size() - lines.size(), "mapLayers.noLine");
         roads.addAll(lines);
         around.computeIfAbsent(MapRole.ROAD, unused -> new ArrayList<>()).addAll(lines);
     }
@@ -102,12 +102,12 @@ public final class MapLayers {
                 roads.add(feature);
             }
         }
-        tellLeftOut(map, leftOut, TEXTS.text("mapLayers.roadHaveRole"));
+        tellLeftOut(map, leftOut, "mapLayers.noRole");
     }
 
-    private void tellLeftOut(MapFile map, int leftOut, String why) {
+    private void tellLeftOut(MapFile map, int leftOut, String key) {
         if (leftOut > 0) {
-            remarks.add(TEXTS.text("mapLayers.leftOutLeftout", "map", map.name(), "leftOut", leftOut, "why", why));
+            remarks.add(TEXTS.text(key, "map", map.name(), "leftOut", leftOut));
         }
     }
 
