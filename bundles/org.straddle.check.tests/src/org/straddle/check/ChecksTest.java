@@ -88,7 +88,7 @@ class ChecksTest {
     void tallyCountsAcceptedFindingsApart() {
         Event event = Sketch.of(CLASH + "policies inHandMinutes=0\nTern state=intermittent");
         event.getAcceptances().add(of("one-channel", event).acceptance("agreed", "Cy", Instant.EPOCH));
-        assertEquals("1 blocker, 0 warnings, 1 advice, 1 accepted", Tally.of(run(event)).toString());
+        assertEquals("1 blocker, 0 warnings, 1 piece of advice, 1 accepted", Tally.of(run(event)).toString());
     }
 
     @Test
