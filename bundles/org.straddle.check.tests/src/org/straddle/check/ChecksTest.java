@@ -74,7 +74,7 @@ class ChecksTest {
 
     @Test
     void anAcceptedSiteFallsWithANewReview() {
-        Event event = Sketch.of("S1 +reviews reviewer=Di date=2031-06-10 verdict=do_not_use\nA: S1 10:00-11:00");
+        Event event = Sketch.of("S1 +reviews reviewer=Ann date=2031-06-10 verdict=do_not_use\nA: S1 10:00-11:00");
         event.getAcceptances().add(of("site-refused", event).acceptance("gate is open again", "Cy", Instant.EPOCH));
         assertTrue(of("site-refused", event).accepted().isPresent());
 

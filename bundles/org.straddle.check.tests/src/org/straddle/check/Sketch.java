@@ -167,7 +167,7 @@ final class Sketch {
     private void papersInOrder() {
         for (String site : List.of("S1", "S1b", "S2", "L", "Far")) {
             line(site + " +surveys date=" + day.minusDays(30) + " surveyor=Ann");
-            line(site + " +reviews date=" + day.minusDays(20) + " reviewer=Di second=Zoe secondAt=" + day.minusDays(20) + "T18:00:00Z");
+            line(site + " +reviews date=" + day.minusDays(20) + " reviewer=Ann team=A second=Cy secondAt=" + day.minusDays(20) + "T18:00:00Z");
         }
         line("+kits Box");
         for (String item : List.of("radio", "antenna", "feedline", "power", "audio", "computer", "recorder",

@@ -32,6 +32,7 @@ public enum CheckRule {
     REVIEW_OUTDATED("review-outdated"),
     REVIEW_FALLEN("review-fallen"),
     REVIEW_SIGNED_ONCE("review-signed-once"),
+    REVIEW_SIGNER_UNKNOWN("review-signer-unknown"),
     SITE_REFUSED("site-refused"),
     REVIEW_CONDITIONS("review-conditions"),
     MAST_TOO_HIGH("mast-too-high"),
@@ -84,7 +85,8 @@ public enum CheckRule {
      * site that a review refuses is not among them: a plan can do without it.
      */
     public static final Set<String> PAPERS = EnumSet.of(SURVEY_MISSING, SURVEY_OLD, SURVEY_EXPIRED, PERMISSION_LAPSED,
-            REVIEW_MISSING, REVIEW_EXPIRED, REVIEW_OUTDATED, REVIEW_FALLEN, REVIEW_SIGNED_ONCE)
+            REVIEW_MISSING, REVIEW_EXPIRED, REVIEW_OUTDATED, REVIEW_FALLEN, REVIEW_SIGNED_ONCE,
+            REVIEW_SIGNER_UNKNOWN)
             .stream().map(CheckRule::id).collect(Collectors.toUnmodifiableSet());
 
     private final String id;

@@ -70,14 +70,27 @@ class ReviewCommandTest {
     void aReviewThatOnePersonSignedOpensNoGateUntilASecondDoes() throws Exception {
         Path site = event.resolve("sites/basalt-mark.xmi");
         Files.writeString(site, Files.readString(site).replaceAll("second(At)?=\"[^\"]*\"", ""));
-        assertTrue(section(Console.run("review", event).out(), "Team 1 on 18 Jun 2027").contains("Only Q5GLM signed the review"));
-        Console same = Console.run("review", event, "--site", "basalt", "--second", "q5glm");
+        assertTrue(section(Console.run("review", event).out(), "Team 1 on 18 Jun 2027").contains("Only Q2MRL signed the review"));
+        Console same = Console.run("review", event, "--site", "basalt", "--second", "marlo sandgrouse");
         assertEquals(2, same.code(), same.out());
         assertTrue(same.err().contains("somebody else's"), same.err());
-        Console signed = Console.run("review", event, "--site", "basalt", "--second", "Ines");
+        Console stranger = Console.run("review", event, "--site", "basalt", "--second", "Otto");
+        assertEquals(2, stranger.code(), stranger.out());
+        assertEquals("Only another operator of this event, its coordinator or its deputy may sign second.", stranger.err().strip());
+        Console signed = Console.run("review", event, "--site", "basalt", "--second", "tam whinchat (INVENTED)");
         assertEquals(0, signed.code(), signed.err());
         assertFalse(section(Console.run("review", event).out(), "Team 1 on 18 Jun 2027").contains("reviews:"));
         assertEquals(2, Console.run("review", event, "--site", "basalt", "--second", "Otto").code(), "nothing waits any more");
+    }
+
+    @Test
+    void aReviewSignedByNobodyOfTheEventIsAFindingAndShutsTheGate() throws Exception {
+        Path site = event.resolve("sites/basalt-mark.xmi");
+        Files.writeString(site, Files.readString(site).replace("reviewer=\"Q2MRL\"", "reviewer=\"Sam\""));
+        Console check = Console.run("check", event);
+        assertTrue(check.out().contains("review-signer-unknown"), check.out());
+        String gate = section(Console.run("review", event).out(), "Team 1 on 18 Jun 2027");
+        assertTrue(gate.contains("Sam signed the review, and is nobody who may. Only an operator of team 1 (Southern Lanterns) may sign first:"), gate);
     }
 
     private static String section(String printed, String from) {

@@ -148,7 +148,7 @@ final class ReviewCommand extends EventCommand {
         Review review = SecondSignature.awaited(chosen, day(folder.event(), uses(folder.event(), chosen)), folder.event().getPolicies())
                 .orElseThrow(() -> new WrongInput(TEXTS.text("reviewCommand.second.none", "site", Naming.name(chosen))));
         SecondSignature signature = new SecondSignature(second, Instant.now().truncatedTo(ChronoUnit.MINUTES));
-        signature.problems(review).stream().findFirst().ifPresent(problem -> {
+        signature.problem(chosen, review).ifPresent(problem -> {
             throw new WrongInput(problem);
         });
         Edit.execute(domain -> SetCommand.create(domain, review, StraddlePackage.Literals.REVIEW__SECOND, signature.name().strip()));

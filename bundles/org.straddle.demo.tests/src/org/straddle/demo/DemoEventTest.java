@@ -11,6 +11,7 @@ import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -46,6 +47,8 @@ import org.straddle.plan.PlanSettings;
 import org.straddle.plan.PlannedStop;
 import org.straddle.plan.PlannedTurn;
 import org.straddle.plan.event.NeighbourhoodPlanner;
+import org.straddle.safety.ReviewState;
+import org.straddle.safety.SafetyNotes;
 import org.straddle.store.EventFolder;
 
 class DemoEventTest {
@@ -188,9 +191,22 @@ class DemoEventTest {
                 "turn-before-set-up", "turn-after-take-down", "turn-without-pass", "turn-below-mask",
                 "turns-too-close", "turn-short", "peak-low", "bird-not-working", "bird-off", "bird-never-worked",
                 "elements-too-old", "survey-missing", "survey-old", "permission-lapsed", "review-missing",
-                "review-outdated", "site-refused", "review-conditions"));
+                "review-outdated", "review-signed-once", "site-refused", "review-conditions"));
         expected.removeAll(findings(event).stream().map(Finding::rule).collect(Collectors.toSet()));
         assertEquals(Set.of(), expected, "mistakes that no finding names");
+    }
+
+    @Test
+    void reviewsAreSignedByTwoPeopleOfTheEventButForOne() {
+        List<String> waiting = new java.util.ArrayList<>();
+        for (Site site : event.getSites()) {
+            ReviewState state = SafetyNotes.of(site, LocalDate.parse("2027-06-18")).state();
+            assertFalse(state instanceof ReviewState.UnknownSigner, () -> site.getName() + ": " + state.sentence());
+            if (state instanceof ReviewState.SignedOnce) {
+                waiting.add(site.getName());
+            }
+        }
+        assertEquals(List.of("Lichen Wall"), waiting);
     }
 
     @Test

@@ -34,7 +34,17 @@ import org.straddle.sky.Horizon;
  */
 final class DemoSites {
 
+    /** Who signs the reviews of a part of the country. */
+    private record Signed(String first, String second) {
+    }
+
+    /** In the order of the teams. */
+    private static final List<Signed> SIGNED = List.of(new Signed("Q2MRL", "Q5GLM"), new Signed("Q5GLM", "Q3DUN"),
+            new Signed("Q0AAR", "Ines Plover (invented)"));
+
     private final Event event;
+    /** Of which team the sites are that are made now, counted from 0. */
+    private int part;
 
     private DemoSites(Event event) {
         this.event = event;
@@ -43,7 +53,9 @@ final class DemoSites {
     static void addTo(Event event) {
         DemoSites sites = new DemoSites(event);
         sites.southWest();
+        sites.part++;
         sites.north();
+        sites.part++;
         sites.southEast();
     }
 
@@ -159,9 +171,12 @@ final class DemoSites {
 
         Site lichen = inside("Lichen Wall", 64.32, -15.20, 15, "IP24");
         horizon(lichen, "0:9 60:6 150:0 270:7");
-        review(survey(lichen, "2027-05-16", 50, "School yard (invented), out of term", "asphalt", "good",
+        Review alone = review(survey(lichen, "2027-05-16", 50, "School yard (invented), out of term", "asphalt", "good",
                 hazard(POWER_LINE, "Wires to the school", 38, "Station on the other side of the yard")),
                 "2027-05-23", Verdict.GO_WITH_CARE, "");
+        // Waits for a second signature, so that one can be tried.
+        alone.setSecond(null);
+        alone.setSecondAt(null);
 
         Site birch = inside("Birch Hollow", 65.20, -14.55, 60, "IP25");
         horizon(birch, "0:8 90:12 180:9 270:11");
@@ -276,13 +291,16 @@ final class DemoSites {
         hazard.setProbabilityLeft(deadly ? RiskProbability.IMPROBABLE : RiskProbability.REMOTE);
     }
 
-    private static Review review(Survey survey, String date, Verdict verdict, String conditions) {
+    /** Signed for the team that plans to stop there, and by somebody else too. */
+    private Review review(Survey survey, String date, Verdict verdict, String conditions) {
         Site site = (Site) survey.eContainer();
+        Signed signed = SIGNED.get(part);
         Review review = DemoIdentity.named(Fresh.review(), "review/" + site.getName() + "/" + date);
-        review.setReviewer("Q5GLM");
+        review.setReviewer(signed.first());
+        review.setTeam(event.getTeams().get(part));
         review.setDate(LocalDate.parse(date));
         review.setSignedAt(Instant.parse(date + "T18:00:00Z"));
-        review.setSecond("Q2MRL");
+        review.setSecond(signed.second());
         review.setSecondAt(Instant.parse(date + "T19:30:00Z"));
         review.setVerdict(verdict);
         review.setConditions(conditions);

@@ -208,7 +208,7 @@ class BriefTest {
         sketch.stop(sketch.first, sketch.corner, "20T09:00", "20T11:00");
         String text = sketch.sheet("brief-team-1.txt");
         assertFalse(text.contains("No valid review"), text);
-        assertInOrder(text, "Reviewed by Q1SKY on 2 Jun 2031", "- traffic, 12 m away: Blind bend. Vests on",
+        assertInOrder(text, "Reviewed by Q0AAR on 2 Jun 2031", "- traffic, 12 m away: Blind bend. Vests on",
                 "ISO 20471", "Local codes");
     }
 

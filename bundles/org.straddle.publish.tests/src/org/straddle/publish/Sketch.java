@@ -105,9 +105,10 @@ final class Sketch {
         survey.getHazards().add(hazard);
         site.getSurveys().add(survey);
         Review review = Fresh.review();
-        review.setReviewer("Q1SKY");
+        review.setReviewer("Q0AAR");
+        review.setTeam(first);
         review.setDate(LocalDate.parse("2031-06-02"));
-        review.setSecond("Q3DUN");
+        review.setSecond("Q1SKY/P");
         review.setSecondAt(LocalDate.parse("2031-06-02").atTime(18, 0).toInstant(ZoneOffset.UTC));
         review.setVerdict(Verdict.GO_WITH_CARE);
         review.setSurvey(survey);

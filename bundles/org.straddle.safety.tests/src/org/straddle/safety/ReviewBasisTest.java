@@ -28,17 +28,16 @@ class ReviewBasisTest {
 
     private static final Instant SIGNED = Instant.parse("2031-06-02T18:00:00Z");
 
-    private final Event event = Fresh.event("Midsummer");
     private final Site site = site("survey 06-01");
+    private final Event event = (Event) site.eContainer();
     private final Team team = Fresh.team();
     private final KitItem mast = Fresh.kitItem();
     private final Stop stop = Fresh.stop();
 
     @BeforeEach
     void signed() {
-        event.setZone("UTC");
-        event.getSites().add(site);
         event.getTeams().add(team);
+        team.getOperators().addAll(event.getOperators());
         Kit kit = Fresh.kit();
         event.getKits().add(kit);
         team.getKits().add(kit);

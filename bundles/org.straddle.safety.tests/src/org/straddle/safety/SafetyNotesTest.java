@@ -172,9 +172,8 @@ class SafetyNotesTest {
 
     @Test
     void takesThePoliciesOfItsEvent() {
-        Event event = Fresh.event("Midsummer");
         Site site = site("review 06-01 by A");
-        event.getSites().add(site);
+        Event event = (Event) site.eContainer();
         event.getPolicies().setReviewValidityDays(10);
         assertEquals("expired", SafetyNotes.of(site, day("06-20")).state().word());
         event.setPolicies(null);

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.straddle.safety.SiteNotation.day;
 import static org.straddle.safety.SiteNotation.policies;
 import static org.straddle.safety.SiteNotation.site;
@@ -69,7 +70,7 @@ class SignOffTest {
 
     @Test
     void saysWhatIsStillWrong() {
-        assertEquals(List.of(), GOOD.problems());
+        assertEquals(List.of(), GOOD.problems(site("")));
         assertProblem("Enter your name", new SignOff(" ", day("06-20"), Verdict.GO_WITH_CARE, "", day("06-20")));
         assertProblem("Say what the conditions are",
                 new SignOff("A", day("06-20"), Verdict.ON_CONDITIONS, " ", day("06-20")));
@@ -81,11 +82,12 @@ class SignOffTest {
 
     @Test
     void theSecondSignatureIsSomebodyElses() {
-        Review review = GOOD.review(site("survey 06-01"), NOW);
-        assertEquals(List.of(), new SecondSignature("Q3DUN", NOW).problems(review));
-        assertEquals(1, new SecondSignature(" ", NOW).problems(review).size());
-        assertEquals(List.of("Q0AAR signed already: the second signature is somebody else's."),
-                new SecondSignature(" q0aar ", NOW).problems(review));
+        Site site = site("survey 06-01");
+        Review review = GOOD.review(site, NOW);
+        assertEquals(Optional.empty(), new SecondSignature("Q3DUN", NOW).problem(site, review));
+        assertTrue(new SecondSignature(" ", NOW).problem(site, review).isPresent());
+        assertEquals("Q0AAR signed already: the second signature is somebody else's.",
+                new SecondSignature(" q0aar ", NOW).problem(site, review).orElseThrow());
     }
 
     private static ReviewState state(Site site) {
@@ -100,7 +102,7 @@ class SignOffTest {
     }
 
     private static void assertProblem(String start, SignOff signOff) {
-        assertEquals(List.of(true), signOff.problems().stream().map(text -> text.startsWith(start)).toList());
+        assertEquals(List.of(true), signOff.problems(site("")).stream().map(text -> text.startsWith(start)).toList());
         assertThrows(IllegalStateException.class, () -> signOff.review(site(""), NOW));
     }
 }

@@ -2,10 +2,13 @@ package org.straddle.safety;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.List;
 
+import org.straddle.model.Event;
 import org.straddle.model.Fresh;
 import org.straddle.model.Hazard;
 import org.straddle.model.HazardKind;
+import org.straddle.model.Operator;
 import org.straddle.model.OverheadLine;
 import org.straddle.model.Policies;
 import org.straddle.model.Review;
@@ -17,6 +20,7 @@ import org.straddle.model.Verdict;
 /**
  * A site's papers in a few words, parted by semicolons, on days of 2031: "survey 06-01" and "review 06-02 by Q0AAR",
  * then "until 06-30", "of 06-01" for the survey that was reviewed, "refuse", "if rain stops". A day "?" is missing.
+ * The site is of an event with operators who are called like the signers.
  */
 final class SiteNotation {
 
@@ -30,6 +34,10 @@ final class SiteNotation {
     static Site site(String papers) {
         Site site = Fresh.site();
         site.setName("Gate");
+        Event event = Fresh.event("Midsummer");
+        event.setZone("UTC");
+        event.getSites().add(site);
+        List.of("A", "B", "C", "Zoe", "Q0AAR", "Q3DUN").forEach(name -> operator(event, name));
         for (String paper : papers.isBlank() ? new String[0] : papers.split(";")) {
             String[] words = paper.strip().split("\\s+");
             if (words[0].equals("survey")) {
@@ -41,6 +49,13 @@ final class SiteNotation {
             }
         }
         return site;
+    }
+
+    static Operator operator(Event event, String name) {
+        Operator operator = Fresh.operator();
+        operator.setName(name);
+        event.getOperators().add(operator);
+        return operator;
     }
 
     private static Review review(String[] words, Site site) {

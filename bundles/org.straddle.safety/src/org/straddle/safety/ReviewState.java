@@ -70,6 +70,25 @@ public sealed interface ReviewState {
     }
 
     /**
+     * Somebody signed whose name is nobody's who may.
+     *
+     * @param signer the name as it was written
+     * @param second is it the second name?
+     * @param may who may sign, in a sentence
+     */
+    record UnknownSigner(String signer, boolean second, String may) implements ReviewState {
+        @Override
+        public String word() {
+            return TEXTS.text("reviewState.unknownSigner.word");
+        }
+
+        @Override
+        public String sentence() {
+            return TEXTS.text("reviewState.unknownSigner", "signer", signer, "place", second ? "second" : "first", "may", may);
+        }
+    }
+
+    /**
      * A review held and no longer does.
      *
      * @param since the first day on which it did not hold any more

@@ -2,8 +2,6 @@ package org.straddle.safety;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 
 import org.straddle.model.Policies;
@@ -15,35 +13,34 @@ import org.straddle.words.Catalogue;
 /**
  * The second name under a review. Two people see more than one, so a review that only one signed opens no gate.
  *
- * @param name of somebody else than the reviewer
+ * @param name of somebody of the event, and somebody else than the reviewer
  */
 public record SecondSignature(String name, Instant at) {
 
     private static final Catalogue TEXTS = Catalogue.of(SecondSignature.class);
 
     /** Did a second person, with a time, sign it? */
-    static boolean isUnder(Review review) {
-        return review.getSecondAt() != null && !same(review.getSecond(), review.getReviewer())
-                && !Written.or(review.getSecond(), "").isEmpty();
+    static boolean isUnder(Review review, Signers signers) {
+        return review.getSecondAt() != null && !Written.isBlank(review.getSecond())
+                && !signers.areOne(review.getSecond(), review.getReviewer());
     }
 
     /** The review of a site that waits for a second name on a day; empty when none does. */
     public static Optional<Review> awaited(Site site, LocalDate day, Policies policies) {
-        return SiteReviews.state(site, day, policies) instanceof ReviewState.SignedOnce ? SiteReviews.decisive(site, day) : Optional.empty();
+        ReviewState state = SiteReviews.state(site, day, policies);
+        return state instanceof ReviewState.SignedOnce || state instanceof ReviewState.UnknownSigner unknown && unknown.second()
+                ? SiteReviews.decisive(site, day) : Optional.empty();
     }
 
-    /** What keeps it from being put under a review, a sentence each; empty when nothing does. */
-    public List<String> problems(Review review) {
-        List<String> problems = new ArrayList<>();
-        if (Written.or(name, "").isEmpty()) {
-            problems.add(TEXTS.text("signOff.enterYourName"));
-        } else if (same(name, review.getReviewer())) {
-            problems.add(TEXTS.text("secondSignature.samePerson", "reviewer", review.getReviewer().strip()));
+    /** What keeps it from being put under a review of a site, in a sentence; empty when nothing does. */
+    public Optional<String> problem(Site site, Review review) {
+        if (Written.isBlank(name)) {
+            return Optional.of(TEXTS.text("signOff.enterYourName"));
         }
-        return problems;
-    }
-
-    private static boolean same(String one, String other) {
-        return Written.or(one, "").equalsIgnoreCase(Written.or(other, ""));
+        Signers signers = Signers.of(site, review);
+        if (signers.areOne(name, review.getReviewer())) {
+            return Optional.of(TEXTS.text("secondSignature.samePerson", "reviewer", review.getReviewer().strip()));
+        }
+        return signers.isOfTheEvent(name) ? Optional.empty() : Optional.of(signers.whoSecond());
     }
 }

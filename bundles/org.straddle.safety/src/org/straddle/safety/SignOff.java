@@ -37,12 +37,9 @@ public record SignOff(String reviewer, LocalDate date, Verdict verdict, String c
         return date.plusDays(PolicyFigures.of(policies).reviewValidityDays());
     }
 
-    /** What keeps it from being signed, one plain sentence each; empty when nothing does. */
-    public List<String> problems() {
-        List<String> problems = new ArrayList<>();
-        if (reviewer == null || reviewer.isBlank()) {
-            problems.add(TEXTS.text("signOff.enterYourName"));
-        }
+    /** What keeps it from being signed for a site, one plain sentence each; empty when nothing does. */
+    public List<String> problems(Site site) {
+        List<String> problems = new ArrayList<>(signerProblem(site, reviewer, verdict).stream().toList());
         if (verdict == Verdict.ON_CONDITIONS && (conditions == null || conditions.isBlank())) {
             problems.add(TEXTS.text("signOff.sayWhatConditions"));
         }
@@ -58,14 +55,28 @@ public record SignOff(String reviewer, LocalDate date, Verdict verdict, String c
     }
 
     /**
+     * Why a name cannot be the first under a review of a site, in a sentence. Anybody of the event may call a site off.
+     *
+     * @param verdict null while nobody chose one
+     */
+    public static Optional<String> signerProblem(Site site, String name, Verdict verdict) {
+        if (Written.isBlank(name)) {
+            return Optional.of(TEXTS.text("signOff.enterYourName"));
+        }
+        Signers signers = Signers.of(site, null);
+        boolean may = signers.first(name).isPresent() || verdict == Verdict.DO_NOT_USE && signers.isOfTheEvent(name);
+        return may ? Optional.empty() : Optional.of(signers.whoFirst());
+    }
+
+    /**
      * The review, not yet added to the site; it names the newest survey of its day, if there is one, and
-     * keeps what else lies under it. It opens no gate before a second person signs it too.
+     * keeps what else lies under it. It names the reviewer's team. It opens no gate before a second person signs it too.
      *
      * @param at when it is signed
      * @throws IllegalStateException if there are {@link #problems}
      */
     public Review review(Site site, Instant at) {
-        Optional<String> problem = problems().stream().findFirst();
+        Optional<String> problem = problems(site).stream().findFirst();
         if (problem.isPresent()) {
             throw new IllegalStateException(problem.get());
         }
@@ -76,6 +87,8 @@ public record SignOff(String reviewer, LocalDate date, Verdict verdict, String c
         review.setVerdict(verdict);
         review.setConditions(Written.or(conditions, null));
         review.setExpires(expires);
+        Signers signers = Signers.of(site, null);
+        signers.first(reviewer).flatMap(signers::teamOf).ifPresent(review::setTeam);
         SiteReviews.newestSurvey(site, date).ifPresent(review::setSurvey);
         review.getBasis().addAll(ReviewBasis.of(site, SiteReviews.newestSurvey(site, date)));
         return review;

@@ -47,7 +47,7 @@ final class SiteReviews {
                 .filter(review -> review.getDate() == null || !review.getDate().isAfter(day))
                 .filter(review -> refuses(review) || signed(review)).toList();
         return newest(IntStream.range(0, asEntered.size()).filter(at -> refuses(asEntered.get(at)))
-                .filter(at -> asEntered.subList(at + 1, asEntered.size()).stream().noneMatch(later -> lifts(later, asEntered.get(at))))
+                .filter(at -> asEntered.subList(at + 1, asEntered.size()).stream().noneMatch(later -> lifts(later, asEntered.get(at), site)))
                 .mapToObj(asEntered::get)).or(() -> newest(asEntered.stream()));
     }
 
@@ -56,9 +56,9 @@ final class SiteReviews {
         return reviews.sorted(BY_DATE).reduce((older, newer) -> newer);
     }
 
-    /** Only who knew of a refusal lifts it: the date alone may lie ahead, or be a slip. */
-    private static boolean lifts(Review later, Review refusal) {
-        return !refuses(later) && BY_DATE.compare(later, refusal) >= 0;
+    /** Only who may sign and knew of a refusal lifts it: the date alone may lie ahead, or be a slip. */
+    private static boolean lifts(Review later, Review refusal, Site site) {
+        return !refuses(later) && BY_DATE.compare(later, refusal) >= 0 && Signers.of(site, later).first(later.getReviewer()).isPresent();
     }
 
     static ReviewState state(Site site, LocalDate day, Policies policies) {
@@ -84,8 +84,15 @@ final class SiteReviews {
         if (day.isAfter(until)) {
             return new ReviewState.Expired(reviewer, until.plusDays(1));
         }
-        return SecondSignature.isUnder(review) ? new ReviewState.Valid(reviewer, review.getDate(), until, conditions, review.getSecond().strip())
-                : new ReviewState.SignedOnce(reviewer);
+        Signers signers = Signers.of(site, review);
+        if (signers.first(reviewer).isEmpty()) {
+            return new ReviewState.UnknownSigner(reviewer, false, signers.whoFirst());
+        } else if (!SecondSignature.isUnder(review, signers)) {
+            return new ReviewState.SignedOnce(reviewer);
+        }
+        String second = review.getSecond().strip();
+        return signers.isOfTheEvent(second) ? new ReviewState.Valid(reviewer, review.getDate(), until, conditions, second)
+                : new ReviewState.UnknownSigner(second, true, signers.whoSecond());
     }
 
     /** The review's own expiry, else its date and the days that the event's policies grant. */

@@ -67,10 +67,11 @@ class TeamWorkTest {
         WINDOW.choose("org.straddle.ui.explorer", List.of(site));
         int before = WINDOW.ask(() -> site.getReviews().size());
         WINDOW.deed(NOTES, "Sign off");
-        WINDOW.answer("Sign off a review", "Q5GLM");
+        WINDOW.answer("Sign off a review", "Q2MRL");
         WINDOW.until("the review is there", () -> site.getReviews().size() == before + 1);
         Review review = WINDOW.ask(() -> site.getReviews().get(before));
-        assertEquals("Q5GLM", review.getReviewer());
+        assertEquals("Q2MRL", review.getReviewer());
+        assertEquals(1, WINDOW.ask(() -> review.getTeam().getNumber()));
         WINDOW.ui(() -> WINDOW.session().undo());
         assertEquals(before, WINDOW.ask(() -> site.getReviews().size()));
         assertFalse(WINDOW.ask(() -> WINDOW.session().canUndo()), "one step");

@@ -3,6 +3,7 @@ package org.straddle.worth;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.List;
 
 import org.straddle.model.Base;
 import org.straddle.model.Bird;
@@ -10,6 +11,7 @@ import org.straddle.model.BirdElements;
 import org.straddle.model.BirdState;
 import org.straddle.model.Event;
 import org.straddle.model.Fresh;
+import org.straddle.model.Operator;
 import org.straddle.model.Review;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
@@ -41,6 +43,11 @@ final class PlanOnPaper {
         base.setLongitudeDeg(OVER_DEG);
         event.getBases().add(base);
         event.setPlan(Fresh.plan());
+        for (String name : List.of("Ann", "Bo")) {
+            Operator operator = Fresh.operator();
+            operator.setName(name);
+            event.getOperators().add(operator);
+        }
         Bird bird = Fresh.bird();
         bird.setName("Still");
         bird.setState(BirdState.WORKING);
@@ -52,6 +59,7 @@ final class PlanOnPaper {
     Team team() {
         Team team = Fresh.team();
         team.setNumber(++teams);
+        team.getOperators().addAll(event.getOperators());
         TeamDay day = StraddleFactory.eINSTANCE.createTeamDay();
         day.setFrom(at(300));
         day.setUntil(at(1380));

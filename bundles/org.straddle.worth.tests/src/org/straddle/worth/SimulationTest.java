@@ -20,6 +20,7 @@ import org.straddle.model.Event;
 import org.straddle.model.Fresh;
 import org.straddle.model.Identified;
 import org.straddle.model.EnteredDrive;
+import org.straddle.model.Operator;
 import org.straddle.model.ReportKind;
 import org.straddle.model.Review;
 import org.straddle.model.Site;
@@ -119,6 +120,12 @@ class SimulationTest {
         base.setLongitudeDeg(LivedPlan.BIRDS_DEG);
         event.getBases().add(base);
         Team team = Fresh.team();
+        for (String name : List.of("Ann", "Bo")) {
+            Operator operator = Fresh.operator();
+            operator.setName(name);
+            event.getOperators().add(operator);
+            team.getOperators().add(operator);
+        }
         TeamDay day = StraddleFactory.eINSTANCE.createTeamDay();
         day.setFrom(at(plan.leavesFrom()));
         day.setUntil(at(1430));

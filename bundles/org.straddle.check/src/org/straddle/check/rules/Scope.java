@@ -2,6 +2,7 @@ package org.straddle.check.rules;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -11,6 +12,7 @@ import org.straddle.grid.Square;
 import org.straddle.model.Bird;
 import org.straddle.model.Event;
 import org.straddle.model.Identified;
+import org.straddle.model.Review;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.model.Team;
@@ -37,9 +39,12 @@ public final class Scope<T> {
                     in.event().getEnteredDrives().stream(), in.event().getJurisdictions().stream(), in.event().getForecasts().stream(),
                     in.itinerary().of(team).stream().flatMap(Scope::around)));
 
-    /** A site: the stops there, their teams with their kits, and the forecasts. */
+    /** A site: the stops there, their teams with their kits, the teams of its reviews, who may sign, and the forecasts. */
     public static final Scope<Site> SITE = new Scope<>("site", in -> in.event().getSites(), Identified::getId,
-            (site, in) -> concat(Stream.of(site), in.event().getForecasts().stream(), in.itinerary().at(site).stream()
+            (site, in) -> concat(Stream.of(site), in.event().getForecasts().stream(), in.event().getOperators().stream(),
+                    in.event().getContacts().stream(), site.getReviews().stream().map(Review::getTeam).filter(Objects::nonNull).distinct(),
+                    Itinerary.stops(in.event()).filter(stop -> stop.getSite() == site).flatMap(stop -> Stream.of(stop, stop.getTeam()))
+                            .filter(Objects::nonNull), in.itinerary().at(site).stream()
                     .flatMap(stay -> stay.team().getKits().stream()).distinct(), in.itinerary().at(site).stream().flatMap(Scope::around)));
 
     /** A bird: the stops with turns on it, their teams and sites. */

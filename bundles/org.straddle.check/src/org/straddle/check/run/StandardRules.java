@@ -124,6 +124,8 @@ public final class StandardRules {
                         ReviewState.Fallen.class::isInstance),
                 new HazardReview(CheckRule.REVIEW_SIGNED_ONCE, Severity.BLOCKER,
                         ReviewState.SignedOnce.class::isInstance),
+                new HazardReview(CheckRule.REVIEW_SIGNER_UNKNOWN, Severity.BLOCKER,
+                        ReviewState.UnknownSigner.class::isInstance),
                 new HazardReview(CheckRule.SITE_REFUSED, Severity.BLOCKER,
                         ReviewState.Refused.class::isInstance),
                 new HazardReview(CheckRule.REVIEW_CONDITIONS, Severity.ADVICE,

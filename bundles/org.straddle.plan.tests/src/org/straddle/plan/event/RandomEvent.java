@@ -17,6 +17,7 @@ import org.straddle.model.Demand;
 import org.straddle.model.Event;
 import org.straddle.model.Fresh;
 import org.straddle.model.OperatingPeriod;
+import org.straddle.model.Operator;
 import org.straddle.model.Review;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
@@ -141,6 +142,9 @@ final class RandomEvent {
 
     private void addTeam(int number, int days) {
         Team team = Fresh.team();
+        if (number == 0) {
+            sign(team);
+        }
         team.setName("Team " + (number + 1));
         team.setNumber(number + 1);
         for (int day = 0; day < days; day++) {
@@ -153,6 +157,17 @@ final class RandomEvent {
             team.getDays().add(out);
         }
         event.getTeams().add(team);
+    }
+
+    /** People of the first team signed the reviews. */
+    private void sign(Team team) {
+        for (String call : List.of("Q0AAR", "Q3DUN")) {
+            Operator operator = Fresh.operator();
+            operator.setCallSign(call);
+            event.getOperators().add(operator);
+            team.getOperators().add(operator);
+        }
+        event.getSites().forEach(site -> site.getReviews().get(0).setTeam(team));
     }
 
     private void addDemands() {

@@ -21,6 +21,7 @@ import org.straddle.model.Hazard;
 import org.straddle.model.HazardKind;
 import org.straddle.model.Kit;
 import org.straddle.model.KitItem;
+import org.straddle.model.Operator;
 import org.straddle.model.Review;
 import org.straddle.model.RiskProbability;
 import org.straddle.model.RiskSeverity;
@@ -64,6 +65,10 @@ class GuidedReviewTest {
         Team team = Fresh.team();
         team.setNumber(1);
         team.getKits().add(kit);
+        Operator ann = Fresh.operator();
+        ann.setName("Ann");
+        event.getOperators().add(ann);
+        team.getOperators().add(ann);
         event.getTeams().add(team);
         if (event.getPlan() == null) {
             event.setPlan(Fresh.plan());

@@ -66,7 +66,14 @@ public record GuidedReview(Site site, LocalDate day, Policies policies, List<Haz
 
     /** What is wrong with an answer, in a sentence. */
     public Optional<String> problem(Question question, String answer) {
-        return question.needed() && answer.isBlank() ? Optional.of(TEXTS.text("answer.needed")) : question.kind().problem(answer);
+        if (question.needed() && answer.isBlank()) {
+            return Optional.of(TEXTS.text("answer.needed"));
+        }
+        return question.id().equals("name") ? SignOff.signerProblem(site, answer, verdict()) : question.kind().problem(answer);
+    }
+
+    private Verdict verdict() {
+        return answers.getOrDefault("verdict", "").isEmpty() ? null : Verdict.valueOf(answers.get("verdict"));
     }
 
     /** What keeps it from being signed, a sentence each. */
@@ -91,7 +98,7 @@ public record GuidedReview(Site site, LocalDate day, Policies policies, List<Haz
      * @param at when it is signed
      */
     public Review review(Survey visit, Instant at) {
-        SignOff signOff = new SignOff(answers.get("name"), day, Verdict.valueOf(answers.get("verdict")), answers.getOrDefault("conditions", ""),
+        SignOff signOff = new SignOff(answers.get("name"), day, verdict(), answers.getOrDefault("conditions", ""),
                 SignOff.lastDay(day, policies));
         Review review = signOff.review(site, at);
         review.setSurvey(visit);

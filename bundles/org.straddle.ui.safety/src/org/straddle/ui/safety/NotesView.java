@@ -151,7 +151,7 @@ public final class NotesView extends ThingView<Site> {
         stateWord.setText(TEXTS.text("notesView.state", "state", state.word()));
         stateSentence.setText(state.sentence());
         stateSentence.setToolTipText(state.sentence());
-        second.setEnabled(state instanceof ReviewState.SignedOnce);
+        second.setEnabled(SecondSignature.awaited(thing(), day, policies()).isPresent());
         stateWord.requestLayout();
         stateSentence.requestLayout();
         text.show(notes);
@@ -190,7 +190,7 @@ public final class NotesView extends ThingView<Site> {
         Review review = awaited.get();
         InputDialog dialog = new InputDialog(getSite().getShell(), TEXTS.text("notesView.second.title", "site", Naming.name(thing())),
                 TEXTS.text("notesView.second.ask", "reviewer", review.getReviewer()), "",
-                name -> signature(name).problems(review).stream().findFirst().orElse(null));
+                name -> signature(name).problem(thing(), review).orElse(null));
         if (dialog.open() == Window.OK) {
             session.execute(Edit.together(TEXTS.text("notesView.second.undo"), List.of(
                     Edit.set(session.editingDomain(), review, Literals.REVIEW__SECOND, dialog.getValue().strip()),

@@ -176,7 +176,7 @@ final class SignOffDialog extends TitleAreaDialog {
         Verdict verdict = verdicts.entrySet().stream().filter(choice -> choice.getValue().getSelection())
                 .map(Map.Entry::getKey).findFirst().orElse(signOff.verdict());
         signOff = new SignOff(reviewer.getText(), day(date), verdict, conditions.getText(), day(expires));
-        Optional<String> problem = signOff.problems().stream().findFirst();
+        Optional<String> problem = signOff.problems(site).stream().findFirst();
         Button sign = getButton(IDialogConstants.OK_ID);
         if (sign != null) {
             sign.setEnabled(problem.isEmpty());

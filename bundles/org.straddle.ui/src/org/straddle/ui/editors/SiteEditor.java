@@ -134,7 +134,7 @@ public final class SiteEditor extends ThingEditor<Site> implements Revealing {
         form.wide(TEXTS.text("siteEditor.section.reviews"), TEXTS.text("siteEditor.section.reviews.description"));
         reviews = form.<Review>table(site, Literals.SITE__REVIEWS, Fresh::review, 4)
                 .column(TEXTS.text("siteEditor.column.date"), 95, Literals.REVIEW__DATE, new Dates())
-                .column(TEXTS.text("siteEditor.column.reviewer"), 130, Literals.REVIEW__REVIEWER, Words.any())
+                .column(TEXTS.text("siteEditor.column.reviewer"), 130, Literals.REVIEW__REVIEWER, new SignerName(site))
                 .choice(TEXTS.text("siteEditor.column.verdict"), 130, Literals.REVIEW__VERDICT, Verdict.VALUES)
                 .column(TEXTS.text("siteEditor.column.conditions"), 320, Literals.REVIEW__CONDITIONS, Words.any())
                 .options(TEXTS.text("siteEditor.column.visit"), 150, Literals.REVIEW__SURVEY, () -> surveyChoices(site), SiteEditor::word)
