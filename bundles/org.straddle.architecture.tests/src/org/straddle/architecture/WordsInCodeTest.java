@@ -27,7 +27,6 @@ class WordsInCodeTest {
             Map.entry("Guide.java", "headings of the pages, which are files of a language"),
             Map.entry("PluralRule.java", "rules of plurals as the Unicode CLDR writes them"),
             Map.entry("PackingSheet.java", "HTML and its styles"),
-            Map.entry("SiteSheetHtml.java", "HTML and its styles"),
             Map.entry("SaveJournal.java", "lines of the journal of a save"),
             Map.entry("ElementWriter.java", "OMM in XML"),
             Map.entry("GpxText.java", "GPX"),

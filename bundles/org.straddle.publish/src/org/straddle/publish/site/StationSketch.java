@@ -20,7 +20,7 @@ final class StationSketch {
     }
 
     /** Where a part is drawn. */
-    record Spot(float x, float y, String square, String part) {
+    public record Spot(float x, float y, String square, String part) {
     }
 
     /** The line or the two lines of the corner: x and y of both ends. */
