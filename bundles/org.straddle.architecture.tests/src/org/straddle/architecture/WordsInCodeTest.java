@@ -26,10 +26,7 @@ class WordsInCodeTest {
     private static final Map<String, String> NOTATIONS = Map.ofEntries(
             Map.entry("Guide.java", "headings of the pages, which are files of a language"),
             Map.entry("PluralRule.java", "rules of plurals as the Unicode CLDR writes them"),
-            Map.entry("PackingSheet.java", "HTML and its styles"),
             Map.entry("SaveJournal.java", "lines of the journal of a save"),
-            Map.entry("ElementWriter.java", "OMM in XML"),
-            Map.entry("GpxText.java", "GPX"),
             Map.entry("TleNotation.java", "columns of a two-line element set"));
 
     /** Names of separators, properties and parameters are ids. */

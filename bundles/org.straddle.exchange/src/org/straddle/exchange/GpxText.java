@@ -19,55 +19,46 @@ public final class GpxText {
             .filter(c -> c >= 0x7F && !Character.isSurrogate((char) c) || c == '\n' || c == '\t' || c == '\r')
             .mapToObj(Character::toString).collect(Collectors.joining());
 
-    private final StringBuilder xml = new StringBuilder("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
-            + "<gpx version=\"1.1\" creator=\"Straddle\" xmlns=\"http://www.topografix.com/GPX/1/1\">\n");
-    private String indent = "  ";
+    private final XmlText xml =
+            new XmlText("gpx", "version", "1.1", "creator", "Straddle", "xmlns", "http://www.topografix.com/GPX/1/1");
 
     /** A point with what it says of itself, in the order of the schema: height, name, description, type. */
     public void waypoint(String tag, Waypoint waypoint) {
-        xml.append(indent).append('<').append(tag).append(attributes(waypoint.position())).append(">\n");
-        indent += "  ";
+        xml.begin(tag, attributes(waypoint.position()));
         waypoint.altitudeM().ifPresent(altitudeM -> element("ele", plain(altitudeM)));
         element("name", waypoint.name());
         element("desc", waypoint.description());
         element("type", waypoint.type());
-        indent = indent.substring(2);
-        end(tag);
+        xml.finish();
     }
 
     public void point(String tag, GeoPosition position) {
-        xml.append(indent).append('<').append(tag).append(attributes(position)).append("/>\n");
+        xml.empty(tag, attributes(position));
     }
 
     public void begin(String tag) {
-        xml.append(indent).append('<').append(tag).append(">\n");
-        indent += "  ";
+        xml.begin(tag);
     }
 
     /** Ends what {@link #begin} began. */
-    public void finish(String tag) {
-        indent = indent.substring(2);
-        end(tag);
-    }
-
-    private void end(String tag) {
-        xml.append(indent).append("</").append(tag).append(">\n");
+    public void finish() {
+        xml.finish();
     }
 
     /** Nothing for an empty value. */
     public void element(String name, String value) {
         if (!value.isEmpty()) {
-            xml.append(indent).append('<').append(name).append('>').append(escaped(value)).append("</").append(name).append(">\n");
+            xml.element(name, storable(value));
         }
     }
 
     /** The whole; call it once. */
     public String text() {
-        return xml.append("</gpx>\n").toString();
+        return xml.text();
     }
 
-    private static String attributes(GeoPosition position) {
-        return " lat=\"" + degrees(position.latitudeDeg()) + "\" lon=\"" + longitude(position) + "\"";
+    private static String[] attributes(GeoPosition position) {
+        return new String[] {"lat", degrees(position.latitudeDeg()), "lon", longitude(position)};
     }
 
     public static String degrees(double degrees) {
@@ -85,24 +76,11 @@ public final class GpxText {
         return new BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString();
     }
 
-    /**
-     * What acts ({@link InertText}) becomes a reference to its character where XML 1.0 section 2.2 has it; else it is written
-     * out, which {@link #read} undoes.
-     */
-    private static String escaped(String text) {
-        StringBuilder escaped = new StringBuilder(text.length() + 16);
-        InertText.reversible(text, REFERRED).codePoints().forEach(character -> {
-            if (character == '&' || character == '<' || character == '>') {
-                escaped.append(character == '&' ? "&amp;" : character == '<' ? "&lt;" : "&gt;");
-            } else if (character == 0xFFFE || character == 0xFFFF) {
-                escaped.append(InertText.code(character));
-            } else if (InertText.acts(character) && character != '\n' && character != '\t') {
-                escaped.append("&#").append(character).append(';');
-            } else {
-                escaped.appendCodePoint(character);
-            }
-        });
-        return escaped.toString();
+    /** Characters that XML 1.0 section 2.2 lacks are written out, which {@link #read} undoes. */
+    private static String storable(String text) {
+        String written = InertText.reversible(text, REFERRED);
+        return written.indexOf(0xFFFE) < 0 && written.indexOf(0xFFFF) < 0 ? written
+                : written.replace("\uFFFE", InertText.code(0xFFFE)).replace("\uFFFF", InertText.code(0xFFFF));
     }
 
     /** The text of an element, whoever wrote it. */

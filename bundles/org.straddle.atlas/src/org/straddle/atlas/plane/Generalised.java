@@ -12,7 +12,8 @@ import org.locationtech.jts.index.strtree.STRtree;
 /**
  * Outlines at several degrees of detail, each with a search tree, so that a frame touches only what is in sight and
  * only as finely as it can be seen. A degree is made when it is first asked for, from the next finer one, by the
- * method of Douglas and Peucker (1973).
+ * method of Douglas and Peucker (1973), without recursion: a zigzag of 30 000 positions overflows the stack of the one
+ * in JTS.
  *
  * <p>Safe for use by many threads.
  */

@@ -72,14 +72,15 @@ class CsvCellTest {
         assertEquals("C:\\users", CsvCell.read("C:\\users"));
     }
 
-    /** A whole way: sites out, and in again, through the file. */
+    /** A whole way: sites out, and in again, through the file, with all that an event can store. */
     @ParameterizedTest
     @EnumSource(SiteWriter.Format.class)
     void namesComeBackThroughOurOwnImport(SiteWriter.Format format) throws ReadException {
         Event event = StraddleFactory.eINSTANCE.createEvent();
-        List<String> names = texts().stream().filter(name -> !name.isBlank() && !name.startsWith("\uFEFF"))
+        List<String> names = texts().stream().filter(name -> InertText.firstNotStorable(name) < 0)
+                .filter(name -> !name.isBlank() && !name.startsWith("\uFEFF"))
                 .filter(name -> format == SiteWriter.Format.CSV || name.equals(name.replaceAll("\\s+", " ").strip())).distinct().limit(1500).toList();
-        assertTrue(names.size() > 500, () -> "only " + names.size());
+        assertTrue(names.size() > 300, () -> "only " + names.size());
         for (String name : names) {
             Site site = Fresh.site();
             site.setName(name);
@@ -100,7 +101,7 @@ class CsvCellTest {
     @ParameterizedTest
     @EnumSource(SiteWriter.Format.class)
     void whatImportRefusesIsNotWritten(SiteWriter.Format format) {
-        for (String name : List.of("n".repeat(2001), "m".repeat(201), "Nowhere", "Too high")) {
+        for (String name : List.of("n".repeat(2001), "m".repeat(201), "Nowhere", "Too high", "Esc here\u001B")) {
             Site site = Fresh.site();
             site.setName(name);
             site.setLatitudeDeg(name.equals("Nowhere") ? 95 : 64);

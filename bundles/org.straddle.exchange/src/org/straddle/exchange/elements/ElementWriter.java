@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
+import org.straddle.exchange.XmlText;
 import org.straddle.sky.ElementSet;
 
 /** Writes element sets as text that other programs read; lines end with a line feed. */
@@ -38,15 +39,28 @@ public final class ElementWriter {
 
     /** Messages of CCSDS 502.0-B-3 as XML in one {@code ndm}; parameters as for {@link #ommKvn}. */
     public static String ommXml(List<ElementSet> sets, String originator, Instant created) {
-        StringBuilder xml = new StringBuilder("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<ndm>\n");
+        XmlText xml = new XmlText("ndm");
         for (ElementSet set : sets) {
-            xml.append("<omm id=\"").append(OmmKvn.VERSION).append("\" version=\"3.0\">\n<header>\n")
-                    .append(tags(header(originator, created))).append("</header>\n<body>\n<segment>\n<metadata>\n")
-                    .append(tags(metadata(set))).append("</metadata>\n<data>\n<meanElements>\n")
-                    .append(tags(elements(set))).append("</meanElements>\n<tleParameters>\n").append(tags(tleRelated(set)))
-                    .append("</tleParameters>\n</data>\n</segment>\n</body>\n</omm>\n");
+            xml.begin("omm", "id", OmmKvn.VERSION, "version", "3.0");
+            section(xml, "header", header(originator, created));
+            xml.begin("body");
+            xml.begin("segment");
+            section(xml, "metadata", metadata(set));
+            xml.begin("data");
+            section(xml, "meanElements", elements(set));
+            section(xml, "tleParameters", tleRelated(set));
+            xml.finish();
+            xml.finish();
+            xml.finish();
+            xml.finish();
         }
-        return xml.append("</ndm>\n").toString();
+        return xml.text();
+    }
+
+    private static void section(XmlText xml, String name, Map<String, Object> fields) {
+        xml.begin(name);
+        fields.forEach((field, value) -> xml.element(field, value.toString()));
+        xml.finish();
     }
 
     private static Map<String, Object> header(String originator, Instant created) {
@@ -82,15 +96,6 @@ public final class ElementWriter {
     private static String lines(Map<String, Object> fields) {
         return fields.entrySet().stream().map(each -> each.getKey() + " = " + each.getValue() + "\n")
                 .collect(Collectors.joining());
-    }
-
-    private static String tags(Map<String, Object> fields) {
-        return fields.entrySet().stream().map(each -> "<" + each.getKey() + ">" + escaped(each.getValue().toString()) + "</"
-                + each.getKey() + ">\n").collect(Collectors.joining());
-    }
-
-    private static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
     }
 
     /** A line break within a name would begin a line of its own. */

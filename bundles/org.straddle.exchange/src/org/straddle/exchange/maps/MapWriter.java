@@ -39,9 +39,9 @@ public final class MapWriter {
                 for (Trace part : feature.parts()) {
                     gpx.begin("trkseg");
                     part.positions().forEach(position -> gpx.point("trkpt", position));
-                    gpx.finish("trkseg");
+                    gpx.finish();
                 }
-                gpx.finish("trk");
+                gpx.finish();
             }
         }
         return gpx.text();

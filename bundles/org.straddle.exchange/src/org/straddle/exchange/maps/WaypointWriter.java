@@ -30,7 +30,7 @@ public final class WaypointWriter {
         gpx.begin("rte");
         gpx.element("name", name);
         waypoints.forEach(waypoint -> gpx.waypoint("rtept", waypoint));
-        gpx.finish("rte");
+        gpx.finish();
         return gpx.text();
     }
 
