@@ -34,7 +34,7 @@ public record Migration(int from, List<String> lost, List<String> repeats, List<
     private static final List<String> OLDER = List.of("urn:straddle:model:1", "urn:straddle:model:2", "urn:straddle:model:3");
     private static final int LAST_WITH_REPEAT_WORTHS = 2;
     private static final Map<String, String> RENAMED = Map.of("legTimes", "enteredDrives");
-    private static final Map<String, String> RENAMED_RULES = Map.of("leg-too-long", "drive-too-long");
+    private static final Map<String, String> BEGINNINGS_OF_RULES = Map.of("leg", "drive");
     private static final Pattern IS_OLDER = Pattern.compile("xmlns(?::\\w+)?\\s*=\\s*[\"']("
             + String.join("|", OLDER) + ")[\"']");
     private static final String REPEAT_WORTHS = "repeatWorths";
@@ -100,7 +100,8 @@ public record Migration(int from, List<String> lost, List<String> repeats, List<
     /** The rule of a finding under its id of today. */
     private static String rule(String finding) {
         String then = finding.split(" ")[0];
-        return RENAMED_RULES.getOrDefault(then, then);
+        String beginning = then.split("-")[0];
+        return BEGINNINGS_OF_RULES.getOrDefault(beginning, beginning) + then.substring(beginning.length());
     }
 
     /** What to tell whoever opened it. */

@@ -71,7 +71,10 @@ public final class MapLayers {
         List<MapFeature> lines = map.features().stream().filter(feature -> feature.shape() == MapFeature.Shape.LINES)
                 .map(line -> new MapFeature(line.name(), Optional.of(MapRole.ROAD), line.shape(), line.parts())).toList();
         tell(map);
-        tellLeftOut(map, map.features().size() - lines.size(), "mapLayers.noLine");
+        int leftOut = map.features().size() - lines.size();
+        if (leftOut > 0) {
+            remarks.add(TEXTS.text("mapLayers.noLine", "map", map.name(), "leftOut", leftOut));
+        }
         roads.addAll(lines);
         around.computeIfAbsent(MapRole.ROAD, unused -> new ArrayList<>()).addAll(lines);
     }
@@ -102,12 +105,8 @@ public final class MapLayers {
                 roads.add(feature);
             }
         }
-        tellLeftOut(map, leftOut, "mapLayers.noRole");
-    }
-
-    private void tellLeftOut(MapFile map, int leftOut, String key) {
         if (leftOut > 0) {
-            remarks.add(TEXTS.text(key, "map", map.name(), "leftOut", leftOut));
+            remarks.add(TEXTS.text("mapLayers.noRole", "map", map.name(), "leftOut", leftOut));
         }
     }
 

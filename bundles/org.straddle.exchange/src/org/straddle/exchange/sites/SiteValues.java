@@ -1,5 +1,6 @@
 package org.straddle.exchange.sites;
 
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -70,7 +71,7 @@ record SiteValues(Optional<String> id, Optional<String> name, Optional<PositionT
         }
         int control = InertText.firstNotStorable(name);
         if (control >= 0) {
-            throw Refusal.because(TEXTS.text("siteValues.nameControl", "code", "%04X".formatted((int) name.charAt(control)),
+            throw Refusal.because(TEXTS.text("siteValues.nameControl", "code", HexFormat.of().withUpperCase().toHexDigits(name.charAt(control)),
                     "place", control + 1));
         }
         String written = cells.text(SiteField.KIND);
