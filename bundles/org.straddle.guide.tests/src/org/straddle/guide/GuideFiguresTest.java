@@ -1,11 +1,9 @@
 package org.straddle.guide;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -18,12 +16,12 @@ import org.junit.jupiter.api.Test;
 import org.straddle.model.Policies;
 import org.straddle.model.StraddleFactory;
 import org.straddle.model.StraddlePackage;
+import org.straddle.model.naming.PolicyText;
 
 /** Figures of the policies bear the names of the event's form and the defaults of the model. */
 class GuideFiguresTest {
 
     private static final Pattern FIGURE = Pattern.compile("\"([^\"]+)\" \\(default ([^)]*)\\)");
-    private static final Pattern FIELD = Pattern.compile("Literals\\.POLICIES__(\\w+)");
     private static final String NONE = "None of its own.";
 
     @Test
@@ -60,27 +58,25 @@ class GuideFiguresTest {
 
     /** By the label in the form of the event. */
     private static Map<String, String> defaults() {
-        Path bundle = Sources.BUNDLES.resolve("org.straddle.ui");
-        String form = Sources.read(bundle.resolve("src/org/straddle/ui/editors/EventEditor.java"));
-        Map<String, String> texts = Sources.texts(bundle);
-        Map<String, EStructuralFeature> byConstant = StraddlePackage.Literals.POLICIES.getEStructuralFeatures().stream()
-                .collect(Collectors.toMap(feature -> constant(feature.getName()), feature -> feature));
-        Map<String, String> defaults = new HashMap<>();
-        for (String statement : form.split(";")) {
-            Matcher field = FIELD.matcher(statement);
-            if (field.find()) {
-                defaults.put(texts.get("src/org/straddle/ui/editors " + Sources.literals(statement).get(0)),
-                        written(byConstant.get(field.group(1))));
-            }
+        return StraddlePackage.Literals.POLICIES.getEStructuralFeatures().stream()
+                .collect(Collectors.toMap(feature -> PolicyText.of(feature).label(), GuideFiguresTest::written));
+    }
+
+    /** The page of all policies shows each with its sentence, and the form of the event offers each. */
+    @Test
+    void everyPolicyIsOnItsPageAndInTheForm() {
+        List<String> headings = Guide.page("policies").orElseThrow().sections().stream().map(GuidePage.Section::heading).toList();
+        String form = Sources.read(Sources.BUNDLES.resolve("org.straddle.ui/src/org/straddle/ui/editors/EventEditor.java"));
+        for (EStructuralFeature policy : StraddlePackage.Literals.POLICIES.getEStructuralFeatures()) {
+            assertTrue(headings.contains(PolicyText.of(policy).label()), policy.getName());
+            assertTrue(form.contains("Literals.POLICIES__" + constant(policy.getName()) + ")"), policy.getName());
         }
-        assertFalse(defaults.isEmpty(), "the form of the event shows no figures");
-        return defaults;
     }
 
     private static String written(EStructuralFeature feature) {
         Policies usual = StraddleFactory.eINSTANCE.createPolicies();
         Object value = usual.eGet(feature);
-        return value instanceof Boolean yes ? yes ? "yes" : "no"
+        return value == null ? "" : value instanceof Boolean yes ? yes ? "yes" : "no"
                 : String.valueOf(value).replaceFirst("\\.0$", "") + unit(feature.getName());
     }
 

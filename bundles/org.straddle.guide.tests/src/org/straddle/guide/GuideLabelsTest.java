@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 
 import org.junit.jupiter.api.Test;
+import org.straddle.model.naming.PolicyText;
 
 /** What pages quote to press, open or fill in has that name in the program. */
 class GuideLabelsTest {
@@ -61,6 +62,7 @@ class GuideLabelsTest {
     /** Every text in the catalogues of the window, its menus included; literals where a bundle has no catalogue yet. */
     private static Set<String> shown() {
         Set<String> shown = new HashSet<>();
+        PolicyText.all().forEach(policy -> shown.add(policy.label()));
         for (Path bundle : Sources.bundles("org.straddle.ui")) {
             Map<String, String> texts = Sources.texts(bundle);
             texts.values().forEach(text -> shown.add(plain(text)));

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.straddle.check.Rule;
 import org.straddle.check.run.StandardRules;
 import org.straddle.guide.GuidePage.Section;
+import org.straddle.model.naming.PolicyText;
 
 /** The pages of the guide: one for each standard rule, and some on topics. Titles of rules come from the rules, so that they are written once. */
 public final class Guide {
@@ -23,8 +24,11 @@ public final class Guide {
     /** May stand last on a page: ids of rules, parted by commas. */
     public static final String SEE_ALSO = "See also";
 
+    /** Id of the page that explains all policies; what it says of each stands where their form takes it from, too. */
+    private static final String POLICIES = "policies";
+
     /** Ids of the pages that are of no single rule. */
-    private static final List<String> TOPICS = List.of("worth");
+    private static final List<String> TOPICS = List.of("worth", POLICIES);
 
     private Guide() {
     }
@@ -37,7 +41,11 @@ public final class Guide {
     private static GuidePage topic(String id) {
         try (InputStream text = Guide.class.getResourceAsStream("topics/" + id + ".txt")) {
             String[] titleAndBody = new String(text.readAllBytes(), StandardCharsets.UTF_8).split("\\R", 2);
-            return new GuidePage(id, titleAndBody[0].strip(), sections(titleAndBody[1]), List.of());
+            List<Section> sections = sections(titleAndBody[1]);
+            if (id.equals(POLICIES)) {
+                PolicyText.all().forEach(policy -> sections.add(new Section(policy.label(), policy.told())));
+            }
+            return new GuidePage(id, titleAndBody[0].strip(), sections, List.of());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

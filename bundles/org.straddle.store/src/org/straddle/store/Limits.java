@@ -14,6 +14,8 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.straddle.model.Event;
 import org.straddle.model.FigureRange;
+import org.straddle.model.Policies;
+import org.straddle.model.naming.PolicyText;
 import org.straddle.words.Catalogue;
 
 /**
@@ -171,8 +173,10 @@ final class Limits {
 
     private static EventFolderException refuse(EObject object, EStructuralFeature feature, String trouble) {
         String file = object.eResource() instanceof EventResource resource ? resource.name() : Layout.EVENT;
+        String called = object instanceof Policies ? TEXTS.text("limits.policy", "feature", feature.getName(),
+                "label", PolicyText.of(feature).label(), "unit", PolicyText.of(feature).unit()) : feature.getName();
         return EventFolderException.of(TEXTS.text("limits.its", "shortened", shortened(FitToWrite.label(object)),
-                "feature", feature.getName(), "trouble", trouble),
+                "feature", called, "trouble", trouble),
                 file, TEXTS.text("limits.correctValueRestore"));
     }
 }

@@ -10,6 +10,7 @@ import org.straddle.model.InertText;
 import org.straddle.model.Operator;
 import org.straddle.model.Review;
 import org.straddle.model.Stop;
+import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.Survey;
 import org.straddle.model.Team;
 import org.straddle.model.Turn;
@@ -105,13 +106,31 @@ public final class Naming {
         return texts.has(key) ? texts.text("type." + type.getName()) : type.getName();
     }
 
-    /** What a feature of a thing is called, without its unit: {@code mark error}. */
+    /** What a feature of a thing is called, without its unit: {@code mark error}; a policy as its form calls it. */
     public static String feature(EStructuralFeature feature) {
         return CURRENT.featureOf(feature);
     }
 
     public String featureOf(EStructuralFeature feature) {
+        if (feature.getEContainingClass() == Literals.POLICIES) {
+            return policy(feature).inSentence();
+        }
         return texts.has("feature." + feature.getName()) ? texts.text("feature." + feature.getName()) : feature.getName();
+    }
+
+    /** @param policy a feature of the policies */
+    PolicyText policy(EStructuralFeature policy) {
+        return new PolicyText(texts.text("policy." + policy.getName()), texts.text("policyUnit." + policy.getName()),
+                texts.text("policyHelp." + policy.getName()), usual(policy.getDefaultValue()));
+    }
+
+    private String usual(Object value) {
+        if (value instanceof Enumerator constant) {
+            return constant(constant);
+        } else if (value instanceof Boolean yes) {
+            return texts.text(yes ? "policyYes" : "policyNo");
+        }
+        return value == null ? texts.text("policyEmpty") : String.valueOf(value).replaceFirst("\\.0$", "");
     }
 
     /** What a constant of the model is called: {@code line}, {@code go with care}. */

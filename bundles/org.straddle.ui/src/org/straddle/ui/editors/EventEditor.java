@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
 
+import org.eclipse.emf.common.util.Enumerator;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.straddle.exchange.maps.LayerRole;
@@ -23,11 +24,13 @@ import org.straddle.model.Jurisdiction;
 import org.straddle.model.Layer;
 import org.straddle.model.EnteredDrive;
 import org.straddle.model.Region;
+import org.straddle.model.RiskLevel;
 import org.straddle.model.Site;
 import org.straddle.model.SitesTaken;
 import org.straddle.model.StraddleFactory;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.naming.Naming;
+import org.straddle.model.naming.PolicyText;
 import org.straddle.ui.fields.Allowances;
 import org.straddle.ui.fields.CallSigns;
 import org.straddle.ui.fields.Dates;
@@ -109,11 +112,11 @@ public final class EventEditor extends ThingEditor<Event> {
         form.lines(TEXTS.text("eventEditor.text"), 7, event, Literals.EVENT__ANNOUNCEMENT_TEXT);
 
         form.section(TEXTS.text("eventEditor.section.driving"), "");
-        figure(form, event, TEXTS.text("eventEditor.roadSpeed"), TEXTS.text("eventEditor.roadSpeed.unit"), Literals.POLICIES__ROAD_SPEED_KMH);
-        figure(form, event, TEXTS.text("eventEditor.detourFactor"), TEXTS.text("eventEditor.detourFactor.unit"), Literals.POLICIES__DETOUR_FACTOR);
-        figure(form, event, TEXTS.text("eventEditor.drivingLimit"), TEXTS.text("eventEditor.drivingLimit.unit"), Literals.POLICIES__DRIVING_LIMIT_MINUTES);
-        figure(form, event, TEXTS.text("eventEditor.breakAfter"), TEXTS.text("eventEditor.breakAfter.unit"), Literals.POLICIES__BREAK_AFTER_MINUTES);
-        figure(form, event, TEXTS.text("eventEditor.break"), TEXTS.text("eventEditor.break.unit"), Literals.POLICIES__BREAK_MINUTES);
+        figure(form, event, Literals.POLICIES__ROAD_SPEED_KMH);
+        figure(form, event, Literals.POLICIES__DETOUR_FACTOR);
+        figure(form, event, Literals.POLICIES__DRIVING_LIMIT_MINUTES);
+        figure(form, event, Literals.POLICIES__BREAK_AFTER_MINUTES);
+        figure(form, event, Literals.POLICIES__BREAK_MINUTES);
 
         form.wide(TEXTS.text("eventEditor.section.drives"), TEXTS.text("eventEditor.section.drives.description"));
         form.<EnteredDrive>table(event, Literals.EVENT__ENTERED_DRIVES, StraddleFactory.eINSTANCE::createEnteredDrive, 4)
@@ -139,85 +142,55 @@ public final class EventEditor extends ThingEditor<Event> {
                 .column(TEXTS.text("eventEditor.column.rulesSource"), 220, Literals.JURISDICTION__RULES_SOURCE, Words.any());
 
         form.section(TEXTS.text("eventEditor.section.stop"), "");
-        figure(form, event, TEXTS.text("eventEditor.setUp"), TEXTS.text("eventEditor.setUp.unit"), Literals.POLICIES__SET_UP_MINUTES);
-        figure(form, event, TEXTS.text("eventEditor.takeDown"), TEXTS.text("eventEditor.takeDown.unit"), Literals.POLICIES__TAKE_DOWN_MINUTES);
-        figure(form, event, TEXTS.text("eventEditor.gapBetweenTurns"),
-                TEXTS.text("eventEditor.gapBetweenTurns.unit"), Literals.POLICIES__TURN_GAP_MINUTES);
-        figure(form, event, TEXTS.text("eventEditor.shortestTurn"),
-                TEXTS.text("eventEditor.shortestTurn.unit"), Literals.POLICIES__MINIMUM_TURN_MINUTES);
-        figure(form, event, TEXTS.text("eventEditor.lowestPeak"), TEXTS.text("eventEditor.lowestPeak.unit"), Literals.POLICIES__MINIMUM_PEAK_ELEVATION_DEG);
-        figure(form, event, TEXTS.text("eventEditor.reachedFrom"), TEXTS.text("eventEditor.reachedFrom.unit"), Literals.POLICIES__REACH_ELEVATION_DEG);
-        figure(form, event, TEXTS.text("eventEditor.energyToCountOn"), TEXTS.text("eventEditor.energyToCountOn.unit"), Literals.POLICIES__USABLE_ENERGY_PERCENT);
-        figure(form, event, TEXTS.text("eventEditor.coldest"), TEXTS.text("eventEditor.coldest.unit"), Literals.POLICIES__COLDEST_DEG_C);
-        form.check(TEXTS.text("eventEditor.fullDuplexOnLinear"), policy(event, Literals.POLICIES__FULL_DUPLEX_ON_LINEAR));
-        form.check(TEXTS.text("eventEditor.loneOperator"),
-                policy(event, Literals.POLICIES__LONE_OPERATOR_ALLOWED));
+        figure(form, event, Literals.POLICIES__SET_UP_MINUTES);
+        figure(form, event, Literals.POLICIES__TAKE_DOWN_MINUTES);
+        figure(form, event, Literals.POLICIES__TURN_GAP_MINUTES);
+        figure(form, event, Literals.POLICIES__MINIMUM_TURN_MINUTES);
+        figure(form, event, Literals.POLICIES__MINIMUM_PEAK_ELEVATION_DEG);
+        figure(form, event, Literals.POLICIES__REACH_ELEVATION_DEG);
+        figure(form, event, Literals.POLICIES__USABLE_ENERGY_PERCENT);
+        figure(form, event, Literals.POLICIES__COLDEST_DEG_C);
+        check(form, event, Literals.POLICIES__FULL_DUPLEX_ON_LINEAR);
+        check(form, event, Literals.POLICIES__LONE_OPERATOR_ALLOWED);
 
         form.section(TEXTS.text("eventEditor.section.worth"), TEXTS.text("eventEditor.section.worth.description"));
-        figure(form, event, TEXTS.text("eventEditor.chasers"), TEXTS.text("eventEditor.chasers.unit"),
-                Literals.POLICIES__CHASERS);
-        figure(form, event, TEXTS.text("eventEditor.callers"), TEXTS.text("eventEditor.callers.unit"),
-                Literals.POLICIES__CALLERS_PERCENT);
-        figure(form, event, TEXTS.text("eventEditor.fmContacts"), TEXTS.text("eventEditor.fmContacts.unit"),
-                Literals.POLICIES__FM_CONTACTS_PER_MINUTE);
-        figure(form, event, TEXTS.text("eventEditor.linearContacts"), TEXTS.text("eventEditor.linearContacts.unit"),
-                Literals.POLICIES__LINEAR_CONTACTS_PER_MINUTE);
-        figure(form, event, TEXTS.text("eventEditor.dataContacts"), TEXTS.text("eventEditor.dataContacts.unit"),
-                Literals.POLICIES__DATA_CONTACTS_PER_MINUTE);
-        figure(form, event, TEXTS.text("eventEditor.lowMinute"), TEXTS.text("eventEditor.lowMinute.unit"),
-                Literals.POLICIES__LOW_MINUTE_PERCENT);
-        figure(form, event, TEXTS.text("eventEditor.fullMinuteFrom"), TEXTS.text("eventEditor.fullMinuteFrom.unit"),
-                Literals.POLICIES__FULL_VIEW_DEG);
-        figure(form, event, TEXTS.text("eventEditor.birdWorkedLately"), TEXTS.text("eventEditor.birdWorkedLately.unit"),
-                Literals.POLICIES__BIRD_WORKED_LATELY_PERCENT);
-        figure(form, event, TEXTS.text("eventEditor.lately"), TEXTS.text("eventEditor.lately.unit"),
-                Literals.POLICIES__WORKED_LATELY_DAYS);
-        figure(form, event, TEXTS.text("eventEditor.birdWorking"), TEXTS.text("eventEditor.birdWorking.unit"),
-                Literals.POLICIES__BIRD_WORKING_PERCENT);
-        figure(form, event, TEXTS.text("eventEditor.birdUnknown"), TEXTS.text("eventEditor.birdUnknown.unit"),
-                Literals.POLICIES__BIRD_UNKNOWN_PERCENT);
-        figure(form, event, TEXTS.text("eventEditor.birdIntermittent"), TEXTS.text("eventEditor.birdIntermittent.unit"),
-                Literals.POLICIES__BIRD_INTERMITTENT_PERCENT);
-        figure(form, event, TEXTS.text("eventEditor.birdHeardOnly"), TEXTS.text("eventEditor.birdHeardOnly.unit"),
-                Literals.POLICIES__BIRD_HEARD_ONLY_PERCENT);
-        figure(form, event, TEXTS.text("eventEditor.birdNotHeard"), TEXTS.text("eventEditor.birdNotHeard.unit"),
-                Literals.POLICIES__BIRD_NOT_HEARD_PERCENT);
-        figure(form, event, TEXTS.text("eventEditor.turnHappens"), TEXTS.text("eventEditor.turnHappens.unit"),
-                Literals.POLICIES__TURN_HAPPENS_PERCENT);
-        figure(form, event, TEXTS.text("eventEditor.unreadySite"), TEXTS.text("eventEditor.unreadySite.unit"),
-                Literals.POLICIES__UNREADY_SITE_PERCENT);
-        figure(form, event, TEXTS.text("eventEditor.surestContact"), TEXTS.text("eventEditor.surestContact.unit"),
-                Literals.POLICIES__SUREST_CONTACT_PERCENT);
-        figure(form, event, TEXTS.text("eventEditor.tooOften"), TEXTS.text("eventEditor.tooOften.unit"),
-                Literals.POLICIES__TOO_OFTEN_PERCENT);
+        figure(form, event, Literals.POLICIES__CHASERS);
+        figure(form, event, Literals.POLICIES__CALLERS_PERCENT);
+        figure(form, event, Literals.POLICIES__FM_CONTACTS_PER_MINUTE);
+        figure(form, event, Literals.POLICIES__LINEAR_CONTACTS_PER_MINUTE);
+        figure(form, event, Literals.POLICIES__DATA_CONTACTS_PER_MINUTE);
+        figure(form, event, Literals.POLICIES__LOW_MINUTE_PERCENT);
+        figure(form, event, Literals.POLICIES__FULL_VIEW_DEG);
+        figure(form, event, Literals.POLICIES__BIRD_WORKED_LATELY_PERCENT);
+        figure(form, event, Literals.POLICIES__WORKED_LATELY_DAYS);
+        figure(form, event, Literals.POLICIES__BIRD_WORKING_PERCENT);
+        figure(form, event, Literals.POLICIES__BIRD_UNKNOWN_PERCENT);
+        figure(form, event, Literals.POLICIES__BIRD_INTERMITTENT_PERCENT);
+        figure(form, event, Literals.POLICIES__BIRD_HEARD_ONLY_PERCENT);
+        figure(form, event, Literals.POLICIES__BIRD_NOT_HEARD_PERCENT);
+        figure(form, event, Literals.POLICIES__TURN_HAPPENS_PERCENT);
+        figure(form, event, Literals.POLICIES__UNREADY_SITE_PERCENT);
+        figure(form, event, Literals.POLICIES__SUREST_CONTACT_PERCENT);
+        figure(form, event, Literals.POLICIES__TOO_OFTEN_PERCENT);
 
         form.section(TEXTS.text("eventEditor.section.holds"), TEXTS.text("eventEditor.section.holds.description"));
-        figure(form, event, TEXTS.text("eventEditor.timeInHand"), TEXTS.text("eventEditor.timeInHand.unit"),
-                Literals.POLICIES__IN_HAND_MINUTES);
-        figure(form, event, TEXTS.text("eventEditor.surenessOfDrives"), TEXTS.text("eventEditor.surenessOfDrives.unit"),
-                Literals.POLICIES__DRIVE_SURENESS_PERCENT);
-        figure(form, event, TEXTS.text("eventEditor.spreadOfComputedDrives"), TEXTS.text("eventEditor.spreadOfComputedDrives.unit"),
-                Literals.POLICIES__COMPUTED_DRIVE_SPREAD_PERCENT);
-        figure(form, event, TEXTS.text("eventEditor.spreadOfKnownDrives"), TEXTS.text("eventEditor.spreadOfKnownDrives.unit"),
-                Literals.POLICIES__KNOWN_DRIVE_SPREAD_PERCENT);
-        figure(form, event, TEXTS.text("eventEditor.leastChanceOfKeeping"), TEXTS.text("eventEditor.leastChanceOfKeeping.unit"),
-                Literals.POLICIES__LEAST_KEEPING_PERCENT);
-        figure(form, event, TEXTS.text("eventEditor.longestDuty"), TEXTS.text("eventEditor.longestDuty.unit"),
-                Literals.POLICIES__LONGEST_DUTY_MINUTES);
-        figure(form, event, TEXTS.text("eventEditor.leastRest"), TEXTS.text("eventEditor.leastRest.unit"),
-                Literals.POLICIES__LEAST_REST_MINUTES);
-        figure(form, event, TEXTS.text("eventEditor.mealPause"), TEXTS.text("eventEditor.mealPause.unit"),
-                Literals.POLICIES__MEAL_MINUTES);
-        figure(form, event, TEXTS.text("eventEditor.longestStop"), TEXTS.text("eventEditor.longestStop.unit"),
-                Literals.POLICIES__LONGEST_STOP_MINUTES);
-        form.choice(TEXTS.text("eventEditor.sitesToPlanWith"), SitesTaken.VALUES,
-                this.<SitesTaken>policy(event, Literals.POLICIES__SITES_TAKEN));
+        figure(form, event, Literals.POLICIES__IN_HAND_MINUTES);
+        figure(form, event, Literals.POLICIES__DRIVE_SURENESS_PERCENT);
+        figure(form, event, Literals.POLICIES__COMPUTED_DRIVE_SPREAD_PERCENT);
+        figure(form, event, Literals.POLICIES__KNOWN_DRIVE_SPREAD_PERCENT);
+        figure(form, event, Literals.POLICIES__LEAST_KEEPING_PERCENT);
+        figure(form, event, Literals.POLICIES__LONGEST_DUTY_MINUTES);
+        figure(form, event, Literals.POLICIES__LEAST_REST_MINUTES);
+        figure(form, event, Literals.POLICIES__MEAL_MINUTES);
+        figure(form, event, Literals.POLICIES__LONGEST_STOP_MINUTES);
+        choice(form, event, SitesTaken.VALUES, Literals.POLICIES__SITES_TAKEN);
         form.section(TEXTS.text("eventEditor.section.checkIn"), "");
-        figure(form, event, TEXTS.text("eventEditor.checkIn"), TEXTS.text("eventEditor.checkIn.unit"), Literals.POLICIES__CHECK_IN_MINUTES);
-        figure(form, event, TEXTS.text("eventEditor.missedCheckIn"),
-                TEXTS.text("eventEditor.missedCheckIn.unit"), Literals.POLICIES__MISSED_CHECK_IN_MINUTES);
-        form.text(TEXTS.text("eventEditor.riskMatrix"), "", new RiskMatrices(), this.<String>policy(event, Literals.POLICIES__RISK_MATRIX))
-                .example(TEXTS.text("eventEditor.riskMatrix.example"));
+        figure(form, event, Literals.POLICIES__CHECK_IN_MINUTES);
+        figure(form, event, Literals.POLICIES__MISSED_CHECK_IN_MINUTES);
+        form.text(PolicyText.of(Literals.POLICIES__RISK_MATRIX).label(), "", new RiskMatrices(),
+                this.<String>policy(event, Literals.POLICIES__RISK_MATRIX)).example(TEXTS.text("eventEditor.riskMatrix.example"));
+        form.help(PolicyText.of(Literals.POLICIES__RISK_MATRIX).help());
+        choice(form, event, RiskLevel.VALUES, Literals.POLICIES__HIGHEST_RISK);
 
         form.wide(TEXTS.text("eventEditor.section.contacts"), TEXTS.text("eventEditor.section.contacts.description"));
         form.<Contact>table(event, Literals.EVENT__CONTACTS, StraddleFactory.eINSTANCE::createContact, 4)
@@ -237,19 +210,14 @@ public final class EventEditor extends ThingEditor<Event> {
                 .column(TEXTS.text("eventEditor.column.source"), 160, Literals.FORECAST__SOURCE, Words.any());
 
         form.section(TEXTS.text("eventEditor.section.presenceInSquares"), "");
-        figure(form, event, TEXTS.text("eventEditor.leastPresence"),
-                TEXTS.text("eventEditor.leastPresence.unit"), Literals.POLICIES__LEAST_PRESENCE);
-        figure(form, event, TEXTS.text("eventEditor.stationSpan"), TEXTS.text("eventEditor.stationSpan.unit"), Literals.POLICIES__STATION_SPAN_M);
+        figure(form, event, Literals.POLICIES__LEAST_PRESENCE);
+        figure(form, event, Literals.POLICIES__STATION_SPAN_M);
 
         form.section(TEXTS.text("eventEditor.section.howLongThingsStayCurrent"), "");
-        figure(form, event, TEXTS.text("eventEditor.visits"), TEXTS.text("eventEditor.visits.unit"),
-                Literals.POLICIES__SURVEY_AGE_LIMIT_DAYS);
-        figure(form, event, TEXTS.text("eventEditor.reviews"), TEXTS.text("eventEditor.reviews.unit"),
-                Literals.POLICIES__REVIEW_VALIDITY_DAYS);
-        figure(form, event, TEXTS.text("eventEditor.elementSets"),
-                TEXTS.text("eventEditor.elementSets.unit"), Literals.POLICIES__ELEMENT_SET_AGE_LIMIT_DAYS);
-        figure(form, event, TEXTS.text("eventEditor.elementSetsOfLowOrbits"), TEXTS.text("eventEditor.elementSetsOfLowOrbits.unit"),
-                Literals.POLICIES__LOW_ELEMENT_SET_AGE_LIMIT_DAYS);
+        figure(form, event, Literals.POLICIES__SURVEY_AGE_LIMIT_DAYS);
+        figure(form, event, Literals.POLICIES__REVIEW_VALIDITY_DAYS);
+        figure(form, event, Literals.POLICIES__ELEMENT_SET_AGE_LIMIT_DAYS);
+        figure(form, event, Literals.POLICIES__LOW_ELEMENT_SET_AGE_LIMIT_DAYS);
     }
 
     private static String neededMost(Event event) {
@@ -293,14 +261,26 @@ public final class EventEditor extends ThingEditor<Event> {
         return LayerRole.stored(word).label();
     }
 
-    /** Takes what the model declares of the figure. */
-    private void figure(FieldForm form, Event event, String name, String unit, EAttribute figure) {
+    /** Takes what the model declares of the figure, and what the catalogue of names says of it. */
+    private void figure(FieldForm form, Event event, EAttribute figure) {
+        PolicyText words = PolicyText.of(figure);
         FigureRange range = FigureRange.of(figure).orElseThrow();
         if (figure.getDefaultValue() instanceof Integer) {
-            form.text(name, unit, Numbers.whole((int) range.least(), (int) range.most()), policy(event, figure));
+            form.text(words.label(), words.unit(), Numbers.whole((int) range.least(), (int) range.most()), policy(event, figure));
         } else {
-            form.text(name, unit, Numbers.between(range.least(), range.most()), policy(event, figure));
+            form.text(words.label(), words.unit(), Numbers.between(range.least(), range.most()), policy(event, figure));
         }
+        form.help(words.help());
+    }
+
+    private void check(FieldForm form, Event event, EAttribute policy) {
+        form.check(PolicyText.of(policy).label(), policy(event, policy));
+        form.help(PolicyText.of(policy).help());
+    }
+
+    private <E extends Enumerator> void choice(FieldForm form, Event event, List<E> values, EAttribute policy) {
+        form.choice(PolicyText.of(policy).label(), values, this.<E>policy(event, policy));
+        form.help(PolicyText.of(policy).help());
     }
 
     private <T> Slot<T> policy(Event event, EStructuralFeature feature) {

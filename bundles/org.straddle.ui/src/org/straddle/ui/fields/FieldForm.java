@@ -12,6 +12,7 @@ import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.jface.viewers.CheckboxTableViewer;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.AccessibleListener;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
@@ -58,6 +59,7 @@ public final class FieldForm {
     private Composite section;
     private boolean locked;
     private Runnable typed = () -> { };
+    private int rowStart;
 
     public FieldForm(EventSession session, IManagedForm form) {
         this.session = session;
@@ -340,7 +342,16 @@ public final class FieldForm {
         fields.stream().findFirst().ifPresent(Field::focus);
     }
 
+    /** Explains the field that was made last: where the mouse rests on its row, and to whoever has the screen read aloud. */
+    public void help(String sentence) {
+        List<Control> row = List.of(section.getChildren()).subList(rowStart, section.getChildren().length);
+        row.forEach(control -> control.setToolTipText(sentence));
+        row.stream().filter(control -> !(control instanceof Label)).forEach(control -> control.getAccessible().addAccessibleListener(
+                AccessibleListener.getHelpAdapter(asked -> asked.result = sentence)));
+    }
+
     private void label(String name, int vertical) {
+        rowStart = section.getChildren().length;
         Label label = form.getToolkit().createLabel(section, name);
         label.setForeground(label.getDisplay().getSystemColor(SWT.COLOR_WIDGET_FOREGROUND));
         name(label, vertical);

@@ -98,6 +98,7 @@ public final class GuideView extends ViewPart {
 
     private void showIndex() {
         StringBuilder body = new StringBuilder();
+        Guide.topics().forEach(page -> body.append(item(page)));
         Guide.index().forEach(page -> body.append(item(page)));
         render(TEXTS.text("guideView.index"), body.toString());
     }
