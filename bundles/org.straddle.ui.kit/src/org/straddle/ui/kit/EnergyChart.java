@@ -5,6 +5,8 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleListener;
@@ -28,6 +30,7 @@ final class EnergyChart extends Canvas {
 
     private static final int MARGIN = 10;
     private static final int LEAST_BAND = 70;
+    private static final int LEAST_PLOT = 12;
 
     private List<TeamEnergy> supplies = List.of();
     private ZoneId zone = ZoneId.of("UTC");
@@ -70,45 +73,25 @@ final class EnergyChart extends Canvas {
         Point letters = gc.textExtent(title);
         gc.setForeground(getForeground());
         gc.drawText(title, room.x, room.y, true);
-        List<DayEnergy.Left> course = day.course().stream().filter(left -> left.spell().start() != null).toList();
         Rectangle plot = new Rectangle(room.x, room.y + letters.y + 2, room.width, room.height - 2 * letters.y - 4);
-        if (course.isEmpty() || plot.height < 12) {
+        Optional<EnergyCurve> drawn = plot.height < LEAST_PLOT ? Optional.empty() : EnergyCurve.of(day, plot);
+        if (drawn.isEmpty()) {
             return;
         }
-        Instant from = course.get(0).spell().start();
-        Instant until = course.stream().filter(left -> left.spell().isTurn() || course.size() == 1)
-                .map(left -> left.spell().start().plus(left.spell().length())).max(Instant::compareTo).orElse(from);
-        double top = Math.max(day.morningWh(), 1);
-        double bottom = Math.min(0, day.marginWh());
+        EnergyCurve curve = drawn.get();
         gc.setForeground(getDisplay().getSystemColor(SWT.COLOR_WIDGET_NORMAL_SHADOW));
         gc.drawRectangle(plot);
-        int empty = y(plot, top, bottom, 0);
         gc.setLineStyle(SWT.LINE_DASH);
-        gc.drawLine(plot.x, empty, plot.x + plot.width, empty);
+        gc.drawLine(plot.x, curve.emptyY(), plot.x + plot.width, curve.emptyY());
         gc.setLineStyle(SWT.LINE_SOLID);
         gc.setForeground(getForeground());
         gc.setBackground(getDisplay().getSystemColor(SWT.COLOR_WIDGET_NORMAL_SHADOW));
-        double before = day.morningWh();
-        int lastX = plot.x;
-        for (DayEnergy.Left left : course) {
-            int x = x(plot, from, until, left.spell().start());
-            // waiting goes on between the turns; it is drawn at the start of the stop, as it is reckoned
-            int end = left.spell().isTurn() ? Math.max(x + 2, x(plot, from, until, left.spell().start().plus(left.spell().length()))) : x;
-            if (left.spell().isTurn()) {
-                gc.fillRectangle(x, plot.y + plot.height - 6, end - x, 6);
-            }
-            gc.setLineWidth(2);
-            gc.drawLine(lastX, y(plot, top, bottom, before), x, y(plot, top, bottom, before));
-            gc.drawLine(x, y(plot, top, bottom, before), end, y(plot, top, bottom, left.wh()));
-            gc.setLineWidth(1);
-            before = left.wh();
-            lastX = end;
-        }
+        curve.turns().forEach(gc::fillRectangle);
         gc.setLineWidth(2);
-        gc.drawLine(lastX, y(plot, top, bottom, before), plot.x + plot.width, y(plot, top, bottom, before));
+        gc.drawPolyline(curve.line().stream().flatMapToInt(point -> IntStream.of(point.x, point.y)).toArray());
         gc.setLineWidth(1);
         gc.setBackground(getBackground());
-        hours(gc, plot, from, until);
+        hours(gc, plot, curve.from(), curve.until());
     }
 
     private void hours(GC gc, Rectangle plot, Instant from, Instant until) {
@@ -119,7 +102,7 @@ final class EnergyChart extends Canvas {
         int free = plot.x + gc.textExtent(times.clock(from)).x + MARGIN;
         for (Instant hour = from.plus(Duration.ofHours(1)); hour.isBefore(until); hour = hour.plus(Duration.ofHours(1))) {
             Instant whole = hour.minusSeconds(Math.floorMod(hour.getEpochSecond(), 3600L));
-            int x = x(plot, from, until, whole);
+            int x = EnergyCurve.x(plot, from, until, whole);
             String text = times.clock(whole);
             int wide = gc.textExtent(text).x;
             if (x - wide / 2 > free && x + wide / 2 < plot.x + plot.width - wide - MARGIN) {
@@ -128,14 +111,5 @@ final class EnergyChart extends Canvas {
                 free = x + wide / 2 + MARGIN;
             }
         }
-    }
-
-    private static int x(Rectangle plot, Instant from, Instant until, Instant at) {
-        double whole = Math.max(1, Duration.between(from, until).toSeconds());
-        return plot.x + (int) Math.round(plot.width * Duration.between(from, at).toSeconds() / whole);
-    }
-
-    private static int y(Rectangle plot, double top, double bottom, double wh) {
-        return plot.y + (int) Math.round(plot.height * (top - wh) / (top - bottom));
     }
 }
