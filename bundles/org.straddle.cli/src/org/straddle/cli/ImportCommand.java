@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import org.straddle.exchange.CoordinateOrder;
@@ -46,9 +45,6 @@ import picocli.CommandLine.Parameters;
 final class ImportCommand extends EventCommand {
 
     private static final Catalogue TEXTS = Catalogue.of(ImportCommand.class);
-
-    /** More lines than that help nobody. */
-    private static final int MOST_REFUSED = 10;
 
     @Parameters(index = "1..*", arity = "1..*", paramLabel = "FILE")
     private List<Path> files;
@@ -198,13 +194,12 @@ final class ImportCommand extends EventCommand {
         for (Path file : files) {
             SourceTable table = KitFile.read(file);
             KitImport found = KitImport.into(folder.event(), table, kit == null || kit.isBlank() ? withoutEnding(table.name()) : kit.strip());
+            if (!found.refused().isEmpty()) {
+                throw new WrongInput(RefusedLines.of(found.refused(), refused -> TEXTS.text("importCommand.kitRefused",
+                        "file", table.name(), "line", refused.line(), "why", refused.why())));
+            }
             Stream.concat(table.remarks().stream(), found.remarks().stream()).forEach(remark -> err().println(TEXTS.text(
                     "importCommand.kitRemark", "file", table.name(), "remark", remark)));
-            if (!found.refused().isEmpty()) {
-                throw new WrongInput(found.refused().stream().limit(MOST_REFUSED).map(refused -> TEXTS.text("importCommand.kitRefused",
-                        "file", table.name(), "line", refused.line(), "why", refused.why())).collect(Collectors.joining("\n"))
-                        + TEXTS.text("importCommand.kitsUnchanged", "more", Math.max(0, found.refused().size() - MOST_REFUSED)));
-            }
             if (!found.isEmpty()) {
                 Edit.execute(found::command);
             }

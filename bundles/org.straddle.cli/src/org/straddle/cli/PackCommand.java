@@ -16,8 +16,11 @@ import org.straddle.kit.Packing;
 import org.straddle.kit.PackingList;
 import org.straddle.kit.PackingRow;
 import org.straddle.kit.asked.Provided;
+import org.straddle.exchange.sites.SourceTable;
 import org.straddle.kit.table.KitColumn;
+import org.straddle.kit.table.KitFile;
 import org.straddle.kit.table.KitTemplate;
+import org.straddle.kit.table.TickImport;
 import org.straddle.kit.team.Practice;
 import org.straddle.kit.team.Resilience;
 import org.straddle.kit.team.ResilienceText;
@@ -35,6 +38,7 @@ import org.straddle.publish.packing.PackingPage;
 import org.straddle.publish.packing.PackingPdf;
 import org.straddle.publish.packing.PackingSheet;
 import org.straddle.publish.site.SiteSheetPdf;
+import org.straddle.store.EventFolder;
 import org.straddle.words.Catalogue;
 
 import picocli.CommandLine.ArgGroup;
@@ -72,6 +76,9 @@ final class PackCommand extends EventCommand {
         @Option(names = "--template", paramLabel = "NAME")
         private String template;
 
+        @Option(names = "--ticks", paramLabel = "FILE")
+        private Path ticks;
+
         @Option(names = "--out", paramLabel = "DIR")
         private Path out;
     }
@@ -96,6 +103,9 @@ final class PackCommand extends EventCommand {
             out().print(KitTemplate.named(instead.template).orElseThrow(() -> new WrongInput(TEXTS.text("packCommand.template",
                     "name", instead.template, "names", KitTemplate.names()))).csv());
             return StraddleCommand.DONE;
+        }
+        if (instead.ticks != null) {
+            return ticks(instead.ticks);
         }
         List<Team> teams = opened.event().getTeams();
         if (team != null) {
@@ -124,6 +134,23 @@ final class PackCommand extends EventCommand {
         return StraddleCommand.DONE;
     }
 
+    /** What phones sent comes into the event, all of it or nothing. */
+    private int ticks(Path file) throws Exception {
+        EventFolder folder = opened.toChange();
+        SourceTable table = KitFile.read(file);
+        TickImport found = TickImport.into(folder.event(), table);
+        if (!found.refused().isEmpty()) {
+            throw new WrongInput(RefusedLines.of(found.refused(), refused -> TEXTS.text("packCommand.tickRefused", "file", table.name(),
+                    "line", refused.line(), "why", refused.why())));
+        }
+        if (!found.isEmpty()) {
+            Edit.execute(found::command);
+            folder.save();
+        }
+        out().println(TEXTS.text("packCommand.ticks", "file", table.name(), "summary", found.summary()));
+        return StraddleCommand.DONE;
+    }
+
     private void print(Team each, Outlook outlook) {
         Packing packing = Packing.of(each, outlook);
         head(each);
@@ -141,6 +168,7 @@ final class PackCommand extends EventCommand {
             packing.asks().lookout().ifPresent(this::say);
         }
         packing.goingBack().forEach(back -> say(back.sentence()));
+        packing.inCar().forEach(car -> say(car.sentence()));
         out().println();
     }
 

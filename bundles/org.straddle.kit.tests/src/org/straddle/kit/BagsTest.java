@@ -47,6 +47,20 @@ class BagsTest {
         assertEquals(List.of(), Bags.lines(items));
     }
 
+    /** 21 spares are one too many for a passenger; so are three spares over 100 Wh, and 16 radios with a battery inside. */
+    @Test
+    void whatOnePassengerMayNotCarryAlone() {
+        assertEquals(List.of(), shared("power small x20 100Wh; power middle x0 150Wh; radio rig x15 10Wh 5W"));
+        assertEquals(1, shared("power small x21 100Wh").size());
+        assertEquals(List.of(), shared("power middle x2 150Wh"));
+        assertTrue(shared("power middle x3 150Wh").get(0).contains("3 spare lithium batteries (3 over 100 Wh) and 0 devices"));
+        assertEquals(1, shared("radio rig x16 10Wh 5W").size());
+    }
+
+    private static List<String> shared(String kit) {
+        return Bags.lines(KitNotation.team(kit).getKits().get(0).getItems()).stream().filter(line -> line.contains("share them out")).toList();
+    }
+
     private static String said(String line) {
         return line.replaceAll("^If you fly: “(.*?)” (.*?) Wh\\..*", "$1 $2 Wh");
     }

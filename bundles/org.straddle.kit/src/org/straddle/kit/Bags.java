@@ -21,7 +21,8 @@ import org.straddle.words.Catalogue;
  * airline's approval; over 160 Wh not as baggage; spares in the cabin only, terminals covered. Passenger provisions of the
  * IATA Dangerous Goods Regulations as reprinted in the edition of 2024 of a handbook on their transport
  * (lithium.batteriestransport.org, page 35) and by aviation authorities (caa.gov.tt); advice, check the year's edition and
- * the airline.
+ * the airline. A passenger carries at most 20 spares and 15 devices unless the airline allows more: IATA, Passengers
+ * Travelling with Lithium Batteries, 2018, and a table after the 66th edition of the regulations, 2025, both read in excerpts.
  */
 public final class Bags {
 
@@ -35,6 +36,13 @@ public final class Bags {
 
     /** The most that an airline may approve, Wh of one battery. */
     public static final double MOST_WH = 160;
+
+    /** Spares of one passenger, and devices with a battery; the airline may allow more. */
+    static final int MOST_SPARES = 20;
+    static final int MOST_DEVICES = 15;
+
+    /** Spares over 100 Wh of one passenger. */
+    static final int MOST_LARGE_SPARES = 2;
 
     private Bags() {
     }
@@ -51,6 +59,7 @@ public final class Bags {
                 InertText.line(Written.or(consumable.getName(), TEXTS.text("bags.unnamed"))), count(item, consumable), Integer::sum)));
         used.forEach((name, count) -> lines.add(TEXTS.text("bags.consumable", "count", count, "name", name)));
         carried.stream().filter(Bags::isLithium).forEach(item -> flight(item, lines));
+        shared(carried, lines);
         if (carried.stream().anyMatch(item -> isLithium(item) && item.getStoresWh() <= MOST_WH)) {
             lines.add(TEXTS.text("bags.flight.cabin"));
         }
@@ -72,6 +81,26 @@ public final class Bags {
     private static boolean isLithium(KitItem item) {
         return item.getStoresWh() > 0 && (item.getChemistry() == Chemistry.LITHIUM_ION
                 || item.getChemistry() == Chemistry.LITHIUM_IRON_PHOSPHATE || item.getChemistry() == Chemistry.UNKNOWN);
+    }
+
+    /** What one passenger may not carry alone. What stores and draws is a device; what only stores is a spare. */
+    private static void shared(List<KitItem> carried, List<String> lines) {
+        List<KitItem> cabin = carried.stream().filter(item -> isLithium(item) && item.getStoresWh() <= MOST_WH).toList();
+        int devices = pieces(cabin.stream().filter(Bags::draws).toList());
+        int spares = pieces(cabin.stream().filter(item -> !draws(item)).toList());
+        int large = pieces(cabin.stream().filter(item -> !draws(item) && item.getStoresWh() > FREE_WH).toList());
+        if (spares > MOST_SPARES || devices > MOST_DEVICES || large > MOST_LARGE_SPARES) {
+            lines.add(TEXTS.text("bags.flight.share", "spares", spares, "large", large, "devices", devices, "mostSpares", MOST_SPARES,
+                    "mostLarge", MOST_LARGE_SPARES, "mostDevices", MOST_DEVICES));
+        }
+    }
+
+    private static int pieces(List<KitItem> items) {
+        return items.stream().mapToInt(KitItem::getCount).sum();
+    }
+
+    private static boolean draws(KitItem item) {
+        return item.getDrawsW() > 0 || item.getTransmitDrawsW() > 0 || item.getReceiveDrawsW() > 0 || item.getIdleDrawsW() > 0;
     }
 
     private static void flight(KitItem item, List<String> lines) {

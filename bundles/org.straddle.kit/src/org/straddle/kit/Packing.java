@@ -16,24 +16,25 @@ import org.straddle.outlook.itinerary.Stay;
 
 /**
  * All that there is to say about what a team takes along: the list, what the plan asks for besides, what ends the work,
- * how long the batteries last, bags, flights, dry runs, and what goes back to whom.
+ * how long the batteries last, bags, flights, dry runs, what goes back to whom, and what was in the car again at each stop.
  *
  * @param stays the stops of the plan, by time
  */
 public record Packing(Team team, PackingList list, PlanAsks asks, Resilience resilience, List<TeamEnergy> energy, DryRuns dryRuns,
-        List<GoingBack> goingBack, List<Stay> stays) {
+        List<GoingBack> goingBack, List<Stay> stays, List<InCar> inCar) {
 
     public Packing {
         energy = List.copyOf(energy);
         goingBack = List.copyOf(goingBack);
         stays = List.copyOf(stays);
+        inCar = List.copyOf(inCar);
     }
 
     public static Packing of(Team team, Outlook outlook) {
         Itinerary itinerary = Itinerary.of(outlook.event());
         return new Packing(team, PackingList.of(team), PlanAsks.of(team, outlook, itinerary), Resilience.of(team, itinerary),
                 TeamEnergy.of(team, itinerary, outlook.policies(), outlook.zone()), DryRuns.of(team), GoingBack.of(team),
-                itinerary.of(team));
+                itinerary.of(team), InCar.of(team, itinerary));
     }
 
     /** What somebody who packs should know besides the rows: one plain sentence each, the gravest first. */

@@ -68,6 +68,11 @@ public final class ResilienceText {
         if (!resilience.planned().isEmpty()) {
             resilience.addition(LIMIT).map(this::addition).ifPresentOrElse(lines::add, () -> lines.add(TEXTS.text("addition.none")));
         }
+        List<String> hears = resilience.further().stream().filter(answer -> answer.possible() && answer.task().work() == Work.LINEAR_FULL_DUPLEX)
+                .map(answer -> work(answer.task())).toList();
+        if (!hears.isEmpty()) {
+            lines.add(TEXTS.text("offer.fullDuplex", "work", hears));
+        }
         if (!resilience.idle().isEmpty()) {
             lines.add(TEXTS.text("idle", "items", resilience.idle().stream().map(ResilienceText::name).toList()));
         }

@@ -6,8 +6,10 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 import org.straddle.kit.GoingBack;
+import org.straddle.kit.InCar;
 import org.straddle.kit.Packing;
 import org.straddle.kit.PackingRow;
 import org.straddle.kit.asked.Provided;
@@ -48,11 +50,15 @@ public record PackingPage(String title, String event, String key, String summary
      * @param owner   whose it is, empty where it stays with the team
      */
     public record Row(String id, int count, String name, String details, String spareFor, String weight, String owner, Mark packed,
-            Mark checked, Mark tested, Mark returned) {
+            Mark checked, Mark tested, Mark returned, List<StopMark> inCar) {
     }
 
     /** A tick that somebody has set, or room for one; {@code at} as local text, {@code instant} for programs. */
     public record Mark(boolean set, String by, String at, String instant) {
+    }
+
+    /** A tick at a stop; {@code key} is that of the stop. */
+    public record StopMark(String key, Mark mark) {
     }
 
     public record Ask(String title, boolean met, String sentence, List<String> because) {
@@ -102,7 +108,8 @@ public record PackingPage(String title, String event, String key, String summary
             return new PackingPage(TEXTS.text("page.title", "number", packing.list().teamNumber(), "team", packing.list().team()),
                     Naming.name(event), key(), packing.list().summary(), bags(), packing.asks().things().stream().map(Writer::ask).toList(),
                     marking, packing.remarks(), packing.list().isEmpty() ? List.of() : notes, packing.stays().stream().map(this::stop).toList(),
-                    packing.goingBack().stream().map(GoingBack::sentence).toList());
+                    Stream.concat(packing.goingBack().stream().map(GoingBack::sentence),
+                            packing.inCar().stream().map(InCar::sentence)).toList());
         }
 
         private String key() {
@@ -144,7 +151,9 @@ public record PackingPage(String title, String event, String key, String summary
                     .orElse("");
             return new Row(String.valueOf(item.getId()).replaceAll("[^A-Za-z0-9-]", "-"), row.count(), row.name(),
                     String.join("; ", details), row.spareFor().orElse(""), row.weightText(), owner, mark(item.getTick()),
-                    mark(item.getChecked()), mark(item.getTestedOnAir()), mark(item.getReturned()));
+                    mark(item.getChecked()), mark(item.getTestedOnAir()), mark(item.getReturned()),
+                    packing.stays().stream().flatMap(stay -> InCar.tick(item, stay.stop()).stream()
+                            .map(tick -> new StopMark(key(stay.stop()), mark(tick)))).toList());
         }
 
         private Mark mark(Tick tick) {
@@ -161,8 +170,12 @@ public record PackingPage(String title, String event, String key, String summary
             return new Ask(thing.asked().title(), thing.isMet(), thing.sentence(), thing.asked().because());
         }
 
+        private static String key(org.straddle.model.Stop stop) {
+            return String.valueOf(stop.getId()).replaceAll("[^A-Za-z0-9-]", "-");
+        }
+
         private Stop stop(Stay stay) {
-            return new Stop(String.valueOf(stay.stop().getId()).replaceAll("[^A-Za-z0-9-]", "-"), TEXTS.text("page.stop", "site",
+            return new Stop(key(stay.stop()), TEXTS.text("page.stop", "site",
                     Naming.name(stay.site()), "day", times.weekday(stay.window().end()), "leave", times.clock(stay.window().end())));
         }
     }

@@ -4,7 +4,7 @@
   var boxes = Array.prototype.slice.call(document.querySelectorAll('input[data-id]'));
   var who = document.getElementById('who'), kind = document.getElementById('kind'), open = document.getElementById('open');
   var note = document.getElementById('note'), count = document.getElementById('count');
-  var kinds = ['packed', 'checked', 'tested', 'returned'];
+  var kinds = Array.prototype.map.call(kind.options, function (option) { return option.value; });
   var memory = { who: '', ticks: {} };
   var keeps = true;
 
@@ -40,7 +40,7 @@
   function tick(box, what) {
     var own = memory.ticks[place(box, what)];
     if (own) { return own.off ? null : own; }
-    return kinds.indexOf(what) >= 0 && box.hasAttribute('data-' + what + '-at')
+    return box.hasAttribute('data-' + what + '-at')
       ? { by: box.getAttribute('data-' + what + '-by'), at: box.getAttribute('data-' + what + '-at') } : null;
   }
 
@@ -72,17 +72,32 @@
   }
 
   function table() {
-    var lines = ['id,packedBy,packedAt,checkedBy,checkedAt,testedBy,testedAt,returnedBy,returnedAt'];
+    var lines = ['id,item,tick,stop,by,at'];
     boxes.forEach(function (box) {
-      var cells = [quoted(box.dataset.id)], any = false;
       kinds.forEach(function (what) {
-        var own = memory.ticks[place(box, what)];
-        any = any || !!own;
-        cells.push(own && !own.off ? quoted(own.by) : '', own ? own.off ? '-' : own.at : '');
+        var own = memory.ticks[place(box, what)], stop = what.slice(0, 4) === 'car-' ? what.slice(4) : '';
+        if (own) {
+          lines.push([quoted(box.dataset.id), quoted(box.dataset.item), stop === '' ? what : 'car', quoted(stop),
+            own.off ? '""' : quoted(own.by), own.off ? '-' : own.at].join(','));
+        }
       });
-      if (any) { lines.push(cells.join(',')); }
     });
     return lines.join('\n') + '\n';
+  }
+
+  // A page that lies on the phone may not reach the clipboard; then the chosen text is copied in the old way.
+  function copy() {
+    var text = document.getElementById('text');
+    function old() {
+      text.focus();
+      text.select();
+      if (document.execCommand('copy')) { say(document.body.dataset.copied); }
+    }
+    if (navigator.clipboard) {
+      navigator.clipboard.writeText(text.value).then(function () { say(document.body.dataset.copied); }, old);
+    } else {
+      old();
+    }
   }
 
   boxes.forEach(function (box) {
@@ -105,14 +120,16 @@
   document.getElementById('send').addEventListener('click', function () {
     var text = table();
     document.getElementById('text').value = text;
+    document.getElementById('file').href = 'data:text/csv;charset=utf-8,' + encodeURIComponent(text);
     document.getElementById('sent').classList.remove('hide');
     if (navigator.share) {
       navigator.share({ title: document.title, text: text }).catch(function () { });
-    } else if (navigator.clipboard) {
-      navigator.clipboard.writeText(text).then(function () { say(document.body.dataset.copied); }, function () { });
+    } else {
+      copy();
     }
     document.getElementById('sent').scrollIntoView();
   });
+  document.getElementById('copy').addEventListener('click', copy);
   load();
   who.value = memory.who;
   show();

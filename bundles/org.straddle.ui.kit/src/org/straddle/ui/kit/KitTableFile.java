@@ -11,6 +11,8 @@ import org.eclipse.core.runtime.ICoreRunnable;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
 import org.straddle.exchange.ReadException;
@@ -19,6 +21,7 @@ import org.straddle.kit.PackingList;
 import org.straddle.kit.PackingRow;
 import org.straddle.kit.table.KitFile;
 import org.straddle.kit.table.KitImport;
+import org.straddle.kit.table.TickImport;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.UiThread;
 import org.straddle.words.Catalogue;
@@ -52,8 +55,42 @@ final class KitTableFile {
         }).schedule();
     }
 
+    /** Ticks that somebody sent as text. */
+    static void paste(Shell shell, EventSession session) {
+        Clipboard clipboard = new Clipboard(shell.getDisplay());
+        try {
+            String text = (String) clipboard.getContents(TextTransfer.getInstance());
+            if (text == null || text.isBlank()) {
+                MessageDialog.openError(shell, TEXTS.text("kitTable.bring"), TEXTS.text("kitTable.clipboard.empty"));
+            } else {
+                take(shell, session, KitFile.read(TEXTS.text("kitTable.clipboard"), text.strip().getBytes(StandardCharsets.UTF_8)));
+            }
+        } catch (ReadException e) {
+            MessageDialog.openError(shell, TEXTS.text("kitTable.bring"), e.getMessage());
+        } finally {
+            clipboard.dispose();
+        }
+    }
+
+    private static void takeTicks(Shell shell, EventSession session, TickImport found) {
+        String title = TEXTS.text("kitTable.bring");
+        if (!found.refused().isEmpty()) {
+            MessageDialog.openError(shell, title, TEXTS.text("kitTable.refused", "lines", found.refused().stream().limit(MOST_LINES)
+                    .map(refused -> TEXTS.text("kitTable.line", "line", refused.line(), "why", refused.why()))
+                    .collect(Collectors.joining("\n")), "more", Math.max(0, found.refused().size() - MOST_LINES)));
+        } else if (found.isEmpty()) {
+            MessageDialog.openInformation(shell, title, TEXTS.text("kitTable.noTicks", "known", found.known()));
+        } else if (MessageDialog.openQuestion(shell, title, TEXTS.text("kitTable.ticks", "summary", found.summary()))) {
+            session.execute(found.command(session.editingDomain()));
+        }
+    }
+
     private static void take(Shell shell, EventSession session, SourceTable table) {
         if (shell.isDisposed() || !session.isOpen()) {
+            return;
+        }
+        if (TickImport.isMeant(table)) {
+            takeTicks(shell, session, TickImport.into(session.event(), table));
             return;
         }
         KitImport found = KitImport.into(session.event(), table, table.name().replaceFirst("\\.[^.]*$", ""));

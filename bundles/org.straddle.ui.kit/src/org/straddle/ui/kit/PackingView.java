@@ -172,7 +172,8 @@ public final class PackingView extends ThingView<Team> {
         String missing = Stream.of(packing.remarks().isEmpty() ? Stream.of(TEXTS.text("packingView.nothingMissingFrom"))
                 : packing.remarks().stream().map(PackingView::bullet), asked, packing.asks().marking().stream().map(PackingView::bullet),
                 packing.asks().lookout().stream().map(PackingView::bullet), packing.energyLines().stream().map(PackingView::bullet),
-                packing.bagLines().stream().map(PackingView::bullet), packing.goingBack().stream().map(back -> bullet(back.sentence())))
+                packing.bagLines().stream().map(PackingView::bullet), packing.goingBack().stream().map(back -> bullet(back.sentence())),
+                packing.inCar().stream().map(car -> bullet(car.sentence())))
                 .flatMap(lines -> lines).collect(Collectors.joining("\n\n"));
         if (!remarks.getText().equals(missing)) {
             remarks.setText(missing);
@@ -241,6 +242,9 @@ public final class PackingView extends ThingView<Team> {
                 .toList();
         Action export = exports.get(0);
         Action bring = act(TEXTS.text("packingView.bring"), "import", () -> KitTableFile.bringIn(getSite().getShell(), session));
+        Action make = act(TEXTS.text("packingView.fromTemplate"), "add", () -> TemplateDeeds.make(getSite().getShell(), session, thing()));
+        Action keep = act(TEXTS.text("packingView.saveTemplate"), "save", () -> TemplateDeeds.save(getSite().getShell(), thing()));
+        Action paste = act(TEXTS.text("packingView.paste"), "import", () -> KitTableFile.paste(getSite().getShell(), session));
         Action give = act(TEXTS.text("packingView.give"), "export",
                 () -> KitTableFile.export(getSite().getShell(), list, fileName(null)));
         Action copy = act(TEXTS.text("packingView.copyAsText"), "columns", this::copy);
@@ -254,7 +258,9 @@ public final class PackingView extends ThingView<Team> {
         exports.forEach(menu::add);
         menu.add(copy);
         menu.add(new Separator());
-        Stream.of(bring, give).forEach(menu::add);
+        Stream.of(bring, paste, give).forEach(menu::add);
+        menu.add(new Separator());
+        Stream.of(make, keep).forEach(menu::add);
         getViewSite().getActionBars().setGlobalActionHandler(ActionFactory.PRINT.getId(), print);
         getViewSite().getActionBars().setGlobalActionHandler(ActionFactory.COPY.getId(), copy);
 
@@ -290,7 +296,7 @@ public final class PackingView extends ThingView<Team> {
             return;
         }
         Packing now = new Packing(thing(), list, newest.asks(), newest.resilience(), newest.energy(), newest.dryRuns(), GoingBack.of(thing()),
-                newest.stays());
+                newest.stays(), newest.inCar());
         then.accept(PackingPage.of(now, session.computed().get().outlook()));
     }
 

@@ -31,7 +31,11 @@ public final class KitEditor extends ThingEditor<Kit> implements Revealing {
 
     private static final Catalogue TEXTS = Catalogue.of(KitEditor.class);
 
+    /** Pixels, for about six lines. */
+    private static final int PLACES_HEIGHT = 170;
+
     private TableField<KitItem> items;
+    private ItemPlaces places;
 
     public KitEditor() {
         super(Kit.class);
@@ -81,6 +85,12 @@ public final class KitEditor extends ThingEditor<Kit> implements Revealing {
                 .column(TEXTS.text("kitEditor.column.owner"), 110, Literals.KIT_ITEM__OWNER, Words.any())
                 .options(TEXTS.text("kitEditor.column.lentTo"), 110, Literals.KIT_ITEM__LENT_TO, () -> teams(kit), KitEditor::word)
                 .column(TEXTS.text("kitEditor.column.note"), 160, Literals.KIT_ITEM__NOTE, Words.any());
+
+        form.wide(TEXTS.text("kitEditor.section.places"), TEXTS.text("kitEditor.section.places.description"));
+        form.own(parent -> {
+            places = new ItemPlaces(form, parent, kit, items.viewer());
+            return places.control();
+        }, () -> places.refresh(), PLACES_HEIGHT);
     }
 
     @Override
