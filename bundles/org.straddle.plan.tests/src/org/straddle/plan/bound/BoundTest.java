@@ -70,6 +70,32 @@ class BoundTest {
     }
 
     @Test
+    void boundAndSearchKnowTheSameRelief() {
+        double looseness = 0;
+        int lower = 0;
+        for (long seed = 0; seed < 60; seed++) {
+            PlanProblem free = RandomProblem.tinyAtTwoSites(seed);
+            PlanProblem problem = RandomProblem.withRelief(free, seed);
+            double best = PlanRules.worth(problem, EveryPlan.best(problem));
+            double bound = bound(problem);
+            assertTrue(bound >= best - EQUAL, "seed " + seed + ": " + bound + " < " + best);
+            looseness += bound - best;
+            lower += bound < bound(free) - EQUAL ? 1 : 0;
+        }
+        assertTrue(looseness / 60 < 0.02, "bounds are " + looseness / 60 + " too high on average");
+        assertTrue(lower > 10, "relief lowers only " + lower + " of 60 bounds: nothing was tried");
+    }
+
+    private static double bound(PlanProblem problem) {
+        try (ColumnGeneration columns = columns(problem)) {
+            while (!columns.isDone()) {
+                columns.round();
+            }
+            return columns.bound();
+        }
+    }
+
+    @Test
     void noPlanWithPinnedStopsIsAboveTheBound() {
         int pinned = 0;
         for (long seed = 0; seed < 60; seed++) {

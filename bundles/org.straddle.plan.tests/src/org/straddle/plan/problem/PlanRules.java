@@ -163,9 +163,38 @@ public final class PlanRules {
             require(isDriven(route, free, route.until(), problem.roads().totalSeconds(place, route.endPlace())),
                     "home late, day " + day);
         }
+        checkRelief(day, lane);
         if (!lane.stream().allMatch(PlanRules::isFixed)) {
             require(driving(problem, stays, day) <= route.drivingLimit(), "drives too long, day " + day);
         }
+    }
+
+    /** Stays at one site with less than the time away between them, and nothing else, are one. */
+    private void checkRelief(int day, List<Stay> lane) {
+        for (int first = 0; first < lane.size(); first++) {
+            Stay from = lane.get(first);
+            for (int last = first; last < lane.size() && !isFixed(lane.get(last)) && lane.get(last).site() == from.site()
+                    && (last == first || lane.get(last).arrival() - lane.get(last - 1).departure() < problem.relief().away());
+                    last++) {
+                require(lane.get(last).departure() - from.arrival() <= problem.relief().longest()
+                        || wasTold(day, from, lane.get(last)), "needs relief: " + from + " to " + lane.get(last));
+            }
+        }
+    }
+
+    /** Some committed turns at the site, close enough together, begin no later and end no earlier. */
+    private boolean wasTold(int day, Stay from, Stay last) {
+        List<Stay> told = problem.commitments().of(day).stream().map(turn -> Stay.around(day, List.of(turn), problem.times()))
+                .toList();
+        for (int i = 0; i < told.size(); i++) {
+            for (int j = i; j < told.size() && told.get(j).site() == from.site()
+                    && (j == i || told.get(j).arrival() - told.get(j - 1).departure() < problem.relief().away()); j++) {
+                if (told.get(i).arrival() <= from.arrival() && last.departure() <= told.get(j).departure()) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     /** Seconds between departure and arrival that no pause takes are enough for the drive. */

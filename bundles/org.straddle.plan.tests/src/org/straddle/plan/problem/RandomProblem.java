@@ -34,7 +34,16 @@ public final class RandomProblem {
 
     /** At most two teams and seven chances: small enough to try everything. */
     public static PlanProblem tiny(long seed) {
-        PlanProblem whole = new RandomProblem(seed, 1 + (int) (seed % 2), 1, 3, 2, 2, 60).make();
+        return tiny(seed, 3);
+    }
+
+    /** The same with so few sites that teams stay long. */
+    public static PlanProblem tinyAtTwoSites(long seed) {
+        return tiny(seed, 2);
+    }
+
+    private static PlanProblem tiny(long seed, int sites) {
+        PlanProblem whole = new RandomProblem(seed, 1 + (int) (seed % 2), 1, sites, 2, 2, 60).make();
         return new PlanProblem(whole.squaresOfSite(), whole.wants(), whole.teamsAtOnce(),
                 whole.days(), whole.chances().subList(0, Math.min(7, whole.chances().size())), List.of(),
                 whole.roads(), whole.times(), whole.drivingPricePerHour());
@@ -85,6 +94,12 @@ public final class RandomProblem {
         return new PlanProblem(whole.squaresOfSite(), whole.wants(), whole.teamsAtOnce(), days,
                 whole.chances(), whole.fixed(), whole.roads(), whole.times(), whole.drivingPricePerHour(),
                 new BannedTimes(closed, silent), new Commitments(commitments));
+    }
+
+    /** The same where a team may be at a site for no more than some hours. */
+    public static PlanProblem withRelief(PlanProblem whole, long seed) {
+        Random random = new Random(seed + 2000);
+        return whole.with(new Relief((40 + random.nextInt(100)) * MINUTE, random.nextInt(120) * MINUTE));
     }
 
     public static PlanProblem small(long seed) {

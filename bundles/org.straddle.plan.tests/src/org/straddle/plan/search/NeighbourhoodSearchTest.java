@@ -44,6 +44,38 @@ class NeighbourhoodSearchTest {
     }
 
     @Test
+    void tinyPlansWithReliefAreTheBestThereIs() {
+        int shorter = 0;
+        for (long seed = 0; seed < 40; seed++) {
+            PlanProblem free = RandomProblem.tinyAtTwoSites(seed);
+            PlanProblem problem = RandomProblem.withRelief(free, seed);
+            double best = PlanRules.worth(problem, EveryPlan.best(problem));
+            Roster roster = search(problem, 1000, seed).roster();
+            assertEquals(List.of(), PlanRules.broken(problem, roster.stays()), "seed " + seed);
+            assertEquals(best, roster.worth(), EQUAL, "seed " + seed);
+            shorter += PlanRules.worth(free, EveryPlan.best(free)) > best + EQUAL ? 1 : 0;
+        }
+        assertTrue(shorter > 5, "relief changes only " + shorter + " of 40 plans: nothing was tried");
+    }
+
+    @Test
+    void noPlanOrJoinedStayIsLongerThanReliefAllows() {
+        int bitten = 0;
+        for (long seed = 0; seed < 100; seed++) {
+            PlanProblem free = RandomProblem.small(seed);
+            PlanProblem problem = RandomProblem.withRelief(RandomProblem.withBansAndCommitments(free, seed), seed);
+            Roster roster = search(problem, 60, seed).roster();
+            assertEquals(List.of(), PlanRules.broken(problem, roster.stays()), "seed " + seed);
+            JoinedStays.join(roster);
+            assertEquals(List.of(), PlanRules.broken(problem, roster.stays()), "seed " + seed);
+            Roster unrelieved = search(free, 60, seed).roster();
+            bitten += PlanRules.broken(problem, unrelieved.stays()).stream()
+                    .anyMatch(rule -> rule.startsWith("needs relief")) ? 1 : 0;
+        }
+        assertTrue(bitten > 20, "relief would change only " + bitten + " of 100 plans: nothing was tried");
+    }
+
+    @Test
     void plansKeepEveryRuleAndAreWorthWhatTheySay() {
         for (long seed = 0; seed < 200; seed++) {
             PlanProblem problem = RandomProblem.small(seed);

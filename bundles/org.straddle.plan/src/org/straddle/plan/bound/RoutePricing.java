@@ -546,6 +546,9 @@ final class RoutePricing implements Pricing {
                 continue;
             }
             int begin = stops[site].chance(first);
+            if (!problem.needsNoRelief(gap.day(), site, table.arrive(begin), table.depart(c))) {
+                continue;
+            }
             for (int label = firstLabel[begin]; label < endLabel[begin]; label++) {
                 double value = labels.value(label) + paid(site, labels.memory(label), row, at);
                 if (!left[site].beats(value - heldAtDeparture[c], labels.memory(label), labels.driven(label))) {
@@ -558,8 +561,8 @@ final class RoutePricing implements Pricing {
 
     private StopPay.Row row(int site, int first) {
         if (rows[site][first] == null) {
-            rows[site][first] = stops[site].row(first, terms,
-                    table.chance(stops[site].chance(first)).start() + longestDay);
+            int longest = table.committed(gap.day()) == null ? Math.min(longestDay, problem.relief().longest()) : longestDay;
+            rows[site][first] = stops[site].row(first, terms, table.chance(stops[site].chance(first)).start() + longest);
         }
         return rows[site][first];
     }
@@ -595,8 +598,9 @@ final class RoutePricing implements Pricing {
             return;
         }
         for (int to = 0; to < sites; to++) {
-            if (wanted[to] && to != site) {
-                queueUp(to, moves.arrival(gap.day(), site, second, to),
+            if (wanted[to] && (to != site || problem.relief().isNeeded())) {
+                int free = to == site ? second + problem.relief().away() : second; // sooner is the same visit
+                queueUp(to, moves.arrival(gap.day(), site, free, to),
                         value - secondPrice * problem.roads().drivingSeconds(site, to), remembered,
                         driven(labels.driven(label), site, to), label);
             }

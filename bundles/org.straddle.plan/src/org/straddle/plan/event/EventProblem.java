@@ -15,6 +15,7 @@ import org.straddle.model.Bird;
 import org.straddle.model.Site;
 import org.straddle.model.Team;
 import org.straddle.outlook.Bans;
+import org.straddle.outlook.HoldFigures;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
 import org.straddle.outlook.itinerary.StationUp;
@@ -25,6 +26,7 @@ import org.straddle.plan.problem.Commitment;
 import org.straddle.plan.problem.Commitments;
 import org.straddle.plan.problem.FixedStay;
 import org.straddle.plan.problem.PlanProblem;
+import org.straddle.plan.problem.Relief;
 import org.straddle.plan.problem.Stay;
 import org.straddle.sky.Window;
 import org.straddle.words.Catalogue;
@@ -47,6 +49,9 @@ record EventProblem(EventNumbers numbers, HeldTurns held, PlanProblem problem) {
 
     /** Every station takes its share of the power of a passband. Common practice, no source. */
     private static final int TEAMS_IN_A_PASSBAND = 2;
+
+    /** Who comes back to a site after an hour has had a rest from it. A choice of ours. */
+    private static final int SECONDS_AWAY = 3600;
 
     /** A plan from nothing but what is pinned. */
     static EventProblem of(Outlook outlook) {
@@ -77,7 +82,12 @@ record EventProblem(EventNumbers numbers, HeldTurns held, PlanProblem problem) {
                 numbers.days(), chances, numbers.kept().stream().map(numbers::fixed).toList(), numbers.places().roads(),
                 numbers.times(), CHASERS_FOR_AN_HOUR * chasers(numbers),
                 ForbiddenTimes.of(numbers),
-                commitments);
+                commitments).with(relief(numbers));
+    }
+
+    private static Relief relief(EventNumbers numbers) {
+        return new Relief(EventChances.clockSeconds(HoldFigures.of(numbers.outlook().event().getPolicies()).longestStop()),
+                SECONDS_AWAY);
     }
 
     private static double chasers(EventNumbers numbers) {

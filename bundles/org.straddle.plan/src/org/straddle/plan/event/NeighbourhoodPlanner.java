@@ -5,7 +5,6 @@ import java.util.OptionalDouble;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.NullProgressMonitor;
-import org.straddle.outlook.HoldFigures;
 import org.straddle.outlook.Outlook;
 import org.straddle.plan.PlannedStop;
 import org.straddle.plan.PlannedTurn;
@@ -18,7 +17,6 @@ import org.straddle.plan.problem.JoinedStays;
 import org.straddle.plan.problem.Roster;
 import org.straddle.plan.search.FullStops;
 import org.straddle.plan.search.NeighbourhoodSearch;
-import org.straddle.plan.search.ShorterStays;
 import org.straddle.worth.PlanWorth;
 
 /** Plans by {@link NeighbourhoodSearch}: plain Java, a plan at once, no bound. */
@@ -40,7 +38,6 @@ public final class NeighbourhoodPlanner implements Planner {
         Roster roster = found.roster();
         List<UncoveredSquare> uncovered = Uncovered.of(event, roster);
         JoinedStays.join(roster);
-        ShorterStays.cut(roster, EventChances.clockSeconds(HoldFigures.of(event.outlook().event().getPolicies()).longestStop()));
         KeptTimes.restore(event, roster);
         FullStops.fill(roster);
         Changes.Told told = Changes.of(event, ProposedStops.of(event, roster));

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Turns that a day is expected to work, because a plan said so, and what each is worth beyond its squares. That makes
@@ -33,6 +34,21 @@ public final class Commitments {
         chances.sort(Comparator.comparingInt(Chance::start).thenComparingInt(Chance::end)
                 .thenComparingInt(Chance::site).thenComparingInt(Chance::bird));
         return chances;
+    }
+
+    /** Whether one stop for committed turns, with what a station needs around them, holds this time. */
+    boolean tells(int day, int site, int from, int until, StationTimes times, Relief relief) {
+        Stay told = null;
+        for (Chance turn : byDay.containsKey(day) ? of(day) : List.<Chance>of()) {
+            Stay around = Stay.around(day, List.of(turn), times);
+            boolean goesOn = told != null && told.site() == turn.site() && relief.goesOn(told.departure(), around.arrival());
+            told = new Stay(day, turn.site(), goesOn ? told.arrival() : around.arrival(), around.departure(), List.of(turn),
+                    Optional.empty());
+            if (told.site() == site && told.arrival() <= from && until <= told.departure()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     public double worth(int day, Chance turn) {

@@ -6,7 +6,7 @@ import java.util.Optional;
 
 /**
  * Lets a team stay where it is between two stops at the same site, unless somebody else needs the site or one of its
- * squares meanwhile. The search makes every stay as short as it can, because room for others is what it is short of;
+ * squares meanwhile or the team would need relief. The search makes every stay as short as it can, because room for others is what it is short of;
  * people would not pack up only to set up again on the same spot.
  */
 public final class JoinedStays {
@@ -22,21 +22,19 @@ public final class JoinedStays {
                 Stay after = stays.get(next);
                 if (before.site() == after.site() && before.fixed().isEmpty() && after.fixed().isEmpty()
                         && isFree(roster, before, after)) {
-                    stays = replaced(roster, stays, next, joined(before, after));
-                    next--;
+                    List<Stay> fewer = new ArrayList<>(stays);
+                    fewer.remove(next);
+                    fewer.set(next - 1, joined(before, after));
+                    if (new Route(day, fewer).keepsRelief(roster.problem())) {
+                        roster.remove(before);
+                        roster.remove(after);
+                        roster.add(fewer.get(next - 1));
+                        stays = fewer;
+                        next--;
+                    }
                 }
             }
         }
-    }
-
-    private static List<Stay> replaced(Roster roster, List<Stay> stays, int next, Stay joined) {
-        roster.remove(stays.get(next - 1));
-        roster.remove(stays.get(next));
-        roster.add(joined);
-        List<Stay> after = new ArrayList<>(stays);
-        after.remove(next);
-        after.set(next - 1, joined);
-        return after;
     }
 
     private static Stay joined(Stay before, Stay after) {

@@ -25,10 +25,11 @@ import org.straddle.plan.Proposal;
  * @param commitments        turns of an earlier plan that are worth keeping
  * @param windows            work that may begin at any time of a window; a problem has chances or windows, not
  *                           both, and one window a site at most
+ * @param relief             how long a team may be at one site
  */
 public record PlanProblem(List<List<Integer>> squaresOfSite, Wants wants, List<Integer> teamsAtOnce,
         List<PlanDay> days, List<Chance> chances, List<FixedStay> fixed, RoadTable roads, StationTimes times,
-        double drivingPricePerHour, BannedTimes banned, Commitments commitments, List<Window> windows) {
+        double drivingPricePerHour, BannedTimes banned, Commitments commitments, List<Window> windows, Relief relief) {
 
     public PlanProblem {
         squaresOfSite = squaresOfSite.stream().map(List::copyOf).toList();
@@ -39,6 +40,9 @@ public record PlanProblem(List<List<Integer>> squaresOfSite, Wants wants, List<I
         windows = List.copyOf(windows);
         if (!windows.isEmpty() && !(chances.isEmpty() && banned.isEmpty() && commitments.isEmpty() && fixed.isEmpty())) {
             throw new IllegalArgumentException("windows stand by themselves: no chances, bans, commitments, fixed stays");
+        }
+        if (!windows.isEmpty() && relief.isNeeded()) {
+            throw new IllegalArgumentException("work in windows asks for no relief");
         }
         if (windows.stream().mapToInt(Window::site).distinct().count() < windows.size()) {
             throw new IllegalArgumentException("a site has one window at most");
@@ -57,6 +61,25 @@ public record PlanProblem(List<List<Integer>> squaresOfSite, Wants wants, List<I
             double drivingPricePerHour, BannedTimes banned, Commitments commitments) {
         this(squaresOfSite, wants, teamsAtOnce, days, chances, fixed, roads, times, drivingPricePerHour, banned, commitments,
                 List.of());
+    }
+
+    /** With teams that may stay as long as they like. */
+    public PlanProblem(List<List<Integer>> squaresOfSite, Wants wants, List<Integer> teamsAtOnce,
+            List<PlanDay> days, List<Chance> chances, List<FixedStay> fixed, RoadTable roads, StationTimes times,
+            double drivingPricePerHour, BannedTimes banned, Commitments commitments, List<Window> windows) {
+        this(squaresOfSite, wants, teamsAtOnce, days, chances, fixed, roads, times, drivingPricePerHour, banned, commitments,
+                windows, Relief.NOT_NEEDED);
+    }
+
+    /** The same where teams need relief. */
+    public PlanProblem with(Relief needed) {
+        return new PlanProblem(squaresOfSite, wants, teamsAtOnce, days, chances, fixed, roads, times, drivingPricePerHour,
+                banned, commitments, windows, needed);
+    }
+
+    /** Whether a team may be at a site from one second to another: not too long, or as long as it was told to others. */
+    public boolean needsNoRelief(int day, int site, int from, int until) {
+        return until - (long) from <= relief.longest() || commitments.tells(day, site, from, until, times, relief);
     }
 
     /** Without bans and commitments. */

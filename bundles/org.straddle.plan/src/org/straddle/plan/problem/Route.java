@@ -33,7 +33,8 @@ public record Route(int day, List<Stay> stays) {
     }
 
     /**
-     * Whether the day can be driven: every drive fits that the planner has a hand in, and so does the driving in all.
+     * Whether the day can be driven: every drive fits that the planner has a hand in, so does the driving in all, and nobody
+     * needs relief.
      * What is impossible because of fixed stays alone is not held against the plan.
      */
     public boolean canBeDriven(PlanProblem problem) {
@@ -43,7 +44,13 @@ public record Route(int day, List<Stay> stays) {
                 return false;
             }
         }
-        return keepsDrivingLimit(problem);
+        return keepsDrivingLimit(problem) && keepsRelief(problem);
+    }
+
+    /** Whether no team is longer at one site than it may be. */
+    public boolean keepsRelief(PlanProblem problem) {
+        return !problem.relief().isNeeded() || Sitting.of(problem, day, stays).stream()
+                .allMatch(sitting -> problem.needsNoRelief(day, sitting.site(), sitting.from(), sitting.until()));
     }
 
     /** Worth of the committed turns it works. */
