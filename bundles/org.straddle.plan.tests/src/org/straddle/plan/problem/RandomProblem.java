@@ -99,7 +99,7 @@ public final class RandomProblem {
     /** The same where a team may be at a site for no more than some hours. */
     public static PlanProblem withRelief(PlanProblem whole, long seed) {
         Random random = new Random(seed + 2000);
-        return whole.with(new Relief((40 + random.nextInt(100)) * MINUTE, random.nextInt(120) * MINUTE));
+        return whole.with(new Relief((40 + random.nextInt(60)) * MINUTE, (60 + random.nextInt(180)) * MINUTE));
     }
 
     public static PlanProblem small(long seed) {

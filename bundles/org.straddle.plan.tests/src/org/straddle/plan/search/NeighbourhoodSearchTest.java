@@ -55,7 +55,7 @@ class NeighbourhoodSearchTest {
             assertEquals(best, roster.worth(), EQUAL, "seed " + seed);
             shorter += PlanRules.worth(free, EveryPlan.best(free)) > best + EQUAL ? 1 : 0;
         }
-        assertTrue(shorter > 5, "relief changes only " + shorter + " of 40 plans: nothing was tried");
+        assertTrue(shorter > 3, "relief changes only " + shorter + " of 40 plans: nothing was tried");
     }
 
     @Test

@@ -42,11 +42,11 @@ public final class BoundedSearch {
     /** Relative to the bound; what is closer cannot be told apart by the solver. */
     private static final double EQUAL = 1e-6;
 
-    /** Steps that take about as long as one round of column generation, on the bench. */
-    private static final int STEPS = 20;
-    private static final int STEPS_PER_DAY = 2;
+    /** Steps that take about as long as one round of column generation, on events of any size on the bench. */
+    private static final int STEPS = 40;
 
-    /** Labels that are made in the time of a step, where work has windows of time. */
+    /** The least where work has windows of time, and labels that are made in the time of one. */
+    private static final int INSERTIONS = 20;
     private static final long LABELS_PER_STEP = 20;
 
     /** Rounds of column generation between two mixes. */
@@ -213,8 +213,7 @@ public final class BoundedSearch {
 
     /** As many as take about as long; where work has windows, by the work of the last round. */
     private int stepsBesideRound() {
-        int steps = STEPS + STEPS_PER_DAY * problem.days().size();
-        return problem.windows().isEmpty() ? steps : (int) Math.max(steps, columns.work() / LABELS_PER_STEP);
+        return problem.windows().isEmpty() ? STEPS : (int) Math.max(INSERTIONS, columns.work() / LABELS_PER_STEP);
     }
 
     private void improveBound() {

@@ -25,9 +25,9 @@ final class LabelFront {
         return front[index];
     }
 
-    boolean beats(double value, long memory, int driven) {
+    boolean beats(double value, double jointly, long memory, int driven) {
         for (int i = 0; i < size; i++) {
-            if (labels.beats(front[i], value, memory, driven)) {
+            if (labels.beats(front[i], value, jointly, memory, driven)) {
                 return true;
             }
         }

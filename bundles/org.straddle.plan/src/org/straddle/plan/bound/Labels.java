@@ -6,6 +6,7 @@ import java.util.Arrays;
 final class Labels {
 
     private double[] value = new double[1024];
+    private double[] jointly = new double[1024];
     private long[] memory = new long[1024];
     private int[] from = new int[1024];
     private int[] chance = new int[1024];
@@ -29,17 +30,20 @@ final class Labels {
     }
 
     /**
+     * @param value   of the way so far, with each visit paid by itself
+     * @param jointly the same with the day's joint squares paid turn by turn, see {@link RoutePricing}
      * @param driven seconds at the wheel so far, where the limit of the day is minded; else 0
      * @param from   label before this one on its way
      * @param chance last one worked
      * @param count  position of the first chance where a stop ends; the next label where labels queue up, the second
      *               where they leave
      */
-    int add(double value, long memory, int driven, int from, int chance, int count) {
+    int add(double value, double jointly, long memory, int driven, int from, int chance, int count) {
         if (size == this.value.length) {
             grow();
         }
         this.value[size] = value;
+        this.jointly[size] = jointly;
         this.memory[size] = memory;
         this.driven[size] = driven;
         this.from[size] = from;
@@ -50,6 +54,7 @@ final class Labels {
 
     private void grow() {
         value = Arrays.copyOf(value, 2 * size);
+        jointly = Arrays.copyOf(jointly, 2 * size);
         memory = Arrays.copyOf(memory, 2 * size);
         from = Arrays.copyOf(from, 2 * size);
         chance = Arrays.copyOf(chance, 2 * size);
@@ -63,6 +68,10 @@ final class Labels {
 
     double value(int label) {
         return value[label];
+    }
+
+    double jointly(int label) {
+        return jointly[label];
     }
 
     long memory(int label) {
@@ -87,11 +96,11 @@ final class Labels {
 
     /** Whether whatever may follow on the way of the other may follow on this one, and its way is worth no less then. */
     boolean beats(int label, int other) {
-        return beats(label, value[other], memory[other], driven[other]);
+        return beats(label, value[other], jointly[other], memory[other], driven[other]);
     }
 
-    boolean beats(int label, double otherValue, long otherMemory, int otherDriven) {
-        double lead = value[label] - otherValue;
+    boolean beats(int label, double otherValue, double otherJointly, long otherMemory, int otherDriven) {
+        double lead = Math.min(value[label] - otherValue, jointly[label] - otherJointly);
         if (driven[label] > otherDriven) {
             return false;
         }

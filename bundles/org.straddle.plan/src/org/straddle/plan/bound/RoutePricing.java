@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 import org.straddle.plan.problem.BannedTimes;
 import org.straddle.plan.problem.BirdMoments;
@@ -68,8 +69,8 @@ final class RoutePricing implements Pricing {
     // By chance, of the present day.
     private int[] interval;
     private double[] cost;
-    private StopPay.Row[][] rows;
-    private StopPay.Terms terms;
+    private Paid alone;
+    private Paid jointly;
 
     // By site.
     private final PayCurve[][] pay;
@@ -80,12 +81,23 @@ final class RoutePricing implements Pricing {
     private final LabelFront[] left;
     private final int[] bestEnd;
     private final StopPay[] stops;
+    private final StopPay[] jointStops;
     private final StopPay.Row[][] rowsForAll;
     /** Positions of chances that begin a stop in the present gap. */
     private final List<List<Integer>> begun;
 
+    /** By square: its chances, by start. */
+    private final int[][] chancesOf;
+
+    /** One way to pay the visits of the present day: by site what may be paid, and the rows found so far. */
+    private record Paid(StopPay[] stops, StopPay.Row[][] rows, StopPay.Terms terms, double once) {
+    }
+
     /** Of the way to what the best route serves: a point that a shorter step does not better stays where it is. */
     private static final double SHORTEST_STEP = 0.02;
+
+    /** Relative to the worth of a day: a route that is paid too well by less is paid right. */
+    private static final double RIGHT = 1e-4;
 
     /** Squares that some chance serves for sure: of them a day remembers that they were worked. */
     private final BitSet sure = new BitSet();
@@ -136,8 +148,8 @@ final class RoutePricing implements Pricing {
         arrived = fronts(sites);
         left = fronts(sites);
         bestEnd = new int[sites];
-        stops = IntStream.range(0, sites).mapToObj(site -> new StopPay(table, problem.times(), site, groups))
-                .toArray(StopPay[]::new);
+        stops = stops();
+        jointStops = stops();
         rowsForAll = new StopPay.Row[sites][];
         points = problem.days().stream().map(day -> (Map<Integer, double[]>) new TreeMap<Integer, double[]>()).toList();
         step = new double[problem.days().size()];
@@ -148,11 +160,19 @@ final class RoutePricing implements Pricing {
             }
         }
         begun = IntStream.range(0, sites).mapToObj(site -> (List<Integer>) new ArrayList<Integer>()).toList();
+        chancesOf = IntStream.range(0, problem.squareCount()).mapToObj(square -> IntStream.range(0, chances)
+                .filter(c -> problem.squaresOfSite().get(table.chance(c).site()).contains(square)).toArray())
+                .toArray(int[][]::new);
         longestDay = problem.days().stream().mapToInt(day -> day.until() - day.from()).max().orElse(0);
         for (int c = 0; c < chances; c++) {
             siteOf[c] = table.chance(c).site();
             intervalOfAll[c] = moments.isBlocked(c) ? NONE : freeInterval(c);
         }
+    }
+
+    private StopPay[] stops() {
+        return IntStream.range(0, sites).mapToObj(site -> new StopPay(table, problem.times(), site, groups))
+                .toArray(StopPay[]::new);
     }
 
     private LabelFront[] fronts(int count) {
@@ -184,6 +204,7 @@ final class RoutePricing implements Pricing {
                 pay[site][g] = PayCurve.sum(squares.stream().map(square -> prices.pay()[square][group]).toList());
             }
             stops[site].setPay(pay[site]);
+            jointStops[site].setPay(pay[site]);
             rowsForAll[site] = new StopPay.Row[stops[site].size()];
         }
         List<HoldPrices> holdPrices = HoldPrices.bySite(problem, prices, holds);
@@ -197,12 +218,13 @@ final class RoutePricing implements Pricing {
     /** Bounds on visits learn where to touch. */
     @Override
     public int learnt() {
-        return moved + Arrays.stream(stops).mapToInt(StopPay::learnt).sum();
+        return moved + Stream.of(stops, jointStops).flatMap(Arrays::stream).mapToInt(StopPay::learnt).sum();
     }
 
     /**
-     * Squares that a day works in several visits are bounded for the whole day by what touches the curve at one point. That
-     * point moves toward what the best route serves as long as that lowers the bound.
+     * Squares that a day works in several visits are bounded in two ways, of which the lower counts: with each visit paid as
+     * if it were alone, which is right where there is but one; and for the whole day by what touches the curve at one point.
+     * That point moves toward what the best route serves as long as that lowers the bound.
      */
     @Override
     public Best best(int day) {
@@ -216,15 +238,14 @@ final class RoutePricing implements Pricing {
         if (stopped) {
             return new Best(found.route(), Double.POSITIVE_INFINITY);
         }
-        if (joint.isEmpty()) {
+        if (joint.isEmpty() || found.value() - worth(found.route()) <= RIGHT * Math.abs(found.value())) {
             return found;
         }
-        Map<Integer, double[]> before = new TreeMap<>(joint);
         Map<Integer, double[]> served = served(found.route());
-        for (int square : before.keySet()) {
+        for (int square : List.copyOf(joint.keySet())) {
             double[] moved = new double[groups];
             for (int g = 0; g < groups; g++) {
-                double old = before.get(square)[g];
+                double old = joint.get(square)[g];
                 moved[g] = old + step[day] * (served.getOrDefault(square, new double[groups])[g] - old);
             }
             joint.put(square, moved);
@@ -243,18 +264,44 @@ final class RoutePricing implements Pricing {
         return found;
     }
 
+    /** What a route is really worth at the prices; of a day with fixed stays nothing is said. */
+    private double worth(Route route) {
+        double worth = -secondPrice * route.drivingSeconds(problem);
+        for (Stay stay : route.stays()) {
+            if (stay.fixed().isPresent()) {
+                return Double.NEGATIVE_INFINITY;
+            }
+            for (Chance turn : stay.turns()) {
+                worth -= cost[table.indexOf(turn)];
+            }
+            worth += heldAtArrival[table.indexOf(stay.turns().get(0))]
+                    - heldAtDeparture[table.indexOf(stay.turns().get(stay.turns().size() - 1))];
+        }
+        for (Map.Entry<Integer, double[]> square : served(route).entrySet()) {
+            for (int g = 0; g < groups; g++) {
+                worth += prices.pay()[square.getKey()][g].of(square.getValue()[g]);
+            }
+        }
+        return worth;
+    }
+
     /** Remembers driving beyond the limit, and squares worked in two stops. */
     @Override
     public boolean remember(Route route) {
         Memory memory = memories.get(route.day());
         boolean more = !route.keepsDrivingLimit(problem) && memory.addDriving();
         Set<Integer> worked = new HashSet<>();
+        Stay before = null;
         for (Stay stay : route.stays()) {
+            boolean sameVisit = before != null && before.site() == stay.site() && before.fixed().isEmpty()
+                    && stay.fixed().isEmpty() && (!problem.relief().isNeeded()
+                            || problem.relief().goesOn(before.departure(), stay.arrival()));
             for (int square : problem.squaresOfSite().get(stay.site())) {
-                if (!stay.turns().isEmpty() && !worked.add(square)) {
+                if (!stay.turns().isEmpty() && !worked.add(square) && !sameVisit) {
                     more |= memory.add(square);
                 }
             }
+            before = stay;
         }
         return more;
     }
@@ -293,8 +340,11 @@ final class RoutePricing implements Pricing {
         return served;
     }
 
-    /** Takes the joint squares out of what visits are paid, and pays them turn by turn. @return what they add once */
-    private double payJointly() {
+    /** The joint squares are taken out of what visits are paid, and are paid turn by turn. */
+    private Paid paidJointly(int day) {
+        double[] ofTurn = cost.clone();
+        int first = table.firstFrom(problem.days().get(day).from());
+        int last = table.firstFrom(problem.days().get(day).until());
         double once = 0;
         for (Map.Entry<Integer, double[]> square : joint.entrySet()) {
             for (int g = 0; g < groups; g++) {
@@ -303,14 +353,19 @@ final class RoutePricing implements Pricing {
                 double slope = curve.slope(at);
                 double constant = curve.of(at) - slope * at;
                 once += constant;
-                for (int c = 0; c < siteOf.length; c++) {
+                int[] chances = chancesOf[square.getKey()];
+                int from = Arrays.binarySearch(chances, first);
+                for (int i = from < 0 ? -1 - from : from; i < chances.length && chances[i] < last; i++) {
+                    int c = chances[i];
                     double amount = table.chance(c).service().amount(g);
-                    if (amount > 0 && problem.squaresOfSite().get(siteOf[c]).contains(square.getKey())) {
-                        cost[c] -= amount <= at ? slope * amount : curve.of(amount) - constant;
+                    if (amount > 0) {
+                        ofTurn[c] -= amount <= at ? slope * amount : curve.of(amount) - constant;
                     }
                 }
             }
         }
+        StopPay[] paid = stops.clone();
+        StopPay.Row[][] rows = alone.rows.clone();
         for (int site = 0; site < sites; site++) {
             List<Integer> squares = problem.squaresOfSite().get(site);
             if (squares.stream().anyMatch(joint::containsKey)) {
@@ -320,18 +375,12 @@ final class RoutePricing implements Pricing {
                     others[g] = PayCurve.sum(squares.stream().filter(square -> !joint.containsKey(square))
                             .map(square -> prices.pay()[square][group]).toList());
                 }
-                stops[site].setOther(others);
+                paid[site] = jointStops[site];
+                paid[site].setOther(others);
+                rows[site] = new StopPay.Row[paid[site].size()];
             }
         }
-        return once;
-    }
-
-    private void payEverywhere() {
-        for (int site = 0; site < sites; site++) {
-            if (problem.squaresOfSite().get(site).stream().anyMatch(joint::containsKey)) {
-                stops[site].setOther(pay[site]);
-            }
-        }
+        return new Paid(paid, rows, new StopPay.Terms(interval, ofTurn, heldAtArrival, heldAtDeparture), once);
     }
 
     private Best priced(int day) {
@@ -339,16 +388,26 @@ final class RoutePricing implements Pricing {
         drivingLimit = problem.days().get(day).drivingLimit();
         interval = interval(day);
         cost = cost(day);
-        double once = 0;
-        if (!joint.isEmpty()) {
-            cost = cost.clone();
-            once = payJointly();
-        }
-        terms = new StopPay.Terms(interval, cost, heldAtArrival, heldAtDeparture);
-        rows = interval == intervalOfAll && cost == costForAll ? rowsForAll
-                : Arrays.stream(stops).map(stop -> new StopPay.Row[stop.size()]).toArray(StopPay.Row[][]::new);
+        alone = new Paid(stops, interval == intervalOfAll && cost == costForAll ? rowsForAll
+                : Arrays.stream(stops).map(stop -> new StopPay.Row[stop.size()]).toArray(StopPay.Row[][]::new),
+                new StopPay.Terms(interval, cost, heldAtArrival, heldAtDeparture), 0);
+        jointly = joint.isEmpty() ? alone : paidJointly(day);
         remember(memories.get(day));
         List<Stay> fixed = fixedStays.stream().filter(stay -> stay.day() == day).toList();
+        if (fixed.isEmpty() || joint.isEmpty()) {
+            return priced(day, fixed);
+        }
+        // The gaps between fixed stays are filled one by one: no way to pay can be chosen for all of them together.
+        Paid both = jointly;
+        jointly = alone;
+        Best one = priced(day, fixed);
+        alone = both;
+        jointly = both;
+        Best other = priced(day, fixed);
+        return other.value() + both.once < one.value() ? new Best(other.route(), other.value() + both.once) : one;
+    }
+
+    private Best priced(int day, List<Stay> fixed) {
         List<Stay> chosen = new ArrayList<>();
         List<Stay> idle = new ArrayList<>();
         double bestValue = 0;
@@ -356,12 +415,13 @@ final class RoutePricing implements Pricing {
         List<Gap> gaps = Gap.between(problem, day, fixed);
         for (int i = 0; i < gaps.size(); i++) {
             gap = gaps.get(i);
-            int last = fillGap();
+            int last = fillGap(fixed.isEmpty() ? jointly.once : 0);
             bestValue += last == NONE ? nothing() : whole(last);
             idleValue += nothing();
             chosen.addAll(staysUpTo(last, day));
             if (i < fixed.size()) {
-                FixedStayPricing.Best more = fixedPricing.best(fixed.get(i), stops[fixed.get(i).site()], cost);
+                FixedStayPricing.Best more = fixedPricing.best(fixed.get(i), alone.stops[fixed.get(i).site()],
+                        alone.terms.cost());
                 bestValue += more.value();
                 idleValue += more.value();
                 chosen.add(more.stay());
@@ -374,9 +434,6 @@ final class RoutePricing implements Pricing {
         Route idleRoute = new Route(day, idle);
         int forgiven = idleRoute.drivingSeconds(problem) - idleRoute.limitedDrivingSeconds(problem);
         idleValue += forgiven * prices.driving()[day];
-        payEverywhere();
-        idleValue += once;
-        bestValue += once;
         return idleValue >= bestValue ? new Best(idleRoute, idleValue) : new Best(new Route(day, chosen), bestValue);
     }
 
@@ -438,13 +495,13 @@ final class RoutePricing implements Pricing {
         if (driven(labels.driven(label), siteOf[c], gap.toPlace()) > drivingLimit) {
             return Double.NEGATIVE_INFINITY;
         }
-        return labels.value(label) - heldAtDeparture[c]
+        return Math.min(labels.value(label), labels.jointly(label)) - heldAtDeparture[c]
                 - secondPrice * problem.roads().drivingSeconds(siteOf[c], gap.toPlace());
     }
 
     /** The last label of the best filling, or none when driving on is best. */
-    private int fillGap() {
-        startGap();
+    private int fillGap(double once) {
+        startGap(once);
         double bestValue = nothing();
         int best = NONE;
         for (int c = table.firstFrom(gap.freeAt()); c < siteOf.length && table.chance(c).start() < gap.dueAt() && !stopped; c++) {
@@ -468,7 +525,7 @@ final class RoutePricing implements Pricing {
         return best;
     }
 
-    private void startGap() {
+    private void startGap(double once) {
         labels.clear();
         firstMinute = Math.floorDiv(gap.freeAt(), StationTimes.STEP);
         minutes = Math.max(1, Math.floorDiv(gap.dueAt(), StationTimes.STEP) - firstMinute + 1);
@@ -485,7 +542,7 @@ final class RoutePricing implements Pricing {
             begun.get(site).clear();
             if (wanted[site]) {
                 queueUp(site, moves.arrival(gap.day(), gap.fromPlace(), gap.freeAt(), site),
-                        -secondPrice * problem.roads().drivingSeconds(gap.fromPlace(), site), 0,
+                        -secondPrice * problem.roads().drivingSeconds(gap.fromPlace(), site), once, 0,
                         driven(0, gap.fromPlace(), site), NONE);
             }
         }
@@ -495,16 +552,17 @@ final class RoutePricing implements Pricing {
         return memory.driving() ? before + problem.roads().drivingSeconds(fromPlace, toPlace) : 0;
     }
 
-    private void queueUp(int site, int second, double value, long remembered, int driven, int from) {
+    /** @param more that it is worth jointly */
+    private void queueUp(int site, int second, double value, double more, long remembered, int driven, int from) {
         int minute = -Math.floorDiv(-second, StationTimes.STEP) - firstMinute;
         if (minute >= minutes || driven > drivingLimit) {
             return;
         }
         // Where the rest of the day is too short to reach the limit, it does not matter any more.
         int minded = driven + gap.dueAt() - second <= drivingLimit ? 0 : driven;
-        if (!arrived[site].beats(value, remembered, minded) && (queue[site][minute] == NONE
-                || !labels.beats(queue[site][minute], value, remembered, minded))) {
-            queue[site][minute] = labels.add(value, remembered, minded, from, NONE, queue[site][minute]);
+        if (!arrived[site].beats(value, value + more, remembered, minded) && (queue[site][minute] == NONE
+                || !labels.beats(queue[site][minute], value, value + more, remembered, minded))) {
+            queue[site][minute] = labels.add(value, value + more, remembered, minded, from, NONE, queue[site][minute]);
         }
     }
 
@@ -526,7 +584,7 @@ final class RoutePricing implements Pricing {
         firstLabel[c] = labels.size();
         for (int i = 0; i < arrived[site].size(); i++) {
             int at = arrived[site].get(i);
-            labels.add(labels.value(at) + heldAtArrival[c], labels.memory(at), labels.driven(at), labels.from(at), c, 0);
+            labels.add(labels.value(at) + heldAtArrival[c], labels.jointly(at) + heldAtArrival[c], labels.memory(at), labels.driven(at), labels.from(at), c, 0);
         }
         endLabel[c] = labels.size();
         if (firstLabel[c] < endLabel[c]) {
@@ -540,31 +598,33 @@ final class RoutePricing implements Pricing {
         int position = stops[site].position(c);
         List<Integer> ends = new ArrayList<>();
         for (int first : begun.get(site)) {
-            StopPay.Row row = row(site, first);
+            StopPay.Row row = row(alone, site, first);
             int at = position - first;
-            if (at >= row.value().length || row.value()[at] == Double.NEGATIVE_INFINITY) {
-                continue;
-            }
             int begin = stops[site].chance(first);
-            if (!problem.needsNoRelief(gap.day(), site, table.arrive(begin), table.depart(c))) {
+            if (at >= row.value().length || row.value()[at] == Double.NEGATIVE_INFINITY
+                    || !problem.needsNoRelief(gap.day(), site, table.arrive(begin), table.depart(c))) {
                 continue;
             }
+            StopPay.Row jointRow = row(jointly, site, first);
             for (int label = firstLabel[begin]; label < endLabel[begin]; label++) {
                 double value = labels.value(label) + paid(site, labels.memory(label), row, at);
-                if (!left[site].beats(value - heldAtDeparture[c], labels.memory(label), labels.driven(label))) {
-                    ends.add(labels.add(value, labels.memory(label), labels.driven(label), label, c, first));
+                double joint = labels.jointly(label) + paid(site, labels.memory(label), jointRow, at);
+                if (!left[site].beats(value - heldAtDeparture[c], joint - heldAtDeparture[c], labels.memory(label),
+                        labels.driven(label))) {
+                    ends.add(labels.add(value, joint, labels.memory(label), labels.driven(label), label, c, first));
                 }
             }
         }
         return ends;
     }
 
-    private StopPay.Row row(int site, int first) {
-        if (rows[site][first] == null) {
+    private StopPay.Row row(Paid paid, int site, int first) {
+        StopPay.Row[] rows = paid.rows[site];
+        if (rows[first] == null) {
             int longest = table.committed(gap.day()) == null ? Math.min(longestDay, problem.relief().longest()) : longestDay;
-            rows[site][first] = stops[site].row(first, terms, table.chance(stops[site].chance(first)).start() + longest);
+            rows[first] = paid.stops[site].row(first, paid.terms, table.chance(stops[site].chance(first)).start() + longest);
         }
-        return rows[site][first];
+        return rows[first];
     }
 
     /** A square that was paid before pays no more than what was left. */
@@ -594,14 +654,15 @@ final class RoutePricing implements Pricing {
             remembered = memory.plus(remembered, slot, share(memory.square(slot), labels.chance(labels.from(label)), c));
         }
         double value = labels.value(label) - heldAtDeparture[c];
-        if (!left[site].addLeaving(labels.add(value, remembered, labels.driven(label), label, c, second))) {
+        double more = labels.jointly(label) - labels.value(label);
+        if (!left[site].addLeaving(labels.add(value, value + more, remembered, labels.driven(label), label, c, second))) {
             return;
         }
         for (int to = 0; to < sites; to++) {
             if (wanted[to] && (to != site || problem.relief().isNeeded())) {
                 int free = to == site ? second + problem.relief().away() : second; // sooner is the same visit
                 queueUp(to, moves.arrival(gap.day(), site, free, to),
-                        value - secondPrice * problem.roads().drivingSeconds(site, to), remembered,
+                        value - secondPrice * problem.roads().drivingSeconds(site, to), more, remembered,
                         driven(labels.driven(label), site, to), label);
             }
         }
@@ -619,11 +680,13 @@ final class RoutePricing implements Pricing {
         return most > 0 ? paid / most : 1;
     }
 
+    /** Its turns are chosen by the way to pay that counts. */
     private List<Stay> staysUpTo(int last, int day) {
+        Paid lower = last == NONE || labels.value(last) <= labels.jointly(last) ? alone : jointly;
         List<Stay> stays = new ArrayList<>();
         for (int label = last; label != NONE; label = labels.from(labels.from(label))) {
-            StopPay stop = stops[siteOf[labels.chance(label)]];
-            stays.addAll(0, stays(day, stop.turns(labels.count(label), stop.position(labels.chance(label)), terms)));
+            StopPay stop = lower.stops[siteOf[labels.chance(label)]];
+            stays.addAll(0, stays(day, stop.turns(labels.count(label), stop.position(labels.chance(label)), lower.terms)));
         }
         return stays;
     }

@@ -10,7 +10,8 @@
  * passes, {@link org.straddle.plan.bound.RoutePricing} solves it by
  * <em>label setting with dominance</em> ({@link org.straddle.plan.bound.Labels},
  * {@link org.straddle.plan.bound.LabelFront}) over chances in the order of time. What a visit of one site is paid is bounded by
- * {@link org.straddle.plan.bound.StopPay}: several linearizations, each solved exactly. A label remembers of its way only what
+ * {@link org.straddle.plan.bound.StopPay}: several linearizations, each solved exactly. A label has two values, one with visits
+ * paid each by itself, one with the squares of several visits paid jointly, and the lower counts. A label remembers of its way only what
  * turned out to matter ({@link org.straddle.plan.bound.Memory}): the <em>ng-route relaxation</em> with memories that grow,
  * which can only raise the bound. Where work may begin at any time of a window,
  * {@link org.straddle.plan.bound.WindowPricing} does, with {@link org.straddle.plan.bound.CompletionBounds}; for one route it
