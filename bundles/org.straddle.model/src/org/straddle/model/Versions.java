@@ -9,9 +9,9 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 
+import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
-import org.eclipse.emf.ecore.EStructuralFeature;
 
 /**
  * Which things of an event are still what they were in an earlier copy of it. Every thing has a version, an object that
@@ -33,7 +33,7 @@ public final class Versions {
     private Versions(Event event, Versions before) {
         this.event = event;
         byId.put(event.getId(), event);
-        event.eAllContents().forEachRemaining(this::identify);
+        identifyWithin(event);
         things(event).forEach(this::index);
         head = before != null && sameHead(event, before.event) ? before.head : new Object();
         byKey.forEach((key, thing) -> {
@@ -72,9 +72,26 @@ public final class Versions {
         return Optional.ofNullable(byId.get(id));
     }
 
+    private void identifyWithin(EObject object) {
+        for (EReference reference : Features.of(object.eClass()).contained()) {
+            // An unset list would be made only to be asked.
+            if (!object.eIsSet(reference)) {
+                continue;
+            }
+            if (!reference.isMany()) {
+                identify((EObject) object.eGet(reference));
+            } else {
+                ((List<?>) object.eGet(reference)).forEach(inner -> identify((EObject) inner));
+            }
+        }
+    }
+
     private void identify(EObject object) {
         if (object instanceof Identified thing) {
             unique &= thing.getId() != null && byId.put(thing.getId(), thing) == null;
+        }
+        if (object != null && Features.of(object.eClass()).contained().length > 0) {
+            identifyWithin(object);
         }
     }
 
@@ -97,27 +114,42 @@ public final class Versions {
     }
 
     private static boolean sameHead(Event a, Event b) {
-        boolean attributes = a.eClass().getEAllAttributes().stream()
-                .allMatch(feature -> Objects.equals(a.eGet(feature), b.eGet(feature)));
-        return attributes && same(a.getPolicies(), b.getPolicies());
+        return sameAttributes(Features.of(a.eClass()), a, b) && same(a.getPolicies(), b.getPolicies());
     }
 
     private static boolean same(EObject a, EObject b) {
         if (a == null || b == null || a.eClass() != b.eClass()) {
             return a == b;
         }
-        for (EStructuralFeature feature : a.eClass().getEAllStructuralFeatures()) {
-            Object one = a.eGet(feature, false);
-            Object other = b.eGet(feature, false);
-            if (feature instanceof EReference reference ? !sameReference(reference, one, other)
-                    : !Objects.equals(one, other)) {
+        Features features = Features.of(a.eClass());
+        return sameAttributes(features, a, b) && sameReferences(features.contained(), a, b)
+                && sameReferences(features.references(), a, b);
+    }
+
+    private static boolean sameReferences(EReference[] references, EObject a, EObject b) {
+        for (EReference reference : references) {
+            if (!sameReference(reference, a, b)) {
                 return false;
             }
         }
         return true;
     }
 
-    private static boolean sameReference(EReference reference, Object one, Object other) {
+    private static boolean sameAttributes(Features features, EObject a, EObject b) {
+        for (EAttribute attribute : features.attributes()) {
+            if (!Objects.equals(a.eGet(attribute, false), b.eGet(attribute, false))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean sameReference(EReference reference, EObject a, EObject b) {
+        if (!a.eIsSet(reference) && !b.eIsSet(reference)) {
+            return true;
+        }
+        Object one = a.eGet(reference, false);
+        Object other = b.eGet(reference, false);
         if (!reference.isMany()) {
             return sameTarget(reference, (EObject) one, (EObject) other);
         }
