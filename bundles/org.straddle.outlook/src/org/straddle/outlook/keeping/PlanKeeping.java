@@ -62,10 +62,17 @@ public record PlanKeeping(Map<Turn, Double> chances, double whole, List<UnknownD
 
     /** The chances of the turns alone, which is quicker. */
     public static Map<Turn, Double> chances(Outlook outlook, Itinerary itinerary) {
+        Map<Turn, Double> chances = new HashMap<>();
+        itinerary.byTeam().forEach((team, stays) -> chances.putAll(chances(team, outlook, stays)));
+        return chances;
+    }
+
+    /** The same of one team. @param stays its own, by time */
+    public static Map<Turn, Double> chances(Team team, Outlook outlook, List<Stay> stays) {
         HoldFigures figures = HoldFigures.of(outlook.event().getPolicies());
         Map<Turn, Double> chances = new HashMap<>();
-        itinerary.byTeam().forEach((team, stays) -> Duty.of(team, outlook, stays, figures)
-                .forEach(duty -> chances.putAll(DayKeeping.of(duty, outlook.policies(), figures).chances())));
+        Duty.of(team, outlook, stays, figures)
+                .forEach(duty -> chances.putAll(DayKeeping.chances(duty, outlook.policies(), figures)));
         return chances;
     }
 
@@ -81,8 +88,8 @@ public record PlanKeeping(Map<Turn, Double> chances, double whole, List<UnknownD
             whole *= day.whole();
             for (Drive unknown : duty.drives()) {
                 if (!unknown.road().isEntered() && unknown.after().isPresent()) {
-                    double gain = DayKeeping.of(duty, outlook.policies(), drive -> drive == unknown || drive.road().isEntered()
-                            ? figures.knownSpread() : figures.computedSpread(), figures).expected() - day.expected();
+                    double gain = DayKeeping.expected(DayKeeping.chances(duty, outlook.policies(), drive -> drive == unknown || drive.road().isEntered()
+                            ? figures.knownSpread() : figures.computedSpread(), figures)) - day.expected();
                     if (gain >= LEAST_GAIN) {
                         drives.add(new UnknownDrive(unknown, gain));
                     }

@@ -3,8 +3,8 @@ package org.straddle.check.rules.plan;
 import java.time.Duration;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Consumer;
 
 import org.straddle.check.Finding;
@@ -16,6 +16,7 @@ import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
 import org.straddle.model.Team;
+import org.straddle.model.Turn;
 import org.straddle.outlook.itinerary.CareRule;
 import org.straddle.outlook.itinerary.StationUp;
 import org.straddle.outlook.itinerary.Stay;
@@ -35,13 +36,13 @@ public final class TurnMaySlip extends ScopedRule<Team> {
 
     @Override
     public void check(Team team, Inspection in, Consumer<Finding> findings) {
-        PlanKeeping keeping = in.keeping(team);
+        Map<Turn, Double> chances = in.keeping(team).chances();
         for (Stay stay : in.itinerary().of(team)) {
-            List<Work> doubtful = stay.turns().stream().filter(work -> isDoubtful(work, stay, keeping, in)).toList();
+            List<Work> doubtful = stay.turns().stream().filter(work -> isDoubtful(work, stay, chances, in)).toList();
             doubtful.stream().min(Comparator.comparing(work -> work.window().start())).ifPresent(first -> {
                 Finding finding = Finding.of(this, Statement.of("turnMaySlip.chance", "team", team, "bird", first.bird(),
                         "site", stay.site(), "during", first.window(),
-                        "chance", PlanKeeping.percent(keeping.chance(first.turn()).orElse(0)),
+                        "chance", PlanKeeping.percent(chances.get(first.turn())),
                         "least", Math.round(100 * in.hold().leastKeeping())), first.turn(), stay.stop())
                         .at(first.window().start());
                 findings.accept(earlier(stay, in).map(finding::fixedBy).orElse(finding));
@@ -50,9 +51,9 @@ public final class TurnMaySlip extends ScopedRule<Team> {
     }
 
     /** A turn that begins before the station is up is another rule's. */
-    private static boolean isDoubtful(Work work, Stay stay, PlanKeeping keeping, Inspection in) {
-        OptionalDouble chance = keeping.chance(work.turn());
-        return chance.isPresent() && chance.getAsDouble() < in.hold().leastKeeping()
+    private static boolean isDoubtful(Work work, Stay stay, Map<Turn, Double> chances, Inspection in) {
+        Double chance = chances.get(work.turn());
+        return chance != null && chance < in.hold().leastKeeping()
                 && !work.window().start().isBefore(StationUp.of(in.policies()).ready(stay.window()));
     }
 
@@ -71,8 +72,8 @@ public final class TurnMaySlip extends ScopedRule<Team> {
     private static boolean settles(Stay stay, Duration by, Inspection in) {
         Stay moved = new Stay(stay.stop(), stay.team(), stay.site(),
                 new Window(stay.window().start().minus(by), stay.window().end()), stay.turns());
-        PlanKeeping keeping = PlanKeeping.of(stay.team(), in.outlook(), in.itinerary().of(stay.team()).stream()
+        Map<Turn, Double> chances = PlanKeeping.chances(stay.team(), in.outlook(), in.itinerary().of(stay.team()).stream()
                 .map(other -> other == stay ? moved : other).toList());
-        return moved.turns().stream().noneMatch(work -> isDoubtful(work, moved, keeping, in));
+        return moved.turns().stream().noneMatch(work -> isDoubtful(work, moved, chances, in));
     }
 }
