@@ -21,6 +21,7 @@ public final class Area {
     private final double whole;
     /** Earth-fixed position (m) and up vector of each place. */
     private final double[] ground;
+    private final int hash;
 
     private Area(List<Place> places, double[] weights) {
         this.places = places;
@@ -32,6 +33,7 @@ public final class Area {
             System.arraycopy(axes.site, 0, ground, STRIDE * i, 3);
             System.arraycopy(axes.up, 0, ground, STRIDE * i + 3, 3);
         }
+        this.hash = 31 * places.hashCode() + Arrays.hashCode(weights);
     }
 
     public static Area of(Place place) {
@@ -57,6 +59,18 @@ public final class Area {
     /** The places that stand for the area. */
     public List<Place> places() {
         return places;
+    }
+
+    /** Areas with the same places and weights are equal: what was computed for one holds for the other. */
+    @Override
+    public boolean equals(Object other) {
+        return other == this || other instanceof Area area && area.hash == hash && area.places.equals(places)
+                && Arrays.equals(area.weights, weights);
+    }
+
+    @Override
+    public int hashCode() {
+        return hash;
     }
 
     /** What part of the area one of the places stands for, 0 to 1. */

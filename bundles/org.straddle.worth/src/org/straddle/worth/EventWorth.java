@@ -40,24 +40,39 @@ public final class EventWorth {
     private final WorthFigures figures;
     private final List<ChaserGroup> groups;
     private final SortedSet<Square> wanted;
-    private final MinutesTable minutes;
+    private final KnownChances known;
     private final Map<Site, Map<LocalDate, SiteReadiness>> readiness = new ConcurrentHashMap<>();
 
-    private EventWorth(Outlook outlook, List<ChaserGroup> groups) {
+    /** @param before of an earlier copy of the event with groups made in the same way, or null */
+    private EventWorth(Outlook outlook, List<ChaserGroup> groups, KnownChances before) {
         this.outlook = outlook;
         this.groups = groups;
         figures = WorthFigures.of(outlook.event().getPolicies());
         wanted = wanted(outlook);
-        minutes = new MinutesTable(Homes.of(groups), outlook.policies().reachElevationDeg(), figures.quality());
+        known = KnownChances.after(before, outlook, groups, figures);
     }
 
     public static EventWorth of(Outlook outlook) {
-        return of(outlook, groups(outlook));
+        return after(null, outlook);
+    }
+
+    /**
+     * Of a later copy of an event: what turns are worth is taken over while nothing that it rests on has changed.
+     *
+     * @param before what was {@link #known} of an earlier copy, whose outlook this one was made after; null if nothing
+     */
+    public static EventWorth after(KnownChances before, Outlook outlook) {
+        return new EventWorth(outlook, groups(outlook), before);
+    }
+
+    /** What to hand on to a later copy of the event; it keeps nothing of this one alive. */
+    public KnownChances known() {
+        return known;
     }
 
     /** With other chasers than the event's regions and demand tell of, such as those of a list. */
     public static EventWorth of(Outlook outlook, List<ChaserGroup> groups) {
-        return new EventWorth(outlook, List.copyOf(groups));
+        return new EventWorth(outlook, List.copyOf(groups), null);
     }
 
     private static List<ChaserGroup> groups(Outlook outlook) {
@@ -122,6 +137,11 @@ public final class EventWorth {
 
     /** A turn as chasers may profit from it; worth nothing where there is no pass. It happens with the usual chance. */
     public TurnChance chance(Site site, Bird bird, Window turn) {
+        return known.of(outlook.versions().of(site), outlook.versions().of(bird), turn, usable(site, turn),
+                () -> computed(site, bird, turn));
+    }
+
+    private TurnChance computed(Site site, Bird bird, Window turn) {
         return outlook.passes(site, bird).stream().filter(pass -> pass.pass().window().overlaps(turn))
                 .max(Comparator.comparing(pass -> pass.pass().window().intersection(turn).orElseThrow().duration()))
                 .map(pass -> chance(pass, turn)).orElseGet(() -> chance(site, bird, turn, nothing()));
@@ -129,7 +149,7 @@ public final class EventWorth {
 
     /** The same for a known pass; what lies outside of it does not count. */
     public TurnChance chance(SitePass pass, Window turn) {
-        List<GroupMinutes> served = pass.pass().window().intersection(turn).map(part -> minutes.of(
+        List<GroupMinutes> served = pass.pass().window().intersection(turn).map(part -> known.minutes().of(
                 outlook.ephemeris(pass.pass()),
                 new Viewpoint(outlook.place(pass.site()), outlook.horizon(pass.site())), part)).orElseGet(this::nothing);
         return chance(pass.site(), pass.bird(), turn, served);
@@ -138,7 +158,11 @@ public final class EventWorth {
     private TurnChance chance(Site site, Bird bird, Window turn, List<GroupMinutes> served) {
         return TurnChance.of(outlook.squares(site), groups, served, turn.duration().toMillis() / 60_000.0,
                 figures.contactsPerMinute(bird.getMode()), BirdBelief.of(bird, turn.start(), figures).chance(figures),
-                figures.happens(), readiness(site, turn.start()).chance(figures), figures);
+                figures.happens(), usable(site, turn), figures);
+    }
+
+    private double usable(Site site, Window turn) {
+        return readiness(site, turn.start()).chance(figures);
     }
 
     private List<GroupMinutes> nothing() {
@@ -159,7 +183,16 @@ public final class EventWorth {
             return 1;
         }
         double alone = of(List.of(turn)).served(square);
-        return alone > 0 ? 1 - of(earlier).more(square, turn) / alone : 0;
+        List<TurnChance> there = earlier.stream().filter(before -> before.squares().contains(square)).toList();
+        double more = 0;
+        for (int g = 0; g < groups.size(); g++) {
+            double unserved = 1;
+            for (TurnChance before : there) {
+                unserved *= 1 - before.groups().get(g).probability();
+            }
+            more += groups.get(g).needs().of(square) * unserved * turn.groups().get(g).probability();
+        }
+        return alone > 0 ? 1 - more / alone : 0;
     }
 
     /** Whether a turn comes too late for one of its squares: earlier turns serve too many of those whom it could serve. */

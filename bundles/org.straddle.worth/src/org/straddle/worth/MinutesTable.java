@@ -46,6 +46,11 @@ final class MinutesTable {
         this.quality = quality;
     }
 
+    /** Whether these groups live where those of the table do. */
+    boolean isOf(List<ChaserGroup> groups) {
+        return homes.known().equals(groups.stream().map(ChaserGroup::home).toList());
+    }
+
     /** By group. Quickest when one bird is asked about after the other. */
     List<GroupMinutes> of(Ephemeris ephemeris, Viewpoint here, Window during) {
         Asked asked = new Asked(ephemeris.elements(), here, during, homes.known(), leastDeg, quality);

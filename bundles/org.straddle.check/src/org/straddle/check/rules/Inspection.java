@@ -25,6 +25,7 @@ import org.straddle.outlook.keeping.PlanKeeping;
 import org.straddle.sky.Window;
 import org.straddle.words.TimeText;
 import org.straddle.worth.EventWorth;
+import org.straddle.worth.KnownChances;
 import org.straddle.worth.TurnChance;
 
 /** One look of all rules at one outlook, with what several of them need worked out once. For one thread. */
@@ -43,17 +44,34 @@ public final class Inspection {
     private SortedMap<Square, List<Site>> claims;
     private Bans bans;
     private EventWorth worth;
-    private final Map<Work, TurnChance> chances = new HashMap<>();
+    private final Map<Square, List<TurnChance>> chances = new HashMap<>();
+    private final Readings readings;
+    private final KnownChances knownChances;
 
-    private Inspection(Outlook outlook) {
+    private Inspection(Outlook outlook, Inspection before) {
         this.outlook = outlook;
         this.itinerary = Itinerary.of(outlook.event());
         this.times = TimeText.of(outlook.zone());
         this.hold = HoldFigures.of(outlook.event().getPolicies());
+        this.readings = new Readings(this, before == null ? null : before.readings);
+        this.knownChances = before == null ? null : before.knownChances();
     }
 
     public static Inspection of(Outlook outlook) {
-        return new Inspection(outlook);
+        return new Inspection(outlook, null);
+    }
+
+    /** One of a later copy of the event, which takes over what has not changed. */
+    public Inspection after(Outlook later) {
+        return new Inspection(later, this);
+    }
+
+    Readings readings() {
+        return readings;
+    }
+
+    private KnownChances knownChances() {
+        return worth == null ? knownChances : worth.known();
     }
 
     public Outlook outlook() {
@@ -87,20 +105,26 @@ public final class Inspection {
     /** What turns of the event are worth. */
     public EventWorth worth() {
         if (worth == null) {
-            worth = EventWorth.of(outlook);
+            worth = EventWorth.after(knownChances, outlook);
         }
         return worth;
     }
 
     /** A turn as chasers may profit from it. */
     public TurnChance chance(Work work) {
-        return chances.computeIfAbsent(work, any -> worth().chance(any.site(), any.bird(), any.window()));
+        return worth().chance(work.site(), work.bird(), work.window());
     }
 
     /** The turns from a square that begin before a turn, as chasers may profit from them. */
     public List<TurnChance> earlier(Square square, Work work) {
-        return turnsFrom(square).stream().filter(other -> Itinerary.TURNS_BY_TIME.compare(other, work) < 0)
-                .map(this::chance).toList();
+        int before = 0;
+        for (Work other : turnsFrom(square)) {
+            if (Itinerary.TURNS_BY_TIME.compare(other, work) >= 0) {
+                break;
+            }
+            before++;
+        }
+        return chances.computeIfAbsent(square, any -> turnsFrom(any).stream().map(this::chance).toList()).subList(0, before);
     }
 
     public Itinerary itinerary() {
