@@ -154,6 +154,24 @@ class PackingSheetTest {
         assertFalse(html.contains("secret 77"), "nobody who packs needs the serial number");
     }
 
+    /** What a phone sent once is on the next page, and the page can give its ticks out as text and as a file. */
+    @Test
+    void phoneShowsWhatIsInTheCarAgain() throws Exception {
+        KitItem rope = item("rope", null);
+        stop();
+        Stop stop = event.getPlan().getStops().get(0);
+        stop.setId("s.9");
+        rope.getInCar().add(StraddleFactory.eINSTANCE.createStopTick());
+        rope.getInCar().get(0).setStop(stop);
+        rope.getInCar().get(0).setBy("Q0AAR");
+        rope.getInCar().get(0).setAt(Instant.parse("2031-06-20T11:50:00Z"));
+        String html = PackingSheet.phone(page());
+        assertTrue(html.contains("data-car-s-9-by=\"Q0AAR\" data-car-s-9-at=\"2031-06-20T11:50:00Z\""), html);
+        assertTrue(html.contains("<option value=\"car-s-9\">"), html);
+        assertTrue(html.contains("In the car again at Plover Line: 1 of 1, the last by Q0AAR. Nothing is missing."), html);
+        assertTrue(html.contains("id=\"copy\"") && html.contains("-ticks.csv"), html);
+    }
+
     @Test
     void anEmptyListSaysSo() {
         assertTrue(PackingSheet.text(page()).contains("This team takes no kit along."));
