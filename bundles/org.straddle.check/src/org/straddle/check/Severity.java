@@ -1,5 +1,7 @@
 package org.straddle.check;
 
+import org.straddle.words.Catalogue;
+
 /** How much a finding weighs, heaviest first. */
 public enum Severity {
     /** The plan cannot work, or must not be published, as it stands. */
@@ -9,14 +11,21 @@ public enum Severity {
     /** Worth knowing; nothing has to be done. */
     ADVICE("advice");
 
-    private final String label;
+    private static final Catalogue TEXTS = Catalogue.of(Severity.class);
 
-    Severity(String label) {
-        this.label = label;
+    private final String word;
+
+    Severity(String word) {
+        this.word = word;
     }
 
-    /** The word to print. */
+    /** The word in data, the same in every language. */
+    public String word() {
+        return word;
+    }
+
+    /** The word for people. */
     public String label() {
-        return label;
+        return TEXTS.text(this);
     }
 }

@@ -39,7 +39,7 @@ final class CheckCommand extends EventCommand {
                 Table.column("accepted"), Table.column("sentence"), Table.column("at"),
                 Table.column("objects"));
         findings.stream().filter(finding -> finding.severity().compareTo(least) <= 0)
-                .forEach(finding -> table.row(finding.severity().label(), finding.rule(),
+                .forEach(finding -> table.row(finding.severity().word(), finding.rule(),
                         finding.accepted().map(acceptance -> acceptance.getBy()).orElse(null), finding.sentence(),
                         finding.when().orElse(null), objects(finding)));
         rows.print(table, out());

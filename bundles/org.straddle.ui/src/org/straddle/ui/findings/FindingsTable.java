@@ -176,7 +176,7 @@ final class FindingsTable {
     }
 
     private static String severityWord(Finding finding) {
-        return finding.accepted().isPresent() ? TEXTS.text("findingsTable.accepted") : TEXTS.text("severity." + finding.severity().name());
+        return finding.accepted().isPresent() ? TEXTS.text("findingsTable.accepted") : finding.severity().label();
     }
 
     private static String where(Finding finding) {

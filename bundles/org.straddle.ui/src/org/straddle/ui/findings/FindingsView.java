@@ -124,7 +124,7 @@ public final class FindingsView extends SessionView<FindingsTable> {
         for (Severity severity : Severity.values()) {
             bar.add(toggle(TEXTS.text("findingsView.show",
                     "severity", severity.name()),
-                    severity.label(), true, on -> filter.show(severity, on)));
+                    severity.word(), true, on -> filter.show(severity, on)));
         }
         bar.add(new Act(TEXTS.text("findingsView.explain.tooltip"), "findings", this::explain));
         bar.add(new Separator());

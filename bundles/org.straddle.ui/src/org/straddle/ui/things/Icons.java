@@ -34,14 +34,14 @@ public final class Icons {
         ImageRegistry shared = JFaceResources.getImageRegistry();
         String key = path(name) + "#" + severity;
         if (shared.getDescriptor(key) == null) {
-            shared.put(key, new DecorationOverlayIcon(image(name), descriptor("badge-" + severity.label()),
+            shared.put(key, new DecorationOverlayIcon(image(name), descriptor("badge-" + severity.word()),
                     IDecoration.BOTTOM_RIGHT));
         }
         return shared.get(key);
     }
 
     public static Image of(Severity severity) {
-        return image(severity.label());
+        return image(severity.word());
     }
 
     private static String path(String name) {
