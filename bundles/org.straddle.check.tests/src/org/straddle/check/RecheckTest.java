@@ -75,7 +75,7 @@ class RecheckTest {
 
     /** Edits far from the stops and teams whose findings they change. */
     @ParameterizedTest(name = "{0}")
-    @ValueSource(strings = {"Ban bird=Tern from=06:00 until=22:00", "EnteredDrive minutes=270", "Jurisdiction squares=IP04",
+    @ValueSource(strings = {"Ban bird=Tern from=06:00 until=22:00", "EnteredDrive minutes=270", "Jurisdiction squares=IP04", "Jurisdiction drivingLimitMinutes=30", "Jurisdiction breakAfterMinutes=1",
         "Operator licenceClass=Full", "KitItem count=0", "policies turnGapMinutes=30", "Base longitudeDeg=-28",
         "event +revisions number=1 facts=0"})
     void seesAnEditFarOff(String edit) {

@@ -245,10 +245,24 @@ record RuleCase(String rule, LocalDate day, String wrong, String right) {
                         "A: S1 10:00-11:00; S2 12:03-12:18; S1 13:21-14:00"),
                 of("break-missing", "A: S1 10:00-11:00; S2 12:03-12:10; S1 13:13-14:00",
                         "policies breakAfterMinutes=125 / A: S1 10:00-11:00; S2 12:03-12:10; S1 13:13-14:00"),
+                of("break-missing", "policies breakAfterMinutes=600 / +jurisdictions X squares=IP04 breakAfterMinutes=120"
+                                + " / A: S1 10:00-11:00; S2 12:03-12:10; S1 13:13-14:00",
+                        "policies breakAfterMinutes=600 / +jurisdictions X squares=IP05 breakAfterMinutes=120"
+                                + " / A: S1 10:00-11:00; S2 12:03-12:10; S1 13:13-14:00"),
+                // the drive on foreign ground takes its own break: 62.5 min of road and 15 min
+                of("drive-too-long", "+jurisdictions X squares=IP04 breakAfterMinutes=60 / A: S1 10:00-11:00; S2 12:03-13:00",
+                        "+jurisdictions X squares=IP05 breakAfterMinutes=60 / A: S1 10:00-11:00; S2 12:03-13:00"),
                 // a night is a break, however long a break this event asks for
                 of("break-missing", "policies breakMinutes=30000 / A: S1 10:00-11:00; S2 12:03-12:10; S1 13:13-14:00",
                         "policies breakMinutes=30000 breakAfterMinutes=140 / A +days from=1d06:00 until=1d22:00 start=Home end=Home"
                                 + " / A: S2 10:00-11:00; S2 1d10:00-1d11:00"),
+                of("driving-limit", "+jurisdictions X squares=IP04 drivingLimitMinutes=130 / A: S2 10:00-11:00",
+                        "+jurisdictions X squares=IP05 drivingLimitMinutes=130 / A: S2 10:00-11:00"),
+                of("driving-limit", "+jurisdictions X squares=HP94 drivingLimitMinutes=130 +jurisdictions Y squares=HP94,IP04 drivingLimitMinutes=140"
+                                + " / A: S2 10:00-11:00",
+                        "+jurisdictions X squares=HP94 drivingLimitMinutes=0 / A: S2 10:00-11:00"),
+                of("driving-limit", "policies drivingLimitMinutes=130 / +jurisdictions X squares=IP04 drivingLimitMinutes=600 / A: S2 10:00-11:00",
+                        "+jurisdictions X squares=IP04 drivingLimitMinutes=140 / A: S2 10:00-11:00"),
                 of("driving-limit", "policies drivingLimitMinutes=130 / A: S2 10:00-11:00",
                         "policies drivingLimitMinutes=140 / A: S2 10:00-11:00"),
                 // 60 min at S1 and twice 6.25 min of driving at 1.126 of its time: 74 min and some seconds

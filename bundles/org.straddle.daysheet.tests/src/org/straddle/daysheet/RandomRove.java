@@ -149,6 +149,8 @@ public final class RandomRove {
         event.getTeams().get(1).getOperators().addAll(List.of(operator("Bo", "70cm"), operator("Cy", "70cm")));
         Jurisdiction country = Fresh.jurisdiction();
         country.getSquares().addAll(List.of("HP94", "IP03"));
+        country.setDrivingLimitMinutes(190);
+        country.setBreakAfterMinutes(39);
         Allowance allowance = StraddleFactory.eINSTANCE.createAllowance();
         allowance.setLicenceClass("Full");
         allowance.getBands().add("2m");

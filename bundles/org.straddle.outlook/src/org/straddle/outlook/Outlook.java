@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -109,7 +110,7 @@ public final class Outlook {
     private final Map<Jurisdiction, Ground> jurisdictions;
     private final EnteredDrives enteredDrives;
     private final Map<Site, SortedSet<Square>> squares = new ConcurrentHashMap<>();
-    private final Map<Site, List<Jurisdiction>> jurisdictionsOf = new ConcurrentHashMap<>();
+    private final Map<Identified, List<Jurisdiction>> jurisdictionsOf = new ConcurrentHashMap<>();
     private final Map<Footprint, List<Window>> aboveZero;
     private final Versions versions;
 
@@ -448,8 +449,18 @@ public final class Outlook {
 
     /** The parts of the world with licences of their own that the site lies in; empty when none is written down. */
     public List<Jurisdiction> jurisdictions(Site site) {
-        return !isPlaced(site) ? List.of() : jurisdictionsOf.computeIfAbsent(site, any -> jurisdictions.entrySet().stream()
-                .filter(entry -> entry.getValue().contains(position(any))).map(Map.Entry::getKey).toList());
+        return jurisdictions((Identified) site);
+    }
+
+    /** The same of a site or a base. */
+    List<Jurisdiction> jurisdictions(Identified place) {
+        return jurisdictionsOf.computeIfAbsent(place, any -> whereIs(any).map(here -> jurisdictions.entrySet().stream()
+                .filter(entry -> entry.getValue().contains(here)).map(Map.Entry::getKey).toList()).orElse(List.of()));
+    }
+
+    /** How long a team may drive that goes to these sites and bases. */
+    public DrivingLaw drivingLaw(Collection<? extends Identified> places) {
+        return DrivingLaw.of(this, places);
     }
 
     /**
@@ -472,12 +483,12 @@ public final class Outlook {
     public Road road(GeoPosition from, GeoPosition to) {
         double roadKm = Geodesic.distanceM(from, to) / 1000 * policies.detourFactor();
         Duration driving = Duration.ofSeconds(Math.round(roadKm / policies.roadSpeedKmh() * 3600));
-        return new Road(roadKm, driving, breaks(driving));
+        return new Road(roadKm, driving, breaks(driving, drivingLaw(List.of())));
     }
 
     /**
      * The drive between two places of the event, each a site or a base: as somebody entered it for this pair, in
-     * whichever direction, else an estimate. Empty when one has no position.
+     * whichever direction, else an estimate. Breaks are due as the countries at its ends ask. Empty when one has no position.
      */
     public Optional<Road> road(Identified from, Identified to) {
         Optional<GeoPosition> here = whereIs(from);
@@ -486,21 +497,22 @@ public final class Outlook {
             return Optional.empty();
         }
         Road estimate = road(here.get(), there.get());
-        return Optional.of(enteredDrives.between(from, to).map(entered -> entered(entered, estimate)).orElse(estimate));
+        DrivingLaw law = drivingLaw(List.of(from, to));
+        return Optional.of(enteredDrives.between(from, to).map(entered -> entered(entered, estimate, law))
+                .orElseGet(() -> new Road(estimate.roadKm(), estimate.driving(), breaks(estimate.driving(), law))));
     }
 
-    private Road entered(EnteredDrive entered, Road estimate) {
+    private Road entered(EnteredDrive entered, Road estimate, DrivingLaw law) {
         Duration driving = Duration.ofSeconds(Math.round(entered.getMinutes() * 60));
         double roadKm = entered.getRoadKm() > 0 && Double.isFinite(entered.getRoadKm()) ? entered.getRoadKm()
                 : estimate.roadKm();
         String origin = entered.getOrigin() == null || entered.getOrigin().isBlank() ? "entered"
                 : entered.getOrigin().strip();
-        return new Road(roadKm, driving, breaks(driving), origin);
+        return new Road(roadKm, driving, breaks(driving, law), origin);
     }
 
-    private Duration breaks(Duration driving) {
-        long afterS = Math.max(1, policies.breakAfter().toSeconds());
-        return policies.breakLength().multipliedBy(driving.isZero() ? 0 : (driving.toSeconds() - 1) / afterS);
+    private Duration breaks(Duration driving, DrivingLaw law) {
+        return policies.breakLength().multipliedBy(law.breaks(driving));
     }
 
     private Optional<GeoPosition> whereIs(Identified place) {

@@ -31,11 +31,11 @@ import org.straddle.outlook.itinerary.Stay;
  */
 public final class Scope<T> {
 
-    /** A team: its people and kits, its bases, its stops with their sites and birds, and the forecasts. */
+    /** A team: its people and kits, its bases, its stops with their sites and birds, who may sign, and the forecasts. */
     public static final Scope<Team> TEAM = new Scope<>("team", in -> in.event().getTeams(), Identified::getId,
             (team, in) -> concat(Stream.of(in.readings().of(team)), in.readings().people(), Stream.of(
                     in.readings().of("bases", in.event().getBases()), in.readings().of("drives", in.event().getEnteredDrives()),
-                    jurisdictions(in), forecasts(in)), in.itinerary().of(team).stream().flatMap(in.readings()::stay)));
+                    jurisdictions(in), forecasts(in), in.readings().of("contacts", in.event().getContacts())), in.itinerary().of(team).stream().flatMap(in.readings()::stay)));
 
     /** A site: the stops there, their teams with their kits, the teams of its reviews, who may sign, and the forecasts. */
     public static final Scope<Site> SITE = new Scope<>("site", in -> in.event().getSites(), Identified::getId,

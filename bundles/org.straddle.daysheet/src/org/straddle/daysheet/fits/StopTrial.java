@@ -22,6 +22,7 @@ import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Bans;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.itinerary.Company;
+import org.straddle.outlook.DrivingLaw;
 import org.straddle.outlook.itinerary.Drive;
 import org.straddle.outlook.itinerary.Drives;
 import org.straddle.outlook.itinerary.Itinerary;
@@ -208,13 +209,15 @@ final class StopTrial {
 
     /** On the day of the stop. */
     private void tellLimit(Stay stay, List<Drive> drives, List<Obstacle> obstacles) {
-        Duration limit = outlook.policies().drivingLimit();
         drives.stream().filter(drive -> ends(drive).contains(stop.getId())).flatMap(drive -> drive.day().stream())
                 .distinct().forEach(day -> {
                     Duration driving = Wheel.driving(drives, day);
-                    if (Wheel.isOverLimit(driving, outlook.policies())) {
+                    DrivingLaw law = Wheel.law(outlook, drives, day);
+                    if (Wheel.isOverLimit(driving, law)) {
                         obstacles.add(new Obstacle(PlanRule.DRIVING_LIMIT, TEXTS.text("drive.limit",
-                                "team", Say.team(stay.team()), "need", Say.need(driving), "have", Say.have(limit))));
+                                "team", Say.team(stay.team()), "need", Say.need(driving), "have", Say.have(law.limit()),
+                                "whose", law.limitOf().isPresent() ? "country" : "event",
+                                "country", law.limitOf().map(Naming::name).orElse(""))));
                     }
                 });
     }

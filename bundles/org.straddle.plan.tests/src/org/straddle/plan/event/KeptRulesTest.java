@@ -1,6 +1,8 @@
 package org.straddle.plan.event;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
 import java.time.LocalDate;
@@ -143,6 +145,26 @@ class KeptRulesTest {
         assertEquals(Set.of(), neverBroken, "the test tries nothing of these");
     }
 
+    /** The event allows five hours, and a plan uses more than the one hour that the country allows on whose ground some sites lie. */
+    @Test
+    void theDrivingLimitOfACountryThatTeamsCanReachIsKeptTo() {
+        int broken = 0;
+        for (long seed = 0; seed < MOST_EVENTS && broken < 2; seed++) {
+            Event event = event(PlanRule.DRIVING_LIMIT, seed);
+            plan(event, seed);
+            Jurisdiction country = Fresh.jurisdiction();
+            country.getSquares().addAll(event.getSites().get(0).getSquares());
+            country.setDrivingLimitMinutes(60);
+            event.getJurisdictions().add(country);
+            if (breaks(event, PlanRule.DRIVING_LIMIT)) {
+                broken++;
+                plan(event, seed);
+                assertFalse(breaks(event, PlanRule.DRIVING_LIMIT), "seed " + seed);
+            }
+        }
+        assertTrue(broken > 0, "the test tries nothing");
+    }
+
     /** Two teams, one day, with room for what makes it harder. */
     private static Event event(PlanRule rule, long seed) {
         Event event = rule == PlanRule.BIRD_UNLIT ? RandomEvent.of(seed, 2, 1, 4, 4, MIDWINTER)
@@ -155,7 +177,10 @@ class KeptRulesTest {
             bird.setUplink(link(145.95, 145.98));
             bird.setDownlink(link(435.1, 435.13));
         });
-        event.getTeams().forEach(team -> team.getOperators().addAll(List.of(operator(event), operator(event))));
+        event.getTeams().forEach(team -> {
+            team.getOperators().clear();
+            team.getOperators().addAll(List.of(operator(event), operator(event)));
+        });
         return event;
     }
 

@@ -1,19 +1,24 @@
 package org.straddle.plan.event;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import org.straddle.model.Ban;
 import org.straddle.model.Base;
+import org.straddle.model.Identified;
 import org.straddle.model.Stop;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
 import org.straddle.outlook.Bans;
+import org.straddle.outlook.DrivingLaw;
 import org.straddle.outlook.Outlook;
+import org.straddle.outlook.Road;
 import org.straddle.plan.problem.PlanDay;
 import org.straddle.plan.problem.RoadTable;
 import org.straddle.sky.Window;
@@ -68,12 +73,27 @@ final class EventDays {
             int until = Math.min(clock.floor(duty.end()), clock.floor(outlook.span().end()));
             if (start < until) {
                 PlanDay whole = new PlanDay(teams.indexOf(team), start, until, place(day.getStart()),
-                        place(day.getEnd()), EventChances.clockSeconds(outlook.policies().drivingLimit()),
+                        place(day.getEnd()), EventChances.clockSeconds(law(day).limit()),
                         pauses(team, start, until));
                 rest(whole, team).ifPresent(days::add);
                 free = until;
             }
         }
+    }
+
+    /**
+     * Which countries a day touches is known only when it is planned: the strictest counts of those that it begins, ends or can
+     * come to. A site is out of reach if even a day with no other stop drives longer than it may.
+     */
+    private DrivingLaw law(TeamDay day) {
+        List<Identified> near = Stream.of(day.getStart(), day.getEnd()).filter(base -> place(base) != RoadTable.NOWHERE)
+                .map(Identified.class::cast).collect(Collectors.toCollection(ArrayList::new));
+        List<Identified> bases = List.copyOf(near);
+        Duration most = outlook.drivingLaw(bases).limit();
+        outlook.event().getSites().stream().filter(outlook::isPlaced).filter(site -> bases.stream()
+                .map(base -> outlook.road(base, site).map(Road::driving).orElse(Duration.ZERO)).reduce(Duration.ZERO, Duration::plus)
+                .compareTo(most) <= 0).forEach(near::add);
+        return outlook.drivingLaw(near);
     }
 
     private static List<TeamDay> inOrder(Team team) {

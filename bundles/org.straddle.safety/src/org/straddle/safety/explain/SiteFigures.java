@@ -25,6 +25,7 @@ import org.straddle.model.Site;
 import org.straddle.model.Survey;
 import org.straddle.model.Team;
 import org.straddle.model.naming.Naming;
+import org.straddle.outlook.DrivingLaw;
 import org.straddle.outlook.HoldFigures;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.itinerary.Duty;
@@ -227,16 +228,21 @@ public final class SiteFigures {
             List<Stay> all = Itinerary.of(outlook.event()).of(team);
             for (Duty duty : Duty.of(team, outlook, all, hold)) {
                 if (duty.stays().stream().anyMatch(stays::contains)) {
+                    DrivingLaw law = Wheel.law(outlook, duty.drives(), duty.day());
                     Duration wheel = Wheel.wholeMinutes(Wheel.driving(duty.drives(), duty.day()));
                     Duration out = Wheel.wholeMinutes(duty.window().duration());
                     known("driving", "team", team.getNumber(), "day", times.date(duty.window().start()), "wheel", wheel, "most",
-                            DrivingRule.of(outlook, duty).limit(), "over", wheel.compareTo(DrivingRule.of(outlook, duty).limit()) > 0 ? "yes" : "no",
-                            "rest", outlook.policies().breakAfter(), "pause", outlook.policies().breakLength());
+                            law.limit(), "whose", whose(law.limitOf()), "over", wheel.compareTo(law.limit()) > 0 ? "yes" : "no",
+                            "rest", law.breakAfter(), "asks", whose(law.breakOf()), "pause", outlook.policies().breakLength());
                     known("duty", "team", team.getNumber(), "day", times.date(duty.window().start()), "out", out, "most",
                             hold.longestDuty(), "over", duty.isTooLong(hold) ? "yes" : "no");
                 }
             }
         }
+    }
+
+    private static String whose(Optional<Jurisdiction> country) {
+        return country.map(Naming::name).orElse(TEXTS.text("whose.event"));
     }
 
     private void sun() {

@@ -137,6 +137,7 @@ public final class EventEditor extends ThingEditor<Event> {
                 .choice(TEXTS.text("eventEditor.column.exposureLimits"), 150, Literals.JURISDICTION__EXPOSURE_LIMITS, ExposureLimits.VALUES)
                 .choice(TEXTS.text("eventEditor.column.drivingSide"), 120, Literals.JURISDICTION__DRIVING_SIDE, DrivingSide.VALUES)
                 .column(TEXTS.text("eventEditor.column.drivingLimit"), 150, Literals.JURISDICTION__DRIVING_LIMIT_MINUTES, Numbers.orUnknown(0, 1440))
+                .column(TEXTS.text("eventEditor.column.breakAfter"), 150, Literals.JURISDICTION__BREAK_AFTER_MINUTES, Numbers.orUnknown(0, 1440))
                 .column(TEXTS.text("eventEditor.column.clothingClass"), 130, Literals.JURISDICTION__CLOTHING_CLASS, Numbers.whole(0, 3))
                 .column(TEXTS.text("eventEditor.column.localRules"), 260, Literals.JURISDICTION__LOCAL_RULES, Words.any())
                 .column(TEXTS.text("eventEditor.column.rulesSource"), 220, Literals.JURISDICTION__RULES_SOURCE, Words.any());

@@ -1,6 +1,9 @@
 package org.straddle.check.rules.plan;
 
 import java.time.Duration;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 
@@ -13,13 +16,14 @@ import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
 import org.straddle.model.Identified;
 import org.straddle.model.Team;
+import org.straddle.outlook.DrivingLaw;
 import org.straddle.outlook.itinerary.Drive;
 import org.straddle.outlook.itinerary.Drives;
 import org.straddle.outlook.itinerary.Stay;
 
 /**
  * Time at the wheel goes on adding up over short stops. A drive reckons only with its own breaks; this rule with what was
- * driven before it since the last pause that was long enough. Whatever is not driving counts as a pause: a stop, or time
+ * driven before it since the last pause that was long enough, by the law of all places since then. Whatever is not driving counts as a pause: a stop, or time
  * to spare on the way.
  */
 public final class BreakMissing extends ScopedRule<Team> {
@@ -32,29 +36,34 @@ public final class BreakMissing extends ScopedRule<Team> {
     public void check(Team team, Inspection in, Consumer<Finding> findings) {
         Duration atTheWheel = Duration.ZERO;
         Drive before = null;
+        Set<Identified> places = new LinkedHashSet<>();
         for (Drive drive : Drives.of(team, in.outlook(), in.itinerary())) {
             if (before == null || drive.before().isEmpty() || pause(before, drive).compareTo(in.policies().breakLength()) >= 0) {
                 atTheWheel = Duration.ZERO;
+                places.clear();
             }
+            places.addAll(List.of(drive.from(), drive.to()));
+            DrivingLaw law = in.outlook().drivingLaw(places);
             Duration through = atTheWheel.plus(drive.road().driving());
-            long due = breaks(through, in);
-            long own = breaks(drive.road().driving(), in);
+            long due = law.breaks(through);
+            long own = in.outlook().drivingLaw(List.of(drive.from(), drive.to())).breaks(drive.road().driving());
             if (due > own) {
-                findings.accept(finding(team, before, drive, through, in));
+                findings.accept(finding(team, before, drive, through, law, in));
             }
-            atTheWheel = through.minus(in.policies().breakAfter().multipliedBy(due));
+            atTheWheel = through.minus(law.breakAfter().multipliedBy(due));
             before = drive;
         }
     }
 
-    private Finding finding(Team team, Drive before, Drive drive, Duration through, Inspection in) {
+    private Finding finding(Team team, Drive before, Drive drive, Duration through, DrivingLaw law, Inspection in) {
         Stay between = drive.before().orElseThrow();
         Identified[] objects = Stream.concat(Stream.of(team, between.stop()), drive.after().stream().map(Stay::stop))
                 .toArray(Identified[]::new);
         return Finding.of(this, Statement.of("breakMissing.comesWheelFrom", "team", team, "through", through,
                 "from", before.from(), "from2", drive.from(), "drive", drive.to(), "pause", pause(before, drive),
                 "breakLength", in.policies().breakLength(),
-                "breakAfter", in.policies().breakAfter()), objects).restingOn(through, pause(before, drive)).at(between.window().start());
+                "breakAfter", law.breakAfter(), "whose", law.breakOf().isPresent() ? "country" : "event",
+                "country", law.breakOf().map(Object.class::cast).orElse("")), objects).restingOn(through, pause(before, drive)).at(between.window().start());
     }
 
     /** The stop between two drives, and what both leave over. */
@@ -66,10 +75,5 @@ public final class BreakMissing extends ScopedRule<Team> {
     private static Duration spare(Drive drive) {
         Duration spare = drive.time().minus(drive.road().total());
         return spare.isNegative() ? Duration.ZERO : spare;
-    }
-
-    /** Breaks that fall due before the driving is over. */
-    private static long breaks(Duration driving, Inspection in) {
-        return driving.isZero() ? 0 : (driving.toSeconds() - 1) / Math.max(1, in.policies().breakAfter().toSeconds());
     }
 }

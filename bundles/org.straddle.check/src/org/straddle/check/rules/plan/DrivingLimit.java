@@ -19,6 +19,7 @@ import org.straddle.check.rules.ScopedRule;
 import org.straddle.model.Identified;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
+import org.straddle.outlook.DrivingLaw;
 import org.straddle.outlook.itinerary.Drive;
 import org.straddle.outlook.itinerary.Drives;
 import org.straddle.outlook.itinerary.PlanRule;
@@ -36,16 +37,17 @@ public final class DrivingLimit extends ScopedRule<Team> {
         Map<TeamDay, List<Drive>> byDay = new LinkedHashMap<>();
         Drives.of(team, in.outlook(), in.itinerary()).forEach(drive -> drive.day()
                 .ifPresent(day -> byDay.computeIfAbsent(day, d -> new ArrayList<>()).add(drive)));
-        Duration limit = in.policies().drivingLimit();
         byDay.forEach((day, drives) -> {
             Duration driving = Wheel.driving(drives, day);
-            if (Wheel.isOverLimit(driving, in.policies())) {
+            DrivingLaw law = Wheel.law(in.outlook(), drives, day);
+            if (Wheel.isOverLimit(driving, law)) {
                 Set<Identified> objects = new LinkedHashSet<>(List.of(team));
                 drives.forEach(drive -> Stream.concat(drive.before().stream(), drive.after().stream())
                         .forEach(stay -> objects.add(stay.stop())));
                 findings.accept(Finding.of(this, Statement.of("drivingLimit.drivesDayBegins", "team", team,
-                        "driving", driving, "from", day.getFrom(), "limit", limit),
-                        objects.toArray(Identified[]::new)).restingOn(driving, limit)
+                        "driving", driving, "from", day.getFrom(), "limit", law.limit(), "whose", law.limitOf().isPresent() ? "country" : "event",
+                        "country", law.limitOf().map(Object.class::cast).orElse("")),
+                        objects.toArray(Identified[]::new)).restingOn(driving, law.limit())
                         .at(day.getFrom()));
             }
         });
