@@ -69,6 +69,9 @@ final class Sketch {
             +sites Far latitudeDeg=-64.5 longitudeDeg=160.5 squares=RC05
             """;
 
+    /** Shared by all sketches, most of which have birds and sites in common: what one searched the next remembers. */
+    private static final PassSearch SEARCH = new PassSearch();
+
     private static final Pattern LANE = Pattern.compile("(\\w+):(.*)");
     private static final Pattern STOP = Pattern.compile("\\s*(\\w+)\\s+(\\S+?)-(\\S+)\\s*((?:\\[[^]]*\\]\\s*)*)");
     private static final Pattern TURN = Pattern.compile(
@@ -104,7 +107,7 @@ final class Sketch {
 
     /** A search for passes by what the lines say of the Earth. */
     PassSearch search() {
-        return orientation.map(PassSearch::new).orElseGet(PassSearch::new);
+        return orientation.map(PassSearch::new).orElse(SEARCH);
     }
 
     /** One more line; here {@code T1} is the first turn of the plan, and {@code Stop} and others the first of their kind. */
@@ -294,7 +297,7 @@ final class Sketch {
 
     /** Passes are looked up after all else is set, because they depend on it. */
     private void drawLanes() {
-        Outlook outlook = lanes.stream().anyMatch(lane -> lane.contains("pass")) ? Outlook.of(event, null) : null;
+        Outlook outlook = lanes.stream().anyMatch(lane -> lane.contains("pass")) ? Outlook.of(event, SEARCH, null) : null;
         for (String line : lanes) {
             Matcher lane = LANE.matcher(line);
             lane.matches();
