@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Instant;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -25,12 +28,11 @@ class DryRunTest {
 
     @Test
     void needsNoLock() throws IOException {
-        Path event = temp.resolve("event");
-        assertEquals(0, Console.run("demo", event).code());
+        Path event = EventCopy.ofDemo(temp.resolve("event"));
         Map<String, String> before = content(event);
         Path table = Files.writeString(temp.resolve("sites.csv"), TABLE);
         Path map = Files.writeString(temp.resolve("roads.geojson"), MAP);
-        Path elements = Files.list(event.resolve("elements")).findFirst().orElseThrow();
+        Path elements = event.resolve("elements/demo.tle");
         try (EventFolder held = EventFolder.open(event)) {
             for (Object[] arguments : new Object[][] {
                 { "import", event, table, "--dry-run" },
@@ -44,6 +46,28 @@ class DryRunTest {
             assertEquals(2, Console.run("import", event, table).code(), "without it, the lock holds");
         }
         assertEquals(before, content(event));
+    }
+
+    /** Not even for a moment: so it works where the disk may only be read. */
+    @Test
+    void writesNothingIntoTheFolder() throws IOException {
+        Path event = EventCopy.ofDemo(temp.resolve("event"));
+        Path table = Files.writeString(temp.resolve("sites.csv"), TABLE);
+        FileTime longAgo = FileTime.from(Instant.parse("2020-01-01T00:00:00Z"));
+        List<Path> places;
+        try (Stream<Path> all = Files.walk(event)) {
+            places = all.toList();
+        }
+        assertTrue(places.size() > 10, places.toString());
+        for (Path place : places) {
+            Files.setLastModifiedTime(place, longAgo);
+        }
+        Console run = Console.run("import", event, table, "--dry-run");
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.out().contains("1 new site"), run.out());
+        for (Path place : places) {
+            assertEquals(longAgo, Files.getLastModifiedTime(place), place.toString());
+        }
     }
 
     private static Map<String, String> content(Path folder) throws IOException {
