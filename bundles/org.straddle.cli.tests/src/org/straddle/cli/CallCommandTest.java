@@ -3,6 +3,7 @@ package org.straddle.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
@@ -22,9 +23,8 @@ class CallCommandTest {
     private Path event;
 
     @BeforeEach
-    void theDemo() {
-        event = folder.resolve("rove");
-        assertEquals(0, Console.run("demo", event).code());
+    void theDemo() throws IOException {
+        event = EventCopy.ofDemo(folder.resolve("rove"));
     }
 
     private List<String> calls(String now) {

@@ -165,8 +165,7 @@ class ImportCommandTest {
 
     @Test
     void theWayOfATeam() throws IOException {
-        Path demo = folder.resolve("demo");
-        done("demo", demo);
+        Path demo = EventCopy.ofDemo(folder.resolve("demo"));
         String route = done("export", demo, "--team", 1).out();
         assertTrue(route.contains("<rte>") && route.contains("<rtept"), route);
         assertTrue(done("lines", file("route.gpx", route)).out().contains("places on"));

@@ -41,8 +41,7 @@ class InertOutputTest {
 
     @BeforeAll
     static void everyTextIsHostile() throws IOException {
-        event = folder.resolve("demo");
-        assertEquals(0, Console.run("demo", event).code());
+        event = EventCopy.ofDemo(folder.resolve("demo"));
         try (EventFolder open = EventFolder.open(event)) {
             List<EObject> all = new ArrayList<>(List.of(open.event()));
             open.event().eAllContents().forEachRemaining(all::add);

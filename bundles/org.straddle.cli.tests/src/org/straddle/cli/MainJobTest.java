@@ -36,19 +36,9 @@ class MainJobTest {
         Console made = Console.run("demo", draft);
         assertEquals(0, made.code(), made.err());
         assertTrue(made.out().contains("3 teams, 8 operators"), made.out());
-        planned = copy(draft, "planned");
+        planned = EventCopy.of(draft, folder.resolve("planned"));
         Console plan = Console.run("plan", planned, "--rounds", 300, "--seed", 7);
         assertEquals(0, plan.code(), plan.err());
-    }
-
-    private static Path copy(Path event, String name) throws IOException {
-        Path copy = folder.resolve(name);
-        try (Stream<Path> files = Files.walk(event)) {
-            for (Path file : files.toList()) {
-                Files.copy(file, copy.resolve(event.relativize(file).toString()));
-            }
-        }
-        return copy;
     }
 
     @Test
@@ -71,7 +61,7 @@ class MainJobTest {
 
     @Test
     void aDryRunChangesNothing() throws IOException {
-        Path event = copy(draft, "dry");
+        Path event = EventCopy.of(draft, folder.resolve("dry"));
         String before = Files.readString(event.resolve("plan.xmi"));
         Console plan = Console.run("plan", event, "--rounds", 20, "--dry-run");
         assertEquals(0, plan.code(), plan.err());
@@ -95,7 +85,7 @@ class MainJobTest {
 
     @Test
     void aBriefForEachTeamAndOneAnnouncement() throws Exception {
-        Path event = copy(planned, "to-publish");
+        Path event = EventCopy.of(planned, folder.resolve("to-publish"));
         Path out = folder.resolve("published");
         Console publish = Console.run("publish", event, "--out", out);
         assertEquals(1, publish.code(), "papers of sites lack: " + publish.err());

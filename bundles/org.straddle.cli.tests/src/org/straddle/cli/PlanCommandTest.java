@@ -11,10 +11,8 @@ import java.time.Instant;
 import java.util.List;
 
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.MethodOrderer.OrderAnnotation;
-import org.junit.jupiter.api.Order;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -23,20 +21,28 @@ import org.straddle.model.Stop;
 import org.straddle.store.EventFolder;
 import org.straddle.store.EventFolderException;
 
-/** Pins, bans and what-ifs of the command line on the demo event, in the order of a rove that goes wrong. */
-@TestMethodOrder(OrderAnnotation.class)
+/** Pins, bans and what-ifs of the command line, each on a copy of the demo event with the same plan. */
 class PlanCommandTest {
 
     @TempDir
-    static Path folder;
+    static Path shared;
 
-    private static Path path;
+    private static Path planned;
+
+    @TempDir
+    Path folder;
+
+    private Path path;
 
     @BeforeAll
-    static void plan() {
-        path = folder.resolve("demo");
-        assertEquals(0, Console.run("demo", path).code());
-        done("plan", path, "--rounds", 60);
+    static void plan() throws IOException {
+        planned = EventCopy.ofDemo(shared.resolve("planned"));
+        done("plan", planned, "--rounds", 60, "--seed", 1);
+    }
+
+    @BeforeEach
+    void copyThePlannedEvent() throws IOException {
+        path = EventCopy.of(planned, folder.resolve("demo"));
     }
 
     private static Console done(Object... arguments) {
@@ -49,7 +55,7 @@ class PlanCommandTest {
         T of(Event event);
     }
 
-    private static <T> T read(Reader<T> reader) {
+    private <T> T read(Reader<T> reader) {
         try (EventFolder open = EventFolder.openReadOnly(path)) {
             return reader.of(open.event());
         } catch (EventFolderException failure) {
@@ -57,25 +63,28 @@ class PlanCommandTest {
         }
     }
 
-    private static List<String> stopsOf(int team) {
+    private List<String> stopsOf(int team) {
         return read(event -> event.getPlan().getStops().stream().filter(stop -> stop.getTeam().getNumber() == team)
                 .map(stop -> stop.getId() + stop.getArrival() + stop.getDeparture() + stop.getTurns().stream()
                         .map(turn -> turn.getStart().toString()).sorted().toList()).sorted().toList());
     }
 
-    private static List<String> turnsOf(int team) {
+    private List<String> turnsOf(int team) {
         return read(event -> event.getPlan().getStops().stream().filter(stop -> stop.getTeam().getNumber() == team)
                 .flatMap(stop -> stop.getTurns().stream())
                 .map(turn -> turn.getId() + turn.getStart() + turn.getEnd()).sorted().toList());
     }
 
-    private static Instant arrival(int team, int number) {
+    private List<String> bans() {
+        return read(event -> event.getPlan().getBans().stream().map(ban -> ban.getReason()).toList());
+    }
+
+    private Instant arrival(int team, int number) {
         return read(event -> event.getPlan().getStops().stream().filter(stop -> stop.getTeam().getNumber() == team)
                 .map(Stop::getArrival).sorted().toList().get(number));
     }
 
     @ParameterizedTest
-    @Order(1)
     @CsvSource({ "--stopped,9", "--stopped,2@noon", "--stopped,2@2031-06-21T12:00Z/2031-06-21T10:00Z", "--closed,Nowhere", "--silent,Nobody",
         "--late,2", "--pin,Nowhere", "--ban,nonsense", "--ban,colour=red", "--ban,reason=why", "--ban,square=ZZZZ",
         "--replan-from,today", "--keep,-1" })
@@ -89,7 +98,6 @@ class PlanCommandTest {
     }
 
     @Test
-    @Order(1)
     void withNothingToPlanThePlanStaysAsItIs() throws IOException {
         String before = Files.readString(path.resolve("plan.xmi"));
         Console run = Console.run("plan", path, "--rounds", 1, "--replan-from", "2040-01-01T00:00Z");
@@ -99,7 +107,6 @@ class PlanCommandTest {
     }
 
     @Test
-    @Order(2)
     void whatIsPinnedStays() {
         List<String> before = stopsOf(1);
         assertFalse(before.isEmpty());
@@ -138,7 +145,6 @@ class PlanCommandTest {
     }
 
     @Test
-    @Order(3)
     void aBreakdownChangesTheRestOfThatTeamsDayOnly() {
         Instant from = arrival(2, 1).plusSeconds(600);
         List<String> others = turnsOf(3);
@@ -146,12 +152,11 @@ class PlanCommandTest {
                 "2@" + from + "/" + from.plusSeconds(4 * 3600), "--list", "changes", "--format", "csv");
         assertTrue(run.out().contains("dropped,") && run.out().contains("Team 2 cannot go on"), run.out());
         assertTrue(turnsOf(3).containsAll(others), () -> "another team's turns stay: " + run.out());
-        assertEquals(List.of("Team 2 cannot go on"), read(event -> event.getPlan().getBans().stream().map(ban -> ban.getReason()).toList()));
+        assertEquals(List.of("Team 2 cannot go on"), bans());
         assertEquals(List.of(), Blocked.byThePlan(Console.run("check", path).out()));
     }
 
     @Test
-    @Order(4)
     void whatIfsAreTriedWithoutChangingAnything() throws IOException {
         String before = Files.readString(path.resolve("plan.xmi"));
         String site = read(event -> event.getPlan().getStops().get(0).getSite().getName());
@@ -164,10 +169,11 @@ class PlanCommandTest {
     }
 
     @Test
-    @Order(5)
     void bansStayInTheEventUntilTheyAreLifted() {
+        done("plan", path, "--rounds", 5, "--ban", "team=3,reason=no operator");
+        assertEquals(List.of("no operator"), bans());
         done("plan", path, "--rounds", 20, "--lift-bans", "--ban", "team=1,reason=no driver, no car");
-        assertEquals(List.of("no driver, no car"), read(event -> event.getPlan().getBans().stream().map(ban -> ban.getReason()).toList()));
+        assertEquals(List.of("no driver, no car"), bans());
         assertEquals(List.of(), stopsOf(1));
         assertTrue(done("plan", path, "--rounds", 20, "--list", "uncovered", "--format", "json").out().contains("\"why\""));
         done("plan", path, "--rounds", 20, "--lift-bans");

@@ -3,6 +3,7 @@ package org.straddle.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -19,9 +20,8 @@ class ReachCommandTest {
     private static Path event;
 
     @BeforeAll
-    static void demo() {
-        event = folder.resolve("demo");
-        assertEquals(0, Console.run("demo", event).code());
+    static void demo() throws IOException {
+        event = EventCopy.ofDemo(folder.resolve("demo"));
     }
 
     private static List<String> csv(Object... more) {

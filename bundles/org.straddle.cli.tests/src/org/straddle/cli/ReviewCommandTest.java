@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -24,9 +25,8 @@ class ReviewCommandTest {
     private Path event;
 
     @BeforeEach
-    void theDemo() {
-        event = folder.resolve("rove");
-        assertEquals(0, Console.run("demo", event).code());
+    void theDemo() throws IOException {
+        event = EventCopy.ofDemo(folder.resolve("rove"));
     }
 
     @Test

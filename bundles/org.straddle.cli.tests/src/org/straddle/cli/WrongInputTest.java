@@ -28,9 +28,8 @@ class WrongInputTest {
     private static Path event;
 
     @BeforeAll
-    static void demo() {
-        event = folder.resolve("demo");
-        assertEquals(0, Console.run("demo", event).code());
+    static void demo() throws IOException {
+        event = EventCopy.ofDemo(folder.resolve("demo"));
     }
 
     private static Console refused(Object... arguments) {
@@ -91,8 +90,7 @@ class WrongInputTest {
 
     @Test
     void aGoodElementFileIsTakenOnce() throws IOException {
-        Path other = folder.resolve("other");
-        assertEquals(0, Console.run("demo", other).code());
+        Path other = EventCopy.ofDemo(folder.resolve("other"));
         Path good = folder.resolve("good.tle");
         // Object 00005 of the SGP4 verification set (Vallado et al., AIAA 2006-6753).
         Files.writeString(good, """
@@ -113,8 +111,7 @@ class WrongInputTest {
     /** Forty days of invented values in the columns of the IERS finals2000A file; the demo event is among them. */
     @Test
     void earthOrientationIsKnownByItsContentAndPassesRestOnIt() throws IOException {
-        Path other = folder.resolve("turning");
-        assertEquals(0, Console.run("demo", other).code());
+        Path other = EventCopy.ofDemo(folder.resolve("turning"));
         assertTrue(Console.run("passes", other).out().contains("No Earth orientation"));
         StringBuilder rows = new StringBuilder();
         for (LocalDate day = LocalDate.of(2027, 6, 1); day.isBefore(LocalDate.of(2027, 7, 11)); day = day.plusDays(1)) {

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.Map;
 import java.util.TreeSet;
 
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.straddle.model.Contact;
 import org.straddle.model.ContactRole;
 import org.straddle.model.Demand;
@@ -27,6 +28,15 @@ public final class DemoEvent {
     }
 
     public static Event create() {
+        return EcoreUtil.copy(Made.EVENT);
+    }
+
+    /** Made once: where the birds of its draft pass takes longer to compute than to copy. */
+    private static final class Made {
+        static final Event EVENT = make();
+    }
+
+    private static Event make() {
         Event event = DemoIdentity.named(Fresh.event("Skerry midsummer rove (demo)"), "event");
         DemoIdentity.named(event.getPlan(), "plan");
         event.setClub("Skerry Radio Circle (invented)");
