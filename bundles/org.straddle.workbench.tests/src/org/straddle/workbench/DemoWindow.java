@@ -48,6 +48,8 @@ final class DemoWindow implements BeforeAllCallback, AfterAllCallback {
 
     private RunningWorkbench workbench;
     private Path folder;
+    /** What stands in the files of the demo before anybody edits it. */
+    private Map<String, String> made;
 
     @Override
     public void beforeAll(ExtensionContext context) throws Exception {
@@ -55,12 +57,35 @@ final class DemoWindow implements BeforeAllCallback, AfterAllCallback {
                 .getOrComputeIfAbsent("workbench", key -> RunningWorkbench.start(), RunningWorkbench.class);
         folder = Files.createTempDirectory("straddle-window");
         DemoEvent.write(event());
+        made = files();
+        open();
+    }
+
+    /** The demo as it was made, open and with no edit to undo, whatever the test before did to it. */
+    void afresh() throws IOException {
+        ui(() -> {
+            while (session().canUndo()) {
+                session().undo();
+            }
+        });
+        boolean asMade = ask(() -> session().isOpen() && !session().dirty() && session().folder().path().equals(event()));
+        if (asMade && files().equals(made)) {
+            computed();
+            return;
+        }
+        ui(() -> session().close());
+        deleteAll(event());
+        DemoEvent.write(event());
         open();
     }
 
     @Override
     public void afterAll(ExtensionContext context) throws IOException {
         workbench.ui(() -> session().close());
+        deleteAll(folder);
+    }
+
+    private static void deleteAll(Path folder) throws IOException {
         try (Stream<Path> all = Files.walk(folder)) {
             for (Path file : all.sorted(Comparator.reverseOrder()).toList()) {
                 Files.delete(file);

@@ -20,10 +20,8 @@ import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.ui.PlatformUI;
-import org.junit.jupiter.api.MethodOrderer.OrderAnnotation;
-import org.junit.jupiter.api.Order;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import org.straddle.grid.Candidate;
@@ -39,13 +37,31 @@ import org.straddle.ui.places.PlaceBoard;
 import org.straddle.ui.places.ShownPlace;
 
 /** The map of the event in the window, worked by keys. */
-@TestMethodOrder(OrderAnnotation.class)
 class MapTest {
 
     private static final String MAP = "org.straddle.ui.map.view";
 
     @RegisterExtension
     static final DemoWindow WINDOW = new DemoWindow();
+
+    @BeforeEach
+    void theMapWithNothingSelected() throws IOException {
+        WINDOW.afresh();
+        WINDOW.ui(() -> DemoWindow.shown(MAP));
+        key(SWT.ESC, 0);
+        WINDOW.until("nothing is selected", () -> selected() == null);
+    }
+
+    /** Goes to the first site; a map that was opened just now has none yet. */
+    private static Site first() {
+        WINDOW.until("the sites are there", () -> {
+            if (selected() == null) {
+                tab();
+            }
+            return selected() != null;
+        });
+        return (Site) selected();
+    }
 
     private static Canvas canvas() {
         return RunningWorkbench.below(DemoWindow.content(MAP), Canvas.class).stream()
@@ -98,9 +114,7 @@ class MapTest {
     }
 
     @Test
-    @Order(1)
     void theEventIsDrawn() {
-        WINDOW.ui(() -> DemoWindow.shown(MAP));
         WINDOW.until("the map is drawn", () -> colours() > 40);
         WINDOW.ui(() -> {
             Table list = RunningWorkbench.below(DemoWindow.content(MAP), Table.class).get(0);
@@ -111,9 +125,7 @@ class MapTest {
 
     /** Twice as fine as the screen, and as full of colours. */
     @Test
-    @Order(1)
     void thePictureIsWritten(@TempDir Path folder) throws IOException {
-        WINDOW.ui(() -> DemoWindow.shown(MAP));
         WINDOW.until("the map is drawn", () -> colours() > 40);
         Path file = folder.resolve("map.png");
         assertTrue(WINDOW.ask(() -> ((MapView) DemoWindow.shown(MAP)).writePicture(file)));
@@ -130,16 +142,8 @@ class MapTest {
     }
 
     @Test
-    @Order(2)
     void tabGoesFromSiteToSite() {
-        WINDOW.until("the sites are there", () -> {
-            if (selected() == null) {
-                tab();
-            }
-            return selected() != null;
-        });
-        Object first = selected();
-        assertEquals("Basalt Mark", ((Site) first).getName());
+        assertEquals("Basalt Mark", first().getName());
         tab();
         assertEquals("Four Winds Corner", ((Site) selected()).getName());
         key(SWT.ESC, 0);
@@ -147,10 +151,8 @@ class MapTest {
     }
 
     @Test
-    @Order(3)
     void aSiteIsMovedByKeysInOneStep() {
-        tab();
-        Site site = (Site) selected();
+        Site site = first();
         key('m', 0);
         key(SWT.ARROW_UP, SWT.SHIFT);
         key(SWT.ARROW_UP, SWT.SHIFT);
@@ -166,18 +168,19 @@ class MapTest {
     }
 
     @Test
-    @Order(4)
     void escapeLeavesASiteWhereItWas() {
-        WINDOW.computed();
+        Site site = first();
+        double latitude = WINDOW.ask(site::getLatitudeDeg);
         key('m', 0);
         key(SWT.ARROW_UP, 0);
         key(SWT.ESC, 0);
         assertFalse(WINDOW.ask(WINDOW.session()::canUndo));
+        assertEquals(latitude, WINDOW.ask(site::getLatitudeDeg));
     }
 
     @Test
-    @Order(5)
     void aNewSiteSnapsToALineAndClaimsIt() {
+        first();
         int before = WINDOW.ask(() -> WINDOW.session().event().getSites().size());
         key('n', 0);
         key('l', 0);
@@ -195,7 +198,6 @@ class MapTest {
     }
 
     @Test
-    @Order(6)
     void withoutAnEventItSaysWhatToDo() throws Exception {
         WINDOW.ui(() -> WINDOW.session().close());
         assertFalse(WINDOW.ask(() -> canvasIsVisible()));
@@ -209,7 +211,6 @@ class MapTest {
     }
 
     @Test
-    @Order(90)
     void placesOfTheLineScoutAreDrawnAndChosenByKeys() {
         List<ShownPlace> found = List.of(place(1, new GeoPosition(64.5, -20)), place(2, new GeoPosition(65, -20.1)));
         WINDOW.ui(() -> PlaceBoard.current().show(found));

@@ -23,6 +23,9 @@ import org.straddle.ui.workbench.StraddleWorkbench;
 final class RunningWorkbench implements AutoCloseable {
 
     private static final Duration PATIENCE = Duration.ofSeconds(90);
+    /** Between two looks at what is waited for: short at first, then longer, or looking would keep the thread from working. */
+    private static final long FIRST_PAUSE_MS = 2;
+    private static final long LONGEST_PAUSE_MS = 50;
 
     private final CountDownLatch started = new CountDownLatch(1);
     private final AtomicReference<Throwable> failure = new AtomicReference<>();
@@ -93,6 +96,7 @@ final class RunningWorkbench implements AutoCloseable {
     /** Waits until something holds on the UI thread. */
     void until(String what, BooleanSupplier holds) {
         long end = System.nanoTime() + PATIENCE.toNanos();
+        long pauseMs = FIRST_PAUSE_MS;
         while (!ask(holds::getAsBoolean)) {
             Throwable failed = later.getAndSet(null);
             if (failed != null) {
@@ -102,7 +106,8 @@ final class RunningWorkbench implements AutoCloseable {
                 throw new AssertionError("waited in vain until " + what);
             }
             try {
-                Thread.sleep(50);
+                Thread.sleep(pauseMs);
+                pauseMs = Math.min(2 * pauseMs, LONGEST_PAUSE_MS);
             } catch (InterruptedException e) {
                 throw new AssertionError(e);
             }
