@@ -75,7 +75,7 @@ class PlanningTest {
     @Test
     void aSearchMayBeToldToUseOnlyReadySites() {
         SitesTaken usual = WINDOW.ask(() -> event().getPolicies().getSitesTaken());
-        assertEquals(List.of("as the event says: ready ones first", "ready ones first", "only ready ones", "all"),
+        assertEquals(List.of("ready ones first (event)", "ready ones first", "only ready ones", "all"),
                 WINDOW.ask(() -> List.of(sites().getItems())));
         assertTrue(planned("all").stream().anyMatch(site -> !WINDOW.ask(() -> ready(site))), "some sites of the demo are not ready");
         takeBack();

@@ -29,7 +29,7 @@ public final class EnergyView extends TeamAnswerView<EnergyView.Shown> {
     }
 
     public EnergyView() {
-        super(TEXTS.text("energy.reckoning"), TEXTS.text("energy.reckoning.failed"));
+        super(TEXTS.text("energy.makeTeam"), TEXTS.text("energy.reckoning"), TEXTS.text("energy.reckoning.failed"));
     }
 
     @Override

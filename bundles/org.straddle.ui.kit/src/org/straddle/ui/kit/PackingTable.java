@@ -60,7 +60,7 @@ final class PackingTable {
         rows.getTable().setHeaderVisible(true);
         rows.getTable().setLinesVisible(true);
         rows.setContentProvider(ArrayContentProvider.getInstance());
-        column(layout, TEXTS.text("packingTable.item"), SWT.LEFT, 24, row -> row.note().isEmpty() ? row.name() : row.name() + " – " + row.note());
+        column(layout, TEXTS.text("packingTable.item"), SWT.LEFT, 34, row -> row.note().isEmpty() ? row.name() : row.name() + " – " + row.note());
         column(layout, TEXTS.text("packingTable.count"), SWT.RIGHT, 7, row -> Integer.toString(row.count()));
         column(layout, TEXTS.text("packingTable.role"), SWT.LEFT, 10, row -> Naming.of(row.role()));
         column(layout, TEXTS.text("packingTable.for"), SWT.LEFT, 10, row -> row.modes().isEmpty() ? TEXTS.text("packingTable.all") : row.modesText());
@@ -69,7 +69,7 @@ final class PackingTable {
         column(layout, TEXTS.text("packingTable.weight"), SWT.RIGHT, 8, PackingRow::weightText);
         column(layout, TEXTS.text("packingTable.bag"), SWT.LEFT, 10, row -> row.item().getBag() == null ? "" : row.item().getBag());
         for (TickKind each : TickKind.values()) {
-            column(layout, TEXTS.text(each), SWT.LEFT, 13, row -> ticked(row, each));
+            column(layout, TEXTS.text(each), SWT.LEFT, 9, row -> ticked(row, each));
         }
         rows.setCheckStateProvider(new ICheckStateProvider() {
             @Override

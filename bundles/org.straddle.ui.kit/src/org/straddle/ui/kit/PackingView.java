@@ -14,6 +14,7 @@ import org.eclipse.jface.action.Action;
 import org.eclipse.jface.action.IToolBarManager;
 import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.action.Separator;
+import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleListener;
@@ -100,8 +101,9 @@ public final class PackingView extends ThingView<Team> {
         GridLayoutFactory.fillDefaults().numColumns(5).margins(6, 4).spacing(8, 4).applyTo(body);
         chooser(body, TEXTS.text("packingView.team"));
         kinds(body);
-        summary = new Label(body, SWT.NONE);
-        summary.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+        summary = new Label(body, SWT.WRAP);
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(TeamAnswerView.SUMMARY_WIDTH, SWT.DEFAULT)
+                .applyTo(summary);
         kitPages = new EmptyOr<>(body, "", "", this::kit);
         kitPages.control().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, 5, 1));
         return body;
@@ -136,6 +138,7 @@ public final class PackingView extends ThingView<Team> {
         list = PackingList.of(team);
         summary.setText(list.isEmpty() ? "" : list.summary());
         summary.setToolTipText(summary.getText());
+        summary.requestLayout();
         if (list.isEmpty()) {
             kitPages.say(team.getKits().isEmpty() ? TEXTS.text("packingView.teamHasKit")
                     : TEXTS.text("packingView.emptyKit"),
@@ -232,9 +235,17 @@ public final class PackingView extends ThingView<Team> {
                 }));
         Action open = act(TEXTS.text("packingView.openItemEnter"), "open",
                 () -> table.chosen().stream().findFirst().ifPresent(row -> session.reveal(row.item())));
-        Action openTeam = act(TEXTS.text("packingView.openTeam"), "team", () -> session.reveal(thing()));
+        Action openTeam = act(TEXTS.text("packingView.openTeam"), "team", () -> {
+            if (thing() != null) {
+                session.reveal(thing());
+            }
+        });
         Action name = act(TEXTS.text("packingView.changePacker"), "operator", () -> packer.ask(getSite().getShell()));
-        Action clear = act(TEXTS.text("packingView.clearAllTicks"), "remove", () -> tick(list.rows(), false));
+        Action clear = act(TEXTS.text("packingView.clearAllTicks"), "remove", () -> {
+            if (thing() != null) {
+                tick(list.rows(), false);
+            }
+        });
         Action print = act(TEXTS.text("packingView.print"), "publish", () -> page(page ->
                 SheetFile.openInBrowser(getSite().getShell(), SheetForm.HTML.content(page), fileName(SheetForm.HTML))));
         List<Action> exports = Stream.of(SheetForm.values()).map(form -> act(TEXTS.text("packingView.export", "form", TEXTS.text(form)),
@@ -246,7 +257,11 @@ public final class PackingView extends ThingView<Team> {
         Action keep = act(TEXTS.text("packingView.saveTemplate"), "save", () -> TemplateDeeds.save(getSite().getShell(), thing()));
         Action paste = act(TEXTS.text("packingView.paste"), "import", () -> KitTableFile.paste(getSite().getShell(), session));
         Action give = act(TEXTS.text("packingView.give"), "export",
-                () -> KitTableFile.export(getSite().getShell(), list, fileName(null)));
+                () -> {
+                    if (thing() != null) {
+                        KitTableFile.export(getSite().getShell(), list, fileName(null));
+                    }
+                });
         Action copy = act(TEXTS.text("packingView.copyAsText"), "columns", this::copy);
 
         IToolBarManager bar = getViewSite().getActionBars().getToolBarManager();
@@ -291,6 +306,9 @@ public final class PackingView extends ThingView<Team> {
 
     /** The list as it is now, with the rest as it was last computed. */
     private void page(Consumer<PackingPage> then) {
+        if (thing() == null) {
+            return;
+        }
         if (newest == null || session.computed().isEmpty()) {
             summary.setText(TEXTS.text("packingView.wait"));
             return;

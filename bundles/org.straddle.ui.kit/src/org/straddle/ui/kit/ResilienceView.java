@@ -15,6 +15,7 @@ import org.eclipse.jface.viewers.TreeViewerColumn;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleListener;
 import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.events.ControlListener;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Text;
@@ -39,8 +40,11 @@ public final class ResilienceView extends TeamAnswerView<WeakPoints> {
     private TreeViewer tree;
     private Text closing;
 
+    /** A view that is so many times as wide as high is low. */
+    private static final int LOW = 3;
+
     public ResilienceView() {
-        super(TEXTS.text("resilience.reckoning"), TEXTS.text("resilience.reckoning.failed"));
+        super(TEXTS.text("resilience.makeTeam"), TEXTS.text("resilience.reckoning"), TEXTS.text("resilience.reckoning.failed"));
     }
 
     @Override
@@ -71,7 +75,10 @@ public final class ResilienceView extends TeamAnswerView<WeakPoints> {
         closing.getAccessible().addAccessibleListener(AccessibleListener.getNameAdapter(
                 asked -> asked.result = TEXTS.text("resilience.closing")));
         TabLeaves.on(closing);
-        sash.setWeights(70, 30);
+        sash.setWeights(65, 35);
+        // Beside each other where the view is low: one above the other, the tree would have no row.
+        sash.addControlListener(ControlListener.controlResizedAdapter(resized ->
+                sash.setOrientation(sash.getSize().x > LOW * sash.getSize().y ? SWT.HORIZONTAL : SWT.VERTICAL)));
         return sash;
     }
 
@@ -102,7 +109,11 @@ public final class ResilienceView extends TeamAnswerView<WeakPoints> {
     protected void equip(Composite content) {
         super.equip(content);
         Action fix = act(TEXTS.text("resilience.apply"), "fix", this::fixChosen);
-        Action openTeam = act(TEXTS.text("packingView.openTeam"), "team", () -> session.reveal(thing()));
+        Action openTeam = act(TEXTS.text("packingView.openTeam"), "team", () -> {
+            if (thing() != null) {
+                session.reveal(thing());
+            }
+        });
         getViewSite().getActionBars().getToolBarManager().add(fix);
         getViewSite().getActionBars().getToolBarManager().add(openTeam);
         MenuManager context = new MenuManager();

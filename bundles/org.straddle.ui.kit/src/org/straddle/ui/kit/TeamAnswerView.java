@@ -3,6 +3,7 @@ package org.straddle.ui.kit;
 import java.util.List;
 
 import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
@@ -30,16 +31,20 @@ abstract class TeamAnswerView<A> extends ThingView<Team> {
 
     private static final Catalogue TEXTS = Catalogue.of(TeamAnswerView.class);
 
+    /** Pixels; where there is less room than the words need, they go on in a second line. */
+    static final int SUMMARY_WIDTH = 200;
+
     private final NewestJob<A> reckoning;
     private Label summary;
     private EmptyOr<SashForm> pages;
 
     /**
+     * @param makeTeam  what to do in an event without teams
      * @param reckoning what the work is called
      * @param failed    what is said when it broke off
      */
-    TeamAnswerView(String reckoning, String failed) {
-        super(TEXTS.text("packingView.eventHasTeams"), TEXTS.text("resilience.makeTeam"));
+    TeamAnswerView(String makeTeam, String reckoning, String failed) {
+        super(TEXTS.text("packingView.eventHasTeams"), makeTeam);
         this.reckoning = new NewestJob<>(Display.getCurrent(), new NewestJob.Kind(reckoning, false, Job.SHORT, failed));
     }
 
@@ -60,6 +65,7 @@ abstract class TeamAnswerView<A> extends ThingView<Team> {
     final void sumUp(String sentence) {
         summary.setText(sentence);
         summary.setToolTipText(sentence);
+        summary.requestLayout();
     }
 
     @Override
@@ -77,8 +83,8 @@ abstract class TeamAnswerView<A> extends ThingView<Team> {
         Composite body = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(3).margins(6, 4).spacing(8, 4).applyTo(body);
         chooser(body, TEXTS.text("packingView.team"));
-        summary = new Label(body, SWT.NONE);
-        summary.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+        summary = new Label(body, SWT.WRAP);
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(SUMMARY_WIDTH, SWT.DEFAULT).applyTo(summary);
         pages = new EmptyOr<>(body, "", "", this::answers);
         pages.control().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, 3, 1));
         return body;

@@ -22,7 +22,7 @@ final class Rows<T> {
     Rows(Composite parent, int style) {
         Composite frame = new Composite(parent, SWT.NONE);
         frame.setLayout(layout);
-        viewer = new TableViewer(frame, SWT.FULL_SELECTION | SWT.V_SCROLL | style);
+        viewer = new TableViewer(frame, SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL | style);
         viewer.getTable().setHeaderVisible(true);
         viewer.setContentProvider(ArrayContentProvider.getInstance());
         ColumnViewerToolTipSupport.enableFor(viewer);

@@ -59,7 +59,7 @@ final class SplitBoard {
                 .column(TEXTS.text("splitBoard.served"), 9, 95, line -> TEXTS.text("splitBoard.served.of",
                         "served", FigureText.inCurrent().fixed(1, line.all.served()),
                         "wanted", FigureText.inCurrent().fixed(0, line.all.wanted())))
-                .column(TEXTS.text("splitBoard.planB"), 34, 220, line -> line.at(row -> planB(row.planB())));
+                .column(TEXTS.text("splitBoard.planB"), 34, 420, line -> line.at(row -> planB(row.planB())));
         GridDataFactory.fillDefaults().grab(true, true).applyTo(rows.frame());
         rows.viewer().addOpenListener(opening -> ((Line) rows.viewer().getStructuredSelection().getFirstElement()).at
                 .map(row -> row.stay().stop()).ifPresent(SplitBoard::open));

@@ -11,6 +11,7 @@ import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.graphics.TextLayout;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.straddle.words.Catalogue;
@@ -61,7 +62,11 @@ final class WorthChart extends Canvas {
         gc.setAntialias(SWT.ON);
         if (stands.size() < 2) {
             gc.setForeground(getDisplay().getSystemColor(SWT.COLOR_WIDGET_DISABLED_FOREGROUND));
-            gc.drawText(TEXTS.text("worthChart.empty"), MARGIN, MARGIN, true);
+            TextLayout words = new TextLayout(getDisplay());
+            words.setText(TEXTS.text("worthChart.empty"));
+            words.setWidth(Math.max(1, getClientArea().width - 2 * MARGIN));
+            words.draw(gc, MARGIN, MARGIN);
+            words.dispose();
             return;
         }
         // Bounds are far off at first: what matters is how the two meet.

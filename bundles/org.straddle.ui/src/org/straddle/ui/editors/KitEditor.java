@@ -31,8 +31,8 @@ public final class KitEditor extends ThingEditor<Kit> implements Revealing {
 
     private static final Catalogue TEXTS = Catalogue.of(KitEditor.class);
 
-    /** Pixels, for about six lines. */
-    private static final int PLACES_HEIGHT = 170;
+    /** Pixels, for about eight lines. */
+    private static final int PLACES_HEIGHT = 210;
 
     private TableField<KitItem> items;
     private ItemPlaces places;
