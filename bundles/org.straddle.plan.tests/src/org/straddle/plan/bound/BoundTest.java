@@ -55,7 +55,7 @@ class BoundTest {
         double looseness = 0;
         for (long seed = 0; seed < 100; seed++) {
             PlanProblem problem = RandomProblem.tiny(seed);
-            double best = PlanRules.worth(problem, EveryPlan.best(problem));
+            double best = EveryPlan.bestOfTiny(seed);
             try (ColumnGeneration columns = columns(problem)) {
                 for (int round = 0; !columns.isDone(); round++) {
                     assertTrue(round < 100, "seed " + seed + " does not come to an end");
@@ -117,7 +117,7 @@ class BoundTest {
     void anyPricesGiveABound() {
         for (long seed = 0; seed < 50; seed++) {
             PlanProblem problem = RandomProblem.tiny(seed);
-            double best = PlanRules.worth(problem, EveryPlan.best(problem));
+            double best = EveryPlan.bestOfTiny(seed);
             ChanceTable table = new ChanceTable(problem);
             BirdMoments moments = new BirdMoments(problem, table);
             OpenWants wants = new OpenWants(problem);
@@ -179,7 +179,7 @@ class BoundTest {
         int proven = 0;
         for (long seed = 0; seed < 40; seed++) {
             PlanProblem problem = RandomProblem.tiny(seed);
-            double best = PlanRules.worth(problem, EveryPlan.best(problem));
+            double best = EveryPlan.bestOfTiny(seed);
             BoundedSearch.Found found = search(problem, 1000, seed);
             assertEquals(best, found.plan().roster().worth(), EQUAL, "seed " + seed);
             assertTrue(found.upperBound().getAsDouble() >= best - EQUAL, "seed " + seed);
@@ -234,8 +234,8 @@ class BoundTest {
     @Test
     void sameSeedGivesTheSamePlanAndBound() {
         PlanProblem problem = RandomProblem.of(7, 3, 2, 20, 6);
-        BoundedSearch.Found one = search(problem, 6000, 4);
-        BoundedSearch.Found other = search(problem, 6000, 4);
+        BoundedSearch.Found one = search(problem, 4000, 4); // a mix is among them
+        BoundedSearch.Found other = search(problem, 4000, 4);
         assertEquals(one.plan().roster().stays(), other.plan().roster().stays());
         assertEquals(one.upperBound(), other.upperBound());
     }

@@ -3,6 +3,8 @@ package org.straddle.plan.problem;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 
 /**
@@ -10,6 +12,8 @@ import java.util.List;
  * may end or go on. Fixed stops stay, and may take chances of their site as well.
  */
 public final class EveryPlan {
+
+    private static final Map<Long, Double> BEST_OF_TINY = new ConcurrentHashMap<>();
 
     private final PlanProblem problem;
     private final List<Chance> chances;
@@ -19,6 +23,14 @@ public final class EveryPlan {
     private EveryPlan(PlanProblem problem) {
         this.problem = problem;
         chances = problem.chances().stream().sorted(Comparator.comparingInt(Chance::start)).toList();
+    }
+
+    /** What the best plan of {@link RandomProblem#tiny} is worth: asked by many tests, tried once. */
+    public static double bestOfTiny(long seed) {
+        return BEST_OF_TINY.computeIfAbsent(seed, any -> {
+            PlanProblem tiny = RandomProblem.tiny(seed);
+            return PlanRules.worth(tiny, best(tiny));
+        });
     }
 
     public static List<Stay> best(PlanProblem problem) {
