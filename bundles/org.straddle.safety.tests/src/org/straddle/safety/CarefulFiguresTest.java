@@ -2,6 +2,7 @@ package org.straddle.safety;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
@@ -17,8 +18,12 @@ import org.straddle.model.Event;
 import org.straddle.model.ExposureLimits;
 import org.straddle.model.Forecast;
 import org.straddle.model.ForecastHour;
+import org.straddle.model.Policies;
 import org.straddle.model.Site;
 import org.straddle.model.StraddleFactory;
+import org.straddle.outlook.DrivingLaw;
+import org.straddle.outlook.Outlook;
+import org.straddle.outlook.itinerary.Wheel;
 
 /**
  * No figure becomes less careful when something becomes worse: nearer, faster, darker, of higher voltage, less well known,
@@ -126,6 +131,31 @@ class CarefulFiguresTest {
                     - RadioExposure.CONTROLLED.distanceM(whose, 50, 10, mhz)) < 0 ? -1 : 1, "passers-by");
             neverFalls(0, 1500, w -> RadioExposure.UNCONTROLLED.distanceM(whose, w, 10, 145.9), "more power");
         }
+    }
+
+    /** At the wheel: a longer drive, an earlier break or a stricter limit never asks for less. */
+    @Test
+    void longerDrives() {
+        for (int i = 0; i < OTHERS; i++) {
+            Policies policies = StraddleFactory.eINSTANCE.createPolicies();
+            policies.setBreakAfterMinutes(between(1, 400));
+            policies.setDrivingLimitMinutes(between(1, 900));
+            Event event = StraddleFactory.eINSTANCE.createEvent();
+            event.setPolicies(policies);
+            Outlook outlook = Outlook.of(event, null);
+            DrivingLaw law = outlook.drivingLaw(List.of());
+            neverFalls(0, 1440, minutes -> law.breaks(seconds(minutes)), "a longer drive");
+            neverFalls(0, 1440, minutes -> Wheel.isOverLimit(seconds(minutes), law) ? 1 : 0, "a longer day at the wheel");
+            double driven = between(0, 1440);
+            neverFalls(600, 1, after -> new DrivingLaw(law.limit(), Optional.empty(), seconds(after), Optional.empty()).breaks(seconds(driven)),
+                    "an earlier break");
+            neverFalls(1440, 1, most -> Wheel.isOverLimit(seconds(driven), new DrivingLaw(seconds(most), Optional.empty(), law.breakAfter(),
+                    Optional.empty())) ? 1 : 0, "a stricter limit");
+        }
+    }
+
+    private static Duration seconds(double minutes) {
+        return Duration.ofSeconds(Math.round(minutes * 60));
     }
 
     @Test

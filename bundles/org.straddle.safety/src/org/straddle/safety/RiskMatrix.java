@@ -12,7 +12,8 @@ import org.straddle.words.Catalogue;
 
 /**
  * How much a hazard weighs, by how bad it may get and how likely it is: the matrix of MIL-STD-882E (table III), or the
- * club's own. A club's matrix is taken only if nothing in it weighs less when it gets worse or likelier.
+ * club's own. The letters of the rows and columns are published; the level in each cell is from memory, because no page that
+ * prints table III could be read, so a club that needs it enters its own copy. A club's matrix is taken only if nothing in it weighs less when it gets worse or likelier.
  */
 public final class RiskMatrix {
 

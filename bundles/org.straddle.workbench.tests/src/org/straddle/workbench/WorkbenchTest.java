@@ -60,7 +60,7 @@ class WorkbenchTest {
 
     @ParameterizedTest
     @ValueSource(strings = { "org.straddle.ui.explorer", "org.straddle.ui.findings", "org.straddle.ui.passes",
-        "org.straddle.ui.daysheet.view", "org.straddle.ui.kit.packing", "org.straddle.ui.kit.resilience", "org.straddle.ui.kit.energy", "org.straddle.ui.safety.notes",
+        "org.straddle.ui.daysheet.view", "org.straddle.ui.kit.packing", "org.straddle.ui.kit.resilience", "org.straddle.ui.kit.energy", "org.straddle.ui.safety.notes", "org.straddle.ui.safety.calls",
         "org.straddle.ui.sky.pass", "org.straddle.ui.sky.reach", "org.straddle.ui.scout.places" })
     void everyViewShowsAndPaintsSomething(String id) {
         String type = WINDOW.ask(() -> DemoWindow.shown(id).getClass().getName());
@@ -197,7 +197,7 @@ class WorkbenchTest {
         String name = WINDOW.ask(() -> session().event().getSites().get(0).getName());
         WINDOW.ui(() -> session().close());
         for (String id : List.of("org.straddle.ui.explorer", "org.straddle.ui.findings", "org.straddle.ui.passes",
-                "org.straddle.ui.daysheet.view", "org.straddle.ui.kit.packing", "org.straddle.ui.safety.notes",
+                "org.straddle.ui.daysheet.view", "org.straddle.ui.kit.packing", "org.straddle.ui.safety.notes", "org.straddle.ui.safety.calls",
                 "org.straddle.ui.sky.pass", "org.straddle.ui.sky.reach")) {
             assertTrue(WINDOW.ask(() -> DemoWindow.shown(id).getClass().getName()).startsWith("org.straddle."), id);
         }

@@ -32,6 +32,7 @@ import org.straddle.outlook.Outlook;
 import org.straddle.safety.ReviewState;
 import org.straddle.safety.SafetyNotes;
 import org.straddle.safety.SecondSignature;
+import org.straddle.ui.importing.ImportForecasts;
 import org.straddle.ui.parts.Chooser;
 import org.straddle.ui.parts.ThingView;
 import org.straddle.ui.safety.guided.GuideThrough;
@@ -71,7 +72,8 @@ public final class NotesView extends ThingView<Site> {
         Action guided = act(TEXTS.text("notesView.guided"), "fix", this::guide);
         Action second = act(TEXTS.text("notesView.second"), "operator", this::signToo);
         Action open = act(TEXTS.text("notesView.open"), "open", () -> session.reveal(thing()));
-        Stream.of(guided, sign, second, open).forEach(getViewSite().getActionBars().getToolBarManager()::add);
+        Action forecast = act(TEXTS.text("notesView.forecast"), "import", () -> ImportForecasts.ask(getSite().getShell(), thing()));
+        Stream.of(guided, sign, second, forecast, open).forEach(getViewSite().getActionBars().getToolBarManager()::add);
     }
 
     @Override

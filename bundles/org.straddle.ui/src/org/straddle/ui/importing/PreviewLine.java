@@ -3,11 +3,15 @@ package org.straddle.ui.importing;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 
 import org.straddle.exchange.chasers.ChaserImport;
 import org.straddle.exchange.chasers.ChaserList;
 import org.straddle.exchange.sites.SiteChange;
+import org.straddle.exchange.weather.ForecastImport;
+import org.straddle.model.Forecast;
 import org.straddle.words.Catalogue;
+import org.straddle.words.FigureText;
 
 /**
  * One row of the preview: one thing that a line of the file changes.
@@ -47,6 +51,25 @@ record PreviewLine(String line, Grade grade, String change, String thing, String
         found.known().forEach(request -> lines.add(new PreviewLine("", Grade.UNCHANGED, TEXTS.text("previewLine.unchanged"),
                 request.callSign(), "", "", "")));
         return lines;
+    }
+
+    static List<PreviewLine> of(ForecastImport found) {
+        return found.days().stream().map(day -> {
+            Optional<Forecast> old = found.replaced().stream().filter(before -> before.getDay().equals(day.getDay())).findFirst();
+            return new PreviewLine("", old.isPresent() ? Grade.CHANGED : Grade.NEW, TEXTS.text(old.isPresent() ? "previewLine.changed" : "previewLine.new"),
+                    TEXTS.text("previewLine.day", "day", day.getDay()), TEXTS.text("previewLine.weather"), old.map(PreviewLine::weather).orElse(""),
+                    weather(day));
+        }).toList();
+    }
+
+    private static String weather(Forecast day) {
+        return TEXTS.text("previewLine.weather.of", "coldest", figure(day.getColdestDegC()), "warmest", figure(day.getWarmestDegC()),
+                "humidity", figure(day.getHumidityPercent()), "wind", figure(day.getWindKmh()), "thunder", day.isThunder() ? "yes" : "no",
+                "hours", day.getHours().size());
+    }
+
+    private static String figure(Double known) {
+        return known == null ? "?" : FigureText.inCurrent().atMost(1, known);
     }
 
     private static String needs(String locator, Collection<String> squares) {

@@ -33,6 +33,7 @@ public final class PlanPerspective implements IPerspectiveFactory {
     static final String PACKING = "org.straddle.ui.kit.packing";
     static final String SAFETY_NOTES = "org.straddle.ui.safety.notes";
     static final String GATES = "org.straddle.ui.safety.gate";
+    static final String CALLS = "org.straddle.ui.safety.calls";
 
     @Override
     public void createInitialLayout(IPageLayout layout) {
@@ -54,6 +55,7 @@ public final class PlanPerspective implements IPerspectiveFactory {
         whenInstalled(below, SPLIT);
         whenInstalled(below, PACKING);
         whenInstalled(below, SAFETY_NOTES);
+        whenInstalled(below, CALLS);
         below.addPlaceholder(PROGRESS);
         below.addPlaceholder("org.straddle.ui.*");
     }

@@ -22,6 +22,7 @@ import org.straddle.ui.folder.SaveEvent;
 import org.straddle.ui.importing.AddLayer;
 import org.straddle.ui.importing.ImportChasers;
 import org.straddle.ui.importing.ImportElements;
+import org.straddle.ui.importing.ImportForecasts;
 import org.straddle.ui.importing.ImportSites;
 import org.straddle.ui.publishing.ExportSites;
 import org.straddle.ui.publishing.PublishEvent;
@@ -65,6 +66,7 @@ final class SessionCommands implements SessionListener {
         });
         commands.add("org.straddle.ui.importElements", open, ImportElements::ask);
         commands.add("org.straddle.ui.importSites", open, ImportSites::ask);
+        commands.add("org.straddle.ui.importForecast", open, ImportForecasts::ask);
         commands.add("org.straddle.ui.importChasers", open, ImportChasers::ask);
         commands.add("org.straddle.ui.addSeveral", open, AddSeveral::ask);
         commands.add("org.straddle.ui.exportSites", open, ExportSites::ask);
