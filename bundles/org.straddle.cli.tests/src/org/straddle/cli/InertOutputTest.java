@@ -102,7 +102,7 @@ class InertOutputTest {
         arguments.put("export", List.of(new Object[] { event }, new Object[] { event, "--team", "1" }, new Object[] { event, "--layer", "\u001B" }));
         arguments.put("horizon", List.of(new Object[][] { { event, "--site", "\u009B", "--raster", folder.resolve("no\u202E.asc") } }));
         arguments.put("guide", List.of(new Object[][] { {}, { "\u001B[31m" } }));
-        assertEquals(arguments.keySet(), new java.util.TreeSet<>(new picocli.CommandLine(new StraddleCommand()).getSubcommands().keySet()));
+        assertEquals(arguments.keySet(), new java.util.TreeSet<>(StraddleCommand.line(new StraddleCommand()).getSubcommands().keySet()));
         for (Map.Entry<String, List<Object[]>> command : arguments.entrySet()) {
             for (Object[] each : command.getValue()) {
                 for (String format : List.of("", "csv", "json")) {

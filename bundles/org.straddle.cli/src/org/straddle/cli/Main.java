@@ -10,7 +10,7 @@ public final class Main {
 
     /** All commands, for whoever writes their manual. */
     public static CommandLine commandLine() {
-        return new CommandLine(new StraddleCommand());
+        return StraddleCommand.all(new StraddleCommand());
     }
 
     public static void main(String[] arguments) {

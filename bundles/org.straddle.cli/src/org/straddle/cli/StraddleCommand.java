@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.ResourceBundle;
 import java.util.regex.Pattern;
 
@@ -17,13 +18,16 @@ import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 
 /** The command line as a whole: its commands, its exit codes, and how it reports what went wrong. */
-@Command(name = "straddle", version = "Straddle 0.1.0", mixinStandardHelpOptions = true, sortOptions = false,
-        subcommands = { DemoCommand.class, ImportCommand.class, PassesCommand.class, ReachCommand.class, PlanCommand.class,
-            CheckCommand.class, SplitCommand.class, PackCommand.class, ReviewCommand.class, CallCommand.class, PublishCommand.class, LinesCommand.class, ExportCommand.class,
-            HorizonCommand.class, GuideCommand.class })
+@Command(name = "straddle", version = "Straddle 0.1.0", mixinStandardHelpOptions = true, sortOptions = false)
 final class StraddleCommand implements Runnable {
 
     private static final Catalogue TEXTS = Catalogue.of(StraddleCommand.class);
+
+    /** In the order in which the help names them. */
+    private static final List<Class<?>> COMMANDS = List.of(DemoCommand.class, ImportCommand.class, PassesCommand.class,
+            ReachCommand.class, PlanCommand.class, CheckCommand.class, SplitCommand.class, PackCommand.class,
+            ReviewCommand.class, CallCommand.class, PublishCommand.class, LinesCommand.class, ExportCommand.class,
+            HorizonCommand.class, GuideCommand.class);
 
     static final int DONE = 0;
     static final int BLOCKED = 1;
@@ -63,7 +67,7 @@ final class StraddleCommand implements Runnable {
         PrintWriter out = new PrintWriter(inert, true);
         PrintWriter err = new PrintWriter(new InertWriter(toErr), true);
         StraddleCommand command = new StraddleCommand();
-        CommandLine line = line(command);
+        CommandLine line = translated(withCommands(command, needed(arguments)));
         line.setOut(out);
         line.setErr(err);
         line.setCaseInsensitiveEnumValuesAllowed(true);
@@ -98,9 +102,30 @@ final class StraddleCommand implements Runnable {
         return failed ? WRONG_INPUT : code;
     }
 
-    /** The command line with its texts, such as tests look at. */
+    /** The command line with all its commands and texts, such as tests look at. */
     static CommandLine line(StraddleCommand command) {
+        return translated(all(command));
+    }
+
+    /** The same without texts. */
+    static CommandLine all(StraddleCommand command) {
+        return withCommands(command, COMMANDS);
+    }
+
+    /** To describe all commands takes longer than most of them run, so one that is named first is described alone. */
+    private static List<Class<?>> needed(String... arguments) {
+        List<Class<?>> named = COMMANDS.stream().filter(each -> arguments.length > 0
+                && each.getAnnotation(Command.class).name().equals(arguments[0])).toList();
+        return named.isEmpty() ? COMMANDS : named;
+    }
+
+    private static CommandLine withCommands(StraddleCommand command, List<Class<?>> commands) {
         CommandLine line = new CommandLine(command);
+        commands.forEach(line::addSubcommand);
+        return line;
+    }
+
+    private static CommandLine translated(CommandLine line) {
         translate(line, Catalogue.of(StraddleCommand.class, "commands").asResourceBundle());
         return line;
     }
