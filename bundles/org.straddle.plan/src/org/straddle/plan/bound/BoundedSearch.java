@@ -126,7 +126,8 @@ public final class BoundedSearch {
             NeighbourhoodSearch.Found fixed = NeighbourhoodSearch.search(problem, settings, progress, monitor);
             return new Found(fixed, OptionalDouble.of(fixed.roster().worth()), false);
         }
-        return search(problem, settings, progress, monitor, new GlopProgram());
+        return search(problem, settings, progress, monitor,
+                new GlopProgram(problem.windows().isEmpty()));
     }
 
     /** The same by a solver of one's own; it is closed at the end. */

@@ -10,16 +10,25 @@ import com.google.ortools.linearsolver.MPVariable;
 /** A linear programme solved by GLOP, which starts from the last optimum. Needs {@link NativeSolvers}. */
 final class GlopProgram implements LinearProgram {
 
-    /** Without preprocessing the last basis is of use; on the bench that takes half the time of what GLOP does by itself. */
-    private static final String PARAMETERS = "use_preprocessing:false,use_dual_simplex:true";
+    /**
+     * Without preprocessing the last basis is of use: where work is passes, that takes half the time of what GLOP does by
+     * itself. Where it has windows of time the bound falls more slowly.
+     */
+    private static final String KEEPING_BASIS = "use_preprocessing:false,use_dual_simplex:true";
 
     private final MPSolver solver = MPSolver.createSolver("GLOP");
     private final List<MPConstraint> rows = new ArrayList<>();
     private final List<MPVariable> columns = new ArrayList<>();
 
     GlopProgram() {
+        this(true);
+    }
+
+    GlopProgram(boolean keepsBasis) {
         solver.objective().setMaximization();
-        solver.setSolverSpecificParametersAsString(PARAMETERS);
+        if (keepsBasis) {
+            solver.setSolverSpecificParametersAsString(KEEPING_BASIS);
+        }
     }
 
     @Override
