@@ -121,6 +121,8 @@ class DemoEventTest {
                 assertFalse(NearbyBoundaries.of(mark(site), 1).isEmpty(), site.getName());
             }
         }
+        assertTrue(event.getSites().stream().anyMatch(site -> site.getKind() == SiteKind.LINE)
+                && event.getSites().stream().anyMatch(site -> site.getKind() == SiteKind.CORNER));
     }
 
     /** Coast line: Natural Earth 1:10m, countries, main ring of Iceland (public domain), latitude and longitude. */

@@ -27,6 +27,7 @@ class GuideTest {
 
     @Test
     void everyPageHasAllHeadingsWithWordsUnderThem() {
+        assertFalse(Guide.index().isEmpty());
         for (GuidePage page : Guide.index()) {
             assertEquals(Guide.HEADINGS, page.sections().stream().map(Section::heading).toList(), page.rule());
             page.sections().forEach(section -> assertFalse(section.text().isBlank(), page.rule()));

@@ -47,7 +47,9 @@ class BoundaryRuleTest {
     /** Second witness: walking from the corner to each part ends in the square that is named. */
     @Test
     void whoWalksToAPartStandsInItsSquare() {
-        for (StationPart part : rule(64, -20, "IP04 HP93 HP94 IP03").parts()) {
+        List<StationPart> parts = rule(64, -20, "IP04 HP93 HP94 IP03").parts();
+        assertTrue(parts.size() > 1, parts.toString());
+        for (StationPart part : parts) {
             GeoPosition there = GeodesicRay.from(new GeoPosition(64, -20), Math.toDegrees(Math.atan2(part.eastM(), part.northM())))
                     .pointAt(Math.hypot(part.eastM(), part.northM()));
             assertEquals(part.square(), Square.of(there), part.name());

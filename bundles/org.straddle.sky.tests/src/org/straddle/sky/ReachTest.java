@@ -41,7 +41,9 @@ class ReachTest {
 
     @Test
     void theBestInstantHasTheHighestLowerElevation() {
-        for (CommonView view : CommonView.of(ephemeris, skerry, Area.of(far), 0, Invented.DAY)) {
+        List<CommonView> views = CommonView.of(ephemeris, skerry, Area.of(far), 0, Invented.DAY);
+        assertFalse(views.isEmpty());
+        for (CommonView view : views) {
             assertEquals(ephemeris.lookAt(Invented.SKERRY, view.best()).elevationDeg(), view.hereDeg(), 1e-6);
             assertEquals(ephemeris.lookAt(far, view.best()).elevationDeg(), view.thereDeg(), 1e-6);
             assertEquals(lower(view.best()), view.lowerDeg(), 1e-6);
@@ -57,6 +59,7 @@ class ReachTest {
         List<Place> coast = List.of(far, Place.of(53, 5), Place.of(50.5, 1));
         List<Window> any = CommonView.of(ephemeris, skerry, Area.of(coast, new double[] {1, 1, 1}), 4, Invented.DAY).stream()
                 .map(CommonView::window).toList();
+        assertFalse(any.isEmpty());
         for (Place place : coast) {
             for (CommonView one : CommonView.of(ephemeris, skerry, Area.of(place), 4, Invented.DAY)) {
                 Window inner = new Window(one.window().start().plusMillis(2), one.window().end().minusMillis(2));

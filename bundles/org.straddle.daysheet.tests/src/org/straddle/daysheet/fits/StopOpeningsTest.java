@@ -139,17 +139,20 @@ class StopOpeningsTest {
 
     @Test
     void freeTimeIsWhereNoStopIs() {
+        int looked = 0;
         for (long seed = 1; seed < 6; seed++) {
             Outlook outlook = Outlook.of(rove(seed), null);
             for (Team team : outlook.event().getTeams()) {
                 List<Stay> stays = Itinerary.of(outlook.event()).byTeam().getOrDefault(team, List.of());
                 for (FreeTime free : FreeTime.of(outlook, team)) {
+                    looked++;
                     assertTrue(stays.stream().map(Stay::window).noneMatch(free.window()::overlaps), free.toString());
                     assertTrue(team.getDays().stream().anyMatch(day ->
                             new Window(day.getFrom(), day.getUntil()).contains(free.window())));
                 }
             }
         }
+        assertTrue(looked > 5, "free times: " + looked);
     }
 
     /** 100 km from base to site at 60 km/h; the day has four hours. */

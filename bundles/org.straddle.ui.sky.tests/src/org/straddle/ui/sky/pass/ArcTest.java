@@ -1,5 +1,6 @@
 package org.straddle.ui.sky.pass;
 
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -67,7 +68,9 @@ class ArcTest {
 
     @Test
     void theMaskCutsTheArcWhereThePassBeginsAndEnds() {
-        for (Pass pass : passes(MASK).stream().filter(Pass::isWhole).toList()) {
+        List<Pass> whole = passes(MASK).stream().filter(Pass::isWhole).toList();
+        assertFalse(whole.isEmpty());
+        for (Pass pass : whole) {
             Arc arc = Arc.of(TRACK, PLACE, MASK, pass);
             assertEquals(Light.HIDDEN, arc.light(pass.aos().minusSeconds(1)), pass.toString());
             assertTrue(arc.light(pass.aos().plusSeconds(1)) != Light.HIDDEN, pass.toString());
@@ -80,6 +83,7 @@ class ArcTest {
 
     @Test
     void piecesFollowOneAnother() {
+        assertTrue(passes(MASK).stream().anyMatch(pass -> Arc.of(TRACK, PLACE, MASK, pass).pieces().size() > 1));
         for (Pass pass : passes(MASK)) {
             List<ArcPiece> pieces = Arc.of(TRACK, PLACE, MASK, pass).pieces();
             for (int i = 1; i < pieces.size(); i++) {
