@@ -2,6 +2,7 @@ package org.straddle.safety;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -52,6 +53,11 @@ public record HazardNote(HazardKind kind, String description, double distanceM, 
                         + wires.words())).filter(words -> !words.isEmpty()).distinct().collect(Collectors.joining("; "));
         return Optional.of(new HazardNote(HazardKind.POWER_LINE, description, nearest, measures,
                 Cautions.wires(seen, limit, measures)));
+    }
+
+    /** With the cautions that were not said yet; they count as said from now on. */
+    HazardNote without(Set<String> said) {
+        return new HazardNote(kind, description, distanceM, measure, cautions.stream().filter(said::add).toList());
     }
 
     /** What kind of hazard it is, in words. */

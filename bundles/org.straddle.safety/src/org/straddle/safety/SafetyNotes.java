@@ -2,8 +2,10 @@ package org.straddle.safety;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 import org.straddle.model.Event;
@@ -70,9 +72,10 @@ public record SafetyNotes(Site site, LocalDate day, Optional<Survey> survey, Lis
 
     /** Overhead wires first: nothing else kills as fast. */
     private static List<HazardNote> hazards(Site site, Survey visit, Occasion occasion) {
+        Set<String> said = new HashSet<>();
         return Stream.concat(HazardNote.ofWires(site, visit, occasion).stream(), visit.getHazards().stream()
                 .filter(hazard -> hazard.getKind() != HazardKind.POWER_LINE)
-                .map(hazard -> HazardNote.of(hazard, visit, occasion))).toList();
+                .map(hazard -> HazardNote.of(hazard, visit, occasion))).map(note -> note.without(said)).toList();
     }
 
     private static List<String> remarks(Optional<Survey> newest, Occasion occasion, Policies policies) {
