@@ -69,7 +69,7 @@ final class Readings {
 
     /** A stop with its team, site and birds, complete or not, all people, jurisdictions and bans. */
     List<Object> stop(Stop stop) {
-        return stops.computeIfAbsent(stop, any -> together("stop " + stop.getId(), () -> Stream.of(people(), Stream.of(
+        return stops.computeIfAbsent(stop, any -> together("stop:" + stop.getId(), () -> Stream.of(people(), Stream.of(
                 of("jurisdictions", in.event().getJurisdictions()), of("bans", in.event().getPlan().getBans())),
                 Stream.concat(Stream.<EObject>of(stop, stop.getTeam(), stop.getSite()), stop.getTurns().stream().map(Turn::getBird))
                         .filter(Objects::nonNull).map(this::of)).flatMap(part -> part)));
@@ -93,7 +93,7 @@ final class Readings {
 
     /** A site, the stops there, and how many chasers need its squares. */
     List<Object> competing(Site site) {
-        return together("site " + site.getId(), () -> Stream.of(Stream.of(of(site)), stopsAt(site),
+        return together("site:" + site.getId(), () -> Stream.of(Stream.of(of(site)), stopsAt(site),
                 in.itinerary().at(site).stream().flatMap(this::stay), in.outlook().squares(site).stream().map(in.outlook()::demand))
                 .flatMap(part -> part));
     }
