@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 class ImportOrderTest {
 
     private static final List<String> ORDER = List.of("words", "drawing", "grid", "sky", "terrain", "model", "model.edit",
-            "store", "outlook", "exchange", "atlas", "survey", "safety", "kit", "worth", "check", "guide", "plan", "publish",
+            "store", "outlook", "exchange", "atlas", "visit", "safety", "kit", "worth", "check", "guide", "plan", "publish",
             "daysheet", "demo", "cli", "ui");
 
     /** View suites know the shell and the core, never each other. */

@@ -77,9 +77,9 @@ class AcceptanceTest {
             lone-operator         | A operators=Ann / A: S1 10:00-11:00                                                    | Stop site=S2
             licence-band          | Ann bands=70cm / A: S1 10:00-11:00 [Tern 10:20-10:30] / Bo bands=70cm                 | Ann bands=23cm
             licence-place         | +jurisdictions X squares=HP94 +allowances licenceClass=Full bands=70cm / Ann licenceClass=Full / A: S1 10:00-11:00 [Tern 10:20-10:30] | Bo licenceClass=Full
-            review-missing        | S1 -reviews / A: S1 10:00-11:00                                                        | S1 +surveys date=2031-05-23
-            review-missing        | S1 -reviews / A: S1 10:00-11:00                                                        | Survey roadSpeedKmh=90
-            site-refused          | S1 +reviews reviewer=Ann date=2031-06-10 verdict=do_not_use / A: S1 10:00-11:00        | Survey roadSpeedKmh=90
+            review-missing        | S1 -reviews / A: S1 10:00-11:00                                                        | S1 +visits date=2031-05-23
+            review-missing        | S1 -reviews / A: S1 10:00-11:00                                                        | Visit roadSpeedKmh=90
+            site-refused          | S1 +reviews reviewer=Ann date=2031-06-10 verdict=do_not_use / A: S1 10:00-11:00        | Visit roadSpeedKmh=90
             squares-not-occupied  | L markErrorM=8                                                                         | L longitudeDeg=-20.00000001
             operator-in-two-teams | B operators=Ann,Cy / A +days from=1d06:00 until=1d08:00                                | B +days from=1d06:00 until=1d07:00
             same-frequency        | A: S1 10:00-11:00 [Gull 10:20-10:30 @145.950] / B: S2 10:00-11:00 [Gull 10:20-10:30 @145.952] | T2 downlinkMhz=145.9521
@@ -154,7 +154,7 @@ class AcceptanceTest {
             hut.setLatitudeDeg(64);
             hut.setLongitudeDeg(-19);
             event.getBases().add(hut);
-            event.getSites().forEach(site -> site.getSurveys().forEach(survey -> survey.setParking("behind the barn")));
+            event.getSites().forEach(site -> site.getVisits().forEach(visit -> visit.setParking("behind the barn")));
             event.getOperators().stream().forEach(AcceptanceTest::move);
             event.eAllContents().forEachRemaining(thing -> {
                 if (thing instanceof Turn turn) {

@@ -36,13 +36,13 @@ class ChecksTest {
         List<Finding> findings = run(Sketch.of("""
                 policies inHandMinutes=0
                 Tern state=intermittent
-                S2 -surveys
+                S2 -visits
                 A: S1 10:00-11:00 [Tern 10:20-10:30]; S2 10:30-12:00
                 B: S1 09:00-10:30
                 """));
         List<String> order = findings.stream().map(f -> f.severity() + " " + f.rule() + f.when()
                 .map(when -> " " + when.toString().substring(11, 16)).orElse("")).toList();
-        assertEquals(List.of("BLOCKER same-site 10:00", "BLOCKER stops-overlap 10:30", "BLOCKER survey-missing 10:30",
+        assertEquals(List.of("BLOCKER same-site 10:00", "BLOCKER stops-overlap 10:30", "BLOCKER visit-missing 10:30",
                 "ADVICE bird-intermittent 10:20"), order);
     }
 

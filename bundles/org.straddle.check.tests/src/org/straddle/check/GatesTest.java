@@ -153,17 +153,17 @@ class GatesTest {
     @Test
     void aMissingOrOldVisitShutsIt() {
         order();
-        site.getSurveys().get(0).setDate(LocalDate.parse("2029-06-01"));
-        site.getReviews().get(0).setSurvey(null);
+        site.getVisits().get(0).setDate(LocalDate.parse("2029-06-01"));
+        site.getReviews().get(0).setVisit(null);
         assertEquals(List.of(GateKind.VISIT), open());
-        site.getSurveys().clear();
+        site.getVisits().clear();
         assertEquals(List.of(GateKind.VISIT), open());
     }
 
     @Test
     void aLapsedPermissionShutsIt() {
         order();
-        site.getSurveys().get(0).setAccessUntil(DAY.minusDays(1));
+        site.getVisits().get(0).setAccessUntil(DAY.minusDays(1));
         assertEquals(List.of(GateKind.PERMISSION), open());
     }
 
@@ -172,7 +172,7 @@ class GatesTest {
         order();
         Hazard hazard = MAKE.createHazard();
         hazard.setKind(HazardKind.WATER);
-        site.getSurveys().get(0).getHazards().add(hazard);
+        site.getVisits().get(0).getHazards().add(hazard);
         assertTrue(item(GateKind.HAZARDS).sentence().contains("no measure"), item(GateKind.HAZARDS).sentence());
         hazard.setMeasure("Stay away.");
         assertTrue(item(GateKind.HAZARDS).sentence().contains("not rated"), item(GateKind.HAZARDS).sentence());
@@ -192,7 +192,7 @@ class GatesTest {
         assertEquals(List.of(GateKind.CREW), open());
         event.getPolicies().setLoneOperatorAllowed(true);
         assertEquals(List.of(), open());
-        site.getSurveys().get(0).setRoadSpeedKmh(50);
+        site.getVisits().get(0).setRoadSpeedKmh(50);
         assertTrue(item(GateKind.CREW).sentence().contains("watch the traffic"), "nobody is left for a lookout");
     }
 

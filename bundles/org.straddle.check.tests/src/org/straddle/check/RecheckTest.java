@@ -45,7 +45,7 @@ class RecheckTest {
             policies tooOftenPercent=10
             radio drawsW=100
             power storesWh=50
-            S1 +horizon elevationDeg=3 +surveys date=2031-06-10 expires=2031-06-20
+            S1 +horizon elevationDeg=3 +visits date=2031-06-10 expires=2031-06-20
             A: S1 07:00-09:00 [Tern 07:20-07:30] [Gull 07:40-07:50 @145.950]; L 12:00-14:00 [Skua 12:20-12:30]; S2 15:00-16:00 [Auk 15:20-15:30]
             B: S2 08:00-10:00 [Skua 08:20-08:30] [Tern 08:40-08:50]; S1b 12:10-18:00 [Gull 16:20-16:30] [Skua 12:20-12:40]
             """;

@@ -169,7 +169,7 @@ final class Sketch {
 
     private void papersInOrder() {
         for (String site : List.of("S1", "S1b", "S2", "L", "Far")) {
-            line(site + " +surveys date=" + day.minusDays(30) + " surveyor=Ann");
+            line(site + " +visits date=" + day.minusDays(30) + " visitor=Ann");
             line(site + " +reviews date=" + day.minusDays(20) + " reviewer=Ann team=A second=Cy secondAt=" + day.minusDays(20) + "T18:00:00Z");
         }
         line("+kits Box");

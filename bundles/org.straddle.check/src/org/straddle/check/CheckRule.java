@@ -23,9 +23,9 @@ public enum CheckRule {
     SQUARES_NOT_OCCUPIED("squares-not-occupied"),
     BOUNDARY_ERROR("boundary-error"),
     KIND_MISMATCH("kind-mismatch"),
-    SURVEY_MISSING("survey-missing"),
-    SURVEY_OLD("survey-old"),
-    SURVEY_EXPIRED("survey-expired"),
+    VISIT_MISSING("visit-missing"),
+    VISIT_OLD("visit-old"),
+    VISIT_EXPIRED("visit-expired"),
     PERMISSION_LAPSED("permission-lapsed"),
     REVIEW_MISSING("review-missing"),
     REVIEW_EXPIRED("review-expired"),
@@ -84,7 +84,7 @@ public enum CheckRule {
      * About the papers of a site: visits, reviews and permissions. They follow a plan, and no plan settles them. A
      * site that a review refuses is not among them: a plan can do without it.
      */
-    public static final Set<String> PAPERS = EnumSet.of(SURVEY_MISSING, SURVEY_OLD, SURVEY_EXPIRED, PERMISSION_LAPSED,
+    public static final Set<String> PAPERS = EnumSet.of(VISIT_MISSING, VISIT_OLD, VISIT_EXPIRED, PERMISSION_LAPSED,
             REVIEW_MISSING, REVIEW_EXPIRED, REVIEW_OUTDATED, REVIEW_FALLEN, REVIEW_SIGNED_ONCE,
             REVIEW_SIGNER_UNKNOWN)
             .stream().map(CheckRule::id).collect(Collectors.toUnmodifiableSet());

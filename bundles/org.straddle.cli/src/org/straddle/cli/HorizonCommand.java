@@ -9,7 +9,7 @@ import org.straddle.model.Site;
 import org.straddle.model.StraddlePackage;
 import org.straddle.sky.Horizon;
 import org.straddle.store.EventFolder;
-import org.straddle.survey.Visit;
+import org.straddle.visit.SiteVisits;
 import org.straddle.terrain.HorizonRequest;
 import org.straddle.terrain.TerrainHorizon;
 import org.straddle.words.Catalogue;
@@ -54,7 +54,7 @@ final class HorizonCommand extends EventCommand {
         TerrainHorizon computed = TerrainHorizon.compute(rasters, request(site), new ConsoleProgress(err()));
         if (!dryRun) {
             EventFolder folder = opened.toChange();
-            Edit.execute(domain -> Visit.setHorizon(domain, site, computed.mask(), computed.origin()));
+            Edit.execute(domain -> SiteVisits.setHorizon(domain, site, computed.mask(), computed.origin()));
             folder.save();
         }
         Table table = new Table(Table.column("azimuthDeg"), Table.column("elevationDeg"));

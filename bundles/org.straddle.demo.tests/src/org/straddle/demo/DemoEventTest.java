@@ -192,7 +192,7 @@ class DemoEventTest {
                 "stops-overlap", "stop-outside-day", "drive-too-long", "driving-limit", "turn-outside-stop",
                 "turn-before-set-up", "turn-after-take-down", "turn-without-pass", "turn-below-mask",
                 "turns-too-close", "turn-short", "peak-low", "bird-not-working", "bird-off", "bird-never-worked",
-                "elements-too-old", "survey-missing", "survey-old", "permission-lapsed", "review-missing",
+                "elements-too-old", "visit-missing", "visit-old", "permission-lapsed", "review-missing",
                 "review-outdated", "review-signed-once", "site-refused", "review-conditions"));
         expected.removeAll(findings(event).stream().map(Finding::rule).collect(Collectors.toSet()));
         assertEquals(Set.of(), expected, "mistakes that no finding names");

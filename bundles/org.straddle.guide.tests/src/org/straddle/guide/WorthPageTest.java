@@ -64,7 +64,7 @@ class WorthPageTest {
                 + " %.0f %% if it was not heard", 100 * USUAL.workedLately(), USUAL.lately().toDays(), 100 * USUAL.working(),
                 100 * USUAL.unknown(), 100 * USUAL.intermittent(), 100 * USUAL.heardOnly(), 100 * USUAL.notHeard()));
         says(String.format(Locale.ROOT, "there in time with %.0f %%", 100 * USUAL.happens()));
-        says(String.format(Locale.ROOT, "and with %.0f %% if a survey", 100 * USUAL.unready()));
+        says(String.format(Locale.ROOT, "and with %.0f %% if a visit", 100 * USUAL.unready()));
         assertEquals(100, USUAL.chasers());
     }
 

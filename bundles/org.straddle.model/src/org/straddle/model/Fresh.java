@@ -62,8 +62,8 @@ public final class Fresh {
         return identified(StraddleFactory.eINSTANCE.createSite());
     }
 
-    public static Survey survey() {
-        return identified(StraddleFactory.eINSTANCE.createSurvey());
+    public static Visit visit() {
+        return identified(StraddleFactory.eINSTANCE.createVisit());
     }
 
     public static Review review() {

@@ -18,7 +18,7 @@ import org.straddle.sky.Window;
  * @param takeDown                from the last turn until the team can leave
  * @param minimumTurn             a shorter turn is not worth planning
  * @param minimumPeakElevationDeg a lower pass is not worth planning
- * @param surveyAgeLimitDays      above 0
+ * @param visitAgeLimitDays      above 0
  * @param reviewValidityDays      above 0
  * @param elementSetAgeLimit      above 0
  * @param leastPresence           probability, above 0, at most 1
@@ -32,7 +32,7 @@ import org.straddle.sky.Window;
  * @param coldestDegC             lowest temperature expected at the sites
  */
 public record PolicyFigures(double roadSpeedKmh, double detourFactor, Duration turnGap, Duration setUp,
-        Duration takeDown, Duration minimumTurn, double minimumPeakElevationDeg, int surveyAgeLimitDays,
+        Duration takeDown, Duration minimumTurn, double minimumPeakElevationDeg, int visitAgeLimitDays,
         int reviewValidityDays, Duration elementSetAgeLimit, double leastPresence, double reachElevationDeg,
         double stationSpanM, boolean loneOperatorAllowed, Duration drivingLimit, Duration breakAfter, Duration breakLength,
         double usableEnergy, double coldestDegC) {
@@ -48,7 +48,7 @@ public record PolicyFigures(double roadSpeedKmh, double detourFactor, Duration t
                 figures.minutes(Literals.POLICIES__TAKE_DOWN_MINUTES),
                 figures.minutes(Literals.POLICIES__MINIMUM_TURN_MINUTES),
                 figures.value(Literals.POLICIES__MINIMUM_PEAK_ELEVATION_DEG),
-                (int) figures.value(Literals.POLICIES__SURVEY_AGE_LIMIT_DAYS),
+                (int) figures.value(Literals.POLICIES__VISIT_AGE_LIMIT_DAYS),
                 (int) figures.value(Literals.POLICIES__REVIEW_VALIDITY_DAYS),
                 figures.days(Literals.POLICIES__ELEMENT_SET_AGE_LIMIT_DAYS),
                 figures.value(Literals.POLICIES__LEAST_PRESENCE),

@@ -77,9 +77,9 @@ class PublicationTest {
         Review review = sketch.reviewed(sketch.corner);
         review.setReviewer(HOSTILE);
         review.setConditions(HOSTILE);
-        review.getSurvey().setAccess(HOSTILE);
-        review.getSurvey().getHazards().get(0).setDescription(HOSTILE);
-        review.getSurvey().getHazards().get(0).setMeasure(HOSTILE);
+        review.getVisit().setAccess(HOSTILE);
+        review.getVisit().getHazards().get(0).setDescription(HOSTILE);
+        review.getVisit().getHazards().get(0).setMeasure(HOSTILE);
         Stop stop = sketch.stop(sketch.first, sketch.corner, "20T09:00", "20T11:00");
         sketch.turn(stop, "20T10:00", "20T10:10").setNote(HOSTILE);
         Finding finding = new Finding("odd", Severity.BLOCKER, Statement.words(HOSTILE), List.of(stop), Optional.empty(),

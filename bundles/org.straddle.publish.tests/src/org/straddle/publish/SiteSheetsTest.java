@@ -43,7 +43,7 @@ class SiteSheetsTest {
         sketch.stop(team, site, "20T09:00", "20T12:00");
         OverheadLine wires = StraddleFactory.eINSTANCE.createOverheadLine();
         wires.setDistanceM(40);
-        site.getSurveys().get(0).getOverheadLines().add(wires);
+        site.getVisits().get(0).getOverheadLines().add(wires);
         Contact help = StraddleFactory.eINSTANCE.createContact();
         help.setRole(ContactRole.EMERGENCY);
         help.setReach("112");
@@ -75,9 +75,9 @@ class SiteSheetsTest {
     @ParameterizedTest
     @EnumSource(SiteSheetPdf.Format.class)
     void muchTextStaysOnOnePageAndWhatDoesNotFitIsSaid(SiteSheetPdf.Format format) throws IOException {
-        site.getSurveys().get(0).setAccess("Over the hill and far away, then left. ".repeat(60));
+        site.getVisits().get(0).setAccess("Over the hill and far away, then left. ".repeat(60));
         assertFalse(text(sheet(), format).contains("More than fits"));
-        site.getSurveys().get(0).setAccess("Over the hill and far away, then left. ".repeat(2000));
+        site.getVisits().get(0).setAccess("Over the hill and far away, then left. ".repeat(2000));
         assertTrue(text(sheet(), format).contains("More than fits here: read the brief."));
     }
 
@@ -88,7 +88,7 @@ class SiteSheetsTest {
 
     @Test
     void whatPeopleTypedIsNoMarkup() {
-        site.getSurveys().get(0).setParking("<script>alert(1)</script> & \"more\"");
+        site.getVisits().get(0).setParking("<script>alert(1)</script> & \"more\"");
         String page = SiteSheetHtml.of(sheet());
         assertFalse(page.contains("<script"), page);
         assertTrue(page.contains("&lt;script&gt;"), page);

@@ -21,7 +21,7 @@ import org.straddle.model.Site;
 import org.straddle.model.SiteKind;
 import org.straddle.model.Stop;
 import org.straddle.model.StraddleFactory;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
 import org.straddle.model.Turn;
@@ -93,17 +93,17 @@ final class Sketch {
     }
 
     Review reviewed(Site site) {
-        Survey survey = Fresh.survey();
-        survey.setDate(LocalDate.parse("2031-06-01"));
-        survey.setRoadSpeedKmh(90);
-        survey.setAccess("Lay-by");
+        Visit visit = Fresh.visit();
+        visit.setDate(LocalDate.parse("2031-06-01"));
+        visit.setRoadSpeedKmh(90);
+        visit.setAccess("Lay-by");
         Hazard hazard = StraddleFactory.eINSTANCE.createHazard();
         hazard.setKind(HazardKind.TRAFFIC);
         hazard.setDescription("Blind bend");
         hazard.setDistanceM(12);
         hazard.setMeasure("Vests on");
-        survey.getHazards().add(hazard);
-        site.getSurveys().add(survey);
+        visit.getHazards().add(hazard);
+        site.getVisits().add(visit);
         Review review = Fresh.review();
         review.setReviewer("Q0AAR");
         review.setTeam(first);
@@ -111,7 +111,7 @@ final class Sketch {
         review.setSecond("Q1SKY/P");
         review.setSecondAt(LocalDate.parse("2031-06-02").atTime(18, 0).toInstant(ZoneOffset.UTC));
         review.setVerdict(Verdict.GO_WITH_CARE);
-        review.setSurvey(survey);
+        review.setVisit(visit);
         site.getReviews().add(review);
         return review;
     }

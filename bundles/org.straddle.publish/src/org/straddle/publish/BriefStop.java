@@ -11,7 +11,7 @@ import java.util.stream.Collectors;
 import org.straddle.grid.Square;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 import org.straddle.outlook.BoundaryRule;
 import org.straddle.outlook.Outlook;
 import org.straddle.safety.HazardNote;
@@ -29,7 +29,7 @@ import org.straddle.words.Catalogue;
  * @param coordinates decimal degrees of the mark on WGS-84, with its error
  * @param readyAt when the station can work at the earliest
  * @param packUpBy last work, to leave in time
- * @param access how to get there, from the newest survey
+ * @param access how to get there, from the newest visit
  * @param review whether a review holds on the day, in a sentence
  * @param reviewHolds false: the sheet warns plainly
  * @param remarks what else wants attention
@@ -42,7 +42,7 @@ public record BriefStop(String site, Optional<BriefDay.Drive> drive, String kind
 
     private static final Catalogue TEXTS = Catalogue.of(BriefStop.class);
 
-    /** A hazard, what the survey says to do, and the usual cautions. */
+    /** A hazard, what the visit says to do, and the usual cautions. */
     public record Note(String title, String measure, List<String> cautions) {
     }
 
@@ -62,7 +62,7 @@ public record BriefStop(String site, Optional<BriefDay.Drive> drive, String kind
                 coordinates(outlook, site), clock.minute(stop.getArrival(), date), clock.minute(ready, date),
                 clock.minute(packUp, date), clock.minute(stop.getDeparture(), date),
                 Scheduled.turns(stop).stream().map(turn -> BriefTurn.of(outlook, clock, date, stop, turn, hold)).toList(),
-                notes.survey().map(BriefStop::access).orElse(""), Line.of(notes.state().sentence()),
+                notes.visit().map(BriefStop::access).orElse(""), Line.of(notes.state().sentence()),
                 notes.state().holds(), notes.hazards().stream().map(BriefStop::note).toList(),
                 notes.remarks().stream().map(Line::of).toList(), BoundaryRule.of(outlook, site).map(BriefStop::boundary),
                 hold.planB(stop));
@@ -81,13 +81,13 @@ public record BriefStop(String site, Optional<BriefDay.Drive> drive, String kind
                 : TEXTS.text("announcement.notKnown");
     }
 
-    private static String access(Survey survey) {
+    private static String access(Visit visit) {
         List<String> parts = new ArrayList<>();
-        add(parts, TEXTS.text("briefStop.access"), survey.getAccess());
-        add(parts, TEXTS.text("briefStop.allowed"), survey.getAllowedBy());
-        add(parts, TEXTS.text("briefStop.parking"), survey.getParking());
-        add(parts, TEXTS.text("briefStop.surface"), survey.getSurface());
-        add(parts, TEXTS.text("briefStop.telephone"), survey.getPhoneCoverage());
+        add(parts, TEXTS.text("briefStop.access"), visit.getAccess());
+        add(parts, TEXTS.text("briefStop.allowed"), visit.getAllowedBy());
+        add(parts, TEXTS.text("briefStop.parking"), visit.getParking());
+        add(parts, TEXTS.text("briefStop.surface"), visit.getSurface());
+        add(parts, TEXTS.text("briefStop.telephone"), visit.getPhoneCoverage());
         return String.join(". ", parts);
     }
 

@@ -37,7 +37,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.straddle.model.HazardKind;
 import org.straddle.model.OverheadLine;
 import org.straddle.model.Site;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 
 /** Every caution has a cause: a situation that prints it, and a near one that does not. */
 class CautionCausesTest {
@@ -53,8 +53,8 @@ class CautionCausesTest {
     private record Seen(double kmh, Light light, List<OverheadLine> wires, String measure, HazardKind... kinds) {
 
         List<String> cautions() {
-            Site site = site("survey 06-01");
-            Survey visit = site.getSurveys().get(0);
+            Site site = site("visit 06-01");
+            Visit visit = site.getVisits().get(0);
             visit.setRoadSpeedKmh(kmh);
             visit.getOverheadLines().addAll(wires);
             for (HazardKind kind : kinds) {

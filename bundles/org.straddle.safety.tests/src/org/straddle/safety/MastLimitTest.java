@@ -14,14 +14,14 @@ import org.straddle.model.HazardKind;
 import org.straddle.model.Mark;
 import org.straddle.model.Site;
 import org.straddle.model.StraddleFactory;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 
 class MastLimitTest {
 
     private static final double SPAN_M = 10;
 
-    private final Site site = site("survey 06-01");
-    private final Survey visit = site.getSurveys().get(0);
+    private final Site site = site("visit 06-01");
+    private final Visit visit = site.getVisits().get(0);
 
     private double limit() {
         return MastLimit.of(site, visit, SPAN_M).orElseThrow().heightM();
@@ -49,12 +49,12 @@ class MastLimitTest {
     }
 
     @Test
-    void aComputedLimitLowersTheSurveyorsAndNeverRaisesIt() {
+    void aComputedLimitLowersTheVisitorsAndNeverRaisesIt() {
         site.setMarkErrorM(0);
         visit.setMastLimitM(10);
         visit.getOverheadLines().add(wires(65, 0, false));
         assertEquals(10, limit());
-        assertEquals("the surveyor's limit", MastLimit.of(site, visit, SPAN_M).orElseThrow().because());
+        assertEquals("the visitor's limit", MastLimit.of(site, visit, SPAN_M).orElseThrow().because());
         visit.getOverheadLines().add(wires(25, 0, false));
         assertEquals(4.7, limit());
     }

@@ -28,7 +28,7 @@ class ReviewBasisTest {
 
     private static final Instant SIGNED = Instant.parse("2031-06-02T18:00:00Z");
 
-    private final Site site = site("survey 06-01");
+    private final Site site = site("visit 06-01");
     private final Event event = (Event) site.eContainer();
     private final Team team = Fresh.team();
     private final KitItem mast = Fresh.kitItem();
@@ -71,7 +71,7 @@ class ReviewBasisTest {
 
     @Test
     void fallsWithTheVisit() {
-        site.getSurveys().get(0).setRoadSpeedKmh(90);
+        site.getVisits().get(0).setRoadSpeedKmh(90);
         assertEquals(List.of("the visit"), changed());
         assertEquals("Since A signed the review, this has changed: the visit. Look again and sign a new one.", state().sentence());
     }
@@ -104,7 +104,7 @@ class ReviewBasisTest {
     @Test
     void aReviewOfAnOlderFormatHasNoBasisAndStands() {
         site.getReviews().get(0).getBasis().clear();
-        site.getSurveys().get(0).setRoadSpeedKmh(90);
+        site.getVisits().get(0).setRoadSpeedKmh(90);
         assertTrue(state().holds());
     }
 }

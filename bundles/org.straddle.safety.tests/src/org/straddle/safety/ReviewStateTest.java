@@ -18,7 +18,7 @@ class ReviewStateTest {
     @CsvSource(delimiter = '|', textBlock = """
             # nobody, or nobody yet
             ''                                                        | 06-20 | missing
-            survey 06-01                                              | 06-20 | missing
+            visit 06-01                                              | 06-20 | missing
             review 06-21 by A                                         | 06-20 | missing
             # the policy's last day, and the review's own
             review 06-01 by A                                         | 06-01 | valid until 07-31 by A
@@ -50,17 +50,17 @@ class ReviewStateTest {
             review 06-01                                              | 06-20 | missing
             review ? by A                                             | 06-20 | missing
             review 06-01 by A; review 06-05                           | 06-20 | valid until 07-31 by A
-            # a newer survey asks for a new review
-            survey 06-01; review 06-02 by A of 06-01                  | 06-20 | valid until 08-01 by A
-            survey 06-01; survey 06-10; review 06-12 by A of 06-01    | 06-20 | outdated
-            survey 06-01; survey 06-10; review 06-12 by A of 06-10    | 06-20 | valid until 08-11 by A
-            survey 06-01; survey 06-21; review 06-12 by A of 06-01    | 06-20 | valid until 08-11 by A
-            survey 06-10; review 06-09 by A                           | 06-20 | outdated
-            survey 06-10; review 06-10 by A                           | 06-20 | valid until 08-09 by A
-            survey ?; review 06-10 by A                               | 06-20 | outdated
-            survey 06-01; survey ?; review 06-10 by A of 06-01        | 06-20 | outdated
+            # a newer visit asks for a new review
+            visit 06-01; review 06-02 by A of 06-01                  | 06-20 | valid until 08-01 by A
+            visit 06-01; visit 06-10; review 06-12 by A of 06-01    | 06-20 | outdated
+            visit 06-01; visit 06-10; review 06-12 by A of 06-10    | 06-20 | valid until 08-11 by A
+            visit 06-01; visit 06-21; review 06-12 by A of 06-01    | 06-20 | valid until 08-11 by A
+            visit 06-10; review 06-09 by A                           | 06-20 | outdated
+            visit 06-10; review 06-10 by A                           | 06-20 | valid until 08-09 by A
+            visit ?; review 06-10 by A                               | 06-20 | outdated
+            visit 06-01; visit ?; review 06-10 by A of 06-01        | 06-20 | outdated
             # outdated and expired: the new facts come first
-            survey 06-10; review 06-09 by A until 06-11               | 06-20 | outdated
+            visit 06-10; review 06-09 by A until 06-11               | 06-20 | outdated
             """)
     void onADay(String papers, String day, String expected) {
         assertEquals(expected, state(papers, day));

@@ -20,7 +20,7 @@ import org.straddle.model.HazardKind;
 import org.straddle.model.OverheadLine;
 import org.straddle.model.Policies;
 import org.straddle.model.Site;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 
 class SafetyNotesTest {
 
@@ -28,27 +28,27 @@ class SafetyNotesTest {
         return SafetyNotes.of(site, day("06-20"), policies());
     }
 
-    private static Site surveyed(double roadSpeedKmh, Hazard... hazards) {
-        Site site = site("survey 06-01");
-        site.getSurveys().get(0).setRoadSpeedKmh(roadSpeedKmh);
-        site.getSurveys().get(0).getHazards().addAll(List.of(hazards));
+    private static Site visited(double roadSpeedKmh, Hazard... hazards) {
+        Site site = site("visit 06-01");
+        site.getVisits().get(0).setRoadSpeedKmh(roadSpeedKmh);
+        site.getVisits().get(0).getHazards().addAll(List.of(hazards));
         return site;
     }
 
     @Test
-    void showsTheNewestSurveyOfTheDay() {
-        Site site = site("survey 06-10; survey 06-01; survey 06-21");
-        Survey newest = site.getSurveys().get(0);
+    void showsTheNewestVisitOfTheDay() {
+        Site site = site("visit 06-10; visit 06-01; visit 06-21");
+        Visit newest = site.getVisits().get(0);
         newest.getHazards().add(hazard(HazardKind.FOOTING, "loose stones", 0, "Walk, do not run."));
         SafetyNotes notes = notes(site);
-        assertEquals(Optional.of(newest), notes.survey());
+        assertEquals(Optional.of(newest), notes.visit());
         assertEquals("footing: loose stones", notes.hazards().get(0).title());
         assertEquals("Walk, do not run.", notes.hazards().get(0).measureText());
     }
 
     @Test
     void figuresThatCannotBeMeasuredAreNotKnown() {
-        Site site = surveyed(Double.POSITIVE_INFINITY, hazard(HazardKind.TRAFFIC, null, 0, null),
+        Site site = visited(Double.POSITIVE_INFINITY, hazard(HazardKind.TRAFFIC, null, 0, null),
                 hazard(HazardKind.POWER_LINE, null, Double.POSITIVE_INFINITY, null));
         String text = notes(site).hazards().stream().flatMap(note -> note.cautions().stream()).toList().toString();
         assertTrue(text.contains("The visit does not say how fast traffic is") && !text.contains("Infinity") && !text.contains("∞"), text);
@@ -56,7 +56,7 @@ class SafetyNotesTest {
 
     @Test
     void aHazardWithoutAMeasureSaysSo() {
-        HazardNote note = notes(surveyed(0, hazard(HazardKind.WATER, null, 30, " "))).hazards().get(0);
+        HazardNote note = notes(visited(0, hazard(HazardKind.WATER, null, 30, " "))).hazards().get(0);
         assertEquals("water, 30 m away", note.title());
         assertTrue(note.measureText().startsWith("The visit names no measure"));
     }
@@ -67,10 +67,10 @@ class SafetyNotesTest {
      */
     @Test
     void measuredWiresAreAHazardWithOneFigure() {
-        Site site = surveyed(0);
+        Site site = visited(0);
         OverheadLine wires = wires(30, 132, true);
         wires.setHeightM(9);
-        site.getSurveys().get(0).getOverheadLines().add(wires);
+        site.getVisits().get(0).getOverheadLines().add(wires);
         HazardNote note = notes(site).hazards().get(0);
         assertEquals("overhead wires, 30 m away: lowest wire about 9 m up, 132 kV, says the owner", note.title());
         String cautions = String.join(" ", note.cautions());
@@ -84,7 +84,7 @@ class SafetyNotesTest {
     /** 90 km/h: 160 m by AASHTO's metric table (from memory), class 3 by ISO 20471. */
     @Test
     void trafficGetsTheFiguresOfItsSpeed() {
-        String cautions = String.join(" ", notes(surveyed(90, hazard(HazardKind.TRAFFIC, "bend", 4, "Cones."))).hazards()
+        String cautions = String.join(" ", notes(visited(90, hazard(HazardKind.TRAFFIC, "bend", 4, "Cones."))).hazards()
                 .get(0).cautions());
         assertTrue(cautions.contains("about 160 m"), cautions);
         assertTrue(cautions.contains("class 3"), cautions);
@@ -105,14 +105,14 @@ class SafetyNotesTest {
     }
 
     private static String firstCaution(double distanceM) {
-        return notes(surveyed(0, hazard(HazardKind.POWER_LINE, "wire", distanceM, "Stay west."))).hazards().get(0).cautions()
+        return notes(visited(0, hazard(HazardKind.POWER_LINE, "wire", distanceM, "Stay west."))).hazards().get(0).cautions()
                 .get(0);
     }
 
     /** ISO 20471 (secondary): class 2 up to 60 km/h by day; common practice: class 3 in poor light. */
     @Test
     void clothingFollowsFromTheHour() {
-        Site site = surveyed(50, hazard(HazardKind.TRAFFIC, "bend", 4, "Cones."));
+        Site site = visited(50, hazard(HazardKind.TRAFFIC, "bend", 4, "Cones."));
         assertTrue(clothing(site, Light.DAY).contains("class 2 (ISO 20471)"), clothing(site, Light.DAY));
         assertTrue(clothing(site, Light.POOR).contains("class 3 (ISO 20471; poor light)"), clothing(site, Light.POOR));
         assertTrue(clothing(site, Light.UNKNOWN).contains("class 3"), clothing(site, Light.UNKNOWN));
@@ -149,22 +149,22 @@ class SafetyNotesTest {
     void remarksOnWhatThePapersLack() {
         assertEquals("Nobody visited this site by 20 Jun 2031: its hazards are not known. Visit it first.",
                 notes(site("")).remarks().get(0));
-        assertTrue(notes(site("survey ?")).remarks().get(0).startsWith("The visit has no date"));
-        assertTrue(notes(site("survey 06-01")).remarks().get(0).startsWith("The visit names no hazard"));
-        String road = notes(surveyed(90, hazard(HazardKind.COLD, "wind", 0, "Hats."))).remarks().get(0);
+        assertTrue(notes(site("visit ?")).remarks().get(0).startsWith("The visit has no date"));
+        assertTrue(notes(site("visit 06-01")).remarks().get(0).startsWith("The visit names no hazard"));
+        String road = notes(visited(90, hazard(HazardKind.COLD, "wind", 0, "Hats."))).remarks().get(0);
         assertTrue(road.startsWith("Traffic passes at 90 km/h, yet the visit names no traffic hazard."), road);
     }
 
     @Test
     void remarksOnWhatHasLapsed() {
-        Site site = surveyed(0, hazard(HazardKind.COLD, "wind", 0, "Hats."));
+        Site site = visited(0, hazard(HazardKind.COLD, "wind", 0, "Hats."));
         assertEquals(List.of(), notes(site).remarks());
-        site.getSurveys().get(0).setAccessUntil(day("06-19"));
+        site.getVisits().get(0).setAccessUntil(day("06-19"));
         assertEquals(List.of("The permission to be there expired on 19 Jun 2031. Ask for a new one."),
                 notes(site).remarks());
-        site.getSurveys().get(0).setAccessUntil(day("06-20"));
+        site.getVisits().get(0).setAccessUntil(day("06-20"));
         Policies strict = policies();
-        strict.setSurveyAgeLimitDays(19);
+        strict.setVisitAgeLimitDays(19);
         assertEquals(List.of(), SafetyNotes.of(site, day("06-20"), strict).remarks());
         assertEquals("The visit of 1 Jun 2031 is more than 19 days old. Visit the site again.",
                 SafetyNotes.of(site, day("06-21"), strict).remarks().get(0));

@@ -36,17 +36,17 @@ class SignOffTest {
     void aPolicyOfZeroDaysIsTheUsualOne() {
         Policies none = StraddleFactory.eINSTANCE.createPolicies();
         none.setReviewValidityDays(0);
-        none.setSurveyAgeLimitDays(0);
+        none.setVisitAgeLimitDays(0);
         assertEquals(day("08-19"), SignOff.lastDay(day("06-20"), none));
-        Site site = site("survey 06-01");
+        Site site = site("visit 06-01");
         assertEquals(SafetyNotes.of(site, day("06-20"), policies()).remarks(), SafetyNotes.of(site, day("06-20"), none).remarks());
     }
 
     @Test
-    void theReviewNamesTheNewestSurveyOfItsDay() {
-        Site site = site("survey 06-01; survey 06-10; survey 06-21");
+    void theReviewNamesTheNewestVisitOfItsDay() {
+        Site site = site("visit 06-01; visit 06-10; visit 06-21");
         Review review = GOOD.review(site, NOW);
-        assertSame(site.getSurveys().get(1), review.getSurvey());
+        assertSame(site.getVisits().get(1), review.getVisit());
         assertEquals("Q0AAR", review.getReviewer());
         assertNull(review.getConditions());
         assertEquals(List.of(), site.getReviews(), "adding it is the caller's, in a command");
@@ -82,7 +82,7 @@ class SignOffTest {
 
     @Test
     void theSecondSignatureIsSomebodyElses() {
-        Site site = site("survey 06-01");
+        Site site = site("visit 06-01");
         Review review = GOOD.review(site, NOW);
         assertEquals(Optional.empty(), new SecondSignature("Q3DUN", NOW).problem(site, review));
         assertTrue(new SecondSignature(" ", NOW).problem(site, review).isPresent());

@@ -35,7 +35,7 @@ class SignersTest {
 
     private static final Instant NOW = Instant.parse("2031-06-20T18:00:00Z");
 
-    private final Site site = site("survey 06-01");
+    private final Site site = site("visit 06-01");
     private final Event event = (Event) site.eContainer();
     private final Team first = team(1, "Ann", "Ýma", "Bo");
     private final Team second = team(2, "Cy");

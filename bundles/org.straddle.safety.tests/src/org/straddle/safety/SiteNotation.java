@@ -14,12 +14,12 @@ import org.straddle.model.Policies;
 import org.straddle.model.Review;
 import org.straddle.model.Site;
 import org.straddle.model.StraddleFactory;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 import org.straddle.model.Verdict;
 
 /**
- * A site's papers in a few words, parted by semicolons, on days of 2031: "survey 06-01" and "review 06-02 by Q0AAR",
- * then "until 06-30", "of 06-01" for the survey that was reviewed, "refuse", "if rain stops". A day "?" is missing.
+ * A site's papers in a few words, parted by semicolons, on days of 2031: "visit 06-01" and "review 06-02 by Q0AAR",
+ * then "until 06-30", "of 06-01" for the visit that was reviewed, "refuse", "if rain stops". A day "?" is missing.
  * The site is of an event with operators who are called like the signers.
  */
 final class SiteNotation {
@@ -40,10 +40,10 @@ final class SiteNotation {
         List.of("A", "B", "C", "Zoe", "Q0AAR", "Q3DUN").forEach(name -> operator(event, name));
         for (String paper : papers.isBlank() ? new String[0] : papers.split(";")) {
             String[] words = paper.strip().split("\\s+");
-            if (words[0].equals("survey")) {
-                Survey survey = Fresh.survey();
-                survey.setDate(day(words[1]));
-                site.getSurveys().add(survey);
+            if (words[0].equals("visit")) {
+                Visit visit = Fresh.visit();
+                visit.setDate(day(words[1]));
+                site.getVisits().add(visit);
             } else {
                 site.getReviews().add(review(words, site));
             }
@@ -70,7 +70,7 @@ final class SiteNotation {
                 case "until" -> review.setExpires(day(words[++i]));
                 case "of" -> {
                     LocalDate reviewed = day(words[++i]);
-                    review.setSurvey(site.getSurveys().stream().filter(survey -> reviewed.equals(survey.getDate()))
+                    review.setVisit(site.getVisits().stream().filter(visit -> reviewed.equals(visit.getDate()))
                             .findFirst().orElseThrow());
                 }
                 case "refuse" -> review.setVerdict(Verdict.DO_NOT_USE);

@@ -29,18 +29,18 @@ class WordingTest {
     @Test
     void noOutputPromisesAnything() {
         List<String> output = new ArrayList<>(List.of(SafetyNotes.DEFERENCE));
-        for (String papers : List.of("", "survey ?", "survey 01-01; review 01-02 by A", "review 06-01 by A",
+        for (String papers : List.of("", "visit ?", "visit 01-01; review 01-02 by A", "review 06-01 by A",
                 "review 06-01 by A if dry", "review 06-01 by A until 06-02", "review 06-01 by A refuse",
-                "survey 06-10; review 06-01 by A")) {
+                "visit 06-10; review 06-01 by A")) {
             Site site = site(papers);
-            if (!site.getSurveys().isEmpty()) {
-                site.getSurveys().get(0).setRoadSpeedKmh(90);
-                site.getSurveys().get(0).setAccessUntil(day("01-01"));
-                site.getSurveys().get(0).getOverheadLines().add(wires(40, 132, true));
-                site.getSurveys().get(0).getOverheadLines().add(wires(0, 0, false));
+            if (!site.getVisits().isEmpty()) {
+                site.getVisits().get(0).setRoadSpeedKmh(90);
+                site.getVisits().get(0).setAccessUntil(day("01-01"));
+                site.getVisits().get(0).getOverheadLines().add(wires(40, 132, true));
+                site.getVisits().get(0).getOverheadLines().add(wires(0, 0, false));
                 for (HazardKind kind : HazardKind.values()) {
-                    site.getSurveys().get(0).getHazards().add(hazard(kind, "it", 12, null));
-                    site.getSurveys().get(0).getHazards().add(hazard(kind, "it", 0, null));
+                    site.getVisits().get(0).getHazards().add(hazard(kind, "it", 12, null));
+                    site.getVisits().get(0).getHazards().add(hazard(kind, "it", 0, null));
                 }
             }
             SafetyNotes notes = SafetyNotes.of(site, day("06-20"), policies());

@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
 
 import org.straddle.model.Hazard;
 import org.straddle.model.HazardKind;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 import org.straddle.words.Catalogue;
 import org.straddle.words.FigureText;
 
@@ -25,7 +25,7 @@ public final class Cautions {
     }
 
     /** For one hazard as a visit saw it; overhead wires have a note of their own. */
-    static List<String> of(Hazard hazard, Survey visit, Occasion occasion) {
+    static List<String> of(Hazard hazard, Visit visit, Occasion occasion) {
         return hazard.getKind() == HazardKind.TRAFFIC ? traffic(visit.getRoadSpeedKmh(), occasion.light())
                 : of(hazard.getKind());
     }
@@ -33,7 +33,7 @@ public final class Cautions {
     /**
      * For the wires of a visit.
      *
-     * @param measures what the surveyor says the team does about them
+     * @param measures what the visitor says the team does about them
      */
     static List<String> wires(List<WireSighting> seen, Optional<MastLimit> limit, String measures) {
         List<String> all = new ArrayList<>();

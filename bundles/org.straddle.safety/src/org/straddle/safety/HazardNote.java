@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 import org.straddle.model.Hazard;
 import org.straddle.model.HazardKind;
 import org.straddle.model.Site;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 import org.straddle.model.Written;
 import org.straddle.model.naming.Naming;
 import org.straddle.words.Catalogue;
@@ -19,7 +19,7 @@ import org.straddle.words.FigureText;
  * One hazard and what to do about it.
  *
  * @param distanceM distance from the mark, metres; 0 when it does not apply
- * @param measure what the surveyor says the team does about it; empty when nothing was written
+ * @param measure what the visitor says the team does about it; empty when nothing was written
  * @param cautions the usual cautions for its kind, with figures worked out from the visit where it has any
  */
 public record HazardNote(HazardKind kind, String description, double distanceM, String measure,
@@ -31,13 +31,13 @@ public record HazardNote(HazardKind kind, String description, double distanceM, 
         cautions = List.copyOf(cautions);
     }
 
-    static HazardNote of(Hazard hazard, Survey visit, Occasion occasion) {
+    static HazardNote of(Hazard hazard, Visit visit, Occasion occasion) {
         return new HazardNote(hazard.getKind(), Written.or(hazard.getDescription(), ""), hazard.getDistanceM(),
                 Written.or(hazard.getMeasure(), ""), Cautions.of(hazard, visit, occasion));
     }
 
     /** All overhead wires of a visit in one note, so that one figure stands on the sheet; empty where it saw none. */
-    static Optional<HazardNote> ofWires(Site site, Survey visit, Occasion occasion) {
+    static Optional<HazardNote> ofWires(Site site, Visit visit, Occasion occasion) {
         List<WireSighting> seen = WireSighting.of(visit);
         Optional<MastLimit> limit = MastLimit.of(site, visit, occasion.spanM());
         if (seen.isEmpty() && limit.isEmpty()) {
@@ -71,8 +71,8 @@ public record HazardNote(HazardKind kind, String description, double distanceM, 
                 + (description.isEmpty() ? "" : ": " + description);
     }
 
-    /** The surveyor's measure, or a sentence that says there is none. */
+    /** The visitor's measure, or a sentence that says there is none. */
     public String measureText() {
-        return measure.isEmpty() ? TEXTS.text("hazardNote.surveyNamesMeasure") : measure;
+        return measure.isEmpty() ? TEXTS.text("hazardNote.visitNamesMeasure") : measure;
     }
 }

@@ -8,7 +8,7 @@ import org.straddle.model.Hazard;
 import org.straddle.model.Policies;
 import org.straddle.model.RiskLevel;
 import org.straddle.model.RiskProbability;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 import org.straddle.model.Written;
 import org.straddle.model.naming.Naming;
 import org.straddle.words.Catalogue;
@@ -22,7 +22,7 @@ final class HazardRating {
     }
 
     /** What is still wrong, a sentence each. */
-    static List<String> trouble(Survey visit, Policies policies) {
+    static List<String> trouble(Visit visit, Policies policies) {
         RiskMatrix matrix;
         try {
             matrix = RiskMatrix.of(policies);

@@ -3,13 +3,13 @@ package org.straddle.safety;
 import java.util.Optional;
 
 import org.straddle.model.Site;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 import org.straddle.words.Catalogue;
 import org.straddle.words.FigureText;
 
 /**
- * The one figure for everything upright at a site: the lowest of what the surveyor allows and of what each of the
- * overhead wires allows. So a computed limit may lower the surveyor's, and never raises it.
+ * The one figure for everything upright at a site: the lowest of what the visitor allows and of what each of the
+ * overhead wires allows. So a computed limit may lower the visitor's, and never raises it.
  *
  * @param heightM highest that anything may reach above the ground, metres; 0 where nothing may be raised
  * @param because where the figure comes from
@@ -25,7 +25,7 @@ public record MastLimit(double heightM, String because) {
      * @param spanM longest distance between two parts of the station, metres
      * @return empty where a visit saw no wires and named no limit
      */
-    static Optional<MastLimit> of(Site site, Survey visit, double spanM) {
+    static Optional<MastLimit> of(Site site, Visit visit, double spanM) {
         Optional<MastLimit> lowest = Optional.empty();
         double own = visit.getMastLimitM();
         if (own > 0 && Double.isFinite(own)) {
@@ -41,7 +41,7 @@ public record MastLimit(double heightM, String because) {
     }
 
     /** The station may be as far from the mark as either of them allows; NaN when one of them makes no sense. */
-    private static double markErrorM(Site site, Survey visit) {
+    private static double markErrorM(Site site, Visit visit) {
         return visit.getMark() == null ? site.getMarkErrorM() : Math.max(site.getMarkErrorM(), visit.getMark().getErrorM());
     }
 

@@ -18,7 +18,7 @@ import org.straddle.model.KitItem;
 import org.straddle.model.Review;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 import org.straddle.outlook.Outlook;
 import org.straddle.words.Catalogue;
 
@@ -43,12 +43,12 @@ final class ReviewBasis {
     }
 
     /** As a review keeps it: a word for the part and a digest. */
-    static List<String> of(Site site, Optional<Survey> visit) {
+    static List<String> of(Site site, Optional<Visit> visit) {
         return Stream.of(ReviewPart.values()).map(part -> part.name() + " " + digest(facts(part, site, visit))).toList();
     }
 
     /** What has changed under a review, in words; nothing for one that was signed without a basis. */
-    static List<String> changed(Review review, Site site, Optional<Survey> visit) {
+    static List<String> changed(Review review, Site site, Optional<Visit> visit) {
         if (review.getBasis().isEmpty()) {
             return List.of();
         }
@@ -61,7 +61,7 @@ final class ReviewBasis {
         return review.getBasis().stream().filter(line -> line.startsWith(part.name() + " ")).findFirst().orElse("");
     }
 
-    private static List<Object> facts(ReviewPart part, Site site, Optional<Survey> visit) {
+    private static List<Object> facts(ReviewPart part, Site site, Optional<Visit> visit) {
         List<Stop> stops = site.eContainer() instanceof Event event && event.getPlan() != null ? event.getPlan().getStops().stream()
                 .filter(stop -> stop.getSite() == site && stop.getTeam() != null && stop.getArrival() != null).toList() : List.of();
         return switch (part) {
@@ -89,7 +89,7 @@ final class ReviewBasis {
         return stop.getArrival().atZone(zone).toLocalDate();
     }
 
-    private static List<Object> dangers(Site site, Survey visit) {
+    private static List<Object> dangers(Site site, Visit visit) {
         List<Object> facts = new ArrayList<>(Arrays.asList(site.getMarkErrorM(), visit.getRoadSpeedKmh(), visit.getMastLimitM()));
         visit.getHazards().forEach(hazard -> facts.addAll(Arrays.asList(hazard.getKind(), hazard.getDescription(), hazard.getDistanceM(),
                 hazard.getMeasure(), hazard.getSeverityLeft(), hazard.getProbabilityLeft())));

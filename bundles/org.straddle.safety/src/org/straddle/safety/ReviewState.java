@@ -120,11 +120,11 @@ public sealed interface ReviewState {
     }
 
     /**
-     * Somebody surveyed the site after the survey that was reviewed.
+     * Somebody visited the site after the visit that was reviewed.
      *
-     * @param surveyed day of the newer survey; null when that survey has no date
+     * @param visited day of the newer visit; null when that visit has no date
      */
-    record Outdated(String reviewer, LocalDate surveyed) implements ReviewState {
+    record Outdated(String reviewer, LocalDate visited) implements ReviewState {
         @Override
         public String word() {
             return TEXTS.text("reviewState.outdated.word");
@@ -132,8 +132,8 @@ public sealed interface ReviewState {
 
         @Override
         public String sentence() {
-            return surveyed == null ? TEXTS.text("reviewState.reviewDoesNot", "reviewer", reviewer)
-                    : TEXTS.text("reviewState.beforeVisit", "reviewer", reviewer, "day", surveyed);
+            return visited == null ? TEXTS.text("reviewState.reviewDoesNot", "reviewer", reviewer)
+                    : TEXTS.text("reviewState.beforeVisit", "reviewer", reviewer, "day", visited);
         }
     }
 

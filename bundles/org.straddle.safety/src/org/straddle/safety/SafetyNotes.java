@@ -14,23 +14,23 @@ import org.straddle.model.Policies;
 import org.straddle.model.Review;
 import org.straddle.model.Site;
 import org.straddle.model.StraddleFactory;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 import org.straddle.outlook.PolicyFigures;
 import org.straddle.words.Catalogue;
 import org.straddle.words.FigureText;
 
 /**
- * What a team must know about the hazards of a site on one day: what the newest survey saw, what the surveyor says
+ * What a team must know about the hazards of a site on one day: what the newest visit saw, what the visitor says
  * about each hazard, the usual cautions for its kind, and whether a review holds.
  *
  * <p>The cautions are usual practice from published sources, not a measure of a real place: local codes, the owner's
  * rules and licensed people come first, and the sheet says so.
  *
- * @param survey the newest survey dated on the day or before
+ * @param visit the newest visit dated on the day or before
  * @param review the review that decides; empty when none counts
- * @param remarks what else wants attention: a stale survey, a lapsed permission, a road that no hazard mentions
+ * @param remarks what else wants attention: a stale visit, a lapsed permission, a road that no hazard mentions
  */
-public record SafetyNotes(Site site, LocalDate day, Optional<Survey> survey, List<HazardNote> hazards,
+public record SafetyNotes(Site site, LocalDate day, Optional<Visit> visit, List<HazardNote> hazards,
         Optional<Review> review, ReviewState state, List<String> remarks) {
 
     private static final Catalogue TEXTS = Catalogue.of(SafetyNotes.class);
@@ -65,20 +65,20 @@ public record SafetyNotes(Site site, LocalDate day, Optional<Survey> survey, Lis
     public static SafetyNotes of(Site site, LocalDate day, Policies policies, Light light) {
         Policies chosen = policies != null ? policies : StraddleFactory.eINSTANCE.createPolicies();
         Occasion occasion = Occasion.of(day, light, chosen);
-        Optional<Survey> survey = SiteReviews.newestSurvey(site, day);
-        return new SafetyNotes(site, day, survey, survey.map(there -> hazards(site, there, occasion)).orElse(List.of()),
-                SiteReviews.decisive(site, day), SiteReviews.state(site, day, chosen), remarks(survey, occasion, chosen));
+        Optional<Visit> visit = SiteReviews.newestVisit(site, day);
+        return new SafetyNotes(site, day, visit, visit.map(there -> hazards(site, there, occasion)).orElse(List.of()),
+                SiteReviews.decisive(site, day), SiteReviews.state(site, day, chosen), remarks(visit, occasion, chosen));
     }
 
     /** Overhead wires first: nothing else kills as fast. */
-    private static List<HazardNote> hazards(Site site, Survey visit, Occasion occasion) {
+    private static List<HazardNote> hazards(Site site, Visit visit, Occasion occasion) {
         Set<String> said = new HashSet<>();
         return Stream.concat(HazardNote.ofWires(site, visit, occasion).stream(), visit.getHazards().stream()
                 .filter(hazard -> hazard.getKind() != HazardKind.POWER_LINE)
                 .map(hazard -> HazardNote.of(hazard, visit, occasion))).map(note -> note.without(said)).toList();
     }
 
-    private static List<String> remarks(Optional<Survey> newest, Occasion occasion, Policies policies) {
+    private static List<String> remarks(Optional<Visit> newest, Occasion occasion, Policies policies) {
         LocalDate day = occasion.day();
         List<String> remarks = new ArrayList<>();
         visitTrouble(newest, day, policies).ifPresent(remarks::add);
@@ -86,38 +86,38 @@ public record SafetyNotes(Site site, LocalDate day, Optional<Survey> survey, Lis
         if (newest.isEmpty()) {
             return remarks;
         }
-        Survey survey = newest.get();
-        if (survey.getHazards().isEmpty() && survey.getOverheadLines().isEmpty()) {
-            remarks.add(TEXTS.text("safetyNotes.surveyNamesHazard"));
+        Visit visit = newest.get();
+        if (visit.getHazards().isEmpty() && visit.getOverheadLines().isEmpty()) {
+            remarks.add(TEXTS.text("safetyNotes.visitNamesHazard"));
         }
-        if (survey.getRoadSpeedKmh() > 0
-                && survey.getHazards().stream().noneMatch(hazard -> hazard.getKind() == HazardKind.TRAFFIC)) {
+        if (visit.getRoadSpeedKmh() > 0
+                && visit.getHazards().stream().noneMatch(hazard -> hazard.getKind() == HazardKind.TRAFFIC)) {
             remarks.add(TEXTS.text("safetyNotes.trafficPassesKm",
-                    "roadSpeedKmh", FigureText.inCurrent().atMost(1, survey.getRoadSpeedKmh()),
-                    "traffic", String.join(" ", Cautions.traffic(survey.getRoadSpeedKmh(), occasion.light()))));
+                    "roadSpeedKmh", FigureText.inCurrent().atMost(1, visit.getRoadSpeedKmh()),
+                    "traffic", String.join(" ", Cautions.traffic(visit.getRoadSpeedKmh(), occasion.light()))));
         }
         return remarks;
     }
 
-    private static Optional<String> visitTrouble(Optional<Survey> newest, LocalDate day, Policies policies) {
+    private static Optional<String> visitTrouble(Optional<Visit> newest, LocalDate day, Policies policies) {
         PolicyFigures figures = PolicyFigures.of(policies);
-        return Optional.ofNullable(switch (SurveyState.of(newest, day, figures)) {
-            case MISSING -> TEXTS.text("safetyNotes.nobodySurveyedSite", "day", day);
-            case UNDATED -> TEXTS.text("safetyNotes.surveyHasDate");
+        return Optional.ofNullable(switch (VisitState.of(newest, day, figures)) {
+            case MISSING -> TEXTS.text("safetyNotes.nobodyVisitedSite", "day", day);
+            case UNDATED -> TEXTS.text("safetyNotes.visitHasDate");
             case EXPIRED -> TEXTS.text("safetyNotes.visitExpired", "date", newest.get().getDate(),
                     "expires", newest.get().getExpires());
-            case OLD -> TEXTS.text("safetyNotes.surveyOlderThan", "date", newest.get().getDate(),
-                    "surveyAgeLimitDays", figures.surveyAgeLimitDays());
+            case OLD -> TEXTS.text("safetyNotes.visitOlderThan", "date", newest.get().getDate(),
+                    "visitAgeLimitDays", figures.visitAgeLimitDays());
             case HOLDS -> null;
         });
     }
 
-    private static Optional<String> permissionTrouble(Optional<Survey> newest, LocalDate day) {
+    private static Optional<String> permissionTrouble(Optional<Visit> newest, LocalDate day) {
         return lapsed(newest, day).map(last -> TEXTS.text("safetyNotes.permissionThereHeld", "accessUntil", last));
     }
 
-    private static Optional<LocalDate> lapsed(Optional<Survey> newest, LocalDate day) {
-        return newest.map(Survey::getAccessUntil).filter(last -> last.isBefore(day));
+    private static Optional<LocalDate> lapsed(Optional<Visit> newest, LocalDate day) {
+        return newest.map(Visit::getAccessUntil).filter(last -> last.isBefore(day));
     }
 
     private Policies policies() {
@@ -126,38 +126,38 @@ public record SafetyNotes(Site site, LocalDate day, Optional<Survey> survey, Lis
     }
 
     /** Whether the newest visit can be relied on on the day. */
-    public SurveyState surveyState() {
-        return SurveyState.of(survey, day, PolicyFigures.of(policies()));
+    public VisitState visitState() {
+        return VisitState.of(visit, day, PolicyFigures.of(policies()));
     }
 
     /** The last day of the permission to be there, when that is before the day. */
     public Optional<LocalDate> permissionLapsed() {
-        return lapsed(survey, day);
+        return lapsed(visit, day);
     }
 
     /** Why the newest visit does not hold on the day; empty when it does. */
     public Optional<String> visitTrouble() {
-        return visitTrouble(survey, day, policies());
+        return visitTrouble(visit, day, policies());
     }
 
     /** Why nobody may be there on the day; empty when a visit saw no end of the permission, or one that lies ahead. */
     public Optional<String> permissionTrouble() {
-        return permissionTrouble(survey, day);
+        return permissionTrouble(visit, day);
     }
 
     /** What is still wrong with the hazards of the newest visit: no measure, not rated, or more left than the event takes. */
     public List<String> hazardTrouble() {
-        return survey.map(visit -> HazardRating.trouble(visit, policies())).orElse(List.of());
+        return visit.map(visit -> HazardRating.trouble(visit, policies())).orElse(List.of());
     }
 
     /** Does traffic pass there, as far as the newest visit says? */
     public boolean hasTraffic() {
-        return survey.filter(visit -> visit.getRoadSpeedKmh() > 0
+        return visit.filter(visit -> visit.getRoadSpeedKmh() > 0
                 || visit.getHazards().stream().anyMatch(hazard -> hazard.getKind() == HazardKind.TRAFFIC)).isPresent();
     }
 
     /** The one figure for everything upright there; empty where the newest visit saw no wires and named no limit. */
     public Optional<MastLimit> mastLimit() {
-        return survey.flatMap(visit -> MastLimit.of(site, visit, Occasion.of(day, Light.UNKNOWN, policies()).spanM()));
+        return visit.flatMap(visit -> MastLimit.of(site, visit, Occasion.of(day, Light.UNKNOWN, policies()).spanM()));
     }
 }

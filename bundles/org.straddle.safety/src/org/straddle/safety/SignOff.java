@@ -69,7 +69,7 @@ public record SignOff(String reviewer, LocalDate date, Verdict verdict, String c
     }
 
     /**
-     * The review, not yet added to the site; it names the newest survey of its day, if there is one, and
+     * The review, not yet added to the site; it names the newest visit of its day, if there is one, and
      * keeps what else lies under it. It names the reviewer's team. It opens no gate before a second person signs it too.
      *
      * @param at when it is signed
@@ -89,8 +89,8 @@ public record SignOff(String reviewer, LocalDate date, Verdict verdict, String c
         review.setExpires(expires);
         Signers signers = Signers.of(site, null);
         signers.first(reviewer).flatMap(signers::teamOf).ifPresent(review::setTeam);
-        SiteReviews.newestSurvey(site, date).ifPresent(review::setSurvey);
-        review.getBasis().addAll(ReviewBasis.of(site, SiteReviews.newestSurvey(site, date)));
+        SiteReviews.newestVisit(site, date).ifPresent(review::setVisit);
+        review.getBasis().addAll(ReviewBasis.of(site, SiteReviews.newestVisit(site, date)));
         return review;
     }
 }

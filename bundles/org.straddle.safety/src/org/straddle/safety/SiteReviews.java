@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 import org.straddle.model.Policies;
 import org.straddle.model.Review;
 import org.straddle.model.Site;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 import org.straddle.model.Verdict;
 import org.straddle.model.Written;
 import org.straddle.words.Catalogue;
@@ -20,7 +20,7 @@ import org.straddle.words.Catalogue;
  *
  * <p>The newest review decides, and what was written after the day does not count for it. Two cases are decided for
  * the side of care: a refusal counts even without a name or a date and never lapses, while a go without either is
- * nobody's word and is passed over. Survey and review without a date are taken as the newest of their kind, because
+ * nobody's word and is passed over. Visit and review without a date are taken as the newest of their kind, because
  * the lists are kept oldest first and a fact must not vanish for want of a date.
  */
 final class SiteReviews {
@@ -33,11 +33,11 @@ final class SiteReviews {
     private SiteReviews() {
     }
 
-    /** The newest survey of the site dated on the day or before. */
-    static Optional<Survey> newestSurvey(Site site, LocalDate day) {
-        return site.getSurveys().stream()
-                .filter(survey -> survey.getDate() == null || !survey.getDate().isAfter(day))
-                .sorted(Comparator.comparing(Survey::getDate, Comparator.nullsLast(Comparator.naturalOrder())))
+    /** The newest visit of the site dated on the day or before. */
+    static Optional<Visit> newestVisit(Site site, LocalDate day) {
+        return site.getVisits().stream()
+                .filter(visit -> visit.getDate() == null || !visit.getDate().isAfter(day))
+                .sorted(Comparator.comparing(Visit::getDate, Comparator.nullsLast(Comparator.naturalOrder())))
                 .reduce((older, newer) -> newer);
     }
 
@@ -72,7 +72,7 @@ final class SiteReviews {
         if (refuses(review)) {
             return new ReviewState.Refused(reviewer, conditions);
         }
-        Optional<Survey> newest = newestSurvey(site, day);
+        Optional<Visit> newest = newestVisit(site, day);
         if (newest.isPresent() && isNewer(newest.get(), review)) {
             return new ReviewState.Outdated(reviewer, newest.get().getDate());
         }
@@ -100,9 +100,9 @@ final class SiteReviews {
         return review.getExpires() != null ? review.getExpires() : SignOff.lastDay(review.getDate(), policies);
     }
 
-    /** A review that names its survey knows that one; one that names none knows what was there on its day. */
-    private static boolean isNewer(Survey newest, Review review) {
-        Survey known = review.getSurvey();
+    /** A review that names its visit knows that one; one that names none knows what was there on its day. */
+    private static boolean isNewer(Visit newest, Review review) {
+        Visit known = review.getVisit();
         if (known != null && !known.eIsProxy()) {
             return known != newest && (known.getDate() == null || newest.getDate() == null
                     || !known.getDate().isAfter(newest.getDate()));

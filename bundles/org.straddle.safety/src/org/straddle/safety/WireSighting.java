@@ -6,7 +6,7 @@ import java.util.List;
 import org.straddle.model.Hazard;
 import org.straddle.model.HazardKind;
 import org.straddle.model.OverheadLine;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 import org.straddle.model.Written;
 import org.straddle.words.Catalogue;
 import org.straddle.words.FigureText;
@@ -25,7 +25,7 @@ record WireSighting(double distanceM, double heightM, WireVoltage voltage, Strin
      * All wires of a visit: those in its table, and those that it names as a hazard. A hazard with the distance of
      * wires in the table, or with none beside such wires, is taken for the same.
      */
-    static List<WireSighting> of(Survey visit) {
+    static List<WireSighting> of(Visit visit) {
         List<WireSighting> seen = new ArrayList<>();
         for (OverheadLine wires : visit.getOverheadLines()) {
             seen.add(new WireSighting(known(wires.getDistanceM()), known(wires.getHeightM()), WireVoltage.of(wires),
@@ -40,7 +40,7 @@ record WireSighting(double distanceM, double heightM, WireVoltage voltage, Strin
         return seen;
     }
 
-    static List<Hazard> hazards(Survey visit) {
+    static List<Hazard> hazards(Visit visit) {
         return visit.getHazards().stream().filter(hazard -> hazard.getKind() == HazardKind.POWER_LINE).toList();
     }
 

@@ -31,7 +31,7 @@ import org.straddle.model.Fresh;
 import org.straddle.model.Layer;
 import org.straddle.model.Photo;
 import org.straddle.model.StraddleFactory;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 
 /**
  * An event folder that came from somebody else, by archive or version control, with links, pipes and lists of saves in
@@ -228,9 +228,9 @@ class ForeignFolderTest {
             folder.event().getLayers().add(layer);
             Photo photo = StraddleFactory.eINSTANCE.createPhoto();
             photo.setFile(folder.addPhoto("a.jpg", new byte[] {'2'}));
-            Survey visit = Fresh.survey();
+            Visit visit = Fresh.visit();
             visit.getPhotos().add(photo);
-            folder.event().getSites().get(0).getSurveys().add(visit);
+            folder.event().getSites().get(0).getVisits().add(visit);
             folder.event().getSites().get(0).setName("Changed");
             link(name, outside);
             Map<String, String> before = FolderContent.of(event);

@@ -126,11 +126,11 @@ class KeptBytesTest {
         Path path = temp.resolve("event");
         EventFolder.create(path, Example.event()).close();
         Path site = path.resolve("sites/cairn.xmi");
-        String survey = "<surveys surveyor=\"Wren\"/>";
-        Files.writeString(site, Files.readString(site).replace("</straddle:Site>", survey + "</straddle:Site>"));
+        String visit = "<visits visitor=\"Wren\"/>";
+        Files.writeString(site, Files.readString(site).replace("</straddle:Site>", visit + "</straddle:Site>"));
         try (EventFolder folder = EventFolder.open(path)) {
-            assertEquals(1, folder.event().getSites().get(1).getSurveys().size());
-            String id = folder.event().getSites().get(1).getSurveys().get(0).getId();
+            assertEquals(1, folder.event().getSites().get(1).getVisits().size());
+            String id = folder.event().getSites().get(1).getVisits().get(0).getId();
             folder.save();
             assertTrue(Files.readString(site).contains(id), Files.readString(site));
         }

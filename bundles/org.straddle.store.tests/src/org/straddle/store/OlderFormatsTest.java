@@ -22,6 +22,7 @@ import org.straddle.model.Base;
 import org.straddle.model.EnteredDrive;
 import org.straddle.model.StraddlePackage;
 import org.straddle.model.StraddlePackage.Literals;
+import org.straddle.model.Visit;
 
 /** The demo event as earlier releases wrote it, in {@code data/format-1} (two acceptances), {@code data/format-2}
  * (one) and {@code data/format-3} (one, and the time of a drive). */
@@ -57,7 +58,7 @@ class OlderFormatsTest {
             assertEquals(List.of("kit-without-spare", "survey-old"),
                     migration.lost().stream().map(finding -> finding.split(" ")[0]).sorted().toList());
             assertTrue(opened.event().getAcceptances().isEmpty());
-            assertTrue(migration.sentence().contains("2 acceptances") && migration.sentence().contains("survey-old"),
+            assertTrue(migration.sentence().contains("2 acceptances") && migration.sentence().contains("visit-old"),
                     migration.sentence());
             assertEquals(REPEATS, migration.repeats());
         }
@@ -83,13 +84,18 @@ class OlderFormatsTest {
 
     /** What was called otherwise is carried over under its name of today. */
     @Test
-    void theThirdOpensWithItsTimesOfDrives() throws Exception {
+    void theThirdOpensWithItsVisitsAndTimesOfDrives() throws Exception {
         copy(3);
         try (EventFolder opened = EventFolder.open(folder)) {
             assertEquals(List.of(3, 8, 20, 6), sizes(opened));
             EnteredDrive drive = opened.event().getEnteredDrives().get(0);
             assertEquals(74, drive.getMinutes());
             assertEquals("Borgarnes", ((Base) drive.getTo()).getName());
+            List<Visit> visits = opened.event().getSites().stream().flatMap(site -> site.getVisits().stream()).toList();
+            assertEquals(20, visits.size());
+            assertTrue(visits.stream().allMatch(visit -> "Q3DUN".equals(visit.getVisitor())));
+            assertTrue(opened.event().getSites().stream().flatMap(site -> site.getReviews().stream())
+                    .anyMatch(review -> visits.contains(review.getVisit())));
             Migration migration = opened.migration().orElseThrow();
             assertEquals(3, migration.from());
             assertEquals(1, migration.lost().size());
@@ -101,7 +107,7 @@ class OlderFormatsTest {
         try (EventFolder opened = EventFolder.openReadOnly(folder)) {
             assertEquals(74, opened.event().getEnteredDrives().get(0).getMinutes());
         }
-        assertFalse(content().get("event.straddle").contains("legTimes"));
+        assertFalse(String.join("", content().values()).matches("(?s).*(legTimes|<surveys|surveyor=).*"));
     }
 
     /** A file of today that holds a name of then is refused. */

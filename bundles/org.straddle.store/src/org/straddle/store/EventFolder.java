@@ -315,7 +315,7 @@ public final class EventFolder implements AutoCloseable {
     }
 
     /**
-     * Brings in a photo. It is written to the photos folder by the next save that finds a survey naming it.
+     * Brings in a photo. It is written to the photos folder by the next save that finds a visit naming it.
      *
      * @param suggestedName gives the extension
      * @return the name to put into {@code Photo.file}: the hash of the content

@@ -155,6 +155,11 @@ final class EventResource extends XMIResourceImpl {
                 }
 
                 @Override
+                protected void setAttribValue(EObject object, String name, String value) {
+                    super.setAttribValue(object, renamed.getOrDefault(name, name), value);
+                }
+
+                @Override
                 protected void handleUnknownFeature(String prefix, String name, boolean isElement, EObject object, String value) {
                     if (isElement && retired.contains(name)) {
                         // The framework skips what has this type.

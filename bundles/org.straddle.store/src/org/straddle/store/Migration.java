@@ -20,7 +20,8 @@ import org.straddle.words.Catalogue;
  * What became of an event that an older Straddle wrote. It is read into objects of today; on the disk it stays as it is
  * until somebody saves. Format 1 holds acceptances against a sentence, formats 2 and 3 against facts that are stated
  * otherwise today: none can be carried over, so somebody looks again. Formats 1 and 2 say what repeated passes from a
- * square are worth; format 3 counts expected chasers. Up to format 3, times of drives stand under another name.
+ * square are worth; format 3 counts expected chasers. Up to format 3, visits and times of drives
+ * stand under other names.
  *
  * @param from     format of the event's own file
  * @param lost     the findings whose acceptances could not be carried over, as {@code rule id id …}
@@ -33,8 +34,9 @@ public record Migration(int from, List<String> lost, List<String> repeats, List<
     /** Apart from what is retired or renamed, their things and features are called as today, and there are fewer of them. */
     private static final List<String> OLDER = List.of("urn:straddle:model:1", "urn:straddle:model:2", "urn:straddle:model:3");
     private static final int LAST_WITH_REPEAT_WORTHS = 2;
-    private static final Map<String, String> RENAMED = Map.of("legTimes", "enteredDrives");
-    private static final Map<String, String> BEGINNINGS_OF_RULES = Map.of("leg", "drive");
+    private static final Map<String, String> RENAMED = Map.of("legTimes", "enteredDrives", "surveys", "visits",
+            "surveyor", "visitor", "survey", "visit", "surveyAgeLimitDays", "visitAgeLimitDays");
+    private static final Map<String, String> BEGINNINGS_OF_RULES = Map.of("leg", "drive", "survey", "visit");
     private static final Pattern IS_OLDER = Pattern.compile("xmlns(?::\\w+)?\\s*=\\s*[\"']("
             + String.join("|", OLDER) + ")[\"']");
     private static final String REPEAT_WORTHS = "repeatWorths";

@@ -12,7 +12,7 @@ import org.straddle.model.Event;
 import org.straddle.model.Layer;
 import org.straddle.model.Photo;
 import org.straddle.model.Site;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 
 /**
  * Files that were brought in since the last save, such as an imported file of element sets. They wait in memory: the
@@ -50,8 +50,8 @@ final class StagedFiles {
             }
         }
         for (Site site : event.getSites()) {
-            for (Survey survey : site.getSurveys()) {
-                for (Photo photo : survey.getPhotos()) {
+            for (Visit visit : site.getVisits()) {
+                for (Photo photo : visit.getPhotos()) {
                     named.add(Layout.PHOTOS + "/" + photo.getFile());
                 }
             }

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.straddle.grid.GeoPosition;
 
 /**
- * A part of a real SRTM tile (U.S. Geological Survey, public domain, from matplotlib's sample data), and its skyline by
+ * A part of a real SRTM tile (U.S. Geological Visit, public domain, from matplotlib's sample data), and its skyline by
  * releng/fixtures/terrain_real_tile.py, which computes in three dimensions with numpy and knows neither a radius of the
  * Earth nor a geodesic.
  */

@@ -30,7 +30,7 @@ import org.straddle.words.FigureText;
  * @param groundM height of the ground at the mark, by the rasters
  * @param unknownShare share of the way looked along that has no height, 0 to 1
  * @param remarks what one should know about the rasters
- * @param origin how the mask was found, for the survey
+ * @param origin how the mask was found, for the visit
  */
 public record TerrainHorizon(Horizon mask, List<Double> skylineDeg, double groundM, double unknownShare,
         List<String> remarks, String origin) {

@@ -17,12 +17,12 @@ import org.eclipse.ui.forms.widgets.Form;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.straddle.model.Site;
-import org.straddle.model.Survey;
-import org.straddle.survey.Visit;
+import org.straddle.model.Visit;
+import org.straddle.visit.SiteVisits;
 import org.straddle.ui.horizon.HorizonCanvas;
 
 /** Visits are history, and horizons are drawn. */
-class VisitTest {
+class SiteVisitsTest {
 
     @RegisterExtension
     static final DemoWindow WINDOW = new DemoWindow();
@@ -54,14 +54,14 @@ class VisitTest {
     @Test
     void aNewVisitLeavesTheOldOneAsItWas() {
         Site site = corner();
-        Survey old = WINDOW.ask(() -> site.getSurveys().get(0));
+        Visit old = WINDOW.ask(() -> site.getVisits().get(0));
         WINDOW.ui(() -> WINDOW.session().reveal(site));
         press("New visit");
-        Survey added = WINDOW.ask(() -> site.getSurveys().get(1));
+        Visit added = WINDOW.ask(() -> site.getVisits().get(1));
         // The demo's visits lie in the future: both are open until the new one is the newest.
         WINDOW.ui(() -> added.setDate(old.getDate().plusDays(1)));
         assertEquals(WINDOW.ask(old::getParking), WINDOW.ask(added::getParking));
-        assertTrue(WINDOW.ask(() -> Visit.isHistory(site, old)));
+        assertTrue(WINDOW.ask(() -> SiteVisits.isHistory(site, old)));
 
         WINDOW.ui(() -> WINDOW.session().reveal(old));
         assertEquals(List.of(), WINDOW.ask(() -> texts().filter(Text::getEditable).toList()));
@@ -69,7 +69,7 @@ class VisitTest {
         press("Correct this visit");
         assertTrue(WINDOW.ask(() -> texts().allMatch(Text::getEditable)));
         WINDOW.ui(() -> WINDOW.session().undo());
-        assertEquals(List.of(old), WINDOW.ask(() -> List.copyOf(site.getSurveys())));
+        assertEquals(List.of(old), WINDOW.ask(() -> List.copyOf(site.getVisits())));
     }
 
     @Test

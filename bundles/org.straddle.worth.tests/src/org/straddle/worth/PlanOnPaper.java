@@ -16,7 +16,7 @@ import org.straddle.model.Review;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.model.StraddleFactory;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
 import org.straddle.model.Turn;
@@ -77,9 +77,9 @@ final class PlanOnPaper {
         // a degree of the equator is 111.31949 km (WGS 84)
         site.setLongitudeDeg(OVER_DEG + km / 111.31949);
         site.getSquares().addAll(java.util.List.of(squares));
-        Survey survey = Fresh.survey();
-        survey.setDate(DAY.minusDays(20));
-        site.getSurveys().add(survey);
+        Visit visit = Fresh.visit();
+        visit.setDate(DAY.minusDays(20));
+        site.getVisits().add(visit);
         Review review = Fresh.review();
         review.setDate(DAY.minusDays(10));
         review.setReviewer("Ann");

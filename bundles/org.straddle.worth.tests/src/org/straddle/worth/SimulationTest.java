@@ -25,7 +25,7 @@ import org.straddle.model.ReportKind;
 import org.straddle.model.Review;
 import org.straddle.model.Site;
 import org.straddle.model.StraddleFactory;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
 import org.straddle.model.WorkMode;
@@ -194,9 +194,9 @@ class SimulationTest {
         site.setLongitudeDeg(longitudeDeg);
         planned.squares().forEach(square -> site.getSquares().add(SQUARES.get(square)));
         if (planned.usable() == 1) {
-            Survey survey = Fresh.survey();
-            survey.setDate(DAY.minusDays(20));
-            site.getSurveys().add(survey);
+            Visit visit = Fresh.visit();
+            visit.setDate(DAY.minusDays(20));
+            site.getVisits().add(visit);
             Review review = Fresh.review();
             review.setDate(DAY.minusDays(10));
             review.setReviewer("Ann");

@@ -83,13 +83,13 @@ class SplitTest {
     @Test
     void whatUnlocksMostComesFirst() {
         near.getReviews().clear();
-        far.getSurveys().clear();
+        far.getVisits().clear();
         paper.stop(first, near, 480, 560, 520);
         paper.stop(first, far, 800, 1000, 840, 860, 880, 900);
         List<ToDo> open = ToDo.of(paper.expected());
         assertEquals(List.of(far, near), open.stream().map(ToDo::site).toList());
         assertEquals(Set.of(SiteReadiness.Lack.REVIEW), open.get(1).lacks());
-        assertTrue(open.get(0).lacks().contains(SiteReadiness.Lack.SURVEY));
+        assertTrue(open.get(0).lacks().contains(SiteReadiness.Lack.VISIT));
         double before = paper.expected().served().served();
         paper.event.getPolicies().setSitesTaken(SitesTaken.ALL);
         double settled = paper.expected().served().served();
@@ -102,11 +102,11 @@ class SplitTest {
         WorthFigures usual = WorthFigures.of(null);
         assertTrue(SiteReadiness.of(near, PlanOnPaper.DAY, null).isReady());
         assertEquals(1, SiteReadiness.of(near, PlanOnPaper.DAY, null).chance(usual));
-        near.getSurveys().get(0).setAccessUntil(PlanOnPaper.DAY.minusDays(1));
+        near.getVisits().get(0).setAccessUntil(PlanOnPaper.DAY.minusDays(1));
         assertEquals(Set.of(SiteReadiness.Lack.PERMISSION), SiteReadiness.of(near, PlanOnPaper.DAY, null).lacks());
         assertEquals(0.6, SiteReadiness.of(near, PlanOnPaper.DAY, null).chance(usual), 1e-9);
-        near.getSurveys().clear();
-        assertTrue(SiteReadiness.of(near, PlanOnPaper.DAY, null).lacks().contains(SiteReadiness.Lack.SURVEY));
+        near.getVisits().clear();
+        assertTrue(SiteReadiness.of(near, PlanOnPaper.DAY, null).lacks().contains(SiteReadiness.Lack.VISIT));
     }
 
     @Test

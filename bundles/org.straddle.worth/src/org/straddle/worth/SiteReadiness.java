@@ -7,7 +7,7 @@ import java.util.Set;
 import org.straddle.model.Policies;
 import org.straddle.model.Site;
 import org.straddle.safety.SafetyNotes;
-import org.straddle.safety.SurveyState;
+import org.straddle.safety.VisitState;
 import org.straddle.words.Catalogue;
 
 /**
@@ -18,8 +18,8 @@ public record SiteReadiness(Set<Lack> lacks) {
 
     /** What can be missing. */
     public enum Lack {
-        /** Nobody surveyed it, or the survey no longer holds. */
-        SURVEY,
+        /** Nobody visited it, or the visit no longer holds. */
+        VISIT,
         /** No review holds. */
         REVIEW,
         /** The permission to be there ends before. */
@@ -41,8 +41,8 @@ public record SiteReadiness(Set<Lack> lacks) {
     public static SiteReadiness of(Site site, LocalDate day, Policies policies) {
         SafetyNotes notes = SafetyNotes.of(site, day, policies);
         EnumSet<Lack> lacks = EnumSet.noneOf(Lack.class);
-        if (notes.surveyState() != SurveyState.HOLDS) {
-            lacks.add(Lack.SURVEY);
+        if (notes.visitState() != VisitState.HOLDS) {
+            lacks.add(Lack.VISIT);
         }
         if (!notes.state().holds()) {
             lacks.add(Lack.REVIEW);

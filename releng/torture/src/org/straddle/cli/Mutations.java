@@ -18,8 +18,8 @@ import org.straddle.exchange.elements.InventedOrientation;
 import org.straddle.exchange.elements.Published;
 import org.straddle.exchange.fixes.FixReader;
 import org.straddle.exchange.sites.HorizonTable;
-import org.straddle.survey.SurveyPhoto;
-import org.straddle.survey.TinyExif;
+import org.straddle.visit.VisitPhoto;
+import org.straddle.visit.TinyExif;
 import org.straddle.terrain.TinyTiff;
 
 /** A spoiled file for each reader: it is read or refused, and a dry run changes nothing. */
@@ -182,6 +182,6 @@ final class Mutations extends Campaign {
     }
 
     private void photo(Path file, Random random) {
-        bench.read(tally(), file, () -> SurveyPhoto.read(file));
+        bench.read(tally(), file, () -> VisitPhoto.read(file));
     }
 }

@@ -36,7 +36,7 @@ public final class Inspection {
     private final TimeText times;
     private final Map<Team, PackingList> packing = new HashMap<>();
     private final Map<Team, Resilience> resilience = new HashMap<>();
-    private final Map<Site, List<Visit>> visits = new HashMap<>();
+    private final Map<Site, List<UsedSite>> uses = new HashMap<>();
     private final Map<Square, List<Work>> bySquare = new HashMap<>();
     private final Map<Team, List<Duty>> duties = new HashMap<>();
     private final Map<Team, PlanKeeping> keeping = new HashMap<>();
@@ -146,8 +146,8 @@ public final class Inspection {
     }
 
     /** The stays at a site with what was known of it on their days. */
-    public List<Visit> visits(Site site) {
-        return visits.computeIfAbsent(site, any -> itinerary.at(site).stream().map(stay -> Visit.of(stay, this)).toList());
+    public List<UsedSite> uses(Site site) {
+        return uses.computeIfAbsent(site, any -> itinerary.at(site).stream().map(stay -> UsedSite.of(stay, this)).toList());
     }
 
     public Bans bans() {

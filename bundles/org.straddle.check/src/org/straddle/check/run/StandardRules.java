@@ -81,9 +81,9 @@ import org.straddle.check.rules.site.PositionNotEntered;
 import org.straddle.check.rules.site.SiteWithoutSquares;
 import org.straddle.check.rules.site.SquareNamedWrong;
 import org.straddle.check.rules.site.SquaresNotOccupied;
-import org.straddle.check.rules.site.SurveyExpired;
-import org.straddle.check.rules.site.SurveyMissing;
-import org.straddle.check.rules.site.SurveyOld;
+import org.straddle.check.rules.site.VisitExpired;
+import org.straddle.check.rules.site.VisitMissing;
+import org.straddle.check.rules.site.VisitOld;
 import org.straddle.outlook.Trouble;
 import org.straddle.safety.ReviewState;
 
@@ -110,9 +110,9 @@ public final class StandardRules {
                 new SquaresNotOccupied(),
                 new BoundaryError(),
                 new KindMismatch(),
-                new SurveyMissing(),
-                new SurveyOld(),
-                new SurveyExpired(),
+                new VisitMissing(),
+                new VisitOld(),
+                new VisitExpired(),
                 new PermissionLapsed(),
                 new HazardReview(CheckRule.REVIEW_MISSING, Severity.BLOCKER,
                         ReviewState.Missing.class::isInstance),

@@ -13,7 +13,7 @@ import org.straddle.model.Fresh;
 import org.straddle.model.Site;
 import org.straddle.model.SiteKind;
 
-/** Makes a site of a place that the line scout found. Nobody was there: it has no survey and no review. */
+/** Makes a site of a place that the line scout found. Nobody was there: it has no visit and no review. */
 public final class ScoutedSite {
 
     /** Roads on maps are drawn about so well: common practice, no source. A fix on the spot takes its place. Metres. */

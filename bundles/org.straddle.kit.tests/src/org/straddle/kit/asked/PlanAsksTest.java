@@ -24,7 +24,7 @@ import org.straddle.model.SafetyUse;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.model.StraddleFactory;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
 import org.straddle.outlook.Outlook;
@@ -37,7 +37,7 @@ class PlanAsksTest {
     private final Team team = Fresh.team();
     private final Kit kit = Fresh.kit();
     private final Site site = Fresh.site();
-    private final Survey visit = Fresh.survey();
+    private final Visit visit = Fresh.visit();
 
     @BeforeEach
     void plan() {
@@ -50,7 +50,7 @@ class PlanAsksTest {
         site.setMarkErrorM(2.5);
         site.getSquares().addAll(List.of("IO90", "JO00"));
         visit.setDate(LocalDate.parse("2031-06-01"));
-        site.getSurveys().add(visit);
+        site.getVisits().add(visit);
         event.getSites().add(site);
         for (int i = 0; i < 3; i++) {
             team.getOperators().add(Fresh.operator());

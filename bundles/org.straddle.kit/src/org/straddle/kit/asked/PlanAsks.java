@@ -13,7 +13,7 @@ import org.straddle.kit.team.Inventory;
 import org.straddle.model.Hazard;
 import org.straddle.model.SafetyUse;
 import org.straddle.model.Site;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 import org.straddle.model.Team;
 import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
@@ -77,9 +77,9 @@ public record PlanAsks(List<Provided> things, List<String> marking, Optional<Str
             for (Stay stay : stays) {
                 SafetyNotes notes = SafetyNotes.of(stay.site(), day(stay), outlook.event().getPolicies());
                 if (notes.hasTraffic()) {
-                    traffic(stay, notes.survey().orElseThrow());
+                    traffic(stay, notes.visit().orElseThrow());
                 }
-                notes.survey().ifPresent(visit -> visit.getHazards().forEach(hazard -> measure(stay.site(), hazard)));
+                notes.visit().ifPresent(visit -> visit.getHazards().forEach(hazard -> measure(stay.site(), hazard)));
                 LineMark.of(outlook, stay.site()).ifPresent(this::mark);
             }
             ask(SafetyUse.FIRST_AID, 1, TEXTS.text("because.everyTeam"), "");
@@ -95,7 +95,7 @@ public record PlanAsks(List<Provided> things, List<String> marking, Optional<Str
             return stay.window().start().atZone(outlook.zone()).toLocalDate();
         }
 
-        private void traffic(Stay stay, Survey visit) {
+        private void traffic(Stay stay, Visit visit) {
             Light light = outlook.isPlaced(stay.site())
                     ? Light.during(Place.of(stay.site().getLatitudeDeg(), stay.site().getLongitudeDeg()), stay.window()) : Light.UNKNOWN;
             double speed = visit.getRoadSpeedKmh() > 0 && Double.isFinite(visit.getRoadSpeedKmh()) ? visit.getRoadSpeedKmh() : Double.NaN;

@@ -11,7 +11,7 @@ import org.straddle.model.Operator;
 import org.straddle.model.Review;
 import org.straddle.model.Stop;
 import org.straddle.model.StraddlePackage.Literals;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 import org.straddle.model.Team;
 import org.straddle.model.Turn;
 import org.straddle.model.Written;
@@ -68,7 +68,7 @@ public final class Naming {
             return stop(stop);
         } else if (thing instanceof Turn turn) {
             return turn.getBird() == null ? texts.text("turn.nobird") : texts.text("turn.of", "bird", of(turn.getBird()));
-        } else if (thing instanceof Survey visit) {
+        } else if (thing instanceof Visit visit) {
             return dated("visit", visit.getDate());
         } else if (thing instanceof Review review) {
             return dated("review", review.getDate());

@@ -22,7 +22,7 @@ import org.straddle.model.Review;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.model.StraddleFactory;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
 import org.straddle.model.Turn;
@@ -102,9 +102,9 @@ final class RandomEvent {
         for (double longitude : onLine ? List.of(-20.5, -19.5) : List.of(site.getLongitudeDeg())) {
             site.getSquares().add(Square.of(new GeoPosition(latitude, longitude)).name());
         }
-        Survey visit = Fresh.survey();
+        Visit visit = Fresh.visit();
         visit.setDate(firstDay.minusDays(11));
-        site.getSurveys().add(visit);
+        site.getVisits().add(visit);
         Review review = Fresh.review();
         review.setReviewer("Q0AAR");
         review.setDate(firstDay.minusDays(10));

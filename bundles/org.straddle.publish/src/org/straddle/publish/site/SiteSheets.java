@@ -26,7 +26,7 @@ import org.straddle.model.Jurisdiction;
 import org.straddle.model.Operator;
 import org.straddle.model.Site;
 import org.straddle.model.StraddleFactory;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 import org.straddle.model.TeamDay;
 import org.straddle.model.naming.Naming;
 import org.straddle.outlook.BoundaryRule;
@@ -131,7 +131,7 @@ public final class SiteSheets {
                     PositionText.write(mark, PositionText.Form.MINUTES), "locator", Locator.of(mark, 10).toString(), "squares",
                     outlook.squares(site).stream().map(Square::name).collect(Collectors.joining(" + "))));
         }
-        notes.survey().ifPresent(visit -> {
+        notes.visit().ifPresent(visit -> {
             told(lines, "where.directions", visit.getDirections());
             told(lines, "where.access", visit.getAccess());
             told(lines, "where.allowed", visit.getAllowedBy());
@@ -160,11 +160,11 @@ public final class SiteSheets {
         event.getContacts().stream().filter(contact -> contact.getRole() != ContactRole.EMERGENCY)
                 .map(contact -> TEXTS.text("call.contact", "role", Naming.of(contact.getRole()), "name", line(contact.getName()), "reach",
                         line(contact.getReach()))).forEach(lines::add);
-        Optional<Survey> visit = notes.survey();
-        told(lines, "call.hospital", visit.map(Survey::getNearestHospital).orElse(""));
-        told(lines, "call.help", visit.map(Survey::getNearestHelp).orElse(""));
-        told(lines, "call.meeting", visit.map(Survey::getMeetingPoint).orElse(""));
-        told(lines, "call.coverage", visit.map(Survey::getPhoneCoverage).orElse(""));
+        Optional<Visit> visit = notes.visit();
+        told(lines, "call.hospital", visit.map(Visit::getNearestHospital).orElse(""));
+        told(lines, "call.help", visit.map(Visit::getNearestHelp).orElse(""));
+        told(lines, "call.meeting", visit.map(Visit::getMeetingPoint).orElse(""));
+        told(lines, "call.coverage", visit.map(Visit::getPhoneCoverage).orElse(""));
         return lines;
     }
 

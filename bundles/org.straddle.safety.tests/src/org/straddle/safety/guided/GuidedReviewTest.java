@@ -28,7 +28,7 @@ import org.straddle.model.RiskSeverity;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.model.StraddleFactory;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 import org.straddle.model.Team;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.itinerary.Itinerary;
@@ -41,7 +41,7 @@ class GuidedReviewTest {
 
     private final Event event = Fresh.event("Ridge rove");
     private final Site site = Fresh.site();
-    private final Survey visit = Fresh.survey();
+    private final Visit visit = Fresh.visit();
     private final KitItem mast = Fresh.kitItem();
 
     @BeforeEach
@@ -55,7 +55,7 @@ class GuidedReviewTest {
         visit.setDate(LocalDate.parse("2031-06-01"));
         visit.setRoadSpeedKmh(90);
         visit.setPhoneCoverage("none");
-        site.getSurveys().add(visit);
+        site.getVisits().add(visit);
         event.getSites().add(site);
         Kit kit = Fresh.kit();
         mast.setName("Mast");
@@ -166,10 +166,10 @@ class GuidedReviewTest {
     void theAnswersBecomeANewVisitAndAReviewOfIt() {
         GuidedReview review = signed(begin());
         assertEquals(List.of(), review.problems());
-        Survey fresh = review.visit();
+        Visit fresh = review.visit();
         assertEquals(90, fresh.getRoadSpeedKmh());
         assertEquals(DAY, fresh.getDate());
-        assertEquals("Ann", fresh.getSurveyor());
+        assertEquals("Ann", fresh.getVisitor());
         Hazard traffic = fresh.getHazards().get(0);
         assertEquals(HazardKind.TRAFFIC, traffic.getKind());
         assertEquals("A lookout stands at the bend", traffic.getMeasure());
@@ -177,10 +177,10 @@ class GuidedReviewTest {
         assertEquals(RiskProbability.IMPROBABLE, traffic.getProbabilityLeft());
         assertEquals(RiskSeverity.NOT_RATED, traffic.getSeverity(), "nobody rated it");
         assertEquals("The ranger's radio works here", fresh.getDeclinedHazards().get(0).getReason());
-        assertEquals(List.of(visit), site.getSurveys(), "adding it is the caller's, in a command");
-        site.getSurveys().add(fresh);
+        assertEquals(List.of(visit), site.getVisits(), "adding it is the caller's, in a command");
+        site.getVisits().add(fresh);
         Review signature = review.review(fresh, Instant.parse("2031-06-20T10:00:00Z"));
-        assertEquals(fresh, signature.getSurvey());
+        assertEquals(fresh, signature.getVisit());
         assertEquals("by daylight", signature.getConditions());
         assertEquals(List.of(), proposals(OptionalDouble.empty()), "each was accepted or declined");
         fresh.setPhoneCoverage("poor");

@@ -22,7 +22,7 @@ import org.straddle.model.KitItem;
 import org.straddle.model.Link;
 import org.straddle.model.Role;
 import org.straddle.model.Site;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 import org.straddle.model.Team;
 import org.straddle.model.naming.Naming;
 import org.straddle.outlook.DrivingLaw;
@@ -111,8 +111,8 @@ public final class SiteFigures {
     }
 
     private void road() {
-        double kmh = notes.survey().map(Survey::getRoadSpeedKmh).orElse(Double.NaN);
-        if (notes.survey().isEmpty() || !(kmh >= 0) || kmh == 0 && notes.hasTraffic()) {
+        double kmh = notes.visit().map(Visit::getRoadSpeedKmh).orElse(Double.NaN);
+        if (notes.visit().isEmpty() || !(kmh >= 0) || kmh == 0 && notes.hasTraffic()) {
             refused("stopping", "speed");
             refused("crossing", "speed");
             clothing(Double.NaN);
@@ -153,7 +153,7 @@ public final class SiteFigures {
 
     private void wires() {
         Optional<MastLimit> limit = notes.mastLimit();
-        if (notes.survey().isEmpty()) {
+        if (notes.visit().isEmpty()) {
             refused("wires", "visit");
             return;
         }

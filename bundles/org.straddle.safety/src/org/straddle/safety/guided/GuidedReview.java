@@ -12,7 +12,7 @@ import org.straddle.model.Policies;
 import org.straddle.model.Review;
 import org.straddle.model.Site;
 import org.straddle.model.StraddleFactory;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 import org.straddle.model.Verdict;
 import org.straddle.safety.SafetyNotes;
 import org.straddle.safety.SignOff;
@@ -41,8 +41,8 @@ public record GuidedReview(Site site, LocalDate day, Policies policies, List<Haz
         return new GuidedReview(site, day, own, proposals, LastVisit.answers(empty.lastVisit(), empty.hazards()));
     }
 
-    Optional<Survey> lastVisit() {
-        return SafetyNotes.of(site, day, policies).survey();
+    Optional<Visit> lastVisit() {
+        return SafetyNotes.of(site, day, policies).visit();
     }
 
     List<HazardSubject> hazards() {
@@ -85,7 +85,7 @@ public record GuidedReview(Site site, LocalDate day, Policies policies, List<Haz
     }
 
     /** @throws IllegalStateException if there are {@link #problems} */
-    public Survey visit() {
+    public Visit visit() {
         problems().stream().findFirst().ifPresent(problem -> {
             throw new IllegalStateException(problem);
         });
@@ -97,11 +97,11 @@ public record GuidedReview(Site site, LocalDate day, Policies policies, List<Haz
      *
      * @param at when it is signed
      */
-    public Review review(Survey visit, Instant at) {
+    public Review review(Visit visit, Instant at) {
         SignOff signOff = new SignOff(answers.get("name"), day, verdict(), answers.getOrDefault("conditions", ""),
                 SignOff.lastDay(day, policies));
         Review review = signOff.review(site, at);
-        review.setSurvey(visit);
+        review.setVisit(visit);
         return review;
     }
 }

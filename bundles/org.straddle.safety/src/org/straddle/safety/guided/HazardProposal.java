@@ -1,7 +1,7 @@
 package org.straddle.safety.guided;
 
 import org.straddle.model.HazardKind;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 
 /**
  * A hazard that facts of the event suggest. Somebody accepts it or says why it is none.
@@ -14,7 +14,7 @@ import org.straddle.model.Survey;
 public record HazardProposal(HazardKind kind, String what, String because, double distanceM, boolean ofForecast) {
 
     /** Did the visit note such a hazard, or somebody decline it on the same facts? */
-    boolean isAnswered(Survey visit) {
+    boolean isAnswered(Visit visit) {
         return visit.getHazards().stream().anyMatch(hazard -> hazard.getKind() == kind
                 && (kind != HazardKind.OTHER || what.equals(hazard.getDescription())))
                 || visit.getDeclinedHazards().stream().anyMatch(declined -> declined.getKind() == kind && because.equals(declined.getBecause())

@@ -13,7 +13,7 @@ import org.straddle.model.HazardKind;
 import org.straddle.model.KitItem;
 import org.straddle.model.OverheadLine;
 import org.straddle.model.Site;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.itinerary.Stay;
@@ -28,7 +28,7 @@ import org.straddle.words.Catalogue;
 import org.straddle.words.FigureText;
 import org.straddle.words.TimeText;
 
-/** What survey, plan, kit, forecast and maps say may hurt somebody at a site. Where facts are missing nothing is proposed, and the questions ask. */
+/** What visit, plan, kit, forecast and maps say may hurt somebody at a site. Where facts are missing nothing is proposed, and the questions ask. */
 public final class HazardProposals {
 
     private static final Catalogue TEXTS = Catalogue.of(HazardProposals.class);
@@ -39,13 +39,13 @@ public final class HazardProposals {
     /** Wires farther away than this have no hold on what a portable station raises, m. Common practice, no source. */
     private static final double WIRES_M = 200;
 
-    /** In what surveyors write of telephones. */
+    /** In what visitors write of telephones. */
     private static final Pattern NO_PHONE = Pattern.compile("(?i)\\b(no|none|poor|weak|patchy)\\b");
 
     private final Outlook outlook;
     private final Site site;
     private final List<Stay> stays;
-    private final Optional<Survey> visit;
+    private final Optional<Visit> visit;
     private final FigureText figures = FigureText.inCurrent();
     private final List<HazardProposal> found = new ArrayList<>();
 
@@ -53,7 +53,7 @@ public final class HazardProposals {
         this.outlook = outlook;
         this.site = site;
         this.stays = stays;
-        this.visit = SafetyNotes.of(site, day, outlook.event().getPolicies()).survey();
+        this.visit = SafetyNotes.of(site, day, outlook.event().getPolicies()).visit();
     }
 
     /**
@@ -74,7 +74,7 @@ public final class HazardProposals {
 
     /** Those that the newest visit of the day does not answer. */
     public static List<HazardProposal> open(Outlook outlook, Site site, List<Stay> stays, LocalDate day, OptionalDouble wiresOnMapsM) {
-        Optional<Survey> visit = SafetyNotes.of(site, day, outlook.event().getPolicies()).survey();
+        Optional<Visit> visit = SafetyNotes.of(site, day, outlook.event().getPolicies()).visit();
         return of(outlook, site, stays, day, wiresOnMapsM).stream().filter(proposal -> visit.filter(proposal::isAnswered).isEmpty()).toList();
     }
 
@@ -82,7 +82,7 @@ public final class HazardProposals {
         found.add(new HazardProposal(kind, TEXTS.text("what." + key), TEXTS.text("because." + key, facts), distanceM, false));
     }
 
-    private void seen(Survey seen) {
+    private void seen(Visit seen) {
         if (seen.getRoadSpeedKmh() > 0) {
             propose(HazardKind.TRAFFIC, "traffic", 0, "kmh", figures.atMost(1, seen.getRoadSpeedKmh()));
         }

@@ -8,7 +8,7 @@ import java.util.Set;
 
 import org.straddle.model.Hazard;
 import org.straddle.model.HazardKind;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 
 /**
  * A hazard that is asked about: the last visit saw it, facts propose it, or nothing is known of its kind yet.
@@ -18,10 +18,10 @@ import org.straddle.model.Survey;
  */
 record HazardSubject(String id, HazardKind kind, Optional<Hazard> seen, Optional<HazardProposal> proposed) {
 
-    static List<HazardSubject> of(Optional<Survey> visit, List<HazardProposal> proposals) {
+    static List<HazardSubject> of(Optional<Visit> visit, List<HazardProposal> proposals) {
         List<HazardSubject> all = new ArrayList<>();
         Set<HazardKind> unknown = EnumSet.allOf(HazardKind.class);
-        visit.ifPresent(survey -> survey.getHazards().forEach(hazard -> all.add(
+        visit.ifPresent(noted -> noted.getHazards().forEach(hazard -> all.add(
                 new HazardSubject("hazard" + all.size(), hazard.getKind(), Optional.of(hazard), Optional.empty()))));
         proposals.stream().filter(proposal -> visit.filter(proposal::isAnswered).isEmpty()).forEach(proposal -> all.add(
                 new HazardSubject("hazard" + all.size(), proposal.kind(), Optional.empty(), Optional.of(proposal))));

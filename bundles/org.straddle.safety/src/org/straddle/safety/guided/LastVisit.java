@@ -11,7 +11,7 @@ import org.straddle.model.Hazard;
 import org.straddle.model.OverheadLine;
 import org.straddle.model.RiskProbability;
 import org.straddle.model.RiskSeverity;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 
 /** What the last visit answers beforehand. Whether a hazard is still there, somebody says anew. */
 final class LastVisit {
@@ -19,7 +19,7 @@ final class LastVisit {
     private LastVisit() {
     }
 
-    static Map<String, String> answers(Optional<Survey> visit, List<HazardSubject> hazards) {
+    static Map<String, String> answers(Optional<Visit> visit, List<HazardSubject> hazards) {
         Map<String, String> answers = new HashMap<>();
         visit.ifPresent(seen -> {
             Questions.PLACE.forEach((id, feature) -> put(answers, id, text(seen.eGet(feature))));
@@ -29,7 +29,7 @@ final class LastVisit {
         return answers;
     }
 
-    static Optional<OverheadLine> nearest(Survey visit) {
+    static Optional<OverheadLine> nearest(Visit visit) {
         return visit.getOverheadLines().stream().min(Comparator.comparingDouble(OverheadLine::getDistanceM));
     }
 

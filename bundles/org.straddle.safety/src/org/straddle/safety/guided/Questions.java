@@ -23,13 +23,13 @@ final class Questions {
     static final String NO = "no";
 
     /** Questions about the place whose answers stand in the visit as they are. */
-    static final Map<String, EAttribute> PLACE = Map.ofEntries(Map.entry("road", Literals.SURVEY__ROAD_SPEED_KMH),
-            Map.entry("mast", Literals.SURVEY__MAST_LIMIT_M), Map.entry("access", Literals.SURVEY__ACCESS),
-            Map.entry("allowed", Literals.SURVEY__ALLOWED_BY), Map.entry("until", Literals.SURVEY__ACCESS_UNTIL),
-            Map.entry("parking", Literals.SURVEY__PARKING), Map.entry("surface", Literals.SURVEY__SURFACE),
-            Map.entry("phone", Literals.SURVEY__PHONE_COVERAGE), Map.entry("directions", Literals.SURVEY__DIRECTIONS),
-            Map.entry("meeting", Literals.SURVEY__MEETING_POINT), Map.entry("hospital", Literals.SURVEY__NEAREST_HOSPITAL),
-            Map.entry("help", Literals.SURVEY__NEAREST_HELP));
+    static final Map<String, EAttribute> PLACE = Map.ofEntries(Map.entry("road", Literals.VISIT__ROAD_SPEED_KMH),
+            Map.entry("mast", Literals.VISIT__MAST_LIMIT_M), Map.entry("access", Literals.VISIT__ACCESS),
+            Map.entry("allowed", Literals.VISIT__ALLOWED_BY), Map.entry("until", Literals.VISIT__ACCESS_UNTIL),
+            Map.entry("parking", Literals.VISIT__PARKING), Map.entry("surface", Literals.VISIT__SURFACE),
+            Map.entry("phone", Literals.VISIT__PHONE_COVERAGE), Map.entry("directions", Literals.VISIT__DIRECTIONS),
+            Map.entry("meeting", Literals.VISIT__MEETING_POINT), Map.entry("hospital", Literals.VISIT__NEAREST_HOSPITAL),
+            Map.entry("help", Literals.VISIT__NEAREST_HELP));
 
     private static final AnswerKind LINE = new AnswerKind.Line();
     private static final AnswerKind YES_OR_NO = new AnswerKind.Choice(List.of(new AnswerKind.Option(YES, TEXTS.text("option.yes")),

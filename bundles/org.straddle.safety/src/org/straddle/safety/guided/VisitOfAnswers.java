@@ -11,7 +11,7 @@ import org.straddle.model.OverheadLine;
 import org.straddle.model.RiskProbability;
 import org.straddle.model.RiskSeverity;
 import org.straddle.model.StraddleFactory;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 
 /** The visit that somebody's answers amount to. Mark, horizon and photos are not asked for, so it has none. */
 final class VisitOfAnswers {
@@ -22,9 +22,9 @@ final class VisitOfAnswers {
         this.review = review;
     }
 
-    Survey visit() {
-        Survey visit = Fresh.survey();
-        visit.setSurveyor(answer("name"));
+    Visit visit() {
+        Visit visit = Fresh.visit();
+        visit.setVisitor(answer("name"));
         visit.setDate(review.day());
         Questions.PLACE.forEach((id, feature) -> set(visit, feature, answer(id)));
         wires(visit);
@@ -40,7 +40,7 @@ final class VisitOfAnswers {
         return answer(id).isEmpty() ? 0 : Double.parseDouble(answer(id));
     }
 
-    private static void set(Survey visit, EAttribute feature, String answer) {
+    private static void set(Visit visit, EAttribute feature, String answer) {
         Class<?> type = feature.getEAttributeType().getInstanceClass();
         if (!answer.isEmpty()) {
             visit.eSet(feature, type == double.class ? Double.valueOf(answer) : type == LocalDate.class ? LocalDate.parse(answer) : answer);
@@ -48,7 +48,7 @@ final class VisitOfAnswers {
     }
 
     /** The nearest as answered; the others of the last visit stay as they were seen. */
-    private void wires(Survey visit) {
+    private void wires(Visit visit) {
         if (!answer("wires").equals(Questions.YES)) {
             return;
         }
@@ -62,7 +62,7 @@ final class VisitOfAnswers {
                 .filter(wires -> wires != known).forEach(wires -> visit.getOverheadLines().add(EcoreUtil.copy(wires)))));
     }
 
-    private void hazard(Survey visit, HazardSubject subject) {
+    private void hazard(Visit visit, HazardSubject subject) {
         String here = answer(subject.id() + ".here");
         if (here.equals(Questions.YES)) {
             visit.getHazards().add(hazard(subject));

@@ -23,11 +23,11 @@ final class Looks {
         return new Look(site -> attention(findings, concerned(computed, site)));
     }
 
-    /** The site with its surveys and reviews, and the stops there with their turns. */
+    /** The site with its visits and reviews, and the stops there with their turns. */
     static List<Identified> concerned(Computed computed, Site site) {
         Stream<Stop> stops = computed.snapshot().getPlan() == null ? Stream.empty()
                 : computed.snapshot().getPlan().getStops().stream().filter(stop -> stop.getSite() == site);
-        return Stream.of(Stream.of(site), site.getSurveys().stream(), site.getReviews().stream(),
+        return Stream.of(Stream.of(site), site.getVisits().stream(), site.getReviews().stream(),
                 stops.flatMap(stop -> Stream.concat(Stream.of(stop), stop.getTurns().stream())))
                 .flatMap(things -> things).map(Identified.class::cast).toList();
     }

@@ -23,7 +23,7 @@ import org.straddle.model.Review;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.model.StraddlePackage.Literals;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 import org.straddle.model.Turn;
 import org.straddle.ui.parts.PictureAccess;
 import org.straddle.ui.parts.SessionView;
@@ -222,9 +222,9 @@ public final class MapView extends SessionView<MapBoard> implements MapActions.D
         if (chosen instanceof Stop stop) {
             return Optional.ofNullable(stop.getSite());
         }
-        // Surveys and reviews lie in their site, turns in their stop.
+        // Visits and reviews lie in their site, turns in their stop.
         return chosen instanceof Site site ? Optional.of(site)
-                : chosen instanceof Survey || chosen instanceof Review || chosen instanceof Turn
+                : chosen instanceof Visit || chosen instanceof Review || chosen instanceof Turn
                         ? site(((EObject) chosen).eContainer()) : Optional.empty();
     }
 

@@ -16,7 +16,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.straddle.model.Review;
 import org.straddle.model.StraddlePackage.Literals;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 import org.straddle.model.naming.Naming;
 import org.straddle.safety.HazardNote;
 import org.straddle.safety.SafetyNotes;
@@ -68,7 +68,7 @@ final class NotesText {
             line(SafetyNotes.DEFERENCE);
             line("");
         }
-        notes.survey().ifPresent(this::survey);
+        notes.visit().ifPresent(this::visit);
         notes.review().ifPresent(this::review);
         put();
     }
@@ -80,14 +80,14 @@ final class NotesText {
         line("");
     }
 
-    private void survey(Survey survey) {
-        heading(signed("visit", survey.getDate(), survey.getSurveyor()));
-        fact(Literals.SURVEY__ACCESS, survey.getAccess());
-        fact(Literals.SURVEY__ALLOWED_BY, survey.getAllowedBy());
-        fact(Literals.SURVEY__PARKING, survey.getParking());
-        fact(Literals.SURVEY__SURFACE, survey.getSurface());
-        fact(Literals.SURVEY__PHONE_COVERAGE, survey.getPhoneCoverage());
-        fact(Literals.SURVEY__NOTE, survey.getNote());
+    private void visit(Visit visit) {
+        heading(signed("visit", visit.getDate(), visit.getVisitor()));
+        fact(Literals.VISIT__ACCESS, visit.getAccess());
+        fact(Literals.VISIT__ALLOWED_BY, visit.getAllowedBy());
+        fact(Literals.VISIT__PARKING, visit.getParking());
+        fact(Literals.VISIT__SURFACE, visit.getSurface());
+        fact(Literals.VISIT__PHONE_COVERAGE, visit.getPhoneCoverage());
+        fact(Literals.VISIT__NOTE, visit.getNote());
         line("");
     }
 

@@ -185,7 +185,7 @@ final class SignOffDialog extends TitleAreaDialog {
             setMessage(problem.get(), IMessageProvider.ERROR);
         } else {
             doubt().ifPresentOrElse(doubt -> setMessage(doubt, IMessageProvider.WARNING),
-                    () -> setMessage(survey(), IMessageProvider.INFORMATION));
+                    () -> setMessage(visit(), IMessageProvider.INFORMATION));
         }
     }
 
@@ -197,13 +197,13 @@ final class SignOffDialog extends TitleAreaDialog {
         if (signOff.expires().isBefore(visit) && signOff.verdict() != Verdict.DO_NOT_USE) {
             return Optional.of(TEXTS.text("signOffDialog.lapsed", "day", visit));
         }
-        return SafetyNotes.of(site, signOff.date()).survey().isPresent() ? Optional.empty()
+        return SafetyNotes.of(site, signOff.date()).visit().isPresent() ? Optional.empty()
                 : Optional.of(TEXTS.text("signOffDialog.unseen"));
     }
 
-    private String survey() {
+    private String visit() {
         SafetyNotes notes = SafetyNotes.of(site, signOff.date());
-        return notes.survey().map(survey -> TEXTS.text("signOffDialog.seen", "visit", Naming.name(survey), "count",
+        return notes.visit().map(visit -> TEXTS.text("signOffDialog.seen", "visit", Naming.name(visit), "count",
                 notes.hazards().size())).orElse("");
     }
 }

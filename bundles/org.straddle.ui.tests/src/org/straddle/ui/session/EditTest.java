@@ -97,7 +97,7 @@ class EditTest {
     void labelsTellWhatChanges() {
         assertEquals("Change mark error", Edit.set(domain, quay, Literals.SITE__MARK_ERROR_M, 3.0).getLabel());
         assertEquals("gap between turns", Naming.feature(Literals.POLICIES__TURN_GAP_MINUTES));
-        assertEquals("road speed", Naming.feature(Literals.SURVEY__ROAD_SPEED_KMH));
+        assertEquals("road speed", Naming.feature(Literals.VISIT__ROAD_SPEED_KMH));
         assertEquals("element sets", Naming.feature(Literals.BIRD__ELEMENT_SETS));
     }
 

@@ -185,10 +185,10 @@ class EventSessionTest {
         byte[] elements = { '1' };
         String file = session.folder().addPhoto("a.jpg", elements);
         Site site = Fresh.site();
-        site.getSurveys().add(Fresh.survey());
+        site.getVisits().add(Fresh.visit());
         Photo photo = StraddleFactory.eINSTANCE.createPhoto();
         photo.setFile(file);
-        site.getSurveys().get(0).getPhotos().add(photo);
+        site.getVisits().get(0).getPhotos().add(photo);
         session.execute(AddCommand.create(session.editingDomain(), session.event(), Literals.EVENT__SITES, site));
         session.keepUnsaved();
         // The program ends without closing the session: the system drops the lock.

@@ -18,7 +18,7 @@ import org.straddle.exchange.fixes.FixLog;
 import org.straddle.exchange.fixes.FixReader;
 import org.straddle.grid.GeoPosition;
 import org.straddle.grid.PositionText;
-import org.straddle.survey.AveragedMark;
+import org.straddle.visit.AveragedMark;
 import org.straddle.ui.fields.Positions;
 import org.straddle.ui.parts.QuestionDialog;
 import org.straddle.ui.work.FileWork;

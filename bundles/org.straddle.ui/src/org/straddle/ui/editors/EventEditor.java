@@ -215,7 +215,7 @@ public final class EventEditor extends ThingEditor<Event> {
         figure(form, event, Literals.POLICIES__STATION_SPAN_M);
 
         form.section(TEXTS.text("eventEditor.section.howLongThingsStayCurrent"), "");
-        figure(form, event, Literals.POLICIES__SURVEY_AGE_LIMIT_DAYS);
+        figure(form, event, Literals.POLICIES__VISIT_AGE_LIMIT_DAYS);
         figure(form, event, Literals.POLICIES__REVIEW_VALIDITY_DAYS);
         figure(form, event, Literals.POLICIES__ELEMENT_SET_AGE_LIMIT_DAYS);
         figure(form, event, Literals.POLICIES__LOW_ELEMENT_SET_AGE_LIMIT_DAYS);

@@ -13,7 +13,7 @@ import org.straddle.model.Identified;
 import org.straddle.model.Site;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.sky.Horizon;
-import org.straddle.survey.Visit;
+import org.straddle.visit.SiteVisits;
 import org.straddle.ui.fields.Deed;
 import org.straddle.ui.fields.FieldForm;
 import org.straddle.ui.horizon.HorizonCanvas;
@@ -39,14 +39,14 @@ final class HorizonForm {
 
     /** Takes over what was drawn; a mask that came from elsewhere is then said to be corrected by hand. */
     static void drawn(EventSession session, Identified owner, List<Horizon.Point> points) {
-        String before = (String) owner.eGet(owner instanceof Site ? Literals.SITE__HORIZON_ORIGIN : Literals.SURVEY__HORIZON_ORIGIN);
+        String before = (String) owner.eGet(owner instanceof Site ? Literals.SITE__HORIZON_ORIGIN : Literals.VISIT__HORIZON_ORIGIN);
         String origin = before == null || before.isBlank() ? TEXTS.text("horizonForm.drawn")
                 : before.endsWith(TEXTS.text("horizonForm.byHand")) ? before
                         : TEXTS.text("horizonForm.corrected", "before", before);
         if (points.isEmpty()) {
             clear(session, owner);
         } else {
-            session.execute(Visit.setHorizon(session.editingDomain(), owner, new Horizon(points), origin));
+            session.execute(SiteVisits.setHorizon(session.editingDomain(), owner, new Horizon(points), origin));
         }
     }
 
@@ -70,8 +70,8 @@ final class HorizonForm {
     private static void clear(EventSession session, Identified owner) {
         boolean ofSite = owner instanceof Site;
         session.execute(Edit.together(TEXTS.text("horizonForm.clearHorizon"), List.of(
-                Edit.set(session.editingDomain(), owner, ofSite ? Literals.SITE__HORIZON : Literals.SURVEY__HORIZON, List.of()),
+                Edit.set(session.editingDomain(), owner, ofSite ? Literals.SITE__HORIZON : Literals.VISIT__HORIZON, List.of()),
                 Edit.set(session.editingDomain(), owner,
-                        ofSite ? Literals.SITE__HORIZON_ORIGIN : Literals.SURVEY__HORIZON_ORIGIN, null))));
+                        ofSite ? Literals.SITE__HORIZON_ORIGIN : Literals.VISIT__HORIZON_ORIGIN, null))));
     }
 }

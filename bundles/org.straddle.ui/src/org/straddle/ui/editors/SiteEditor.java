@@ -15,10 +15,10 @@ import org.straddle.model.Site;
 import org.straddle.model.SiteKind;
 import org.straddle.model.StraddleFactory;
 import org.straddle.model.StraddlePackage.Literals;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 import org.straddle.model.Verdict;
 import org.straddle.outlook.Outlook;
-import org.straddle.survey.Visit;
+import org.straddle.visit.SiteVisits;
 import org.straddle.ui.fields.Dates;
 import org.straddle.ui.fields.Deed;
 import org.straddle.ui.fields.ErrorRadii;
@@ -36,7 +36,7 @@ public final class SiteEditor extends ThingEditor<Site> implements Revealing {
 
     private static final Catalogue TEXTS = Catalogue.of(SiteEditor.class);
 
-    private TableField<Survey> surveys;
+    private TableField<Visit> visits;
     private TableField<Review> reviews;
 
     public SiteEditor() {
@@ -54,7 +54,7 @@ public final class SiteEditor extends ThingEditor<Site> implements Revealing {
         form.text(TEXTS.text("siteEditor.height"), TEXTS.text("siteEditor.height.unit"), Numbers.between(-500, 9000), site, Literals.SITE__ALTITUDE_M);
         squares(form, site);
         presence(form, site);
-        surveys(form, site);
+        visits(form, site);
         horizon(form, site);
         reviews(form, site);
     }
@@ -86,7 +86,7 @@ public final class SiteEditor extends ThingEditor<Site> implements Revealing {
     }
 
     private static List<HorizonPoint> visitedHorizon(Site site) {
-        return Visit.newestFirst(site).stream().map(Survey::getHorizon).filter(seen -> !seen.isEmpty()).findFirst()
+        return SiteVisits.newestFirst(site).stream().map(Visit::getHorizon).filter(seen -> !seen.isEmpty()).findFirst()
                 .<List<HorizonPoint>>map(seen -> seen).orElse(List.of());
     }
 
@@ -95,12 +95,12 @@ public final class SiteEditor extends ThingEditor<Site> implements Revealing {
         form.told(TEXTS.text("siteEditor.argument"), () -> MarkText.presence(session(), site));
     }
 
-    private void surveys(FieldForm form, Site site) {
+    private void visits(FieldForm form, Site site) {
         form.wide(TEXTS.text("siteEditor.section.visits"), TEXTS.text("siteEditor.section.visits.description"));
-        surveys = form.<Survey>table(site, Literals.SITE__SURVEYS, 4)
-                .ordered(all -> Visit.newestFirst(site))
+        visits = form.<Visit>table(site, Literals.SITE__VISITS, 4)
+                .ordered(all -> SiteVisits.newestFirst(site))
                 .column(TEXTS.text("siteEditor.column.date"), 95, visit -> Objects.toString(visit.getDate(), ""))
-                .column(TEXTS.text("siteEditor.column.visitor"), 110, visit -> Objects.toString(visit.getSurveyor(), ""))
+                .column(TEXTS.text("siteEditor.column.visitor"), 110, visit -> Objects.toString(visit.getVisitor(), ""))
                 .column(TEXTS.text("siteEditor.column.mark"), 90, visit -> visit.getMark() == null ? "–" : TEXTS.text("siteEditor.error",
                         "metres", Numbers.plain(visit.getMark().getErrorM())))
                 .column(TEXTS.text("siteEditor.column.horizon"), 80, visit -> visit.getHorizon().isEmpty() ? "–" : TEXTS.text("siteEditor.horizon.points",
@@ -110,24 +110,24 @@ public final class SiteEditor extends ThingEditor<Site> implements Revealing {
                 .column(TEXTS.text("siteEditor.column.allowedUntil"), 105, visit -> Objects.toString(visit.getAccessUntil(), "–"))
                 .column(TEXTS.text("siteEditor.column.access"), 230, visit -> Objects.toString(visit.getAccess(), ""))
                 .column(TEXTS.text("siteEditor.column.note"), 200, visit -> Objects.toString(visit.getNote(), ""));
-        surveys.viewer().addOpenListener(open -> openVisit());
+        visits.viewer().addOpenListener(open -> openVisit());
         Button open = form.buttons(Deed.of(
                 TEXTS.text("siteEditor.newVisit"), TEXTS.text("siteEditor.newVisit.tooltip"), this::newVisit),
                 Deed.looking(TEXTS.text("siteEditor.openVisit"), TEXTS.text("siteEditor.openVisit.tooltip"), this::openVisit)).get(1);
-        form.track(() -> open.setEnabled(!site.getSurveys().isEmpty()));
+        form.track(() -> open.setEnabled(!site.getVisits().isEmpty()));
     }
 
     private void newVisit() {
         LocalDate today = LocalDate.now(Outlook.zoneOf(session().event()));
-        Survey visit = Visit.next(thing(), today, null);
-        if (session().execute(Visit.add(session().editingDomain(), thing(), visit))) {
+        Visit visit = SiteVisits.next(thing(), today, null);
+        if (session().execute(SiteVisits.add(session().editingDomain(), thing(), visit))) {
             session().reveal(visit);
         }
     }
 
     private void openVisit() {
-        Object chosen = surveys.viewer().getStructuredSelection().getFirstElement();
-        Visit.newestFirst(thing()).stream().filter(visit -> chosen == null || visit == chosen).findFirst().ifPresent(session()::reveal);
+        Object chosen = visits.viewer().getStructuredSelection().getFirstElement();
+        SiteVisits.newestFirst(thing()).stream().filter(visit -> chosen == null || visit == chosen).findFirst().ifPresent(session()::reveal);
     }
 
     private void reviews(FieldForm form, Site site) {
@@ -137,7 +137,7 @@ public final class SiteEditor extends ThingEditor<Site> implements Revealing {
                 .column(TEXTS.text("siteEditor.column.reviewer"), 130, Literals.REVIEW__REVIEWER, new SignerName(site))
                 .choice(TEXTS.text("siteEditor.column.verdict"), 130, Literals.REVIEW__VERDICT, Verdict.VALUES)
                 .column(TEXTS.text("siteEditor.column.conditions"), 320, Literals.REVIEW__CONDITIONS, Words.any())
-                .options(TEXTS.text("siteEditor.column.visit"), 150, Literals.REVIEW__SURVEY, () -> surveyChoices(site), SiteEditor::word)
+                .options(TEXTS.text("siteEditor.column.visit"), 150, Literals.REVIEW__VISIT, () -> visitChoices(site), SiteEditor::word)
                 .column(TEXTS.text("siteEditor.column.holdsUntil"), 105, Literals.REVIEW__EXPIRES, new Dates());
     }
 
@@ -148,11 +148,11 @@ public final class SiteEditor extends ThingEditor<Site> implements Revealing {
         }
     }
 
-    private static List<Survey> surveyChoices(Site site) {
-        return Stream.concat(Stream.of((Survey) null), site.getSurveys().stream()).toList();
+    private static List<Visit> visitChoices(Site site) {
+        return Stream.concat(Stream.of((Visit) null), site.getVisits().stream()).toList();
     }
 
-    private static String word(Survey survey) {
-        return survey == null ? "" : String.valueOf(survey.getDate());
+    private static String word(Visit visit) {
+        return visit == null ? "" : String.valueOf(visit.getDate());
     }
 }

@@ -18,7 +18,7 @@ import org.straddle.exchange.sites.HorizonTable;
 import org.straddle.grid.GeoPosition;
 import org.straddle.model.Identified;
 import org.straddle.sky.Horizon;
-import org.straddle.survey.Visit;
+import org.straddle.visit.SiteVisits;
 import org.straddle.terrain.HorizonRequest;
 import org.straddle.terrain.TerrainException;
 import org.straddle.terrain.TerrainHorizon;
@@ -97,6 +97,6 @@ public final class HorizonSources {
 
     static void set(Identified owner, Horizon mask, String origin) {
         EventSession session = EventSession.current();
-        session.execute(Visit.setHorizon(session.editingDomain(), owner, mask, origin));
+        session.execute(SiteVisits.setHorizon(session.editingDomain(), owner, mask, origin));
     }
 }

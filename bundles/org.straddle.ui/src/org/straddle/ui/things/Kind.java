@@ -24,7 +24,7 @@ public enum Kind {
     STOP("stop", "stop", Literals.STOP, Literals.PLAN__STOPS),
     TURN("turn", "turn", Literals.TURN, Literals.STOP__TURNS),
     ITEM("item", "item", Literals.KIT_ITEM, Literals.KIT__ITEMS),
-    SURVEY("survey", "survey", Literals.SURVEY, Literals.SITE__SURVEYS),
+    VISIT("visit", "visit", Literals.VISIT, Literals.SITE__VISITS),
     REVIEW("review", "review", Literals.REVIEW, Literals.SITE__REVIEWS);
 
     private static final Catalogue TEXTS = Catalogue.of(Kind.class);

@@ -10,7 +10,7 @@ import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
-import org.straddle.check.rules.Visit;
+import org.straddle.check.rules.UsedSite;
 import org.straddle.model.Site;
 import org.straddle.safety.ReviewState;
 
@@ -26,9 +26,9 @@ public final class HazardReview extends ScopedRule<Site> {
 
     @Override
     public void check(Site site, Inspection in, Consumer<Finding> findings) {
-        Visit.first(site, in, visit -> telling.test(visit.notes().state())).ifPresent(visit -> findings.accept(
-                visit.finding(this, Statement.of("hazardReview.used", "site", site, "day", visit.day(),
-                        "ended", ended(visit.notes().state().sentence())))));
+        UsedSite.first(site, in, use -> telling.test(use.notes().state())).ifPresent(use -> findings.accept(
+                use.finding(this, Statement.of("hazardReview.used", "site", site, "day", use.day(),
+                        "ended", ended(use.notes().state().sentence())))));
     }
 
     /** Conditions are free text, which may stop without a full stop. */

@@ -12,13 +12,13 @@ import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
-import org.straddle.check.rules.Visit;
+import org.straddle.check.rules.UsedSite;
 import org.straddle.model.KitItem;
 import org.straddle.model.Site;
 import org.straddle.outlook.itinerary.Stay;
 import org.straddle.safety.MastLimit;
 
-/** A kit holds something that stands higher than overhead wires, or the surveyor, allow at a site of its team. */
+/** A kit holds something that stands higher than overhead wires, or the visitor, allow at a site of its team. */
 public final class MastTooHigh extends ScopedRule<Site> {
 
     public MastTooHigh() {
@@ -28,13 +28,13 @@ public final class MastTooHigh extends ScopedRule<Site> {
     @Override
     public void check(Site site, Inspection in, Consumer<Finding> findings) {
         Set<KitItem> told = new HashSet<>();
-        for (Visit visit : in.visits(site)) {
-            Optional<MastLimit> limit = visit.notes().mastLimit();
-            limit.ifPresent(most -> raised(visit.stay(), most, item -> {
+        for (UsedSite use : in.uses(site)) {
+            Optional<MastLimit> limit = use.notes().mastLimit();
+            limit.ifPresent(most -> raised(use.stay(), most, item -> {
                 if (told.add(item)) {
                     findings.accept(Finding.of(this, Statement.of("mastTooHigh.stands", "item", item, "height", item.getRaisedM(), "site", site,
                             "limit", most.heightM(), "none", most.heightM() > 0 ? "no" : "yes"), site, item)
-                            .restingOn(item.getRaisedM(), most.heightM()).at(visit.stay().window().start()));
+                            .restingOn(item.getRaisedM(), most.heightM()).at(use.stay().window().start()));
                 }
             }));
         }

@@ -9,10 +9,10 @@ import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
-import org.straddle.check.rules.Visit;
+import org.straddle.check.rules.UsedSite;
 import org.straddle.model.Site;
 
-/** The newest survey says until when access is allowed. */
+/** The newest visit says until when access is allowed. */
 public final class PermissionLapsed extends ScopedRule<Site> {
 
     public PermissionLapsed() {
@@ -21,8 +21,8 @@ public final class PermissionLapsed extends ScopedRule<Site> {
 
     @Override
     public void check(Site site, Inspection in, Consumer<Finding> findings) {
-        Visit.first(site, in, visit -> visit.notes().permissionLapsed().isPresent())
-                .ifPresent(visit -> findings.accept(visit.finding(this, Statement.of("permissionLapsed.permissionEndsBefore",
-                        "site", site, "until", visit.notes().permissionLapsed().orElseThrow(), "day", visit.day()))));
+        UsedSite.first(site, in, use -> use.notes().permissionLapsed().isPresent())
+                .ifPresent(use -> findings.accept(use.finding(this, Statement.of("permissionLapsed.permissionEndsBefore",
+                        "site", site, "until", use.notes().permissionLapsed().orElseThrow(), "day", use.day()))));
     }
 }

@@ -17,7 +17,7 @@ import org.straddle.grid.GeoPosition;
 import org.straddle.model.Review;
 import org.straddle.model.Site;
 import org.straddle.model.StraddlePackage.Literals;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.itinerary.Itinerary;
@@ -77,12 +77,12 @@ public final class GuideThrough {
 
     /** The review keeps what lies under it, so its visit must stand in the site when it is made. */
     private void enter(Site site, GuidedReview answers) {
-        Survey visit = answers.visit();
-        Command seen = Edit.add(session.editingDomain(), site, Literals.SITE__SURVEYS, visit);
+        Visit visit = answers.visit();
+        Command seen = Edit.add(session.editingDomain(), site, Literals.SITE__VISITS, visit);
         session.execute(seen);
         Review review = answers.review(visit, Instant.now().truncatedTo(ChronoUnit.MINUTES));
         session.executeInstead(seen, Edit.together(TEXTS.text("guideThrough.undo", "site", Naming.name(site)), List.of(
-                Edit.add(session.editingDomain(), site, Literals.SITE__SURVEYS, visit),
+                Edit.add(session.editingDomain(), site, Literals.SITE__VISITS, visit),
                 Edit.add(session.editingDomain(), site, Literals.SITE__REVIEWS, review))));
     }
 }

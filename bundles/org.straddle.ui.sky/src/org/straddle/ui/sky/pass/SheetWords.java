@@ -186,7 +186,7 @@ public final class SheetWords {
         if (!sheet.hasMask()) {
             return TEXTS.text("sheetWords.noneTakenSite");
         }
-        return TEXTS.text("sheetWords.asSurveyedDrawn", "degrees", degrees(sheet.horizon().lowestDeg()),
+        return TEXTS.text("sheetWords.asVisitDrawn", "degrees", degrees(sheet.horizon().lowestDeg()),
                 "degrees2", degrees(sheet.horizon().highestDeg()));
     }
 

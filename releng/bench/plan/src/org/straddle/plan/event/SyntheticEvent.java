@@ -21,7 +21,7 @@ import org.straddle.model.Region;
 import org.straddle.model.Review;
 import org.straddle.model.Site;
 import org.straddle.model.StraddleFactory;
-import org.straddle.model.Survey;
+import org.straddle.model.Visit;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
 import org.straddle.model.Verdict;
@@ -134,9 +134,9 @@ public final class SyntheticEvent {
             }
         }
         if (number % 3 > 0) { // the others are not ready
-            Survey survey = Fresh.survey();
-            survey.setDate(DAY.minusDays(14));
-            site.getSurveys().add(survey);
+            Visit visit = Fresh.visit();
+            visit.setDate(DAY.minusDays(14));
+            site.getVisits().add(visit);
         }
         Review review = Fresh.review();
         review.setReviewer("Q0AAR");
