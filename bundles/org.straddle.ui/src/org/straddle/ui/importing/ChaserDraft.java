@@ -2,6 +2,8 @@ package org.straddle.ui.importing;
 
 import java.util.List;
 
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.edit.domain.EditingDomain;
 import org.straddle.exchange.chasers.ChaserImport;
 import org.straddle.exchange.chasers.ChaserList;
 import org.straddle.model.Event;
@@ -24,10 +26,6 @@ final class ChaserDraft implements PreviewedImport {
         list = read;
         found = ChaserImport.into(event, read);
         leaveOutRefused = false;
-    }
-
-    ChaserImport found() {
-        return found;
     }
 
     @Override
@@ -69,5 +67,10 @@ final class ChaserDraft implements PreviewedImport {
     @Override
     public boolean isReady() {
         return !changesNothing() && (list.refused().isEmpty() || leaveOutRefused);
+    }
+
+    @Override
+    public Command command(EditingDomain domain) {
+        return found.command(domain);
     }
 }

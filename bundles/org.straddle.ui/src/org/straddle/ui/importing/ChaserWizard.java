@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.List;
 
 import org.eclipse.core.runtime.IProgressMonitor;
-import org.eclipse.jface.wizard.Wizard;
 import org.straddle.exchange.ReadException;
 import org.straddle.exchange.SourceFile;
 import org.straddle.exchange.chasers.ChaserList;
@@ -12,42 +11,25 @@ import org.straddle.ui.session.EventSession;
 import org.straddle.words.Catalogue;
 
 /** Two steps to import a list of chasers: the file, what will change. */
-final class ChaserWizard extends Wizard {
+final class ChaserWizard extends ImportWizard<ChaserDraft> {
 
     private static final Catalogue TEXTS = Catalogue.of(ChaserWizard.class);
 
     private static final String PATTERNS = "*.csv;*.CSV;*.tsv;*.TSV;*.txt;*.TXT;*.eml;*.mbox";
 
-    private final EventSession session;
-    private final ChaserDraft draft;
-
     ChaserWizard(EventSession session) {
-        this.session = session;
-        this.draft = new ChaserDraft(session.event());
-        setWindowTitle(TEXTS.text("chaserWizard.title"));
-        setNeedsProgressMonitor(true);
+        super(TEXTS.text("chaserWizard.title"), session, new ChaserDraft(session.event()));
     }
 
     @Override
     public void addPages() {
         addPage(new ImportFilePage(new ImportFilePage.Words(TEXTS.text("chaserWizard.title"), TEXTS.text("chaserWizard.explanation"),
                 TEXTS.text("chaserWizard.help"), TEXTS.text("chaserWizard.formats"), PATTERNS), this::read, null));
-        addPage(new ImportPreviewPage(draft, TEXTS.text("chaserWizard.chaser")));
+        addPage(new ImportPreviewPage(draft(), TEXTS.text("chaserWizard.chaser")));
     }
 
     private List<String> read(Path chosen, IProgressMonitor monitor) throws ReadException {
-        draft.take(ChaserList.read(SourceFile.read(chosen)));
+        draft().take(ChaserList.read(SourceFile.read(chosen)));
         return List.of();
-    }
-
-    /** Only from the preview: nobody imports unseen. */
-    @Override
-    public boolean canFinish() {
-        return getContainer().getCurrentPage() instanceof ImportPreviewPage && draft.isReady();
-    }
-
-    @Override
-    public boolean performFinish() {
-        return session.execute(draft.found().command(session.editingDomain()));
     }
 }

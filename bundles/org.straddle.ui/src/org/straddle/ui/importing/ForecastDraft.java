@@ -4,6 +4,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.edit.domain.EditingDomain;
 import org.straddle.exchange.ReadException;
 import org.straddle.exchange.SourceFile;
 import org.straddle.exchange.weather.ForecastImport;
@@ -47,10 +49,6 @@ final class ForecastDraft implements PreviewedImport {
         return Math.abs(site.getLatitudeDeg()) <= 90 && Math.abs(site.getLongitudeDeg()) <= 180;
     }
 
-    ForecastImport found() {
-        return found.orElseThrow();
-    }
-
     @Override
     public List<PreviewLine> lines() {
         return found.map(PreviewLine::of).orElse(List.of());
@@ -90,5 +88,10 @@ final class ForecastDraft implements PreviewedImport {
     @Override
     public boolean isReady() {
         return found.isPresent();
+    }
+
+    @Override
+    public Command command(EditingDomain domain) {
+        return found.orElseThrow().command(domain);
     }
 }

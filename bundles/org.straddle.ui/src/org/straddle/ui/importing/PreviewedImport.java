@@ -2,6 +2,9 @@ package org.straddle.ui.importing;
 
 import java.util.List;
 
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.edit.domain.EditingDomain;
+
 /** What an import would do, for the last step before it is done. */
 interface PreviewedImport {
 
@@ -23,4 +26,7 @@ interface PreviewedImport {
 
     /** Whether the import may be done as it stands. */
     boolean isReady();
+
+    /** The import as one step for undo; only when it is ready. */
+    Command command(EditingDomain domain);
 }

@@ -3,6 +3,8 @@ package org.straddle.ui.importing;
 import java.util.List;
 import java.util.Optional;
 
+import org.eclipse.emf.common.command.Command;
+import org.eclipse.emf.edit.domain.EditingDomain;
 import org.straddle.exchange.CoordinateOrder;
 import org.straddle.exchange.sites.SiteImport;
 import org.straddle.exchange.sites.SiteKey;
@@ -140,5 +142,10 @@ public final class SiteDraft implements PreviewedImport {
     @Override
     public boolean isReady() {
         return preview().filter(found -> !found.isEmpty() && (found.refused().isEmpty() || leaveOutRefused)).isPresent();
+    }
+
+    @Override
+    public Command command(EditingDomain domain) {
+        return preview().orElseThrow().command(domain);
     }
 }

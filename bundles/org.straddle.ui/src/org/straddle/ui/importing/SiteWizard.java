@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.List;
 
 import org.eclipse.core.runtime.IProgressMonitor;
-import org.eclipse.jface.wizard.Wizard;
 import org.straddle.exchange.ReadException;
 import org.straddle.exchange.formats.Purpose;
 import org.straddle.exchange.sites.SourceTable;
@@ -12,45 +11,29 @@ import org.straddle.ui.session.EventSession;
 import org.straddle.words.Catalogue;
 
 /** Three steps to import sites: the file, what its columns mean, what will change. */
-final class SiteWizard extends Wizard {
+final class SiteWizard extends ImportWizard<SiteDraft> {
 
     private static final Catalogue TEXTS = Catalogue.of(SiteWizard.class);
 
-    private final EventSession session;
-    private final SiteDraft draft;
     private final Path file;
 
     SiteWizard(EventSession session, Path file) {
-        this.session = session;
-        this.draft = new SiteDraft(session.event());
+        super(TEXTS.text("siteWizard.title"), session, new SiteDraft(session.event()));
         this.file = file;
-        setWindowTitle(TEXTS.text("siteWizard.title"));
-        setNeedsProgressMonitor(true);
     }
 
     @Override
     public void addPages() {
         addPage(new ImportFilePage(new ImportFilePage.Words(TEXTS.text("siteWizard.title"), TEXTS.text("siteWizard.explanation"),
                 TEXTS.text("siteWizard.help"), Purpose.SITES.names(), Purpose.SITES.patterns()), this::read, file));
-        addPage(new SiteMappingPage(draft));
-        addPage(new ImportPreviewPage(draft, TEXTS.text("siteWizard.site")));
+        addPage(new SiteMappingPage(draft()));
+        addPage(new ImportPreviewPage(draft(), TEXTS.text("siteWizard.site")));
     }
 
     private List<String> read(Path chosen, IProgressMonitor monitor) throws ReadException {
         SourceTable table = SourceTable.read(chosen, monitor);
-        draft.take(table);
-        draft.preview();
+        draft().take(table);
+        draft().preview();
         return table.remarks();
-    }
-
-    /** Only from the preview: nobody imports unseen. */
-    @Override
-    public boolean canFinish() {
-        return getContainer().getCurrentPage() instanceof ImportPreviewPage && draft.isReady();
-    }
-
-    @Override
-    public boolean performFinish() {
-        return draft.preview().map(found -> session.execute(found.command(session.editingDomain()))).orElse(false);
     }
 }
