@@ -17,7 +17,7 @@ import org.straddle.words.Language;
  * @param severity how much it weighs
  * @param says     what is wrong, as facts; the sentence is made of them when it is read
  * @param objects  what it is about, the most telling first
- * @param fix     a change that would settle it
+ * @param fix      a change that would settle it
  * @param when     when in the event it bites; empty for things that hold all along
  * @param facts    digest of the facts under it: when they change, somebody must accept it again
  * @param accepted the coordinator's acceptance of exactly these facts

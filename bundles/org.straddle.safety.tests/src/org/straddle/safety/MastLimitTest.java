@@ -54,7 +54,7 @@ class MastLimitTest {
         visit.setMastLimitM(10);
         visit.getOverheadLines().add(wires(65, 0, false));
         assertEquals(10, limit());
-        assertEquals("the visitor's limit", MastLimit.of(site, visit, SPAN_M).orElseThrow().because());
+        assertEquals("the limit that the visit names", MastLimit.of(site, visit, SPAN_M).orElseThrow().because());
         visit.getOverheadLines().add(wires(25, 0, false));
         assertEquals(4.7, limit());
     }

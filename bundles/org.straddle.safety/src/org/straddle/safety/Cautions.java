@@ -33,7 +33,7 @@ public final class Cautions {
     /**
      * For the wires of a visit.
      *
-     * @param measures what the visitor says the team does about them
+     * @param measures what the visit says the team does about them
      */
     static List<String> wires(List<WireSighting> seen, Optional<MastLimit> limit, String measures) {
         List<String> all = new ArrayList<>();

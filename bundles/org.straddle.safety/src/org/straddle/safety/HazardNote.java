@@ -19,7 +19,7 @@ import org.straddle.words.FigureText;
  * One hazard and what to do about it.
  *
  * @param distanceM distance from the mark, metres; 0 when it does not apply
- * @param measure what the visitor says the team does about it; empty when nothing was written
+ * @param measure what the visit says the team does about it; empty when nothing was written
  * @param cautions the usual cautions for its kind, with figures worked out from the visit where it has any
  */
 public record HazardNote(HazardKind kind, String description, double distanceM, String measure,
@@ -71,7 +71,7 @@ public record HazardNote(HazardKind kind, String description, double distanceM, 
                 + (description.isEmpty() ? "" : ": " + description);
     }
 
-    /** The visitor's measure, or a sentence that says there is none. */
+    /** The measure of the visit, or a sentence that says there is none. */
     public String measureText() {
         return measure.isEmpty() ? TEXTS.text("hazardNote.visitNamesMeasure") : measure;
     }

@@ -8,8 +8,8 @@ import org.straddle.words.Catalogue;
 import org.straddle.words.FigureText;
 
 /**
- * The one figure for everything upright at a site: the lowest of what the visitor allows and of what each of the
- * overhead wires allows. So a computed limit may lower the visitor's, and never raises it.
+ * The one figure for everything upright at a site: the lowest of what the visit allows and of what each of the
+ * overhead wires allows. So a computed limit may lower that of the visit, and never raises it.
  *
  * @param heightM highest that anything may reach above the ground, metres; 0 where nothing may be raised
  * @param because where the figure comes from

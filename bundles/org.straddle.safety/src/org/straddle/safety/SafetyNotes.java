@@ -20,7 +20,7 @@ import org.straddle.words.Catalogue;
 import org.straddle.words.FigureText;
 
 /**
- * What a team must know about the hazards of a site on one day: what the newest visit saw, what the visitor says
+ * What a team must know about the hazards of a site on one day: what the newest visit saw, what it says
  * about each hazard, the usual cautions for its kind, and whether a review holds.
  *
  * <p>The cautions are usual practice from published sources, not a measure of a real place: local codes, the owner's

@@ -14,8 +14,7 @@ import org.straddle.sky.Window;
 /**
  * What turns of an event were found to be worth, handed on from one copy of it to the next. A chance is known by the versions
  * of site and bird, by the time of the turn and by the chance that the site can be used, which others decide; it holds while
- * all else that it rests on is the same. Safe for use by many
- * threads.
+ * all else that it rests on is the same. Safe for use by many threads.
  */
 public final class KnownChances {
 

@@ -27,7 +27,7 @@ public record UsedSite(Site site, Stay stay, LocalDate day, SafetyNotes notes) {
         return new UsedSite(stay.site(), stay, day, SafetyNotes.of(stay.site(), day, in.event().getPolicies()));
     }
 
-    /** The first visit to a site that has something to tell. */
+    /** The first use of a site that has something to tell. */
     public static Optional<UsedSite> first(Site site, Inspection in, Predicate<UsedSite> telling) {
         return in.uses(site).stream().filter(telling).findFirst();
     }

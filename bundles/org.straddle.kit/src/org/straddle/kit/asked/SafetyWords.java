@@ -15,7 +15,7 @@ import org.straddle.model.Role;
 import org.straddle.model.SafetyUse;
 import org.straddle.words.Catalogue;
 
-/** Finds safety things in what people wrote: in a visitor's measure, and in the name of an item that does not say its use. */
+/** Finds safety things in what people wrote: in the measure of a visit, and in the name of an item that does not say its use. */
 final class SafetyWords {
 
     private static final Catalogue TEXTS = Catalogue.of(SafetyWords.class);

@@ -18,7 +18,7 @@ import org.straddle.model.Site;
 import org.straddle.outlook.itinerary.Stay;
 import org.straddle.safety.MastLimit;
 
-/** A kit holds something that stands higher than overhead wires, or the visitor, allow at a site of its team. */
+/** A kit holds something that stands higher than overhead wires, or the visit, allow at a site of its team. */
 public final class MastTooHigh extends ScopedRule<Site> {
 
     public MastTooHigh() {
