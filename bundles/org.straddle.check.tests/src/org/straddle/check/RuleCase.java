@@ -275,6 +275,9 @@ record RuleCase(String rule, LocalDate day, String wrong, String right) {
                 of("meal-missing", "A: S1 08:00-12:10 [Tern 09:10-11:50]; S1b 12:21-13:00",
                         "policies mealMinutes=0 / A: S1 08:00-12:10 [Tern 09:10-11:50]; S1b 12:21-13:00"),
                 of("relief-missing", "A: S1 06:30-12:31", "A: S1 06:30-12:30"),
+                // a short absence rests nobody, an hour does, and so does another site
+                of("relief-missing", "A: S1 06:30-09:30; S1 10:29-12:31", "A: S1 06:30-09:30; S1 10:30-12:31"),
+                of("relief-missing", "A: S1 06:30-09:30; S1 09:45-10:00; S1 10:10-12:31", "A: S1 06:30-09:30; S1b 09:45-10:00; S1 10:15-12:31"),
                 of("time-in-hand", "A: S1 10:00-11:00 [Tern 10:24-10:30]", "A: S1 10:00-11:00 [Tern 10:25-10:30]"),
                 // 62.5 min with a deviation of 9.37 min: 90 % take less than 74.5 min (1.2816 deviations more)
                 of("turn-may-slip", "A: S1 10:00-11:00; S2 12:03-13:00 [Tern 12:29-12:40]",

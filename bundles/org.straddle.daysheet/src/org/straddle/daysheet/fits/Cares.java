@@ -11,6 +11,7 @@ import org.straddle.outlook.itinerary.Duty;
 import org.straddle.outlook.itinerary.InHand;
 import org.straddle.outlook.itinerary.Meals;
 import org.straddle.outlook.itinerary.Relief;
+import org.straddle.outlook.itinerary.Sitting;
 import org.straddle.outlook.itinerary.Stay;
 import org.straddle.outlook.keeping.PlanKeeping;
 import org.straddle.sky.Window;
@@ -39,10 +40,9 @@ final class Cares {
                     "need", Say.need(figures.inHand()))));
         }
         slips(outlook, tried, lane, figures, cares);
-        if (Relief.isMissing(tried, figures)) {
-            cares.add(new Care(CareRule.RELIEF_MISSING, TEXTS.text("care.relief", "have", Say.need(tried.window().duration()),
-                    "limit", Say.have(figures.longestStop()))));
-        }
+        Sitting.of(lane).stream().filter(sitting -> sitting.stays().contains(tried) && Relief.isMissing(sitting, figures))
+                .forEach(sitting -> cares.add(new Care(CareRule.RELIEF_MISSING, TEXTS.text("care.relief",
+                        "have", Say.need(sitting.window().duration()), "limit", Say.have(figures.longestStop())))));
         duties(outlook, tried, lane, figures, cares);
         return cares;
     }

@@ -14,7 +14,7 @@ public enum CareRule {
     REST_TOO_SHORT("rest-too-short"),
     /** {@link Meals}. */
     MEAL_MISSING("meal-missing"),
-    /** {@link Relief}. */
+    /** {@link Relief}, of a {@link Sitting}. */
     RELIEF_MISSING("relief-missing"),
     /** Follows from time in hand and planned drives: {@code Keeping} of the keeping package. */
     TURN_MAY_SLIP("turn-may-slip");

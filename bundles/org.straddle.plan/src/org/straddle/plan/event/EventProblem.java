@@ -18,6 +18,7 @@ import org.straddle.outlook.Bans;
 import org.straddle.outlook.HoldFigures;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
+import org.straddle.outlook.itinerary.Sitting;
 import org.straddle.outlook.itinerary.StationUp;
 import org.straddle.plan.BanText;
 import org.straddle.plan.Replan;
@@ -49,9 +50,6 @@ record EventProblem(EventNumbers numbers, HeldTurns held, PlanProblem problem) {
 
     /** Every station takes its share of the power of a passband. Common practice, no source. */
     private static final int TEAMS_IN_A_PASSBAND = 2;
-
-    /** Who comes back to a site after an hour has had a rest from it. A choice of ours. */
-    private static final int SECONDS_AWAY = 3600;
 
     /** A plan from nothing but what is pinned. */
     static EventProblem of(Outlook outlook) {
@@ -87,7 +85,7 @@ record EventProblem(EventNumbers numbers, HeldTurns held, PlanProblem problem) {
 
     private static Relief relief(EventNumbers numbers) {
         return new Relief(EventChances.clockSeconds(HoldFigures.of(numbers.outlook().event().getPolicies()).longestStop()),
-                SECONDS_AWAY);
+                EventChances.clockSeconds(Sitting.AWAY));
     }
 
     private static double chasers(EventNumbers numbers) {

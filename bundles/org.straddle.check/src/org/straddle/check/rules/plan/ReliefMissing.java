@@ -8,23 +8,27 @@ import org.straddle.check.Statement;
 import org.straddle.check.rules.Inspection;
 import org.straddle.check.rules.Scope;
 import org.straddle.check.rules.ScopedRule;
+import org.straddle.model.Identified;
+import org.straddle.model.Team;
 import org.straddle.outlook.itinerary.CareRule;
 import org.straddle.outlook.itinerary.Relief;
-import org.straddle.outlook.itinerary.Stay;
+import org.straddle.outlook.itinerary.Sitting;
 
 /** Attention fades after hours at one roadside. */
-public final class ReliefMissing extends ScopedRule<Stay> {
+public final class ReliefMissing extends ScopedRule<Team> {
 
     public ReliefMissing() {
-        super(Scope.STAY, CareRule.RELIEF_MISSING.id(), Severity.ADVICE);
+        super(Scope.TEAM, CareRule.RELIEF_MISSING.id(), Severity.ADVICE);
     }
 
     @Override
-    public void check(Stay stay, Inspection in, Consumer<Finding> findings) {
-        if (Relief.isMissing(stay, in.hold())) {
-            findings.accept(Finding.of(this, Statement.of("reliefMissing.stays", "team", stay.team(), "site", stay.site(),
-                    "length", stay.window().duration(), "during", stay.window(), "limit", in.hold().longestStop()), stay.stop())
-                    .at(stay.window().start()));
+    public void check(Team team, Inspection in, Consumer<Finding> findings) {
+        for (Sitting sitting : Sitting.of(in.itinerary().of(team))) {
+            if (Relief.isMissing(sitting, in.hold())) {
+                findings.accept(Finding.of(this, Statement.of("reliefMissing.stays", "team", team, "site", sitting.first().site(),
+                        "length", sitting.window().duration(), "during", sitting.window(), "limit", in.hold().longestStop()),
+                        sitting.stops().toArray(Identified[]::new)).at(sitting.window().start()));
+            }
         }
     }
 }
