@@ -1,10 +1,12 @@
 package org.straddle.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -50,6 +52,15 @@ class CommandTextsTest {
             }
         }
         assertEquals(List.of(), silent);
+    }
+
+    /** By its class a command is found without describing the others. */
+    @Test
+    void everyCommandIsKnownByItsClass() {
+        CommandLine all = StraddleCommand.line(new StraddleCommand());
+        assertTrue(all.getSubcommands().size() > 10);
+        all.getSubcommands().forEach((name, line) -> assertEquals(name + "command",
+                line.getCommandSpec().userObject().getClass().getSimpleName().toLowerCase(Locale.ROOT)));
     }
 
     @Test

@@ -14,6 +14,8 @@ public final class ClassArchive {
 
     public static void main(String[] arguments) {
         String event = arguments[0];
+        Ahead.begin("check", event);
+        Ahead.awaitReading();
         String published = Path.of(event).resolveSibling("published").toString();
         for (List<String> command : List.of(List.of("--version"), List.of("demo", event), List.of("check", event),
                 List.of("check", event, "--format", "json"), List.of("passes", event), List.of("pack", event),

@@ -14,6 +14,7 @@ public final class Main {
     }
 
     public static void main(String[] arguments) {
+        Ahead.begin(arguments);
         System.exit(StraddleCommand.run(arguments));
     }
 }

@@ -41,6 +41,7 @@ final class OpenEvent implements AutoCloseable {
     /** The event for a command that will save it. */
     EventFolder toChange() throws EventFolderException {
         if (folder == null) {
+            Ahead.awaitReading();
             folder = EventFolder.open(path);
         }
         return folder;
@@ -58,6 +59,7 @@ final class OpenEvent implements AutoCloseable {
     /** The event to read. */
     Event event() throws EventFolderException {
         if (folder == null) {
+            Ahead.awaitReading();
             folder = EventFolder.openReadOnly(path);
         }
         return folder.event();

@@ -19,6 +19,9 @@ public final class CommonMinutes {
 
     private static final double SLICE_S = 20;
 
+    /** Of a sine; far more than arithmetic loses, far less than anybody sees. */
+    private static final double ROUNDING = 1e-9;
+
     /** How well a bird stands. */
     @FunctionalInterface
     public interface Quality {
@@ -29,6 +32,11 @@ public final class CommonMinutes {
          * @return 0 to 1; 0 at or below the least
          */
         double of(double elevationDeg, double leastDeg);
+
+        /** Elevation from which on the quality is 1 wherever the bird can be worked at all, degrees. */
+        default double fullDeg() {
+            return 90;
+        }
     }
 
     /** The places of the area that see the bird in one slice, and how well. */
@@ -93,13 +101,16 @@ public final class CommonMinutes {
             ephemeris.track().state(Math.min((slice + 0.5) * SLICE_S, ephemeris.track().lengthS()), state);
             there.sinElevations(state, sines);
             double sinLeast = Math.sin(Math.toRadians(thereLeastDeg));
+            // Angles are dear; far enough above the least for full quality none is needed.
+            double sinFull = Math.max(sinLeast, Math.sin(Math.toRadians(Math.max(0, Math.min(90, quality.fullDeg()))))) + ROUNDING;
             int[] places = new int[sines.length];
             float[] qualities = new float[sines.length];
             int count = 0;
             for (int place = 0; place < sines.length; place++) {
                 if (sines[place] > sinLeast) {
                     places[count] = place;
-                    qualities[count++] = (float) quality.of(Math.toDegrees(Math.asin(Math.min(1, sines[place]))), thereLeastDeg);
+                    qualities[count++] = sines[place] > sinFull ? 1
+                            : (float) quality.of(Math.toDegrees(Math.asin(Math.min(1, sines[place]))), thereLeastDeg);
                 }
             }
             return new Seen(Arrays.copyOf(places, count), Arrays.copyOf(qualities, count));

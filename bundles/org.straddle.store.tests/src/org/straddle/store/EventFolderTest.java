@@ -358,6 +358,13 @@ class EventFolderTest {
     }
 
     @Test
+    void theSmallestEventIsOfTodaysFormat() throws IOException {
+        Event smallest = EventFolder.rehearsed();
+        assertTrue(smallest.getSites().isEmpty() && smallest.getFirstDay() != null);
+        assertTrue(smallest.getPolicies() != null);
+    }
+
+    @Test
     void oneWriterAtATimeButReadersAnyTime() throws IOException {
         EventFolderException e = assertThrows(EventFolderException.class, () -> EventFolder.open(path));
         assertTrue(e.getMessage().contains("already open"), e.getMessage());

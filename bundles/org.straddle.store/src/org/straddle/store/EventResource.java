@@ -138,7 +138,7 @@ final class EventResource extends XMIResourceImpl {
 
         @Override
         protected SAXParser makeParser() throws SAXException {
-            return HardenedXml.parser(false);
+            return ((EventResourceSet) resource.getResourceSet()).parser();
         }
 
         @Override

@@ -3,6 +3,8 @@ package org.straddle.store;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
+import javax.xml.parsers.SAXParser;
+
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.resource.Resource;
@@ -12,6 +14,7 @@ import org.straddle.model.Event;
 import org.straddle.model.Identified;
 import org.straddle.model.StraddlePackage;
 import org.straddle.words.Catalogue;
+import org.xml.sax.SAXException;
 
 /** The files of one event as objects. It never goes and loads what a reference names: all files are given to it. */
 final class EventResourceSet extends ResourceSetImpl {
@@ -19,6 +22,7 @@ final class EventResourceSet extends ResourceSetImpl {
     private static final Catalogue TEXTS = Catalogue.of(EventResourceSet.class);
 
     private Map<String, Identified> named = Map.of();
+    private SAXParser parser;
 
     EventResourceSet() {
         getPackageRegistry().put(StraddlePackage.eNS_URI, StraddlePackage.eINSTANCE);
@@ -68,6 +72,14 @@ final class EventResourceSet extends ResourceSetImpl {
 
     void forget() {
         getResources().forEach(resource -> ((EventResource) resource).forget());
+    }
+
+    /** One for all files, which are read one after the other. */
+    SAXParser parser() throws SAXException {
+        if (parser == null) {
+            parser = HardenedXml.parser(false);
+        }
+        return parser;
     }
 
     EventResource create(String name) {

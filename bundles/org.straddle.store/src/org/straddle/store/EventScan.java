@@ -8,6 +8,8 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
+import javax.xml.parsers.SAXParser;
+
 import org.straddle.words.Catalogue;
 
 import org.xml.sax.InputSource;
@@ -28,6 +30,8 @@ final class EventScan {
     private final Map<String, byte[]> found = new LinkedHashMap<>();
     private final Map<String, ScannedFile> scans = new HashMap<>();
     private final Deque<String> waiting = new ArrayDeque<>();
+
+    private SAXParser parser;
 
     private EventScan(EventFiles files) {
         this.files = files;
@@ -57,7 +61,8 @@ final class EventScan {
         found.put(name, bytes);
         ScannedFile scan = new ScannedFile(name);
         try {
-            HardenedXml.parse(new InputSource(new ByteArrayInputStream(bytes)), scan);
+            parser = parser == null ? HardenedXml.parser(true) : parser;
+            parser.parse(new InputSource(new ByteArrayInputStream(bytes)), scan);
         } catch (ScannedFile.Refusal e) {
             throw e.refusal();
         } catch (SAXParseException e) {
