@@ -14,6 +14,8 @@ import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.DND;
 import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
@@ -61,12 +63,18 @@ class KitsTest {
         table.notifyListeners(SWT.Selection, new Event());
     }
 
+    /** Where a place stands among the places; to be called on the UI thread. */
+    private static int line(String begins) {
+        Table places = table(true);
+        return IntStream.range(0, places.getItemCount()).filter(i -> places.getItem(i).getText().startsWith(begins)).findFirst()
+                .orElseThrow(() -> new AssertionError("no line " + begins));
+    }
+
     /** What Enter on a line does. */
     private static void enter(String line) {
         WINDOW.later(() -> {
             Table places = table(true);
-            int row = IntStream.range(0, places.getItemCount()).filter(i -> places.getItem(i).getText().startsWith(line)).findFirst()
-                    .orElseThrow(() -> new AssertionError("no line " + line));
+            int row = line(line);
             choose(places, row);
             Event press = new Event();
             press.item = places.getItem(row);
@@ -96,6 +104,43 @@ class KitsTest {
         WINDOW.ui(() -> WINDOW.session().undo());
         assertEquals(items, WINDOW.ask(() -> List.copyOf(kit.getItems())), "in their old places");
         assertFalse(WINDOW.ask(() -> WINDOW.session().canUndo()), "one step");
+    }
+
+    @Test
+    void itemsAreDraggedWithTheMouseIntoABagAndIntoAnotherKit() throws Exception {
+        try (Mouse mouse = Mouse.ofTheDisplay()) {
+            Kit kit = WINDOW.ask(() -> team().getKits().get(0));
+            Kit other = WINDOW.ask(() -> WINDOW.session().event().getKits().stream().filter(each -> each != kit).findFirst().orElseThrow());
+            KitItem item = WINDOW.ask(() -> kit.getItems().get(0));
+            String bag = WINDOW.ask(() -> kit.getItems().stream().map(KitItem::getBag).filter(each -> !item.getBag().equals(each)).findFirst()
+                    .orElseThrow());
+            WINDOW.ui(() -> WINDOW.session().reveal(kit));
+            drag(mouse, "Bag: " + bag);
+            WINDOW.until("it is in the bag", () -> bag.equals(item.getBag()));
+            WINDOW.ui(() -> WINDOW.session().undo());
+            assertFalse(WINDOW.ask(() -> WINDOW.session().canUndo()), "one step");
+
+            drag(mouse, "Kit: " + WINDOW.ask(other::getName));
+            WINDOW.until("it is in the other kit", () -> item.eContainer() == other);
+            WINDOW.ui(() -> WINDOW.session().undo());
+            assertEquals(item, WINDOW.ask(() -> kit.getItems().get(0)), "in its old place");
+            assertFalse(WINDOW.ask(() -> WINDOW.session().canUndo()), "one step");
+        }
+    }
+
+    /** The first item onto a line; both are in sight without scrolling the form. */
+    private static void drag(Mouse mouse, String line) throws Exception {
+        WINDOW.ui(() -> table(true).showItem(table(true).getItem(line(line))));
+        WINDOW.until("most of the line is in sight", () -> {
+            Rectangle bounds = table(true).getItem(line(line)).getBounds();
+            return table(true).getClientArea().contains(bounds.x, bounds.y + bounds.height * 3 / 4);
+        });
+        mouse.drag(WINDOW.ask(() -> middle(table(false), 0)), WINDOW.ask(() -> middle(table(true), line(line))));
+    }
+
+    private static Point middle(Table table, int row) {
+        Rectangle bounds = table.getItem(row).getBounds(0);
+        return table.toDisplay(bounds.x + 30, bounds.y + bounds.height / 2);
     }
 
     @Test

@@ -8,6 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.StringReader;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.List;
+import java.util.regex.Pattern;
 
 import javax.xml.parsers.DocumentBuilderFactory;
 
@@ -152,6 +154,25 @@ class PackingSheetTest {
         assertTrue(html.contains("data-checked-by=\"Q0AAR\" data-checked-at=\"2031-06-20T08:05:00Z\""), html);
         assertEquals(5, parsed(html).getElementsByTagName("option").getLength());
         assertFalse(html.contains("secret 77"), "nobody who packs needs the serial number");
+    }
+
+    /** A name that the script asks for in vain stops all of it, and with it every tick. */
+    @Test
+    void thePageHasEverythingThatItsScriptAsksFor() throws Exception {
+        item("rope", "bag");
+        stop();
+        String html = PackingSheet.phone(page());
+        String script = script();
+        List<String> ids = names("getElementById\\('(\\w+)'\\)", script);
+        List<String> words = names("document\\.body\\.dataset\\.(\\w+)", script);
+        assertTrue(ids.contains("kind") && ids.contains("send") && words.contains("key") && words.contains("name"), script);
+        ids.forEach(id -> assertEquals(1, names("id=\"(" + id + ")\"", html).size(), id));
+        words.forEach(word -> assertEquals(1, names("<body[^>]* data-(" + word + ")=\"[^\"]", html).size(), word));
+        assertTrue(html.indexOf("<script>") > html.indexOf("</footer>"), "when the script runs, all of it is there");
+    }
+
+    private static List<String> names(String pattern, String text) {
+        return Pattern.compile(pattern).matcher(text).results().map(found -> found.group(1)).toList();
     }
 
     /** What a phone sent once is on the next page, and the page can give its ticks out as text and as a file. */

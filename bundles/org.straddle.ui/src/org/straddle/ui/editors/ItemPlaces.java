@@ -42,19 +42,17 @@ final class ItemPlaces implements Field {
     private final FieldForm form;
     private final EventSession session;
     private final Kit kit;
-    private final TableViewer items;
+    private TableViewer items;
     private final Composite frame;
     private final TableViewer places;
 
     /** The last line: a bag that has no name yet. */
     private static final Object NEW_BAG = new Object();
 
-    /** @param items the table of the kit's items */
-    ItemPlaces(FieldForm form, Composite parent, Kit kit, TableViewer items) {
+    ItemPlaces(FieldForm form, Composite parent, Kit kit) {
         this.form = form;
         this.session = form.session();
         this.kit = kit;
-        this.items = items;
         frame = form.managedForm().getToolkit().createComposite(parent);
         TableColumnLayout layout = new TableColumnLayout();
         frame.setLayout(layout);
@@ -66,11 +64,12 @@ final class ItemPlaces implements Field {
         places.getTable().getAccessible().addAccessibleListener(AccessibleListener.getNameAdapter(
                 asked -> asked.result = TEXTS.text("itemPlaces.name")));
         places.addOpenListener(opening -> move(chosen(), ((IStructuredSelection) opening.getSelection()).getFirstElement()));
-        drag();
         refresh();
     }
 
-    private void drag() {
+    /** @param table of the kit's items: what is chosen in it can be moved from now on */
+    void take(TableViewer table) {
+        items = table;
         Transfer[] rows = {LocalSelectionTransfer.getTransfer()};
         items.addDragSupport(DND.DROP_MOVE, rows, new DragSourceAdapter() {
             @Override

@@ -31,8 +31,8 @@ public final class KitEditor extends ThingEditor<Kit> implements Revealing {
 
     private static final Catalogue TEXTS = Catalogue.of(KitEditor.class);
 
-    /** Pixels, for about eight lines. */
-    private static final int PLACES_HEIGHT = 210;
+    /** Pixels, for about five lines: low, so that the items below are in sight with it, or nothing could be dragged. */
+    private static final int PLACES_HEIGHT = 120;
 
     private TableField<KitItem> items;
     private ItemPlaces places;
@@ -46,11 +46,16 @@ public final class KitEditor extends ThingEditor<Kit> implements Revealing {
         form.section(TEXTS.text("kitEditor.section.kit"), "");
         form.text(TEXTS.text("kitEditor.name"), "", Words.required(TEXTS.text("kitEditor.name.required")), kit, Literals.KIT__NAME);
         form.choice(TEXTS.text("kitEditor.source"), KitSource.VALUES, kit, Literals.KIT__SOURCE);
-        form.section(TEXTS.text("kitEditor.section.together"), "");
         form.told(TEXTS.text("kitEditor.weight"), () -> TEXTS.text("kitEditor.weight.told",
                 "kg", Numbers.plain(tenths(kit.getItems().stream().mapToDouble(item -> item.getCount() * item.getWeightKg()).sum()))));
         form.told(TEXTS.text("kitEditor.storedEnergy"), () -> TEXTS.text("kitEditor.storedEnergy.told",
                 "wh", Numbers.plain(tenths(kit.getItems().stream().mapToDouble(item -> item.getCount() * item.getStoresWh()).sum()))));
+
+        form.section(TEXTS.text("kitEditor.section.places"), TEXTS.text("kitEditor.section.places.description"));
+        form.own(parent -> {
+            places = new ItemPlaces(form, parent, kit);
+            return places.control();
+        }, () -> places.refresh(), PLACES_HEIGHT);
 
         form.wide(TEXTS.text("kitEditor.section.items"), TEXTS.text("kitEditor.section.items.description"));
         items = form.<KitItem>table(kit, Literals.KIT__ITEMS, Fresh::kitItem, 16)
@@ -85,12 +90,7 @@ public final class KitEditor extends ThingEditor<Kit> implements Revealing {
                 .column(TEXTS.text("kitEditor.column.owner"), 110, Literals.KIT_ITEM__OWNER, Words.any())
                 .options(TEXTS.text("kitEditor.column.lentTo"), 110, Literals.KIT_ITEM__LENT_TO, () -> teams(kit), KitEditor::word)
                 .column(TEXTS.text("kitEditor.column.note"), 160, Literals.KIT_ITEM__NOTE, Words.any());
-
-        form.wide(TEXTS.text("kitEditor.section.places"), TEXTS.text("kitEditor.section.places.description"));
-        form.own(parent -> {
-            places = new ItemPlaces(form, parent, kit, items.viewer());
-            return places.control();
-        }, () -> places.refresh(), PLACES_HEIGHT);
+        places.take(items.viewer());
     }
 
     @Override
