@@ -54,14 +54,14 @@ set "JAVAW=%JAVA:~0,-4%w.exe"
 if not exist "%JAVAW%" set "JAVAW=%JAVA%"
 for %%L in ("%HERE%plugins\org.eclipse.equinox.launcher_*.jar") do set "LAUNCHER=%%~fL"
 if defined EVENT set EVENT="%EVENT%"
-start "Straddle" "%JAVAW%" %COMMON% %STRADDLE_JAVA_OPTIONS% "-Djava.library.path=%NATIVES%" "-Djava.util.logging.config.file=%HERE%logging.properties" -jar "%LAUNCHER%" -install "%HERE%." -configuration "%STRADDLE_CACHE%\%BUILD%\configuration" -data "%STRADDLE_STATE%\workspace" -nosplash -application org.straddle.ui.application %EVENT%
+start "Straddle" "%JAVAW%" %COMMON% %STRADDLE_JAVA_OPTIONS% "-Djava.library.path=%NATIVES%" "-Djava.util.logging.config.file=%HERE%logging.properties" "-Dstraddle.state=%STRADDLE_STATE%" -jar "%LAUNCHER%" -install "%HERE%." -configuration "%STRADDLE_CACHE%\%BUILD%\configuration" -data "%STRADDLE_STATE%\workspace" -nosplash -application org.straddle.ui.application %EVENT%
 exit /b 0
 
 :command
 rem Planning runs for long and gains by the full compiler; everything else ends before that pays.
 set "COMPILER=-XX:TieredStopAtLevel=1"
 if /i "%~1"=="plan" set "COMPILER="
-"%JAVA%" %COMMON% %COMPILER% %STRADDLE_JAVA_OPTIONS% "-Djava.library.path=%NATIVES%" "-Djava.util.logging.config.file=%HERE%logging.properties" -cp "%HERE%straddle.jar" org.straddle.cli.Main %*
+"%JAVA%" %COMMON% %COMPILER% %STRADDLE_JAVA_OPTIONS% "-Djava.library.path=%NATIVES%" "-Djava.util.logging.config.file=%HERE%logging.properties" "-Dstraddle.state=%STRADDLE_STATE%" -cp "%HERE%straddle.jar" org.straddle.cli.Main %*
 exit /b %ERRORLEVEL%
 
 rem :try JAVA.EXE sets JAVA when it is a Java 17 or newer, by the file "release" beside it, else by what it says itself.

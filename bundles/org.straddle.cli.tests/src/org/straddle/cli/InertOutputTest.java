@@ -93,7 +93,8 @@ class InertOutputTest {
         arguments.put("check", List.of(new Object[][] { { event } }));
         arguments.put("split", List.of(new Object[][] { { event } }));
         arguments.put("pack", List.of(new Object[] { event }, new Object[] { event, "--single-points" }, new Object[] { event, "--shared" },
-                new Object[] { event, "--practice" }, new Object[] { event, "--template", "\u009B" },
+                new Object[] { event, "--practice" }, new Object[] { event, "--template", "\u009B" }, new Object[] { event, "--save-template", "\u009B" },
+                new Object[] { event, "--template", "proof", "--make", "\u009B", "--team", "\u001B" },
                 new Object[] { event, "--ticks", bad }));
         arguments.put("review", List.of(new Object[][] { { event } }));
         arguments.put("call", List.of(new Object[][] { { event }, { event, "--team", 1, "--by", "Ann\u202E", "--note", "all\u001Bwell" }, { event } }));

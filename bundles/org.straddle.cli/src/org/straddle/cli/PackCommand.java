@@ -19,7 +19,7 @@ import org.straddle.kit.asked.Provided;
 import org.straddle.exchange.sites.SourceTable;
 import org.straddle.kit.table.KitColumn;
 import org.straddle.kit.table.KitFile;
-import org.straddle.kit.table.KitTemplate;
+import org.straddle.kit.table.KitTemplates;
 import org.straddle.kit.table.TickImport;
 import org.straddle.kit.team.Practice;
 import org.straddle.kit.team.Resilience;
@@ -28,8 +28,11 @@ import org.straddle.kit.team.SharedSpare;
 import org.straddle.kit.work.Answer;
 import org.straddle.kit.work.Gear;
 import org.straddle.kit.work.Task;
+import org.straddle.model.Event;
 import org.straddle.model.InertText;
+import org.straddle.model.Kit;
 import org.straddle.model.Operator;
+import org.straddle.model.StraddlePackage;
 import org.straddle.model.Team;
 import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
@@ -76,12 +79,18 @@ final class PackCommand extends EventCommand {
         @Option(names = "--template", paramLabel = "NAME")
         private String template;
 
+        @Option(names = "--save-template", paramLabel = "KIT")
+        private String saveTemplate;
+
         @Option(names = "--ticks", paramLabel = "FILE")
         private Path ticks;
 
         @Option(names = "--out", paramLabel = "DIR")
         private Path out;
     }
+
+    @Option(names = "--make", paramLabel = "KIT")
+    private String make;
 
     @Option(names = "--paper", defaultValue = "a4", paramLabel = "a4|letter")
     private Paper paper;
@@ -99,10 +108,14 @@ final class PackCommand extends EventCommand {
 
     @Override
     int work() throws Exception {
+        if (make != null && (instead.template == null || team == null)) {
+            throw new WrongInput(TEXTS.text("packCommand.makeAlone"));
+        }
         if (instead.template != null) {
-            out().print(KitTemplate.named(instead.template).orElseThrow(() -> new WrongInput(TEXTS.text("packCommand.template",
-                    "name", instead.template, "names", KitTemplate.names()))).csv());
-            return StraddleCommand.DONE;
+            return template(instead.template);
+        }
+        if (instead.saveTemplate != null) {
+            return saveTemplate(instead.saveTemplate);
         }
         if (instead.ticks != null) {
             return ticks(instead.ticks);
@@ -131,6 +144,45 @@ final class PackCommand extends EventCommand {
         } else {
             rows.print(whole(teams), out());
         }
+        return StraddleCommand.DONE;
+    }
+
+    /** Prints it, or makes a kit of it that a team takes along. */
+    private int template(String name) throws Exception {
+        KitTemplates templates = KitTemplates.ofUser();
+        KitTemplates.Template template = templates.named(name).orElseThrow(() -> new WrongInput(TEXTS.text("packCommand.template",
+                "name", name, "names", templates.all().stream().map(KitTemplates.Template::name).toList())));
+        if (make == null) {
+            out().print(template.csv());
+            return StraddleCommand.DONE;
+        }
+        EventFolder folder = opened.toChange();
+        Event event = folder.event();
+        Team taker = OpenEvent.team(team, event);
+        String called = make.strip();
+        if (called.isEmpty() || event.getKits().stream().anyMatch(kit -> called.equalsIgnoreCase(kit.getName()))) {
+            throw new WrongInput(TEXTS.text("packCommand.taken", "name", called));
+        }
+        Edit.execute(domain -> template.command(domain, event, taker, called));
+        folder.save();
+        out().println(TEXTS.text("packCommand.made", "kit", called, "team", Naming.name(taker), "items",
+                template.table().rows().size()));
+        return StraddleCommand.DONE;
+    }
+
+    /** One of the same name stays as it is: nobody is there to be asked. */
+    private int saveTemplate(String wanted) throws Exception {
+        Kit kit = OpenEvent.named(wanted, opened.event().getKits(), Kit::getName, StraddlePackage.Literals.KIT);
+        String name = Naming.name(kit);
+        KitTemplates templates = KitTemplates.ofUser();
+        if (!KitTemplates.problem(name).isEmpty()) {
+            throw new WrongInput(KitTemplates.problem(name));
+        }
+        if (templates.has(name)) {
+            throw new WrongInput(TEXTS.text("packCommand.templateThere", "name", name, "file", templates.file(name)));
+        }
+        templates.save(name, kit);
+        out().println(TEXTS.text("packCommand.templateSaved", "name", name, "file", templates.file(name)));
         return StraddleCommand.DONE;
     }
 

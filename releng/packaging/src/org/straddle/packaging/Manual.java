@@ -89,7 +89,7 @@ final class Manual {
             variable(page, "STRADDLE_JAVA", "The Java to use, instead of the first one that is found and new enough.");
             variable(page, "STRADDLE_JAVA_OPTIONS", "More options for it.");
             variable(page, "STRADDLE_CACHE", "Folder for what can be made anew.");
-            variable(page, "STRADDLE_STATE", "Folder for the layout of the window.");
+            variable(page, "STRADDLE_STATE", "Folder for the layout of the window and for templates of kits.");
             variable(page, "STRADDLE_ARCHIVE", "With the value no, no archive of classes is made; commands start slower then.");
         }
         page.append(".SH EXIT STATUS\n");

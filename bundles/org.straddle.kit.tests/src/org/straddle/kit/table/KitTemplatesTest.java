@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -19,6 +20,7 @@ import org.eclipse.emf.edit.domain.EditingDomain;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.straddle.exchange.ReadException;
+import org.straddle.exchange.sites.SourceTable;
 import org.straddle.model.Event;
 import org.straddle.model.Fresh;
 import org.straddle.model.Kit;
@@ -119,5 +121,24 @@ class KitTemplatesTest {
             assertFalse(KitTemplates.problem(bad).isEmpty(), bad);
         }
         assertEquals("", KitTemplates.problem("Rope work (old) 2"));
+    }
+
+    /** What is printed can be edited and read back, also where a name would act in a spreadsheet. */
+    @Test
+    void aTemplateIsFoundByItsNameAndPrintedAsATableThatReadsBack() throws Exception {
+        Kit kit = Fresh.kit();
+        KitItem item = Fresh.kitItem();
+        item.setName("=1+1, \"quoted\"");
+        item.setRole(Role.TOOL);
+        kit.getItems().add(item);
+        templates().save("Roadside", kit);
+        KitTemplates.Template own = templates().named(" roadside ").orElseThrow();
+        assertEquals("Roadside", own.name(), "before the one of the program");
+        SourceTable again = KitFile.read("x.csv", own.csv().getBytes(StandardCharsets.UTF_8));
+        KitImport found = KitImport.into(event, again, "back");
+        assertEquals(List.of(), found.refused());
+        assertEquals(List.of(item.getName()), found.added().stream().map(KitItem::getName).toList());
+        assertEquals("station", templates().named("station").orElseThrow().name());
+        assertTrue(templates().named("none").isEmpty());
     }
 }

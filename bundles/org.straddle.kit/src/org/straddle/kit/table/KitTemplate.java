@@ -4,10 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.stream.Stream;
 
 import org.straddle.exchange.ReadException;
 import org.straddle.exchange.sites.SourceTable;
@@ -35,15 +32,7 @@ public enum KitTemplate {
         return TEXTS.text(this);
     }
 
-    public static Optional<KitTemplate> named(String word) {
-        return Stream.of(values()).filter(template -> template.word().equalsIgnoreCase(word.strip())).findFirst();
-    }
-
-    public static List<String> names() {
-        return Stream.of(values()).map(KitTemplate::word).toList();
-    }
-
-    public String csv() {
+    private String csv() {
         try (InputStream in = KitTemplate.class.getResourceAsStream(word() + ".csv")) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {

@@ -1,6 +1,8 @@
 package org.straddle.kit.table;
 
 import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -9,13 +11,17 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.common.command.CompoundCommand;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.emf.edit.command.AddCommand;
 import org.eclipse.emf.edit.domain.EditingDomain;
+import org.straddle.exchange.CsvCell;
 import org.straddle.exchange.ReadException;
 import org.straddle.exchange.sites.SourceTable;
 import org.straddle.model.Event;
@@ -34,15 +40,39 @@ public record KitTemplates(Path folder) {
 
     private static final Catalogue TEXTS = Catalogue.of(KitTemplates.class);
 
+    /** System property that the start scripts set: the user's folder for what is of no event. */
+    private static final String STATE = "straddle.state";
     private static final String ENDING = ".csv";
     private static final int LONGEST_NAME = 60;
+
+    /** Those of the user, the same in the window and on the command line. */
+    public static KitTemplates ofUser() {
+        Path usual = Path.of(System.getProperty("user.home"), ".local", "state", "straddle");
+        return new KitTemplates(Path.of(System.getProperty(STATE, usual.toString()), "templates"));
+    }
 
     /**
      * One of them.
      *
+     * @param name one word for those of the program; the user's own as they were named
+     * @param label the name, or what a template of the program is for
      * @param table with a name of its own; what is in it goes to one kit
      */
-    public record Template(String label, SourceTable table) {
+    public record Template(String name, String label, SourceTable table) {
+
+        /** As a table that can be edited and read back. */
+        public String csv() {
+            StringWriter text = new StringWriter();
+            try (CSVPrinter printer = new CSVPrinter(text, CSVFormat.RFC4180.builder().setRecordSeparator('\n').get())) {
+                printer.printRecord(table.columns());
+                for (SourceTable.Row row : table.rows()) {
+                    printer.printRecord(row.values().stream().map(CsvCell::of));
+                }
+            } catch (IOException impossible) {
+                throw new UncheckedIOException(impossible);
+            }
+            return text.toString();
+        }
 
         /** The table without what would scatter its items over other kits, or hold them for items of the event. */
         private SourceTable forOneKit() {
@@ -81,13 +111,19 @@ public record KitTemplates(Path folder) {
         for (Path file : files()) {
             try {
                 String name = file.getFileName().toString();
-                all.add(new Template(name.substring(0, name.length() - ENDING.length()), KitFile.read(file)));
+                String own = name.substring(0, name.length() - ENDING.length());
+                all.add(new Template(own, own, KitFile.read(file)));
             } catch (ReadException unreadable) {
                 // left out: whoever put it there is told when it is brought in as a table
             }
         }
-        Stream.of(KitTemplate.values()).forEach(template -> all.add(new Template(template.label(), template.table())));
+        Stream.of(KitTemplate.values()).forEach(template -> all.add(new Template(template.word(), template.label(), template.table())));
         return all;
+    }
+
+    /** The user's own before one of the program that is called the same. */
+    public Optional<Template> named(String name) {
+        return all().stream().filter(template -> template.name().equalsIgnoreCase(name.strip())).findFirst();
     }
 
     private List<Path> files() {
@@ -108,7 +144,8 @@ public record KitTemplates(Path folder) {
         return Files.exists(file(name));
     }
 
-    private Path file(String name) {
+    /** Where a template of this name is kept. */
+    public Path file(String name) {
         return folder.resolve(name.strip() + ENDING);
     }
 

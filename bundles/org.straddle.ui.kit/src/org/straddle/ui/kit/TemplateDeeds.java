@@ -1,11 +1,9 @@
 package org.straddle.ui.kit;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-import org.eclipse.core.runtime.Platform;
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.jface.dialogs.InputDialog;
 import org.eclipse.jface.dialogs.MessageDialog;
@@ -14,7 +12,6 @@ import org.eclipse.jface.window.Window;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.dialogs.ElementListSelectionDialog;
-import org.osgi.framework.FrameworkUtil;
 import org.straddle.exchange.ReadException;
 import org.straddle.kit.table.KitTemplates;
 import org.straddle.model.Kit;
@@ -33,17 +30,13 @@ final class TemplateDeeds {
     private TemplateDeeds() {
     }
 
-    private static KitTemplates templates() {
-        return new KitTemplates(Path.of(Platform.getStateLocation(FrameworkUtil.getBundle(TemplateDeeds.class)).toOSString()).resolve("templates"));
-    }
-
     /** One undo. */
     static void make(Shell shell, EventSession session, Team team) {
         if (team == null) {
             return;
         }
         List<KitTemplates.Template> all = new ArrayList<>();
-        if (!FileWork.run(shell, TEXTS.text("template.reading"), () -> all.addAll(templates().all()))) {
+        if (!FileWork.run(shell, TEXTS.text("template.reading"), () -> all.addAll(KitTemplates.ofUser().all()))) {
             return;
         }
         TemplateDialog dialog = new TemplateDialog(shell, all, session.event());
@@ -70,7 +63,7 @@ final class TemplateDeeds {
         if (dialog.open() != Window.OK) {
             return;
         }
-        KitTemplates templates = templates();
+        KitTemplates templates = KitTemplates.ofUser();
         if (!templates.has(dialog.getValue()) || MessageDialog.open(MessageDialog.QUESTION, shell, TEXTS.text("template.save"),
                 TEXTS.text("template.save.again", "name", dialog.getValue().strip()), SWT.NONE, TEXTS.text("template.save.replace"),
                 TEXTS.text("template.save.keep")) == 0) {
