@@ -7,8 +7,10 @@ import java.util.concurrent.ConcurrentHashMap;
 
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.InternalEObject;
 
 /**
  * What makes up the state of a thing of the model, sorted out once for each class: after every edit thousands of things are
@@ -18,7 +20,29 @@ import org.eclipse.emf.ecore.EStructuralFeature;
  * @param references what it points at; not what contains it
  * @param isTarget   whether anything may point at it
  */
-record Features(EAttribute[] attributes, EReference[] contained, EReference[] references, boolean isTarget) {
+record Features(Slot[] attributes, Slot[] contained, Slot[] references, boolean isTarget) {
+
+    /** A feature with its number in a class, by which its value is found without a search. */
+    record Slot(EStructuralFeature feature, int number, boolean isMany) {
+
+        boolean isSet(EObject thing) {
+            return ((InternalEObject) thing).eIsSet(number);
+        }
+
+        /** @param resolve whether to load what a reference only names */
+        Object get(EObject thing, boolean resolve) {
+            return ((InternalEObject) thing).eGet(number, resolve, true);
+        }
+
+        /** The values of a feature that holds several. */
+        List<?> all(EObject thing) {
+            return (List<?>) get(thing, true);
+        }
+
+        void set(EObject thing, Object value) {
+            ((InternalEObject) thing).eSet(number, value);
+        }
+    }
 
     private static final Map<EClass, Features> BY_CLASS = new ConcurrentHashMap<>();
 
@@ -32,22 +56,23 @@ record Features(EAttribute[] attributes, EReference[] contained, EReference[] re
     }
 
     private static Features read(EClass type) {
-        List<EAttribute> attributes = new ArrayList<>();
-        List<EReference> contained = new ArrayList<>();
-        List<EReference> references = new ArrayList<>();
+        List<Slot> attributes = new ArrayList<>();
+        List<Slot> contained = new ArrayList<>();
+        List<Slot> references = new ArrayList<>();
         for (EStructuralFeature feature : type.getEAllStructuralFeatures()) {
             if (feature.isChangeable() && !feature.isDerived()) {
-                if (feature instanceof EAttribute attribute) {
-                    attributes.add(attribute);
+                Slot slot = new Slot(feature, type.getFeatureID(feature), feature.isMany());
+                if (feature instanceof EAttribute) {
+                    attributes.add(slot);
                 } else if (feature instanceof EReference reference && reference.isContainment()) {
-                    contained.add(reference);
+                    contained.add(slot);
                 } else if (feature instanceof EReference reference && !reference.isContainer()) {
-                    references.add(reference);
+                    references.add(slot);
                 }
             }
         }
-        return new Features(attributes.toArray(EAttribute[]::new), contained.toArray(EReference[]::new),
-                references.toArray(EReference[]::new), isTarget(type));
+        return new Features(attributes.toArray(Slot[]::new), contained.toArray(Slot[]::new),
+                references.toArray(Slot[]::new), isTarget(type));
     }
 
     private static boolean isTarget(EClass type) {

@@ -9,7 +9,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 
@@ -73,15 +72,15 @@ public final class Versions {
     }
 
     private void identifyWithin(EObject object) {
-        for (EReference reference : Features.of(object.eClass()).contained()) {
+        for (Features.Slot containment : Features.of(object.eClass()).contained()) {
             // An unset list would be made only to be asked.
-            if (!object.eIsSet(reference)) {
+            if (!containment.isSet(object)) {
                 continue;
             }
-            if (!reference.isMany()) {
-                identify((EObject) object.eGet(reference));
+            if (!containment.isMany()) {
+                identify((EObject) containment.get(object, true));
             } else {
-                ((List<?>) object.eGet(reference)).forEach(inner -> identify((EObject) inner));
+                containment.all(object).forEach(inner -> identify((EObject) inner));
             }
         }
     }
@@ -126,8 +125,8 @@ public final class Versions {
                 && sameReferences(features.references(), a, b);
     }
 
-    private static boolean sameReferences(EReference[] references, EObject a, EObject b) {
-        for (EReference reference : references) {
+    private static boolean sameReferences(Features.Slot[] references, EObject a, EObject b) {
+        for (Features.Slot reference : references) {
             if (!sameReference(reference, a, b)) {
                 return false;
             }
@@ -136,20 +135,20 @@ public final class Versions {
     }
 
     private static boolean sameAttributes(Features features, EObject a, EObject b) {
-        for (EAttribute attribute : features.attributes()) {
-            if (!Objects.equals(a.eGet(attribute, false), b.eGet(attribute, false))) {
+        for (Features.Slot attribute : features.attributes()) {
+            if (!Objects.equals(attribute.get(a, false), attribute.get(b, false))) {
                 return false;
             }
         }
         return true;
     }
 
-    private static boolean sameReference(EReference reference, EObject a, EObject b) {
-        if (!a.eIsSet(reference) && !b.eIsSet(reference)) {
+    private static boolean sameReference(Features.Slot reference, EObject a, EObject b) {
+        if (!reference.isSet(a) && !reference.isSet(b)) {
             return true;
         }
-        Object one = a.eGet(reference, false);
-        Object other = b.eGet(reference, false);
+        Object one = reference.get(a, false);
+        Object other = reference.get(b, false);
         if (!reference.isMany()) {
             return sameTarget(reference, (EObject) one, (EObject) other);
         }
@@ -166,8 +165,8 @@ public final class Versions {
         return true;
     }
 
-    private static boolean sameTarget(EReference reference, EObject one, EObject other) {
-        if (reference.isContainment()) {
+    private static boolean sameTarget(Features.Slot reference, EObject one, EObject other) {
+        if (((EReference) reference.feature()).isContainment()) {
             return same(one, other);
         }
         return one == other || one instanceof Identified a && other instanceof Identified b

@@ -37,7 +37,7 @@ final class ElementSets {
     }
 
     Optional<ElementSet> nearest(Instant instant) {
-        return byEpoch.stream()
+        return byEpoch.size() == 1 ? Optional.of(byEpoch.get(0)) : byEpoch.stream()
                 .min(Comparator.comparing(set -> Duration.between(set.epoch(), instant).abs()));
     }
 

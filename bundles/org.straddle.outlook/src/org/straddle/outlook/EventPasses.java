@@ -2,15 +2,11 @@ package org.straddle.outlook;
 
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
-import java.util.AbstractList;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.RandomAccess;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -21,7 +17,6 @@ import org.straddle.model.Bird;
 import org.straddle.model.Site;
 import org.straddle.sky.ElementSet;
 import org.straddle.sky.Ephemeris;
-import org.straddle.sky.Pass;
 import org.straddle.sky.PassSearch;
 import org.straddle.sky.PassTable;
 import org.straddle.sky.Viewpoint;
@@ -47,20 +42,13 @@ final class EventPasses {
      * @param birds on return without the element sets that say nothing about the span: the next nearest
      *              of the same bird takes their place
      */
-    Map<Site, Map<Bird, List<SitePass>>> find(Map<Site, Viewpoint> sites, Map<Bird, ElementSets> birds,
+    FoundPasses find(Map<Site, Viewpoint> sites, Map<Bird, ElementSets> birds,
             SubMonitor progress) {
         PassTable table = search(sites, birds, progress);
-        Map<Site, Map<Bird, List<SitePass>>> found = new LinkedHashMap<>();
-        Map<Bird, List<ElementSets.Reign>> reigns = new HashMap<>();
+        Map<Bird, List<ElementSets.Reign>> reigns = new LinkedHashMap<>();
         birds.forEach((bird, sets) -> reigns.put(bird, sets.reigns(span)));
-        sites.forEach((site, viewpoint) -> {
-            Map<Bird, List<SitePass>> row = new HashMap<>();
-            birds.keySet().forEach(bird -> row.put(bird, new SitePasses(site, bird,
-                    passes(table, viewpoint, reigns.get(bird)))));
-            found.put(site, row);
-        });
-        birds.keySet().forEach(bird -> tellDecay(bird, reigns.get(bird)));
-        return found;
+        reigns.forEach(this::tellDecay);
+        return new FoundPasses(table, sites, reigns);
     }
 
     /**
@@ -108,39 +96,6 @@ final class EventPasses {
                 .forEach(set -> tell(bird, TEXTS.text("eventPasses.elementSetSays", "bird", Called.of(bird),
                         "epoch", set.epoch().truncatedTo(ChronoUnit.SECONDS), "reason", reason(set))));
         return sets.without(useless);
-    }
-
-    /** Passes as those of one site and one bird: a search over many sites finds more than anybody looks at. */
-    private static final class SitePasses extends AbstractList<SitePass> implements RandomAccess {
-        private final Site site;
-        private final Bird bird;
-        private final List<Pass> passes;
-
-        SitePasses(Site site, Bird bird, List<Pass> passes) {
-            this.site = site;
-            this.bird = bird;
-            this.passes = passes;
-        }
-
-        @Override
-        public SitePass get(int index) {
-            return new SitePass(site, bird, passes.get(index));
-        }
-
-        @Override
-        public int size() {
-            return passes.size();
-        }
-    }
-
-    private static List<Pass> passes(PassTable table, Viewpoint viewpoint, List<ElementSets.Reign> reigns) {
-        if (reigns.size() == 1) {
-            return table.passes(viewpoint, reigns.get(0).set());
-        }
-        List<Pass> passes = new ArrayList<>();
-        new PassesByReign(reigns, reigns.stream().map(reign -> table.passes(viewpoint, reign.set()).iterator()).toList())
-                .forEachRemaining(passes::add);
-        return List.copyOf(passes);
     }
 
     private void tellDecay(Bird bird, List<ElementSets.Reign> reigns) {

@@ -100,7 +100,7 @@ public final class Outlook {
     private final Map<Site, Viewpoint> viewpoints = new LinkedHashMap<>();
     private final Map<Bird, ElementSets> elements = new LinkedHashMap<>();
     /** Null until somebody asks for a list of passes, in an outlook made {@link #toWalk}. */
-    private Map<Site, Map<Bird, List<SitePass>>> found;
+    private FoundPasses found;
     /** Null in an outlook whose passes are found when it is made. */
     private final PassWalks walks;
     private final Map<SiteAndBird, List<SitePass>> unpacked = new ConcurrentHashMap<>();
@@ -112,6 +112,7 @@ public final class Outlook {
     private final Map<Site, SortedSet<Square>> squares = new ConcurrentHashMap<>();
     private final Map<Identified, List<Jurisdiction>> jurisdictionsOf = new ConcurrentHashMap<>();
     private final Map<Footprint, List<Window>> aboveZero;
+    private final Map<SiteAndBird, List<Window>> aboveZeroHere = new ConcurrentHashMap<>();
     private final Versions versions;
 
     /**
@@ -137,7 +138,7 @@ public final class Outlook {
         event.getBirds().forEach(this::readElements);
         EventPasses finder = new EventPasses(search, span, troubles::add);
         this.walks = toWalk && knownSpan.isPresent() ? finder.prepare(elements, progress) : null;
-        this.found = knownSpan.isEmpty() ? Map.of() : toWalk ? null : finder.find(viewpoints, elements, progress);
+        this.found = knownSpan.isEmpty() ? FoundPasses.NONE : toWalk ? null : finder.find(viewpoints, elements, progress);
         this.reach = Reach.of(this, readRegions());
         this.jurisdictions = readJurisdictions();
         this.enteredDrives = EnteredDrives.of(event);
@@ -321,7 +322,7 @@ public final class Outlook {
     public List<SitePass> passes() {
         List<SitePass> known = passes;
         if (known == null) {
-            known = sorted(bySiteAndBird().keySet().stream().flatMap(site -> passes(site).stream()));
+            known = sorted(foundPasses().sites().stream().flatMap(site -> passes(site).stream()));
             passes = known;
         }
         return known;
@@ -334,12 +335,12 @@ public final class Outlook {
     public Stream<SitePass> passesInOrder(Predicate<Site> sites, Predicate<Bird> birds) {
         return MergedPasses.of(viewpoints.entrySet().stream().filter(entry -> sites.test(entry.getKey()))
                 .flatMap(entry -> walks == null
-                        ? bySiteAndBird().getOrDefault(entry.getKey(), Map.of()).entrySet().stream()
-                                .filter(cell -> birds.test(cell.getKey())).map(cell -> cell.getValue().iterator())
+                        ? foundPasses().birds().stream().filter(birds)
+                                .map(bird -> foundPasses().of(entry.getKey(), bird).iterator())
                         : walks.over(entry.getKey(), entry.getValue(), birds)).toList(), IN_TIME_ORDER);
     }
 
-    private synchronized Map<Site, Map<Bird, List<SitePass>>> bySiteAndBird() {
+    private synchronized FoundPasses foundPasses() {
         if (found == null) {
             // What is wrong with the elements was told when the walks were prepared.
             found = new EventPasses(search, span, trouble -> { }).find(viewpoints, elements, SubMonitor.convert(null));
@@ -350,15 +351,14 @@ public final class Outlook {
     /** The passes over one site, by AOS. */
     public List<SitePass> passes(Site site) {
         return bySite.computeIfAbsent(site, asked -> sorted(
-                bySiteAndBird().getOrDefault(asked, Map.of()).keySet().stream()
-                        .flatMap(bird -> passes(asked, bird).stream())));
+                foundPasses().birds().stream().flatMap(bird -> passes(asked, bird).stream())));
     }
 
     /** The passes of one bird over one site, by AOS. */
     public List<SitePass> passes(Site site, Bird bird) {
         // Found passes are packed: those that are asked for once are asked for again.
         return unpacked.computeIfAbsent(new SiteAndBird(site, bird),
-                asked -> List.copyOf(bySiteAndBird().getOrDefault(site, Map.of()).getOrDefault(bird, List.of())));
+                asked -> List.copyOf(foundPasses().of(site, bird)));
     }
 
     /**
@@ -405,7 +405,7 @@ public final class Outlook {
 
     /** The times within a window at which both sites have the bird above 0°, masks or not. */
     public List<Window> sharedFootprint(Bird bird, Window within, Site a, Site b) {
-        return Windows.common(List.of(within), Windows.common(aboveZero(a, bird), aboveZero(b, bird)));
+        return Windows.common(Windows.clipped(aboveZero(a, bird), within), Windows.clipped(aboveZero(b, bird), within));
     }
 
     /**
@@ -528,10 +528,12 @@ public final class Outlook {
     }
 
     private List<Window> aboveZero(Site site, Bird bird) {
-        if (!viewpoints.containsKey(site) || !elements.containsKey(bird) || !hasSpan()) {
-            return List.of();
-        }
-        Place place = place(site);
+        // Asked for the same by many pairs of turns; the key of what is known from before is long.
+        return aboveZeroHere.computeIfAbsent(new SiteAndBird(site, bird), any -> !viewpoints.containsKey(site)
+                || !elements.containsKey(bird) || !hasSpan() ? List.of() : aboveZero(place(site), bird));
+    }
+
+    private List<Window> aboveZero(Place place, Bird bird) {
         return aboveZero.computeIfAbsent(new Footprint(place, elements.get(bird).reigns(span)), key -> Windows.joined(
                 key.reigns.stream()
                         .flatMap(reign -> ephemeris(reign.set()).above(place, reign.window(), 0).stream())

@@ -28,6 +28,14 @@ class WindowsTest {
         assertEquals(expected, written(Windows.without(read(windows), read(taken))));
     }
 
+    @ParameterizedTest
+    @CsvSource({"'', 2-3, ''", "1-2, 2-3, ''", "3-4, 2-3, ''", "1-4, 2-3, 2-3", "1-3 5-8, 2-6, 2-3 5-6", "1-2 3-4 5-6 7-8, 3-8, 3-4 5-6 7-8",
+        "1-2 3-4 5-6 7-8, 4-5, ''", "1-2 3-4 5-6 7-8, 0-9, 1-2 3-4 5-6 7-8"})
+    void clipsToOneWindow(String windows, String to, String expected) {
+        assertEquals(expected, written(Windows.clipped(read(windows), read(to).get(0))));
+        assertEquals(expected, written(Windows.common(read(windows), read(to))));
+    }
+
     private static List<Window> read(String text) {
         return text.isEmpty() ? List.of() : Stream.of(text.split(" ")).map(pair -> new Window(
                 Instant.ofEpochSecond(Long.parseLong(pair.split("-")[0])),

@@ -48,6 +48,29 @@ public final class Windows {
     }
 
     /**
+     * The times of the windows that lie in one window, in order.
+     *
+     * @param windows in time order that do not overlap; those before the one are skipped by halves
+     */
+    public static List<Window> clipped(List<Window> windows, Window to) {
+        int first = 0;
+        int beyond = windows.size();
+        while (first < beyond) {
+            int middle = (first + beyond) / 2;
+            if (windows.get(middle).end().isAfter(to.start())) {
+                beyond = middle;
+            } else {
+                first = middle + 1;
+            }
+        }
+        List<Window> clipped = new ArrayList<>();
+        for (int i = first; i < windows.size() && windows.get(i).start().isBefore(to.end()); i++) {
+            windows.get(i).intersection(to).ifPresent(clipped::add);
+        }
+        return clipped;
+    }
+
+    /**
      * The times of the windows that lie in none of those taken.
      *
      * @param windows in time order, none overlapping another

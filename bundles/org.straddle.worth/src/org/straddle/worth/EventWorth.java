@@ -3,7 +3,9 @@ package org.straddle.worth;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -39,7 +41,8 @@ public final class EventWorth {
     private final Outlook outlook;
     private final WorthFigures figures;
     private final List<ChaserGroup> groups;
-    private final SortedSet<Square> wanted;
+    /** Null until somebody asks: many ask for turns only. */
+    private volatile SortedSet<Square> wanted;
     private final KnownChances known;
     private final Map<Site, Map<LocalDate, SiteReadiness>> readiness = new ConcurrentHashMap<>();
 
@@ -48,7 +51,6 @@ public final class EventWorth {
         this.outlook = outlook;
         this.groups = groups;
         figures = WorthFigures.of(outlook.event().getPolicies());
-        wanted = wanted(outlook);
         known = KnownChances.after(before, outlook, groups, figures);
     }
 
@@ -94,7 +96,16 @@ public final class EventWorth {
     }
 
     /** Squares that sites claim or that the event lists as needed. */
-    private static SortedSet<Square> wanted(Outlook outlook) {
+    private SortedSet<Square> wanted() {
+        SortedSet<Square> known = wanted;
+        if (known == null) {
+            known = Collections.unmodifiableSortedSet(readWanted());
+            wanted = known;
+        }
+        return known;
+    }
+
+    private SortedSet<Square> readWanted() {
         Event event = outlook.event();
         SortedSet<Square> all = new TreeSet<>();
         event.getSites().forEach(site -> all.addAll(outlook.squares(site)));
@@ -126,7 +137,7 @@ public final class EventWorth {
 
     /** Whether anybody needs anything. */
     public boolean isAnythingWanted() {
-        return wanted.stream().anyMatch(this::isNeeded);
+        return wanted().stream().anyMatch(this::isNeeded);
     }
 
     /** What the site lacks on the local day of an instant. */
@@ -171,7 +182,7 @@ public final class EventWorth {
 
     /** What turns are worth together. */
     public PlanWorth of(Collection<TurnChance> turns) {
-        return new PlanWorth(groups, wanted, turns);
+        return new PlanWorth(groups, wanted(), turns);
     }
 
     /**
@@ -182,17 +193,31 @@ public final class EventWorth {
         if (!isNeeded(square)) {
             return 1;
         }
-        double alone = of(List.of(turn)).served(square);
-        List<TurnChance> there = earlier.stream().filter(before -> before.squares().contains(square)).toList();
+        double[] unserved = unserved(square, earlier);
+        boolean claims = turn.squares().contains(square);
+        double alone = 0;
         double more = 0;
-        for (int g = 0; g < groups.size(); g++) {
-            double unserved = 1;
-            for (TurnChance before : there) {
-                unserved *= 1 - before.groups().get(g).probability();
-            }
-            more += groups.get(g).needs().of(square) * unserved * turn.groups().get(g).probability();
+        for (int g = 0; g < unserved.length; g++) {
+            double needed = groups.get(g).needs().of(square);
+            double chance = turn.groups().get(g).probability();
+            alone += claims ? needed * chance : 0;
+            more += needed * unserved[g] * chance;
         }
         return alone > 0 ? 1 - more / alone : 0;
+    }
+
+    /** For each group, the chance that none of some turns serves one of it with a square. */
+    private double[] unserved(Square square, Collection<TurnChance> turns) {
+        double[] unserved = new double[groups.size()];
+        Arrays.fill(unserved, 1);
+        for (TurnChance turn : turns) {
+            if (turn.squares().contains(square)) {
+                for (int g = 0; g < unserved.length; g++) {
+                    unserved[g] *= 1 - turn.groups().get(g).probability();
+                }
+            }
+        }
+        return unserved;
     }
 
     /** Whether a turn comes too late for one of its squares: earlier turns serve too many of those whom it could serve. */

@@ -14,13 +14,16 @@ import org.straddle.kit.team.Resilience;
 import org.straddle.model.Event;
 import org.straddle.model.Site;
 import org.straddle.model.Team;
+import org.straddle.model.Turn;
 import org.straddle.outlook.Bans;
 import org.straddle.outlook.HoldFigures;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.PolicyFigures;
 import org.straddle.outlook.itinerary.Duty;
 import org.straddle.outlook.itinerary.Itinerary;
+import org.straddle.outlook.itinerary.Stay;
 import org.straddle.outlook.itinerary.Work;
+import org.straddle.outlook.keeping.KnownDays;
 import org.straddle.outlook.keeping.PlanKeeping;
 import org.straddle.sky.Window;
 import org.straddle.words.TimeText;
@@ -40,6 +43,7 @@ public final class Inspection {
     private final Map<Square, List<Work>> bySquare = new HashMap<>();
     private final Map<Team, List<Duty>> duties = new HashMap<>();
     private final Map<Team, PlanKeeping> keeping = new HashMap<>();
+    private final KnownDays knownDays;
     private final HoldFigures hold;
     private SortedMap<Square, List<Site>> claims;
     private Bans bans;
@@ -54,6 +58,7 @@ public final class Inspection {
         this.times = TimeText.of(outlook.zone());
         this.hold = HoldFigures.of(outlook.event().getPolicies());
         this.readings = new Readings(this, before == null ? null : before.readings);
+        this.knownDays = before == null ? new KnownDays() : before.knownDays.next();
         this.knownChances = before == null ? null : before.knownChances();
     }
 
@@ -99,7 +104,12 @@ public final class Inspection {
 
     /** How likely the turns of a team happen as published. */
     public PlanKeeping keeping(Team team) {
-        return keeping.computeIfAbsent(team, any -> PlanKeeping.of(any, outlook, itinerary.of(any)));
+        return keeping.computeIfAbsent(team, any -> PlanKeeping.of(any, outlook, itinerary.of(any), knownDays));
+    }
+
+    /** How likely the turns of a team would happen with other stays. @param stays its own, by time */
+    public Map<Turn, Double> chances(Team team, List<Stay> stays) {
+        return PlanKeeping.chances(team, outlook, stays, knownDays);
     }
 
     /** What turns of the event are worth. */

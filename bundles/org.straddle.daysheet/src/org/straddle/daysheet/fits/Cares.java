@@ -3,7 +3,9 @@ package org.straddle.daysheet.fits;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
+import org.straddle.model.Turn;
 import org.straddle.outlook.HoldFigures;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.itinerary.CareRule;
@@ -13,6 +15,7 @@ import org.straddle.outlook.itinerary.Meals;
 import org.straddle.outlook.itinerary.Relief;
 import org.straddle.outlook.itinerary.Sitting;
 import org.straddle.outlook.itinerary.Stay;
+import org.straddle.outlook.keeping.KnownDays;
 import org.straddle.outlook.keeping.PlanKeeping;
 import org.straddle.sky.Window;
 import org.straddle.words.Catalogue;
@@ -48,8 +51,8 @@ final class Cares {
     }
 
     private static void slips(Outlook outlook, Stay tried, List<Stay> lane, HoldFigures figures, List<Care> cares) {
-        PlanKeeping keeping = PlanKeeping.of(tried.team(), outlook, lane);
-        tried.turns().stream().mapToDouble(work -> keeping.chance(work.turn()).orElse(1)).min()
+        Map<Turn, Double> chances = PlanKeeping.chances(tried.team(), outlook, lane, new KnownDays());
+        tried.turns().stream().mapToDouble(work -> chances.getOrDefault(work.turn(), 1.0)).min()
                 .ifPresent(least -> {
                     if (least < figures.leastKeeping()) {
                         cares.add(new Care(CareRule.TURN_MAY_SLIP, TEXTS.text("care.slip",

@@ -19,7 +19,7 @@ import org.straddle.words.Catalogue;
  * @param tapes  one on a line, two on a corner
  * @param asideM how far from the tape the cones stand: R95 of the mark, metres
  */
-record LineMark(Site site, Boundary boundary, double tapeM, int tapes, double asideM, Optional<BoundaryRule> rule) {
+record LineMark(Site site, Boundary boundary, double tapeM, int tapes, double asideM) {
 
     private static final Catalogue TEXTS = Catalogue.of(LineMark.class);
 
@@ -30,7 +30,7 @@ record LineMark(Site site, Boundary boundary, double tapeM, int tapes, double as
     static Optional<LineMark> of(Outlook outlook, Site site) {
         return Squares.meetingPlace(outlook.squares(site)).map(boundary -> new LineMark(site, boundary,
                 Math.ceil(outlook.policies().stationSpanM()), outlook.squares(site).size() == 2 ? 1 : 2,
-                Math.max(0, Double.isFinite(site.getMarkErrorM()) ? site.getMarkErrorM() : 0), BoundaryRule.of(outlook, site)));
+                Math.max(0, Double.isFinite(site.getMarkErrorM()) ? site.getMarkErrorM() : 0)));
     }
 
     double tape() {
@@ -38,9 +38,9 @@ record LineMark(Site site, Boundary boundary, double tapeM, int tapes, double as
     }
 
     /** What to lay down, how wide, and where the parts of the station then stand. */
-    String sentence() {
+    String sentence(Outlook outlook) {
         return TEXTS.text("lineMark.lay", "site", Naming.name(site), "boundary", boundary, "tapes", tapes, "tape", tapeM,
                 "aside", Math.ceil(asideM * 10) / 10, "wide", Math.ceil(asideM * 20) / 10, "where",
-                rule.map(BoundaryRule::where).orElse(""));
+                BoundaryRule.of(outlook, site).map(BoundaryRule::where).orElse(""));
     }
 }

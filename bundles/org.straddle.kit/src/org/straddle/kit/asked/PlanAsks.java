@@ -49,6 +49,15 @@ public record PlanAsks(List<Provided> things, List<String> marking, Optional<Str
 
     /** What is asked for and not packed. */
     public List<Provided> lacking() {
+        return lacking(things);
+    }
+
+    /** The same without a word on anything else, which is quicker. */
+    public static List<Provided> lacking(Team team, Outlook outlook, Itinerary itinerary) {
+        return itinerary.of(team).isEmpty() ? List.of() : lacking(new Search(team, outlook, itinerary.of(team)).things());
+    }
+
+    private static List<Provided> lacking(List<Provided> things) {
         return things.stream().filter(thing -> !thing.isMet()).toList();
     }
 
@@ -62,7 +71,7 @@ public record PlanAsks(List<Provided> things, List<String> marking, Optional<Str
         private final Map<SafetyUse, Double> amounts = new EnumMap<>(SafetyUse.class);
         private final Map<SafetyUse, Set<String>> reasons = new EnumMap<>(SafetyUse.class);
         private final Map<SafetyUse, List<Object>> facts = new EnumMap<>(SafetyUse.class);
-        private final Set<String> marking = new LinkedHashSet<>();
+        private final List<LineMark> marks = new ArrayList<>();
         private final Set<String> traffic = new LinkedHashSet<>();
         private int vestClass;
 
@@ -74,6 +83,12 @@ public record PlanAsks(List<Provided> things, List<String> marking, Optional<Str
         }
 
         PlanAsks run() {
+            List<Provided> things = things();
+            List<String> marking = marks.stream().map(mark -> mark.sentence(outlook)).distinct().toList();
+            return new PlanAsks(things, marking, lookout());
+        }
+
+        List<Provided> things() {
             for (Stay stay : stays) {
                 SafetyNotes notes = SafetyNotes.of(stay.site(), day(stay), outlook.event().getPolicies());
                 if (notes.hasTraffic()) {
@@ -84,11 +99,10 @@ public record PlanAsks(List<Provided> things, List<String> marking, Optional<Str
             }
             ask(SafetyUse.FIRST_AID, 1, TEXTS.text("because.everyTeam"), "");
             Thirst.worst(stays, outlook).ifPresent(this::water);
-            List<Provided> things = amounts.entrySet().stream()
+            return amounts.entrySet().stream()
                     .map(entry -> new Asked(entry.getKey(), entry.getValue(), entry.getKey() == SafetyUse.VEST ? Math.max(2, vestClass) : 0,
                             List.copyOf(reasons.get(entry.getKey())), facts.get(entry.getKey())))
                     .map(asked -> Provided.of(asked, Inventory.carriedBy(team))).toList();
-            return new PlanAsks(things, List.copyOf(marking), lookout());
         }
 
         private LocalDate day(Stay stay) {
@@ -118,7 +132,7 @@ public record PlanAsks(List<Provided> things, List<String> marking, Optional<Str
             String because = TEXTS.text("because.line", "site", Naming.name(mark.site()), "boundary", mark.boundary());
             ask(SafetyUse.TAPE, mark.tape(), because, mark.site().getId() + " " + mark.boundary());
             ask(SafetyUse.CONE, LineMark.CONES, because, mark.site().getId() + " " + mark.boundary());
-            marking.add(mark.sentence());
+            marks.add(mark);
         }
 
         private void water(Thirst thirst) {

@@ -4,9 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 import org.straddle.model.Base;
@@ -63,21 +61,20 @@ public final class Drives {
         if (stays.isEmpty()) {
             return;
         }
-        Map<Stay, Optional<TeamDay>> days = new HashMap<>();
-        stays.forEach(stay -> days.put(stay, dayOf(stay)));
+        List<Optional<TeamDay>> days = stays.stream().map(Drives::dayOf).toList();
         for (int i = 0; i < stays.size(); i++) {
             Stay stay = stays.get(i);
-            Optional<TeamDay> day = days.get(stay);
+            Optional<TeamDay> day = days.get(i);
             Optional<Stay> before = i == 0 ? Optional.empty() : Optional.of(stays.get(i - 1));
-            boolean sameDay = before.isPresent() && days.get(before.get()).equals(day);
+            boolean sameDay = before.isPresent() && days.get(i - 1).equals(day);
             if (sameDay) {
                 between(day, before.get(), stay);
                 continue;
             }
             boolean fromBase = start(day).isPresent();
-            boolean toBase = before.isPresent() && end(days.get(before.get())).isPresent();
+            boolean toBase = before.isPresent() && end(days.get(i - 1)).isPresent();
             if (toBase) {
-                home(days.get(before.get()), before.get());
+                home(days.get(i - 1), before.get());
             }
             if (fromBase) {
                 out(day, stay);
@@ -87,8 +84,9 @@ public final class Drives {
             }
         }
         Stay last = stays.get(stays.size() - 1);
-        if (end(days.get(last)).isPresent()) {
-            home(days.get(last), last);
+        Optional<TeamDay> lastDay = days.get(stays.size() - 1);
+        if (end(lastDay).isPresent()) {
+            home(lastDay, last);
         }
     }
 

@@ -1,99 +1,88 @@
 package org.straddle.outlook.keeping;
 
 import java.time.Duration;
-import java.time.Instant;
-import java.util.Collections;
-import java.util.LinkedHashMap;
-import java.util.Map;
-import java.util.Optional;
-import java.util.function.ToDoubleFunction;
+import java.util.ArrayList;
+import java.util.List;
 
-import org.straddle.model.Turn;
-import org.straddle.outlook.DriveTime;
-import org.straddle.outlook.HoldFigures;
-import org.straddle.outlook.PolicyFigures;
-import org.straddle.outlook.itinerary.Drive;
-import org.straddle.outlook.itinerary.Duty;
-import org.straddle.outlook.itinerary.StationUp;
-import org.straddle.outlook.itinerary.Stay;
-import org.straddle.outlook.itinerary.Work;
+import org.straddle.outlook.keeping.Course.Halt;
+import org.straddle.outlook.keeping.Course.Way;
 
 /**
- * How likely the turns of one duty are kept. The team leaves its base in time; it is late at a stop by how late it left and
+ * How likely the turns of one day are kept. The team leaves its base in time; it is late at a stop by how late it left and
  * by how much longer the drive took than there is time; a turn is kept when the station is up as it begins. Then the team
  * stays until its planned departure, or until it has set up and taken down if it came too late for that.
  *
- * @param chances by turn, 0 to 1, in order of time
+ * @param chances of the turns, 0 to 1, in order of the stops and then of time
  * @param whole   chance that all of them are kept
+ * @param gains   for each stop, how many more turns would be expected to be kept if somebody knew the drive there; 0 where
+ *                somebody does
  */
-public record DayKeeping(Map<Turn, Double> chances, double whole) {
+record DayKeeping(List<Double> chances, double whole, List<Double> gains) {
 
-    public static DayKeeping of(Duty duty, PolicyFigures policies, HoldFigures figures) {
-        return of(duty, policies, drive -> DriveTime.of(drive.road(), figures).spread(), figures);
-    }
+    /** Nobody is later than this at the end of a day. */
+    private static final Duration EVER = Duration.ofDays(1);
 
-    /** The same if drives were known better or worse. @param spreads of a drive, over its time at the wheel */
-    static DayKeeping of(Duty duty, PolicyFigures policies, ToDoubleFunction<Drive> spreads, HoldFigures figures) {
-        Map<Turn, Double> chances = chances(duty, policies, spreads, figures);
-        StationUp station = StationUp.of(policies);
+    static DayKeeping of(Course course) {
+        List<Double> chances = new ArrayList<>();
+        List<Double> gains = new ArrayList<>();
+        List<Integer> firstTurns = new ArrayList<>();
+        Delay late = Delay.none();
         Delay allKept = Delay.none();
-        for (Stay stay : duty.stays()) {
-            allKept = arrived(allKept, stay, duty, spreads, figures);
-            Instant ready = station.ready(stay.window());
-            for (Work work : stay.turns()) {
-                allKept = allKept.within(Duration.between(ready, work.window().start()));
+        for (int i = 0; i < course.halts().size(); i++) {
+            Halt halt = course.halts().get(i);
+            gains.add(expectedIfKnown(course, i, late));
+            firstTurns.add(chances.size());
+            late = halt.arrived(late);
+            allKept = halt.arrived(allKept);
+            for (Duration turn : halt.turns()) {
+                chances.add(late.chance(turn));
+                allKept = allKept.within(turn);
             }
-            allKept = left(allKept, stay, station);
+            late = halt.left(late);
+            allKept = halt.left(allKept);
         }
-        return new DayKeeping(Collections.unmodifiableMap(chances), allKept.chance(Duration.ofDays(1)));
+        for (int i = 0; i < gains.size(); i++) {
+            double known = gains.get(i);
+            gains.set(i, Double.isNaN(known) ? 0 : known - expected(chances.subList(firstTurns.get(i), chances.size())));
+        }
+        return new DayKeeping(List.copyOf(chances), allKept.chance(EVER), List.copyOf(gains));
     }
 
     /** The chances of the turns alone, which is quicker. */
-    static Map<Turn, Double> chances(Duty duty, PolicyFigures policies, HoldFigures figures) {
-        return chances(duty, policies, drive -> DriveTime.of(drive.road(), figures).spread(), figures);
+    static List<Double> chances(Course course) {
+        return chances(course.halts(), Delay.none());
     }
 
-    /** The same if drives were known better or worse. */
-    static Map<Turn, Double> chances(Duty duty, PolicyFigures policies, ToDoubleFunction<Drive> spreads, HoldFigures figures) {
-        Map<Turn, Double> chances = new LinkedHashMap<>();
-        StationUp station = StationUp.of(policies);
-        Delay delay = Delay.none();
-        for (Stay stay : duty.stays()) {
-            delay = arrived(delay, stay, duty, spreads, figures);
-            Instant ready = station.ready(stay.window());
-            for (Work work : stay.turns()) {
-                chances.put(work.turn(), delay.chance(Duration.between(ready, work.window().start())));
+    private static List<Double> chances(List<Halt> halts, Delay before) {
+        List<Double> chances = new ArrayList<>();
+        Delay late = before;
+        for (Halt halt : halts) {
+            late = halt.arrived(late);
+            for (Duration turn : halt.turns()) {
+                chances.add(late.chance(turn));
             }
-            delay = left(delay, stay, station);
+            late = halt.left(late);
         }
         return chances;
     }
 
-    /** After the drive to a stop, if there is one. */
-    private static Delay arrived(Delay before, Stay stay, Duty duty, ToDoubleFunction<Drive> spreads, HoldFigures figures) {
-        return duty.to(stay).map(drive -> before.plus(lateness(drive, stay, spreads, figures))).orElse(before);
+    /** Turns expected to be kept from a stop on if somebody knew the drive there; not a number where somebody does. */
+    private static double expectedIfKnown(Course course, int stop, Delay before) {
+        Halt halt = course.halts().get(stop);
+        if (halt.way().flatMap(Way::known).isEmpty()) {
+            return Double.NaN;
+        }
+        Way way = halt.way().get();
+        List<Halt> rest = new ArrayList<>(course.halts().subList(stop, course.halts().size()));
+        rest.set(0, halt.by(new Way(way.over(), way.known().get(), way.known())));
+        return expected(chances(rest, before));
     }
 
-    /** When a team leaves a stop. The time to spare is negative for one that is too short to set up and take down. */
-    private static Delay left(Delay arrived, Stay stay, StationUp station) {
-        Duration spare = Duration.between(station.ready(stay.window()), station.packing(stay.window()));
-        return arrived.plus(spare.negated()).waiting();
-    }
-
-    /** How much later a drive makes a team than its planned arrival. */
-    private static Spread lateness(Drive drive, Stay stay, ToDoubleFunction<Drive> spreads, HoldFigures figures) {
-        Duration there = Duration.between(Duty.leaves(drive, figures), stay.window().start());
-        return Spread.of(drive.road().total().minus(there),
-                new DriveTime(drive.road(), spreads.applyAsDouble(drive)).deviation());
-    }
-
-    /** How many turns it expects to keep. */
-    public double expected() {
-        return expected(chances);
-    }
-
-    /** How many turns with these chances are expected to be kept. */
-    static double expected(Map<Turn, Double> chances) {
-        return chances.values().stream().mapToDouble(Double::doubleValue).sum();
+    private static double expected(List<Double> chances) {
+        double sum = 0;
+        for (double chance : chances) {
+            sum += chance;
+        }
+        return sum;
     }
 }

@@ -61,14 +61,16 @@ public final class Delay {
 
     /** Adds the bars of a spread, each times a chance, from a bar on. */
     private static void add(double chance, int from, double[] spread, double[] sum) {
-        if (from >= 0 && from + spread.length <= sum.length) {
-            for (int j = 0; j < spread.length; j++) {
-                sum[from + j] += chance * spread[j];
-            }
-        } else {
-            for (int j = 0; j < spread.length; j++) {
-                sum[inside(from + j)] += chance * spread[j];
-            }
+        int begin = Math.max(0, Math.min(spread.length, -from));
+        int end = Math.max(begin, Math.min(spread.length, sum.length - from));
+        for (int j = 0; j < begin; j++) {
+            sum[0] += chance * spread[j];
+        }
+        for (int j = begin; j < end; j++) {
+            sum[from + j] += chance * spread[j];
+        }
+        for (int j = end; j < spread.length; j++) {
+            sum[sum.length - 1] += chance * spread[j];
         }
     }
 

@@ -14,7 +14,9 @@ import org.straddle.outlook.Outlook;
 import org.straddle.outlook.itinerary.Drive;
 import org.straddle.outlook.itinerary.Duty;
 import org.straddle.outlook.itinerary.Itinerary;
+import org.straddle.outlook.itinerary.StationUp;
 import org.straddle.outlook.itinerary.Stay;
+import org.straddle.outlook.itinerary.Work;
 
 /**
  * How likely a plan holds: its teams and days are independent of each other.
@@ -47,8 +49,9 @@ public record PlanKeeping(Map<Turn, Double> chances, double whole, List<UnknownD
     }
 
     public static PlanKeeping of(Outlook outlook, Itinerary itinerary) {
+        KnownDays known = new KnownDays();
         List<PlanKeeping> teams = itinerary.byTeam().entrySet().stream()
-                .map(team -> of(team.getKey(), outlook, team.getValue())).toList();
+                .map(team -> of(team.getKey(), outlook, team.getValue(), known)).toList();
         Map<Turn, Double> chances = new HashMap<>();
         List<UnknownDrive> drives = new ArrayList<>();
         double whole = 1;
@@ -62,41 +65,51 @@ public record PlanKeeping(Map<Turn, Double> chances, double whole, List<UnknownD
 
     /** The chances of the turns alone, which is quicker. */
     public static Map<Turn, Double> chances(Outlook outlook, Itinerary itinerary) {
+        KnownDays known = new KnownDays();
         Map<Turn, Double> chances = new HashMap<>();
-        itinerary.byTeam().forEach((team, stays) -> chances.putAll(chances(team, outlook, stays)));
+        itinerary.byTeam().forEach((team, stays) -> chances.putAll(chances(team, outlook, stays, known)));
         return chances;
     }
 
     /** The same of one team. @param stays its own, by time */
-    public static Map<Turn, Double> chances(Team team, Outlook outlook, List<Stay> stays) {
+    public static Map<Turn, Double> chances(Team team, Outlook outlook, List<Stay> stays, KnownDays known) {
         HoldFigures figures = HoldFigures.of(outlook.event().getPolicies());
+        StationUp station = StationUp.of(outlook.policies());
         Map<Turn, Double> chances = new HashMap<>();
         Duty.of(team, outlook, stays, figures)
-                .forEach(duty -> chances.putAll(DayKeeping.chances(duty, outlook.policies(), figures)));
+                .forEach(duty -> put(duty, known.chances(Course.of(duty, station, figures)), chances));
         return chances;
     }
 
     /** Of one team. @param stays its own, by time */
-    public static PlanKeeping of(Team team, Outlook outlook, List<Stay> stays) {
+    public static PlanKeeping of(Team team, Outlook outlook, List<Stay> stays, KnownDays known) {
         HoldFigures figures = HoldFigures.of(outlook.event().getPolicies());
+        StationUp station = StationUp.of(outlook.policies());
         Map<Turn, Double> chances = new HashMap<>();
         List<UnknownDrive> drives = new ArrayList<>();
         double whole = 1;
         for (Duty duty : Duty.of(team, outlook, stays, figures)) {
-            DayKeeping day = DayKeeping.of(duty, outlook.policies(), figures);
-            chances.putAll(day.chances());
+            DayKeeping day = known.of(Course.of(duty, station, figures));
+            put(duty, day.chances(), chances);
             whole *= day.whole();
-            for (Drive unknown : duty.drives()) {
-                if (!unknown.road().isEntered() && unknown.after().isPresent()) {
-                    double gain = DayKeeping.expected(DayKeeping.chances(duty, outlook.policies(), drive -> drive == unknown || drive.road().isEntered()
-                            ? figures.knownSpread() : figures.computedSpread(), figures)) - day.expected();
-                    if (gain >= LEAST_GAIN) {
-                        drives.add(new UnknownDrive(unknown, gain));
-                    }
+            for (int i = 0; i < day.gains().size(); i++) {
+                double gain = day.gains().get(i);
+                if (gain >= LEAST_GAIN) {
+                    drives.add(new UnknownDrive(duty.to(duty.stays().get(i)).orElseThrow(), gain));
                 }
             }
         }
         return new PlanKeeping(chances, whole, byGain(drives));
+    }
+
+    /** @param found of the turns of a duty, in order */
+    private static void put(Duty duty, List<Double> found, Map<Turn, Double> chances) {
+        int next = 0;
+        for (Stay stay : duty.stays()) {
+            for (Work work : stay.turns()) {
+                chances.put(work.turn(), found.get(next++));
+            }
+        }
     }
 
     private static List<UnknownDrive> byGain(List<UnknownDrive> drives) {

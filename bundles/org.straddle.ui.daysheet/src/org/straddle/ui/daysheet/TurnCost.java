@@ -11,6 +11,7 @@ import org.straddle.model.Stop;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
 import org.straddle.outlook.itinerary.Itinerary;
+import org.straddle.outlook.keeping.KnownDays;
 import org.straddle.outlook.keeping.PlanKeeping;
 import org.straddle.sky.PassError;
 import org.straddle.words.Catalogue;
@@ -38,8 +39,11 @@ final class TurnCost {
                 "gap", outlook.policies().turnGap().toMinutes()));
         Stop stop = (Stop) placed.turn().eContainer();
         if (stop.getTeam() != null) {
-            PlanKeeping.of(stop.getTeam(), outlook, Itinerary.of(outlook.event()).of(stop.getTeam())).chance(placed.turn())
-                    .ifPresent(chance -> lines.add(TEXTS.text("turnCost.kept", "percent", PlanKeeping.percent(chance))));
+            Double chance = PlanKeeping.chances(stop.getTeam(), outlook, Itinerary.of(outlook.event()).of(stop.getTeam()),
+                    new KnownDays()).get(placed.turn());
+            if (chance != null) {
+                lines.add(TEXTS.text("turnCost.kept", "percent", PlanKeeping.percent(chance)));
+            }
         }
         Site site = stop.getSite();
         Bird bird = placed.turn().getBird();

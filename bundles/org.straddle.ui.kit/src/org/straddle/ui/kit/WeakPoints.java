@@ -55,7 +55,7 @@ record WeakPoints(String teamId, String summary, List<Line> lines, List<String> 
         List<Line> lines = new ArrayList<>();
         resilience.planned().forEach(answer -> lines.add(line(answer, team, resilience, text, "planned")));
         resilience.further().forEach(answer -> lines.add(line(answer, team, resilience, text, "further")));
-        List<Line> asked = PlanAsks.of(team, outlook, itinerary).lacking().stream().map(lacking -> Line.fixed(
+        List<Line> asked = PlanAsks.lacking(team, outlook, itinerary).stream().map(lacking -> Line.fixed(
                 lacking.sentence(), AddAsked.of(lacking, team))).toList();
         if (!asked.isEmpty()) {
             lines.add(Line.plain(TEXTS.text("weak.asked", "count", asked.size()), Weight.WEAK, asked));

@@ -8,9 +8,11 @@ import org.straddle.check.CheckRule;
 import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.Statement;
-import org.straddle.check.rules.NamedRule;
+import org.straddle.check.rules.Inspection;
+import org.straddle.check.rules.Scope;
+import org.straddle.check.rules.ScopedRule;
+import org.straddle.model.Event;
 import org.straddle.outlook.Outlook;
-import org.straddle.outlook.itinerary.Itinerary;
 import org.straddle.outlook.itinerary.TurnPass;
 import org.straddle.outlook.itinerary.Work;
 
@@ -18,7 +20,7 @@ import org.straddle.outlook.itinerary.Work;
  * Without Earth orientation data times are off by a tenth of a second at most. Next to element sets of a day or more
  * that is nothing, and is not found: only beside fresh ones does it count.
  */
-public final class EarthOrientationMissing extends NamedRule {
+public final class EarthOrientationMissing extends ScopedRule<Event> {
 
     /** It counts from this share of all that the time of a pass may be off. */
     private static final double SHARE = 0.25;
@@ -30,16 +32,18 @@ public final class EarthOrientationMissing extends NamedRule {
     private static final Duration NEVER_FRESH = Duration.ofHours(12);
 
     public EarthOrientationMissing() {
-        super(CheckRule.EARTH_ORIENTATION_MISSING.id(), Severity.ADVICE);
+        super(Scope.TURNS, CheckRule.EARTH_ORIENTATION_MISSING.id(), Severity.ADVICE);
     }
 
     @Override
-    public void check(Outlook outlook, Consumer<Finding> findings) {
+    public void check(Event event, Inspection in, Consumer<Finding> findings) {
+        Outlook outlook = in.outlook();
         if (!outlook.hasSpan() || outlook.orientation().isLoaded()) {
             return;
         }
-        Itinerary.of(outlook.event()).turns().stream().filter(work -> counts(outlook, work)).findFirst()
-                .ifPresent(work -> findings.accept(Finding.of(this, Statement.of("earthOrientationMissing.quarterMoreWhat", "orientationNotice", outlook.orientationNotice().orElseThrow(), "turn", work), outlook.event())));
+        in.itinerary().turns().stream().filter(work -> counts(outlook, work)).findFirst()
+                .ifPresent(work -> findings.accept(Finding.of(this, Statement.of("earthOrientationMissing.quarterMoreWhat",
+                        "orientationNotice", outlook.orientationNotice().orElseThrow(), "turn", work), event)));
     }
 
     private static boolean counts(Outlook outlook, Work work) {

@@ -24,7 +24,7 @@ public final class AskedNotPacked extends ScopedRule<Team> {
 
     @Override
     public void check(Team team, Inspection in, Consumer<Finding> findings) {
-        PlanAsks.of(team, in.outlook(), in.itinerary()).lacking().forEach(lacking -> findings.accept(
+        PlanAsks.lacking(team, in.outlook(), in.itinerary()).forEach(lacking -> findings.accept(
                 Finding.of(this, Statement.of("askedNotPacked.team", "team", team, "thing", Fact.told(lacking.sentence()), "because",
                         Fact.told(lacking.asked().because().get(0)), "more", lacking.asked().because().size() - 1), team)
                         .restingOn(lacking.asked().use(), lacking.asked().amount(), lacking.asked().vestClass(), lacking.enough(),

@@ -72,7 +72,7 @@ public final class TurnMaySlip extends ScopedRule<Team> {
     private static boolean settles(Stay stay, Duration by, Inspection in) {
         Stay moved = new Stay(stay.stop(), stay.team(), stay.site(),
                 new Window(stay.window().start().minus(by), stay.window().end()), stay.turns());
-        Map<Turn, Double> chances = PlanKeeping.chances(stay.team(), in.outlook(), in.itinerary().of(stay.team()).stream()
+        Map<Turn, Double> chances = in.chances(stay.team(), in.itinerary().of(stay.team()).stream()
                 .map(other -> other == stay ? moved : other).toList());
         return moved.turns().stream().noneMatch(work -> isDoubtful(work, moved, chances, in));
     }
