@@ -54,12 +54,15 @@ set "JAVAW=%JAVA:~0,-4%w.exe"
 if not exist "%JAVAW%" set "JAVAW=%JAVA%"
 for %%L in ("%HERE%plugins\org.eclipse.equinox.launcher_*.jar") do set "LAUNCHER=%%~fL"
 if defined EVENT set EVENT="%EVENT%"
-start "Straddle" "%JAVAW%" %COMMON% %STRADDLE_JAVA_OPTIONS% "-Djava.library.path=%NATIVES%" "-Djava.util.logging.config.file=%HERE%logging.properties" "-Dstraddle.state=%STRADDLE_STATE%" -jar "%LAUNCHER%" -install "%HERE%." -configuration "%STRADDLE_CACHE%\%BUILD%\configuration" -data "%STRADDLE_STATE%\workspace" -nosplash -application org.straddle.ui.application %EVENT%
+rem Little runs for long while the window opens; the planner's code still gets the full compiler, a moment later.
+set "COMPILER=-XX:Tier4InvocationThreshold=100000 -XX:Tier4MinInvocationThreshold=50000 -XX:Tier4CompileThreshold=200000 -XX:Tier4BackEdgeThreshold=400000"
+start "Straddle" "%JAVAW%" %COMMON% %COMPILER% %STRADDLE_JAVA_OPTIONS% "-Djava.library.path=%NATIVES%" "-Djava.util.logging.config.file=%HERE%logging.properties" "-Dstraddle.state=%STRADDLE_STATE%" -jar "%LAUNCHER%" -install "%HERE%." -configuration "%STRADDLE_CACHE%\%BUILD%\configuration" -data "%STRADDLE_STATE%\workspace" -nosplash -application org.straddle.ui.application %EVENT%
 exit /b 0
 
 :command
-rem Planning runs for long and gains by the full compiler; everything else ends before that pays.
-set "COMPILER=-XX:TieredStopAtLevel=1"
+rem Planning runs for long and gains by the full compiler; everything else ends before that pays, and one thread of the
+rem first compiler leaves the other processor to the command.
+set "COMPILER=-XX:TieredStopAtLevel=1 -XX:CICompilerCount=1"
 if /i "%~1"=="plan" set "COMPILER="
 "%JAVA%" %COMMON% %COMPILER% %STRADDLE_JAVA_OPTIONS% "-Djava.library.path=%NATIVES%" "-Djava.util.logging.config.file=%HERE%logging.properties" "-Dstraddle.state=%STRADDLE_STATE%" -cp "%HERE%straddle.jar" org.straddle.cli.Main %*
 exit /b %ERRORLEVEL%
