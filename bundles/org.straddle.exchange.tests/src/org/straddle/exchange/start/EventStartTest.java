@@ -115,8 +115,10 @@ class EventStartTest {
         EventStart narrow = new EventStart("Fen rove", "", null, null, null, "", "", "", "Line Stone, 39.3 -8.0", 10, List.of(), "", "");
         ReadLines.Line<?> line = narrow.readSites().lines().get(0);
         assertTrue(line.thing().isPresent());
-        assertTrue(line.told().contains("98") && line.told().contains("a station of 10.6 m would do"), line.told());
-        assertFalse(start("", null, "").readSites().lines().get(1).told().contains("would do"));
+        assertTrue(line.told().contains("98") && line.told().startsWith("Line Stone: needs a station of 10.6 m;") && line.open(), line.told());
+        assertFalse(start("", null, "").readSites().lines().get(1).open());
+        assertTrue(narrow.missing().stream().anyMatch(missing -> missing.contains("station") && missing.contains("Line Stone")),
+                narrow.missing().toString());
         assertEquals(12, start("", null, "").event().getPolicies().getStationSpanM());
     }
 
@@ -124,8 +126,10 @@ class EventStartTest {
     void whatIsLeftForLaterIsListed() {
         List<String> all = new EventStart("Fen rove", "", null, null, null, "", "", "", "", 10, List.of(), "", "").missing();
         assertEquals(8, all.size(), all.toString());
-        assertEquals(2, start("Herons: Q0AAR @ Old Mill\nStorks: @ Old Mill", null, "").missing().size(),
+        assertEquals(2, start("Herons: Q0AAR Q1SKY @ Old Mill\nStorks: @ Old Mill", null, "").missing().size(),
                 "a crew, and element sets");
+        List<String> alone = start("Herons: Q0AAR @ Old Mill", null, "").missing();
+        assertTrue(alone.get(0).startsWith("A second operator for") && alone.get(0).contains("Herons"), alone.toString());
     }
 
     @Test

@@ -53,7 +53,7 @@ final class DownlinkLines {
             String bird = birds.stream().filter(parts.group(1).strip()::equalsIgnoreCase).findFirst().orElseThrow(() ->
                     new IllegalArgumentException(TEXTS.text("downlinkLines.stranger", "bird", parts.group(1).strip())));
             if (parts.group(2) == null) {
-                return new ReadLines.Understood<>(new Heard(bird, null), TEXTS.text("downlinkLines.unknown", "bird", bird));
+                return new ReadLines.Understood<>(new Heard(bird, null), TEXTS.text("downlinkLines.unknown", "bird", bird), true);
             }
             double low = mhz(parts.group(2));
             double high = parts.group(3) == null ? low : mhz(parts.group(3));

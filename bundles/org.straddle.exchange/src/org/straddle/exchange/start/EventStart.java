@@ -7,6 +7,7 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 import org.eclipse.emf.common.command.BasicCommandStack;
 import org.eclipse.emf.edit.domain.AdapterFactoryEditingDomain;
@@ -131,7 +132,7 @@ public record EventStart(String name, String club, LocalDate firstDay, LocalDate
                     });
         }
         tellDownlinks(event);
-        return StillMissing.of(event);
+        return Stream.concat(StillMissing.of(event).stream(), StillMissing.of(readSites()).stream()).toList();
     }
 
     /** Writes the event into a folder that is new or empty, without its element sets. */

@@ -59,9 +59,10 @@ final class PlaceLines {
         return new ReadLines<>(sites.lines().stream().map(line -> line.thing().flatMap(outlook::argument)
                 .filter(argument -> !argument.suffices())
                 .map(argument -> new ReadLines.Line<>(line.number(), line.text(), line.thing(), TEXTS.text("placeLines.notArgued",
-                        "told", line.told(), "percent", PresenceArgument.percent(argument.presence().least()),
+                        "name", line.thing().get().getName(), "kind", Naming.of(line.thing().get().getKind()),
+                        "squares", String.join(" + ", line.thing().get().getSquares()), "percent", PresenceArgument.percent(argument.presence().least()),
                         "wanted", PresenceArgument.percent(argument.level()), "possible", argument.spanNeededM().isPresent(),
-                        "metres", Math.ceil(10 * argument.spanNeededM().orElse(0)) / 10)))
+                        "metres", Math.ceil(10 * argument.spanNeededM().orElse(0)) / 10), true))
                 .orElse(line)).toList());
     }
 

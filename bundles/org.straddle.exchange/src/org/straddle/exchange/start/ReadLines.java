@@ -16,12 +16,17 @@ public record ReadLines<T>(List<Line<T>> lines) {
      * @param number of the line, from 1
      * @param thing  empty when the line cannot be read
      * @param told   how it was understood, or what is wrong with it and what to write
+     * @param open   whether it was understood and still lacks something, which {@code told} says
      */
-    public record Line<T>(int number, String text, Optional<T> thing, String told) {
+    public record Line<T>(int number, String text, Optional<T> thing, String told, boolean open) {
     }
 
     /** What one line says. */
-    record Understood<T>(T thing, String told) {
+    record Understood<T>(T thing, String told, boolean open) {
+
+        Understood(T thing, String told) {
+            this(thing, told, false);
+        }
     }
 
     public ReadLines {
@@ -44,9 +49,9 @@ public record ReadLines<T>(List<Line<T>> lines) {
     private static <T> Line<T> line(int number, String text, Function<String, Understood<T>> read) {
         try {
             Understood<T> understood = read.apply(text);
-            return new Line<>(number, text, Optional.of(understood.thing), understood.told);
+            return new Line<>(number, text, Optional.of(understood.thing), understood.told, understood.open);
         } catch (IllegalArgumentException wrong) {
-            return new Line<>(number, text, Optional.empty(), wrong.getMessage());
+            return new Line<>(number, text, Optional.empty(), wrong.getMessage(), false);
         }
     }
 

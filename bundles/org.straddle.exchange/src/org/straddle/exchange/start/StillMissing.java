@@ -2,10 +2,14 @@ package org.straddle.exchange.start;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 import org.straddle.model.Bird;
 import org.straddle.model.Event;
+import org.straddle.model.Site;
 import org.straddle.model.naming.Naming;
+import org.straddle.outlook.PolicyFigures;
+import org.straddle.outlook.itinerary.Crew;
 import org.straddle.words.Catalogue;
 
 /** What an event lacks before anybody can plan it, in the order in which it is best entered. */
@@ -34,10 +38,13 @@ public final class StillMissing {
         if (event.getTeams().isEmpty()) {
             missing.add(TEXTS.text("stillMissing.teams"));
         }
+        PolicyFigures policies = PolicyFigures.of(event.getPolicies());
         event.getTeams().forEach(team -> {
             String name = Naming.name(team);
             if (team.getOperators().isEmpty()) {
                 missing.add(TEXTS.text("stillMissing.crew", "team", name));
+            } else if (Crew.isAlone(team, policies)) {
+                missing.add(TEXTS.text("stillMissing.alone", "team", name));
             }
             if (team.getDays().isEmpty()) {
                 missing.add(TEXTS.text("stillMissing.teamDays", "team", name));
@@ -59,6 +66,13 @@ public final class StillMissing {
             missing.add(TEXTS.text("stillMissing.demand"));
         }
         return List.copyOf(missing);
+    }
+
+    /** The same for sites whose squares the event would not believe; nobody asks a plan for those. */
+    static Optional<String> of(ReadLines<Site> sites) {
+        List<String> open = sites.lines().stream().filter(ReadLines.Line::open)
+                .flatMap(line -> line.thing().stream()).map(Naming::name).toList();
+        return open.isEmpty() ? Optional.empty() : Optional.of(TEXTS.text("stillMissing.notArgued", "sites", open));
     }
 
     private static boolean isHeard(Bird bird) {

@@ -26,7 +26,9 @@ import org.straddle.model.BirdState;
 import org.straddle.model.Base;
 import org.straddle.model.Event;
 import org.straddle.model.Fresh;
+import org.straddle.model.Operator;
 import org.straddle.model.Snapshot;
+import org.straddle.model.Team;
 import org.straddle.model.Stop;
 import org.straddle.model.Turn;
 import org.straddle.model.Verdict;
@@ -69,6 +71,21 @@ class EventPlanTest {
     private static Event small(long seed) {
         int size = (int) (seed % 3);
         return RandomEvent.of(seed, 1 + size, 1 + (int) (seed % 2), 4 + 3 * size, 3 + 2 * size);
+    }
+
+    /** A crew of one could drive anywhere: what keeps it at home is the event's own rule. */
+    @Test
+    void anOperatorAloneIsToldSo() {
+        Event event = RandomEvent.of(7, 3, 1, 7, 5);
+        event.getPolicies().setLoneOperatorAllowed(false);
+        Team alone = event.getTeams().get(1);
+        Operator operator = Fresh.operator();
+        operator.setCallSign("Q0AAR");
+        event.getOperators().add(operator);
+        alone.getOperators().clear();
+        alone.getOperators().add(operator);
+        assertTrue(proposal(event, 1).idle().stream().anyMatch(idle -> idle.team().getId().equals(alone.getId())
+                && idle.why().startsWith("It is one operator alone")));
     }
 
     /** Whom a plan leaves at home is told with a reason: no days, or a base from which nothing is near enough. */

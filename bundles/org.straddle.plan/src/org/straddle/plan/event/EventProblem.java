@@ -125,6 +125,11 @@ record EventProblem(EventNumbers numbers, HeldTurns held, PlanProblem problem) {
         return numbers.replan();
     }
 
+    /** What the crews of the teams rule out. */
+    CrewLimits crews() {
+        return numbers.crews();
+    }
+
     Outlook outlook() {
         return numbers.outlook();
     }

@@ -31,6 +31,9 @@ final class IdleTeams {
         if (days.length == 0) {
             return team.getDays().isEmpty() ? TEXTS.text("idleTeams.noDays") : TEXTS.text("idleTeams.noTime");
         }
+        if (event.crews().forbidStops(team)) {
+            return TEXTS.text("idleTeams.alone");
+        }
         if (problem.chances().isEmpty()) {
             return TEXTS.text("idleTeams.nothingToWork");
         }

@@ -42,7 +42,10 @@ final class LinesBox {
         Composite body = new Composite(parent, SWT.NONE);
         body.setLayout(GridLayoutFactory.fillDefaults().numColumns(2).equalWidth(true).spacing(10, 4).create());
         GridDataFactory.fillDefaults().grab(true, true).applyTo(body);
-        new Label(body, SWT.WRAP).setText(TEXTS.text("linesBox.write", "example", example));
+        Label write = new Label(body, SWT.WRAP);
+        write.setText(TEXTS.text("linesBox.write", "example", example));
+        // Longer than its half, it would push the other one out of the page.
+        GridDataFactory.fillDefaults().hint(WIDTH, SWT.DEFAULT).applyTo(write);
         new Label(body, SWT.NONE).setText(TEXTS.text("linesBox.understood"));
         text = new Text(body, SWT.BORDER | SWT.MULTI | SWT.V_SCROLL | SWT.H_SCROLL);
         TabLeaves.on(text);
@@ -80,7 +83,7 @@ final class LinesBox {
         understood.removeAll();
         for (ReadLines.Line<?> line : reader.apply(draft.start()).lines()) {
             TableItem item = new TableItem(understood, SWT.NONE);
-            item.setImage(Icons.image(line.thing().isPresent() ? "accepted" : "blocker"));
+            item.setImage(Icons.image(line.thing().isEmpty() ? "blocker" : line.open() ? "warning" : "accepted"));
             item.setText(TEXTS.text(line.thing().isPresent() ? "linesBox.line" : "linesBox.problem", "number", line.number(),
                     "told", line.told()));
         }
