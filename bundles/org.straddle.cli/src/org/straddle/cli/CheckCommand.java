@@ -7,6 +7,7 @@ import org.straddle.check.Finding;
 import org.straddle.check.Severity;
 import org.straddle.check.gate.Gates;
 import org.straddle.check.run.Checks;
+import org.straddle.model.Acceptance;
 import org.straddle.model.Identified;
 import org.straddle.outlook.Outlook;
 import org.straddle.words.Catalogue;
@@ -35,14 +36,8 @@ final class CheckCommand extends EventCommand {
         Outlook outlook = opened.outlook(err());
         List<Finding> findings = Checks.standard().run(outlook, new ConsoleProgress(err())).stream()
                 .filter(finding -> !withoutPapers || !CheckRule.PAPERS.contains(finding.rule())).toList();
-        Table table = new Table(Table.column("severity"), Table.column("rule"),
-                Table.column("accepted"), Table.column("sentence"), Table.column("at"),
-                Table.column("objects"));
-        findings.stream().filter(finding -> finding.severity().compareTo(least) <= 0)
-                .forEach(finding -> table.row(finding.severity().word(), finding.rule(),
-                        finding.accepted().map(acceptance -> acceptance.getBy()).orElse(null), finding.sentence(),
-                        finding.when().orElse(null), objects(finding)));
-        rows.print(table, out());
+        List<Finding> shown = findings.stream().filter(finding -> finding.severity().compareTo(least) <= 0).toList();
+        rows.print(rows.forPeople() ? forPeople(shown) : forPrograms(shown), out());
         if (rows.forPeople()) {
             out().println(Blockers.summary(findings));
             HoldLines.print(outlook, out());
@@ -51,8 +46,24 @@ final class CheckCommand extends EventCommand {
         return Blockers.exitCode(findings);
     }
 
-    /** Ids for programs; the sentence names the objects for people. */
-    private List<String> objects(Finding finding) {
-        return rows.forPeople() ? List.of() : finding.objects().stream().map(Identified::getId).toList();
+    /** The sentence, which is as long as it is and names the objects, comes last: nothing stands to the right of it. */
+    private static Table forPeople(List<Finding> findings) {
+        Table table = new Table(Table.column("severity"), Table.column("rule"), Table.column("accepted"), Table.column("at"),
+                Table.column("sentence"));
+        findings.forEach(finding -> table.row(finding.severity().word(), finding.rule(), acceptedBy(finding),
+                finding.when().orElse(null), finding.sentence()));
+        return table;
+    }
+
+    private static Table forPrograms(List<Finding> findings) {
+        Table table = new Table(Table.column("severity"), Table.column("rule"), Table.column("accepted"),
+                Table.column("sentence"), Table.column("at"), Table.column("objects"));
+        findings.forEach(finding -> table.row(finding.severity().word(), finding.rule(), acceptedBy(finding), finding.sentence(),
+                finding.when().orElse(null), finding.objects().stream().map(Identified::getId).toList()));
+        return table;
+    }
+
+    private static String acceptedBy(Finding finding) {
+        return finding.accepted().map(Acceptance::getBy).orElse(null);
     }
 }

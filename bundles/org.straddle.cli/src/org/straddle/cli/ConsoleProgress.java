@@ -18,12 +18,20 @@ final class ConsoleProgress extends NullProgressMonitor {
 
     private final PrintWriter err;
     private long next = System.nanoTime() + FIRST_AFTER_NANOS;
-    private String task = "Working";
+    /** What is told where the work does not name itself. */
+    private final String ownName;
+    private String task;
     private double total;
     private double done;
 
     ConsoleProgress(PrintWriter err) {
+        this(err, TEXTS.text("consoleProgress.works"));
+    }
+
+    ConsoleProgress(PrintWriter err, String ownName) {
         this.err = err;
+        this.ownName = ownName;
+        task = ownName;
     }
 
     @Override
@@ -35,7 +43,7 @@ final class ConsoleProgress extends NullProgressMonitor {
 
     @Override
     public synchronized void setTaskName(String name) {
-        task = name == null || name.isBlank() ? "Working" : name;
+        task = name == null || name.isBlank() ? ownName : name;
     }
 
     @Override

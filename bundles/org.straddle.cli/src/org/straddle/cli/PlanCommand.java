@@ -75,7 +75,8 @@ final class PlanCommand extends EventCommand {
         PlanSettings settings = settings().with(whatIf.of(snapshot));
         Outlook outlook = opened.outlook(snapshot, err());
         outlook.troubles().forEach(trouble -> err().println(trouble.sentence()));
-        Proposal proposal = EventPlanner.standard().propose(outlook, settings, new Told(), new ConsoleProgress(err()));
+        Proposal proposal = EventPlanner.standard().propose(outlook, settings, new Told(),
+                new ConsoleProgress(err(), TEXTS.text("planCommand.plans")));
         if (proposal.bringsNothing()) {
             throw new WrongInput(TEXTS.text("planCommand.thereNothingPlan",
                     "whyNothing", proposal.ending().whyNothing().orElseThrow()));

@@ -156,7 +156,7 @@ public final class Outlook {
 
     /** The same with a search of one's own, such as one with Earth orientation data; keep it for the next outlook. */
     public static Outlook of(Event event, PassSearch search, IProgressMonitor monitor) {
-        return new Outlook(event, search, null, false, SubMonitor.convert(monitor, 100));
+        return new Outlook(event, search, null, false, SubMonitor.convert(monitor, TEXTS.text("outlook.findsPasses"), 100));
     }
 
     /**
@@ -164,7 +164,7 @@ public final class Outlook {
      * asked for, and none is kept, so the first of a large event is there at once.
      */
     public static Outlook toWalk(Event event, PassSearch search, IProgressMonitor monitor) {
-        return new Outlook(event, search, null, true, SubMonitor.convert(monitor, 100));
+        return new Outlook(event, search, null, true, SubMonitor.convert(monitor, TEXTS.text("outlook.findsPasses"), 100));
     }
 
     /**
@@ -173,7 +173,7 @@ public final class Outlook {
      * @param before kept no longer than this takes
      */
     public static Outlook after(Outlook before, Event event, PassSearch search, IProgressMonitor monitor) {
-        return new Outlook(event, search, before, false, SubMonitor.convert(monitor, 100));
+        return new Outlook(event, search, before, false, SubMonitor.convert(monitor, TEXTS.text("outlook.findsPasses"), 100));
     }
 
     /** Of a later copy of the event, with the same search. */
