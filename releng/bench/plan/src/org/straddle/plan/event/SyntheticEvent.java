@@ -17,6 +17,7 @@ import org.straddle.model.BirdState;
 import org.straddle.model.Demand;
 import org.straddle.model.Event;
 import org.straddle.model.Fresh;
+import org.straddle.model.Operator;
 import org.straddle.model.Region;
 import org.straddle.model.Review;
 import org.straddle.model.Site;
@@ -67,6 +68,10 @@ public final class SyntheticEvent {
     private static final int SOUTH_DEG = 45;
     private static final int COLUMN_DEG = 2;
 
+    /** Operators of the event, of no team. */
+    private static final String FIRST_SIGNER = "Q0AAR";
+    private static final String SECOND_SIGNER = "Q0AAS";
+
     private final Size size;
     private final Random random;
     private final Event event = Fresh.event("Invented");
@@ -81,6 +86,8 @@ public final class SyntheticEvent {
         made.event.setFirstDay(DAY);
         made.event.setLastDay(DAY.plusDays(size.days - 1));
         made.event.setZone("UTC");
+        made.addOperator(FIRST_SIGNER);
+        made.addOperator(SECOND_SIGNER);
         for (int i = 0; i < size.sites; i++) {
             made.addSite(i);
         }
@@ -139,11 +146,19 @@ public final class SyntheticEvent {
             site.getVisits().add(visit);
         }
         Review review = Fresh.review();
-        review.setReviewer("Q0AAR");
+        review.setReviewer(FIRST_SIGNER);
+        review.setSecond(SECOND_SIGNER);
+        review.setSecondAt(at(-9, 0));
         review.setDate(DAY.minusDays(10));
         review.setVerdict(Verdict.GO_WITH_CARE);
         site.getReviews().add(review);
         event.getSites().add(site);
+    }
+
+    private void addOperator(String callSign) {
+        Operator operator = Fresh.operator();
+        operator.setCallSign(callSign);
+        event.getOperators().add(operator);
     }
 
     private void addBird(int number) {
