@@ -58,7 +58,7 @@ public final class Inspection {
         this.times = TimeText.of(outlook.zone());
         this.hold = HoldFigures.of(outlook.event().getPolicies());
         this.readings = new Readings(this, before == null ? null : before.readings);
-        this.knownDays = before == null ? new KnownDays() : before.knownDays.next();
+        this.knownDays = before == null ? new KnownDays() : before.knownDays;
         this.knownChances = before == null ? null : before.knownChances();
     }
 

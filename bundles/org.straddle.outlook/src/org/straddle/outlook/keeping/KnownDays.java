@@ -1,56 +1,40 @@
 package org.straddle.outlook.keeping;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 
 /**
- * Days that were worked out already, for one thread. After an edit nearly all of them are as they were: hand them on to the
- * next state of the event by {@link #next}, which forgets those that nobody asked for again.
+ * Days that were worked out already. After an edit nearly all of them are as they were: hand the same ones on to the next
+ * state of the event. Safe for use by many threads.
  */
 public final class KnownDays {
 
-    private final Map<Course, DayKeeping> days = new HashMap<>();
-    private final Map<Course, List<Double>> chances = new HashMap<>();
-    private final Map<Course, DayKeeping> earlierDays;
-    private final Map<Course, List<Double>> earlierChances;
+    /** Some megabytes; a large plan has some forty days of teams, and each edit makes a few new ones. */
+    private static final int MOST = 2000;
 
-    /** Nothing is known yet. */
-    public KnownDays() {
-        this(Map.of(), Map.of());
-    }
-
-    private KnownDays(Map<Course, DayKeeping> earlierDays, Map<Course, List<Double>> earlierChances) {
-        this.earlierDays = earlierDays;
-        this.earlierChances = earlierChances;
-    }
-
-    /** For a later state of the event. */
-    public KnownDays next() {
-        return new KnownDays(days, chances);
-    }
+    private final Map<Course, DayKeeping> days = new ConcurrentHashMap<>();
+    private final Map<Course, List<Double>> chances = new ConcurrentHashMap<>();
 
     DayKeeping of(Course course) {
-        DayKeeping known = days.get(course);
-        if (known == null) {
-            DayKeeping earlier = earlierDays.get(course);
-            known = earlier == null ? DayKeeping.of(course) : earlier;
-            days.put(course, known);
-        }
-        return known;
+        return known(days, course, DayKeeping::of);
     }
 
     /** The chances of the turns alone, which is quicker. */
     List<Double> chances(Course course) {
-        DayKeeping whole = days.getOrDefault(course, earlierDays.get(course));
-        if (whole != null) {
-            return whole.chances();
-        }
-        List<Double> known = chances.get(course);
+        DayKeeping whole = days.get(course);
+        return whole == null ? known(chances, course, DayKeeping::chances) : whole.chances();
+    }
+
+    private static <T> T known(Map<Course, T> all, Course course, Function<Course, T> computed) {
+        T known = all.get(course);
         if (known == null) {
-            List<Double> earlier = earlierChances.get(course);
-            known = earlier == null ? DayKeeping.chances(course) : earlier;
-            chances.put(course, known);
+            if (all.size() >= MOST) {
+                all.clear();
+            }
+            known = computed.apply(course);
+            all.put(course, known);
         }
         return known;
     }
