@@ -277,11 +277,11 @@ class SiteImportTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
         "' '                                  | the file is empty",
-        "name,lat,lon                         | the file holds no points",
+        "name,lat,lon                         | the table has no line below the first",
         "name,name,lat\\na,1,2                | names the column name twice",
         "name,lat\\na,1,2                     | line 2: the line has 3 values, but the first line names 2 columns",
         "64.5,-20.5\\n64.6,-20.6              | line 1: the first line holds values",
-        "name,lat,lon\\n~a,1,2                | line 1: the table is damaged",
+        "name,lat,lon\\n~a,1,2                | line 1: the table is damaged from here on: a quotation mark opens a value",
         "<gpx><trk/></gpx>                    | the file holds no points: 1 track or route",
         "<gpx><wpt lat=~1~/></gpx>            | line 1: a waypoint without the attribute lon",
         "<gpx><wpt lat=~1~ lon=~2~>           | line 1: this is not well-formed XML",

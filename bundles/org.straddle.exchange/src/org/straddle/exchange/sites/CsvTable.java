@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 
+import org.apache.commons.csv.CSVException;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -45,7 +46,10 @@ final class CsvTable {
             throw e;
         } catch (IOException | UncheckedIOException | IllegalArgumentException | IllegalStateException e) {
             throw new ReadException(source.name(), line, TEXTS.text("csvTable.tableDamagedFrom",
-                    "reason", e.getMessage()), SourceTable.REPAIR, e);
+                    "reason", e.getCause() instanceof CSVException || e instanceof CSVException ? TEXTS.text("csvTable.quotes") : e.getMessage()), SourceTable.REPAIR, e);
+        }
+        if (rows.isEmpty()) {
+            throw source.refuse(0, TEXTS.text("csvTable.noLines"), SourceTable.RIGHT_FILE);
         }
         return new SourceTable(source.name(), columns, rows, List.of());
     }

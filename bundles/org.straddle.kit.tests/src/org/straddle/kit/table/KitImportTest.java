@@ -79,21 +79,21 @@ class KitImportTest {
     /** Each is found, said with its line, and nothing can be changed. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            item,weightKg~Lamp,-1                    | 2: -1 is below zero.
-            item,count~Lamp,1~Rope,x                 | 3: “x” is no count from 0 to 9999.
-            item,count~Lamp,-2                       | 2: “-2” is no count from 0 to 9999.
-            item,weightKg~Lamp,1e400                 | 2: “1e400” is no number such as 2.5.
+            item,weightKg~Lamp,-1                    | 2: weightKg: -1 is below zero.
+            item,count~Lamp,1~Rope,x                 | 3: count: “x” is no count from 0 to 9999.
+            item,count~Lamp,-2                       | 2: count: “-2” is no count from 0 to 9999.
+            item,weightKg~Lamp,1e400                 | 2: weightKg: “1e400” is no number such as 2.5.
             item,serial~Lamp,b1~Rope,B1              | 3: “Lamp” and “Rope” both have the serial number B1.
             item,serial~Lamp,a7                      | 2: “Radio” and “Lamp” both have the serial number a7.
             item,spareFor~Lamp,Lamp                  | 2: “Lamp” cannot stand in for itself.
             item,spareFor~Lamp,Candle                | 2: It is to stand in for “Candle”, and its kit has no such item.
-            item,role~Lamp,lighthouse                | 2: “lighthouse” is none of these: radio, antenna, feedline, power, computer, recorder, navigation, audio, safety, tool and comfort.
+            item,role~Lamp,lighthouse                | 2: role: “lighthouse” is none of these: radio, antenna, feedline, power, computer, recorder, navigation, audio, safety, tool and comfort.
             item,does,needs~Plug,adapter,adapter     | 2: “Plug” never works: what it needs comes only from itself, or from things that need it in turn.
             item,does,needs~One,adapter,support~Two,support,adapter | 2: “One” never works: what it needs comes only from itself, or from things that need it in turn.; 3: “Two” never works: what it needs comes only from itself, or from things that need it in turn.
             item,count~Lamp,1~lamp,2                 | 3: “lamp” stands in line 2 already.
             item,count~,2                            | 2: The line names no item.
             id,count~nobody,2                        | 2: No item has the id nobody, and the line names no item to make.
-            item,packedAt~Lamp,yesterday             | 2: “yesterday” is no time in UTC such as 2027-06-18T08:00:00Z.
+            item,packedAt~Lamp,yesterday             | 2: packedAt: “yesterday” is no time in UTC such as 2027-06-18T08:00:00Z.
             """)
     void whatIsWrongIsSaidWithItsLine(String table, String said) throws Exception {
         Event before = EcoreUtil.copy(event);

@@ -41,9 +41,18 @@ public final class KitFile {
     public static SourceTable read(String name, byte[] bytes) throws ReadException {
         List<String> remarks = new ArrayList<>();
         String text = decoded(bytes, remarks).replaceFirst("(?i)^\uFEFF?\"?sep=.\"?(?=\\R)", "");
-        SourceTable table = SourceTable.read(name, text.getBytes(StandardCharsets.UTF_8));
+        SourceTable table = tableOf(name, text);
         remarks.addAll(table.remarks());
         return new SourceTable(table.name(), table.columns(), table.rows(), remarks);
+    }
+
+    /** What to do about a bad table of sites is no help to somebody who has kits. */
+    private static SourceTable tableOf(String name, String text) throws ReadException {
+        try {
+            return SourceTable.read(name, text.getBytes(StandardCharsets.UTF_8));
+        } catch (ReadException e) {
+            throw new ReadException(e.file(), e.line(), e.what(), TEXTS.text("file.correct"), e);
+        }
     }
 
     private static String decoded(byte[] bytes, List<String> remarks) {

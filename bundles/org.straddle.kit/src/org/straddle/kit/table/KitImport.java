@@ -198,8 +198,17 @@ public record KitImport(Event event, List<KitItem> added, Map<KitItem, KitItem> 
             for (KitColumn column : KitColumn.values()) {
                 boolean sameName = column == KitColumn.ITEM && sameWord(item.getName(), cell(row, column));
                 if (!cell(row, column).isEmpty() && !sameName) {
-                    column.take(item, cell(row, column));
+                    take(column, item, cell(row, column));
                 }
+            }
+        }
+
+        /** Which of the values of a line is wrong is said too. */
+        private void take(KitColumn column, KitItem item, String text) {
+            try {
+                column.take(item, text);
+            } catch (IllegalArgumentException e) {
+                throw new IllegalArgumentException(TEXTS.text("import.value", "column", column.heading(), "why", e.getMessage()), e);
             }
         }
 
