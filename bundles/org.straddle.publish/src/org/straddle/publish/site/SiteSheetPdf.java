@@ -40,6 +40,9 @@ public final class SiteSheetPdf {
     private static final double LARGEST_PT = 9.5;
     private static final double SMALLEST_PT = 6;
     private static final double STEP_PT = 0.25;
+    /** Where letters would be smaller, headings stand close: room goes to the letters first. */
+    private static final double SMALLEST_AIRY_PT = 8.5;
+    private static final double UNDER_RULE_PT = 2;
     private static final double SKETCH_HEIGHT_PT = 122;
     private static final int BLACK = 0;
 
@@ -48,16 +51,35 @@ public final class SiteSheetPdf {
 
     /** The file; the same for the same sheet. */
     public static byte[] of(SiteSheet sheet, Format format) throws IOException {
-        for (double size = LARGEST_PT; size > SMALLEST_PT; size -= STEP_PT) {
-            try (PDDocument document = new PDDocument()) {
-                if (paint(document, sheet, format, size, false)) {
-                    return saved(document, sheet);
+        for (boolean airy : new boolean[] {true, false}) {
+            for (double size = LARGEST_PT; size > (airy ? SMALLEST_AIRY_PT : SMALLEST_PT); size -= STEP_PT) {
+                try (PDDocument document = new PDDocument()) {
+                    if (paint(document, sheet, format, new Type(size, airy), false)) {
+                        return saved(document, sheet);
+                    }
                 }
             }
         }
         try (PDDocument document = new PDDocument()) {
-            paint(document, sheet, format, SMALLEST_PT, true);
+            paint(document, sheet, format, new Type(SMALLEST_PT, false), true);
             return saved(document, sheet);
+        }
+    }
+
+    /**
+     * How lines are set.
+     *
+     * @param size of plain letters, points
+     * @param airy with room above headings and under their rules
+     */
+    private record Type(double size, boolean airy) {
+
+        double above(Row row) {
+            return airy && row.ruled ? size / 2 : 0;
+        }
+
+        double height(Row row, PdfLetters letters) {
+            return letters.height(row.face) + above(row) + (airy && row.ruled ? UNDER_RULE_PT : 0);
         }
     }
 
@@ -70,12 +92,12 @@ public final class SiteSheetPdf {
     }
 
     /** @return whether all of it fits */
-    private static boolean paint(PDDocument document, SiteSheet sheet, Format format, double size, boolean cut) throws IOException {
-        PdfLetters letters = new PdfLetters(document, size);
+    private static boolean paint(PDDocument document, SiteSheet sheet, Format format, Type type, boolean cut) throws IOException {
+        PdfLetters letters = new PdfLetters(document, type.size);
         double width = format.paper.getWidth() - 2 * MARGIN_PT;
         double room = format.paper.getHeight() - 2 * MARGIN_PT - (sheet.station().isEmpty() ? 0 : SKETCH_HEIGHT_PT);
         List<Row> rows = rows(sheet, letters, width);
-        double needed = rows.stream().mapToDouble(row -> letters.height(row.face)).sum();
+        double needed = rows.stream().mapToDouble(row -> type.height(row, letters)).sum();
         if (needed > room && !cut) {
             return false;
         }
@@ -85,10 +107,10 @@ public final class SiteSheetPdf {
             PdfPen pen = new PdfPen(content, letters, MARGIN_PT, format.paper.getHeight() - MARGIN_PT, 1);
             double y = 0;
             for (Row row : rows) {
-                double height = letters.height(row.face);
+                double height = type.height(row, letters);
                 boolean last = y + 2 * height > room && needed > room;
                 Row put = last ? new Row(TEXTS.text("cut"), Face.STRONG, false) : row;
-                write(pen, letters, put, y, width);
+                write(pen, letters, put, y + type.above(put), width);
                 y += height;
                 if (last) {
                     break;
