@@ -36,6 +36,7 @@ import org.straddle.publish.site.SiteSheetHtml;
 import org.straddle.publish.site.SiteSheetPdf;
 import org.straddle.publish.site.SiteSheets;
 import org.straddle.safety.HazardNote;
+import org.straddle.safety.Light;
 import org.straddle.safety.SafetyNotes;
 import org.straddle.safety.SecondSignature;
 import org.straddle.safety.explain.Figure;
@@ -220,7 +221,7 @@ final class ReviewCommand extends EventCommand {
     }
 
     private void printNotes(Event event, Site site) throws Exception {
-        SafetyNotes notes = SafetyNotes.of(site, day(event, uses(event, site)), event.getPolicies());
+        SafetyNotes notes = SafetyNotes.of(opened.outlook(err()), site, day(event, uses(event, site)), Light.UNKNOWN);
         if (!rows.forPeople()) {
             Table table = new Table(Table.column("site"), Table.column("day"),
                     Table.column("hazard"), Table.column("description"),

@@ -53,8 +53,7 @@ public record BriefStop(String site, Optional<BriefDay.Drive> drive, String kind
     static BriefStop of(Outlook outlook, Clock clock, LocalDate date, Stop stop, Optional<BriefDay.Drive> drive,
             PlanHold hold) {
         Site site = stop.getSite();
-        SafetyNotes notes = SafetyNotes.of(site, clock.localDate(stop.getArrival()), outlook.event().getPolicies(),
-                light(outlook, stop));
+        SafetyNotes notes = SafetyNotes.of(outlook, site, clock.localDate(stop.getArrival()), light(outlook, stop));
         Instant ready = stop.getArrival().plus(outlook.policies().setUp());
         Instant packUp = stop.getDeparture().minus(outlook.policies().takeDown());
         return new BriefStop(Line.of(site.getName(), TEXTS.text("briefStop.unnamedSite")), drive, site.getKind().getLiteral(),

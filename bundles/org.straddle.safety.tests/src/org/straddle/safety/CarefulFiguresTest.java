@@ -94,6 +94,17 @@ class CarefulFiguresTest {
         neverFalls(0.3, -0.3, grade -> StoppingSight.feetOnGrade(60, grade), "a steeper way down");
     }
 
+    /** What a country asks for is added to what speed and light ask for; nothing that it says makes that less. */
+    @Test
+    void stricterCountries() {
+        for (Light light : Light.values()) {
+            for (double kmh : new double[] {0, 30, 60, 61, 130, Double.NaN}) {
+                neverFalls(0, 3, asked -> HighVisibility.at(kmh, light, (int) asked).number(), "a country that asks for more");
+                assertTrue(HighVisibility.at(kmh, light, 1).compareTo(HighVisibility.at(kmh, light)) >= 0);
+            }
+        }
+    }
+
     @Test
     void darkerRoads() {
         for (double kmh = 0; kmh <= 150; kmh += 0.5) {

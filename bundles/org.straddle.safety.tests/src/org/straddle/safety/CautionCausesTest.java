@@ -34,7 +34,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.straddle.model.Fresh;
 import org.straddle.model.HazardKind;
+import org.straddle.model.Jurisdiction;
 import org.straddle.model.OverheadLine;
 import org.straddle.model.Site;
 import org.straddle.model.Visit;
@@ -48,9 +50,10 @@ class CautionCausesTest {
      * What a visit saw.
      *
      * @param kmh speed of traffic; 0 when nobody wrote one down
+     * @param countryClass of clothing that the country asks for; 0 when it asks for none
      * @param measure against each of its hazards
      */
-    private record Seen(double kmh, Light light, List<OverheadLine> wires, String measure, HazardKind... kinds) {
+    private record Seen(double kmh, Light light, int countryClass, List<OverheadLine> wires, String measure, HazardKind... kinds) {
 
         List<String> cautions() {
             Site site = site("visit 06-01");
@@ -60,7 +63,9 @@ class CautionCausesTest {
             for (HazardKind kind : kinds) {
                 visit.getHazards().add(hazard(kind, "seen there", 5, measure));
             }
-            SafetyNotes notes = SafetyNotes.of(site, day("06-20"), policies(), light);
+            Jurisdiction country = Fresh.jurisdiction();
+            country.setClothingClass(countryClass);
+            SafetyNotes notes = SafetyNotes.of(site, day("06-20"), policies(), light, List.of(country));
             List<String> all = new ArrayList<>(notes.remarks());
             notes.hazards().forEach(note -> all.addAll(note.cautions()));
             return all;
@@ -75,19 +80,23 @@ class CautionCausesTest {
     }
 
     private static Seen of(HazardKind... kinds) {
-        return new Seen(0, Light.DAY, List.of(), "Agreed", kinds);
+        return new Seen(0, Light.DAY, 0, List.of(), "Agreed", kinds);
     }
 
     private static Seen road(double kmh, Light light) {
-        return new Seen(kmh, light, List.of(), "Agreed", TRAFFIC);
+        return new Seen(kmh, light, 0, List.of(), "Agreed", TRAFFIC);
+    }
+
+    private static Seen road(double kmh, int countryClass) {
+        return new Seen(kmh, Light.DAY, countryClass, List.of(), "Agreed", TRAFFIC);
     }
 
     private static Seen wired(String measure, boolean fromOwner) {
-        return new Seen(0, Light.DAY, List.of(wires(40, 20, fromOwner)), measure, POWER_LINE);
+        return new Seen(0, Light.DAY, 0, List.of(wires(40, 20, fromOwner)), measure, POWER_LINE);
     }
 
     private static Seen measured(boolean fromOwner) {
-        return new Seen(0, Light.DAY, List.of(wires(40, 20, fromOwner)), "");
+        return new Seen(0, Light.DAY, 0, List.of(wires(40, 20, fromOwner)), "");
     }
 
     private static Stream<Cause> of(Seen seen, Seen near, String... keys) {
@@ -110,6 +119,7 @@ class CautionCausesTest {
                 of(road(0, Light.DAY), road(90, Light.DAY), "visitDoesNot"),
                 of(road(50, Light.POOR), road(50, Light.DAY), "poorLight"),
                 of(road(50, Light.UNKNOWN), road(50, Light.DAY), "classFullDaylight"),
+                of(road(50, 3), road(50, 2), "countryAsks"),
                 of(wired("Agreed", false), of(FOOTING), "lookUpBefore"),
                 of(measured(false), measured(true), "onlyOwnerWires"),
                 of(wired("Stay 9 m away", true), wired("Stay away", true), "otherFigure"),
@@ -138,7 +148,7 @@ class CautionCausesTest {
     @Test
     void noCautionStandsTwiceOnASheet() {
         for (Light light : Light.values()) {
-            List<String> all = new Seen(90, light, List.of(wires(40, 20, false), wires(50, 0, false)), "Stay 9 m away", TRAFFIC, TRAFFIC,
+            List<String> all = new Seen(90, light, 3, List.of(wires(40, 20, false), wires(50, 0, false)), "Stay 9 m away", TRAFFIC, TRAFFIC,
                     WATER, WATER, POWER_LINE, POWER_LINE).cautions();
             assertEquals(all.stream().distinct().toList(), all);
             for (String key : List.of("stayOffCarriageway", "onePersonWithout")) {

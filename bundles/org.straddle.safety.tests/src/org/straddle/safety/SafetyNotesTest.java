@@ -125,7 +125,7 @@ class SafetyNotesTest {
     @Test
     void whereverThereIsTrafficSomebodyOnlyWatches() {
         for (double kmh : new double[] {0, 30, 90}) {
-            String cautions = String.join(" ", Cautions.traffic(kmh, Light.DAY));
+            String cautions = String.join(" ", Cautions.traffic(kmh, Light.DAY, 0));
             assertTrue(cautions.contains("One person without headphones does nothing but watch the traffic"), cautions);
         }
     }

@@ -26,7 +26,7 @@ public final class Cautions {
 
     /** For one hazard as a visit saw it; overhead wires have a note of their own. */
     static List<String> of(Hazard hazard, Visit visit, Occasion occasion) {
-        return hazard.getKind() == HazardKind.TRAFFIC ? traffic(visit.getRoadSpeedKmh(), occasion.light())
+        return hazard.getKind() == HazardKind.TRAFFIC ? traffic(visit.getRoadSpeedKmh(), occasion.light(), occasion.countryClass())
                 : of(hazard.getKind());
     }
 
@@ -51,7 +51,7 @@ public final class Cautions {
     /** For a kind of hazard, when nothing more is known of it. */
     public static List<String> of(HazardKind kind) {
         return switch (kind) {
-            case TRAFFIC -> traffic(0, Light.UNKNOWN);
+            case TRAFFIC -> traffic(0, Light.UNKNOWN, 0);
             case POWER_LINE -> List.of(
                     TEXTS.text("cautions.everythingUprightStays", "metresUp", metresUp(WireVoltage.unknown())),
                     TEXTS.text("cautions.mastsVehiclesAntennas"),
@@ -93,21 +93,24 @@ public final class Cautions {
     }
 
     /** Beside a road; with a speed of 0 or less the speed is not known. */
-    static List<String> traffic(double speedKmh, Light light) {
+    static List<String> traffic(double speedKmh, Light light, int countryClass) {
         boolean known = speedKmh > 0 && Double.isFinite(speedKmh);
-        HighVisibility clothing = HighVisibility.at(known ? speedKmh : Double.NaN, light);
+        HighVisibility clothing = HighVisibility.at(known ? speedKmh : Double.NaN, light, countryClass);
         return List.of(
                 TEXTS.text("cautions.stayOffCarriageway"),
                 TEXTS.text("cautions.onePersonWithout"),
                 known ? TEXTS.text("cautions.stoppingDistance", "speedKmh", FigureText.inCurrent().atMost(1, speedKmh),
                         "roundedUp", StoppingSight.roundedUp(StoppingSight.metres(speedKmh)),
-                        "clothing", clothing.number(), "why", why(speedKmh, light))
+                        "clothing", clothing.number(), "why", why(speedKmh, light, countryClass))
                         : TEXTS.text("cautions.visitDoesNot", "clothing", clothing.number()));
     }
 
-    private static String why(double speedKmh, Light light) {
-        if (HighVisibility.at(speedKmh, Light.DAY) == HighVisibility.CLASS_3 || !light.asksForMore()) {
+    private static String why(double speedKmh, Light light, int countryClass) {
+        if (HighVisibility.at(speedKmh, Light.DAY) == HighVisibility.CLASS_3) {
             return "";
+        }
+        if (!light.asksForMore()) {
+            return HighVisibility.at(speedKmh, light, countryClass) == HighVisibility.CLASS_3 ? TEXTS.text("cautions.countryAsks") : "";
         }
         return light == Light.POOR ? TEXTS.text("cautions.poorLight") : TEXTS.text("cautions.classFullDaylight");
     }

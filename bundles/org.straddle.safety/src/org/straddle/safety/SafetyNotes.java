@@ -2,6 +2,7 @@ package org.straddle.safety;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -10,11 +11,13 @@ import java.util.stream.Stream;
 
 import org.straddle.model.Event;
 import org.straddle.model.HazardKind;
+import org.straddle.model.Jurisdiction;
 import org.straddle.model.Policies;
 import org.straddle.model.Review;
 import org.straddle.model.Site;
 import org.straddle.model.StraddleFactory;
 import org.straddle.model.Visit;
+import org.straddle.outlook.Outlook;
 import org.straddle.outlook.PolicyFigures;
 import org.straddle.words.Catalogue;
 import org.straddle.words.FigureText;
@@ -63,8 +66,23 @@ public record SafetyNotes(Site site, LocalDate day, Optional<Visit> visit, List<
      * @param light worst light while the team is there
      */
     public static SafetyNotes of(Site site, LocalDate day, Policies policies, Light light) {
+        return of(site, day, policies, light, List.of());
+    }
+
+    /**
+     * With what the countries ask for that the site lies in, as far as entered: for whatever people read on the spot.
+     *
+     * @param day a local day of the event
+     * @param light worst light while the team is there
+     */
+    public static SafetyNotes of(Outlook outlook, Site site, LocalDate day, Light light) {
+        return of(site, day, outlook.event().getPolicies(), light, outlook.jurisdictions(site));
+    }
+
+    /** The same where the countries are known already. */
+    public static SafetyNotes of(Site site, LocalDate day, Policies policies, Light light, Collection<Jurisdiction> countries) {
         Policies chosen = policies != null ? policies : StraddleFactory.eINSTANCE.createPolicies();
-        Occasion occasion = Occasion.of(day, light, chosen);
+        Occasion occasion = Occasion.of(day, light, chosen, HighVisibility.ofCountries(countries));
         Optional<Visit> visit = SiteReviews.newestVisit(site, day);
         return new SafetyNotes(site, day, visit, visit.map(there -> hazards(site, there, occasion)).orElse(List.of()),
                 SiteReviews.decisive(site, day), SiteReviews.state(site, day, chosen), remarks(visit, occasion, chosen));
@@ -94,7 +112,7 @@ public record SafetyNotes(Site site, LocalDate day, Optional<Visit> visit, List<
                 && visit.getHazards().stream().noneMatch(hazard -> hazard.getKind() == HazardKind.TRAFFIC)) {
             remarks.add(TEXTS.text("safetyNotes.trafficPassesKm",
                     "roadSpeedKmh", FigureText.inCurrent().atMost(1, visit.getRoadSpeedKmh()),
-                    "traffic", String.join(" ", Cautions.traffic(visit.getRoadSpeedKmh(), occasion.light()))));
+                    "traffic", String.join(" ", Cautions.traffic(visit.getRoadSpeedKmh(), occasion.light(), occasion.countryClass()))));
         }
         return remarks;
     }
@@ -158,6 +176,6 @@ public record SafetyNotes(Site site, LocalDate day, Optional<Visit> visit, List<
 
     /** The one figure for everything upright there; empty where the newest visit saw no wires and named no limit. */
     public Optional<MastLimit> mastLimit() {
-        return visit.flatMap(visit -> MastLimit.of(site, visit, Occasion.of(day, Light.UNKNOWN, policies()).spanM()));
+        return visit.flatMap(visit -> MastLimit.of(site, visit, Occasion.of(day, Light.UNKNOWN, policies(), 0).spanM()));
     }
 }

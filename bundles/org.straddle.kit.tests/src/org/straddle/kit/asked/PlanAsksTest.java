@@ -12,11 +12,13 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.straddle.grid.Square;
 import org.straddle.model.Event;
 import org.straddle.model.Forecast;
 import org.straddle.model.Fresh;
 import org.straddle.model.Hazard;
 import org.straddle.model.HazardKind;
+import org.straddle.model.Jurisdiction;
 import org.straddle.model.Kit;
 import org.straddle.model.KitItem;
 import org.straddle.model.Role;
@@ -79,6 +81,18 @@ class PlanAsksTest {
         Asked vests = asked(SafetyUse.VEST).orElseThrow().asked();
         assertEquals(3, vests.amount());
         assertEquals(vestClass, vests.vestClass());
+    }
+
+    @Test
+    void aCountryThatAsksForMoreIsHeardAndSaid() {
+        visit.setRoadSpeedKmh(50);
+        Jurisdiction country = Fresh.jurisdiction();
+        country.getSquares().addAll(Outlook.of(event, null).squares(site).stream().map(Square::name).toList());
+        country.setClothingClass(3);
+        event.getJurisdictions().add(country);
+        Asked vests = asked(SafetyUse.VEST).orElseThrow().asked();
+        assertEquals(3, vests.vestClass());
+        assertTrue(vests.because().get(0).endsWith("traffic at 50 km/h asks for class 3, as the country’s rules say"), vests.because()::toString);
     }
 
     @Test

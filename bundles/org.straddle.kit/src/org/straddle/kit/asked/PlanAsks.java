@@ -113,10 +113,13 @@ public record PlanAsks(List<Provided> things, List<String> marking, Optional<Str
             Light light = outlook.isPlaced(stay.site())
                     ? Light.during(Place.of(stay.site().getLatitudeDeg(), stay.site().getLongitudeDeg()), stay.window()) : Light.UNKNOWN;
             double speed = visit.getRoadSpeedKmh() > 0 && Double.isFinite(visit.getRoadSpeedKmh()) ? visit.getRoadSpeedKmh() : Double.NaN;
-            vestClass = Math.max(vestClass, HighVisibility.at(speed, light).number());
+            int ofCountry = HighVisibility.ofCountries(outlook.jurisdictions(stay.site()));
+            int asked = HighVisibility.at(speed, light, ofCountry).number();
+            vestClass = Math.max(vestClass, asked);
             traffic.add(Naming.name(stay.site()));
             ask(SafetyUse.VEST, people, TEXTS.text("because.traffic", "site", Naming.name(stay.site()), "known", speed > 0 ? "yes" : "no", "speed", speed,
-                    "light", light.name(), "class", HighVisibility.at(speed, light).number()), stay.site().getId() + " " + speed + " " + light);
+                    "light", light.name(), "country", asked > HighVisibility.at(speed, light).number() ? "yes" : "no", "class", asked),
+                    stay.site().getId() + " " + speed + " " + light + (ofCountry > 0 ? " " + ofCountry : ""));
         }
 
         private void measure(Site site, Hazard hazard) {

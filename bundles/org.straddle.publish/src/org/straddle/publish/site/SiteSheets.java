@@ -75,7 +75,7 @@ public final class SiteSheets {
 
     private SiteSheet sheet(Stay stay) {
         LocalDate day = times.date(stay.window().start());
-        SafetyNotes notes = SafetyNotes.of(stay.site(), day, event.getPolicies(), light(stay));
+        SafetyNotes notes = SafetyNotes.of(outlook, stay.site(), day, light(stay));
         Optional<BoundaryRule> rule = BoundaryRule.of(outlook, stay.site());
         List<SiteSheet.Part> parts = new ArrayList<>();
         add(parts, "where", where(stay.site(), notes));

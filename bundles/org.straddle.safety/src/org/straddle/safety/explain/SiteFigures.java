@@ -74,7 +74,7 @@ public final class SiteFigures {
         this.outlook = outlook;
         this.site = site;
         this.stays = stays;
-        this.notes = SafetyNotes.of(site, day, outlook.event().getPolicies(), light());
+        this.notes = SafetyNotes.of(outlook, site, day, light());
     }
 
     /**
@@ -136,7 +136,7 @@ public final class SiteFigures {
 
     private void clothing(double kmh) {
         int least = HighVisibility.at(kmh, light()).number();
-        int local = outlook.jurisdictions(site).stream().mapToInt(Jurisdiction::getClothingClass).filter(asked -> asked >= 1 && asked <= 3).max().orElse(0);
+        int local = HighVisibility.ofCountries(outlook.jurisdictions(site));
         known("clothing", "class", Math.max(least, local), "light", light().name(), "local", local > least ? "yes" : "no");
     }
 

@@ -21,6 +21,7 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.straddle.model.Event;
+import org.straddle.model.Jurisdiction;
 import org.straddle.model.Policies;
 import org.straddle.model.Review;
 import org.straddle.model.Site;
@@ -29,6 +30,7 @@ import org.straddle.model.StraddleFactory;
 import org.straddle.model.StraddlePackage.Literals;
 import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
+import org.straddle.safety.Light;
 import org.straddle.safety.ReviewState;
 import org.straddle.safety.SafetyNotes;
 import org.straddle.safety.SecondSignature;
@@ -147,7 +149,7 @@ public final class NotesView extends ThingView<Site> {
     }
 
     private void tell() {
-        SafetyNotes notes = SafetyNotes.of(thing(), day, policies());
+        SafetyNotes notes = SafetyNotes.of(thing(), day, policies(), Light.UNKNOWN, countries());
         ReviewState state = notes.state();
         stateIcon.setImage(Icons.image(icon(state)));
         stateWord.setText(TEXTS.text("notesView.state", "state", state.word()));
@@ -157,6 +159,12 @@ public final class NotesView extends ThingView<Site> {
         stateWord.requestLayout();
         stateSentence.requestLayout();
         text.show(notes);
+    }
+
+    /** From the last state of the event that was worked out: which countries the site lies in. */
+    private List<Jurisdiction> countries() {
+        return session.computed().flatMap(computed -> computed.outlook().event().getSites().stream()
+                .filter(site -> site.getId().equals(thing().getId())).findFirst().map(computed.outlook()::jurisdictions)).orElse(List.of());
     }
 
     /** Shapes differ, and the word stands beside them. */
