@@ -14,16 +14,25 @@ import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.straddle.model.Base;
 import org.straddle.model.Event;
 import org.straddle.model.ExposureLimits;
 import org.straddle.model.Forecast;
 import org.straddle.model.ForecastHour;
+import org.straddle.model.Fresh;
 import org.straddle.model.Policies;
 import org.straddle.model.Site;
+import org.straddle.model.Stop;
 import org.straddle.model.StraddleFactory;
+import org.straddle.model.Team;
+import org.straddle.model.TeamDay;
 import org.straddle.outlook.DrivingLaw;
+import org.straddle.outlook.HoldFigures;
 import org.straddle.outlook.Outlook;
+import org.straddle.outlook.itinerary.Duty;
+import org.straddle.outlook.itinerary.Itinerary;
 import org.straddle.outlook.itinerary.Wheel;
+import org.straddle.sky.Window;
 
 /**
  * No figure becomes less careful when something becomes worse: nearer, faster, darker, of higher voltage, less well known,
@@ -163,6 +172,89 @@ class CarefulFiguresTest {
             neverFalls(1440, 1, most -> Wheel.isOverLimit(seconds(driven), new DrivingLaw(seconds(most), Optional.empty(), law.breakAfter(),
                     Optional.empty())) ? 1 : 0, "a stricter limit");
         }
+    }
+
+    /** A day: whoever leaves earlier or is back later is never out for less; a longer or a shorter-rested day is never milder. */
+    @Test
+    void longerDuties() {
+        for (int i = 0; i < OTHERS; i++) {
+            Policies policies = StraddleFactory.eINSTANCE.createPolicies();
+            policies.setLongestDutyMinutes(between(60, 1200));
+            policies.setLeastRestMinutes(between(60, 1200));
+            HoldFigures hold = HoldFigures.of(policies);
+            double end = between(700, 1400);
+            neverFalls(end - 1, 0, start -> duty(start, end).isTooLong(hold) ? 1 : 0, "an earlier start");
+            neverFalls(0, 1440, until -> duty(-1, until).isTooLong(hold) ? 1 : 0, "a later return");
+            neverFalls(1200, 60, longest -> duty(0, end).isTooLong(hold(longest, 60)) ? 1 : 0, "a shorter day allowed");
+            neverFalls(3000, end, next -> Duty.lackingRest(duty(0, end), duty(next, 3600), hold).toSeconds(), "a shorter rest");
+            neverFalls(60, end, late -> Duty.lackingRest(duty(0, late), duty(end + 1, 3600), hold).toSeconds(), "a later return before it");
+            neverFalls(0, 1200, rest -> Duty.lackingRest(duty(0, end), duty(end + 300, 3600), hold(600, rest)).toSeconds(), "more rest asked for");
+        }
+    }
+
+    private static HoldFigures hold(double longestMinutes, double restMinutes) {
+        Policies policies = StraddleFactory.eINSTANCE.createPolicies();
+        policies.setLongestDutyMinutes(longestMinutes);
+        policies.setLeastRestMinutes(restMinutes);
+        return HoldFigures.of(policies);
+    }
+
+    /** @param from minutes after some midnight */
+    private static Duty duty(double from, double until) {
+        Instant midnight = Instant.parse("2031-06-20T00:00:00Z");
+        return new Duty(StraddleFactory.eINSTANCE.createTeam(), StraddleFactory.eINSTANCE.createTeamDay(),
+                new Window(midnight.plus(seconds(from)), midnight.plus(seconds(until))), List.of(), List.of());
+    }
+
+    /** With all of a plan: a base farther away, a slower road and an earlier stop never shorten a day or its time at the wheel. */
+    @Test
+    void wholeDays() {
+        for (int i = 0; i < OTHERS / 10; i++) {
+            double lengthDeg = between(0.1, 1);
+            double kmh = between(30, 90);
+            double arrival = between(500, 700);
+            assertTrue(wheel(out(lengthDeg, kmh, arrival)) > wheel(out(lengthDeg / 2, kmh, arrival)), "these days have drives");
+            neverFalls(0.01, lengthDeg, far -> out(far, kmh, arrival).window().duration().toSeconds(), "a base farther away");
+            neverFalls(90, 30, slow -> out(lengthDeg, slow, arrival).window().duration().toSeconds(), "a slower road");
+            neverFalls(700, 500, early -> out(lengthDeg, kmh, early).window().duration().toSeconds(), "an earlier stop");
+            neverFalls(90, 30, slow -> wheel(out(lengthDeg, slow, arrival)), "at the wheel on a slower road");
+            neverFalls(0.01, lengthDeg, far -> wheel(out(far, kmh, arrival)), "at the wheel from farther away");
+        }
+    }
+
+    private static double wheel(Duty duty) {
+        return Wheel.driving(duty.drives(), duty.day()).toSeconds();
+    }
+
+    /** One stop until 12:00, there from a base on the equator and back. */
+    private static Duty out(double eastDeg, double kmh, double arrivalMinutes) {
+        Event event = Fresh.event("Out");
+        event.setZone("UTC");
+        event.getPolicies().setRoadSpeedKmh(kmh);
+        Base base = Fresh.base();
+        base.setLatitudeDeg(0.1);
+        event.getBases().add(base);
+        Site site = Fresh.site();
+        site.setLatitudeDeg(0.1);
+        site.setLongitudeDeg(eastDeg);
+        event.getSites().add(site);
+        Instant midnight = Instant.parse("2031-06-20T00:00:00Z");
+        TeamDay day = StraddleFactory.eINSTANCE.createTeamDay();
+        day.setStart(base);
+        day.setEnd(base);
+        day.setFrom(midnight);
+        day.setUntil(midnight.plusSeconds(86_000));
+        Team team = Fresh.team();
+        team.getDays().add(day);
+        event.getTeams().add(team);
+        Stop stop = Fresh.stop();
+        stop.setTeam(team);
+        stop.setSite(site);
+        stop.setArrival(midnight.plus(seconds(arrivalMinutes)));
+        stop.setDeparture(midnight.plusSeconds(12 * 3600));
+        event.getPlan().getStops().add(stop);
+        Outlook outlook = Outlook.of(event, null);
+        return Duty.of(team, outlook, Itinerary.of(event).of(team), HoldFigures.of(event.getPolicies())).get(0);
     }
 
     private static Duration seconds(double minutes) {
