@@ -4,15 +4,20 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.lang.reflect.Field;
+import java.lang.reflect.Method;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 
+import org.eclipse.core.runtime.NullProgressMonitor;
+import org.eclipse.emf.edit.command.DeleteCommand;
 import org.eclipse.jface.action.IContributionItem;
 import org.eclipse.jface.action.MenuManager;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
@@ -25,9 +30,13 @@ import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.forms.widgets.ScrolledForm;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import org.straddle.exchange.elements.ElementFile;
+import org.straddle.exchange.elements.SkyFiles;
 import org.straddle.model.Base;
 import org.straddle.model.Bird;
+import org.straddle.model.Stop;
 import org.straddle.model.Team;
+import org.straddle.ui.importing.ImportElements;
 import org.straddle.ui.workbench.OpenRecent;
 import org.straddle.ui.workbench.PlanPerspective;
 import org.straddle.ui.workbench.ShowViews;
@@ -38,6 +47,8 @@ class FirstHourTest {
 
     @RegisterExtension
     static final DemoWindow WINDOW = new DemoWindow();
+
+    private static final String DAY_SHEET = "org.straddle.ui.daysheet.view";
 
     @Test
     void anOpenFormHasHalfTheHeightOfTheWindow() {
@@ -124,6 +135,104 @@ class FirstHourTest {
         });
         WINDOW.until("the next field is selected", () -> PlatformUI.getWorkbench().getDisplay().getFocusControl() instanceof Text next
                 && next != fields.get(0) && next.getSelectionText().equals(next.getText()) && !next.getText().isEmpty());
+    }
+
+    @Test
+    void whoeverChecksSeesWhatIsFound() {
+        WINDOW.ui(() -> DemoWindow.shown("org.straddle.ui.passes"));
+        assertFalse(WINDOW.ask(() -> DemoWindow.page().isPartVisible(DemoWindow.page().findView("org.straddle.ui.findings"))));
+        WINDOW.command("org.straddle.ui.check");
+        WINDOW.until("the findings are in front", () -> DemoWindow.page().isPartVisible(DemoWindow.page().findView("org.straddle.ui.findings")));
+        WINDOW.computed();
+    }
+
+    /** What the day sheet says of an edit is true no more once the edit is undone. */
+    @Test
+    void theMessageOfTheDaySheetGoesWithTheUndo() {
+        Stop stop = WINDOW.ask(() -> WINDOW.session().event().getPlan().getStops().get(0));
+        WINDOW.computed();
+        WINDOW.choose("org.straddle.ui.explorer", List.of(stop));
+        WINDOW.ui(() -> sheet().setFocus());
+        WINDOW.until("the day sheet is the active part",
+                () -> DemoWindow.page().getActivePart().getSite().getId().equals(DAY_SHEET));
+        WINDOW.command("org.straddle.ui.daysheet.endLater");
+        WINDOW.until("it is said", () -> !said().isEmpty());
+        WINDOW.computed();
+        WINDOW.until("it is still said", () -> !said().isEmpty());
+        WINDOW.ui(() -> WINDOW.session().undo());
+        WINDOW.until("it is said no more", () -> said().isEmpty());
+        WINDOW.computed();
+        assertEquals("", WINDOW.ask(FirstHourTest::said));
+    }
+
+    private static Canvas sheet() {
+        return RunningWorkbench.below(DemoWindow.content(DAY_SHEET), Canvas.class).stream()
+                .filter(canvas -> (canvas.getStyle() & SWT.H_SCROLL) != 0).findFirst().orElseThrow();
+    }
+
+    /** The words are painted, so the sheet itself is asked. */
+    private static String said() {
+        try {
+            Object view = DemoWindow.page().findView(DAY_SHEET);
+            Field sheet = view.getClass().getDeclaredField("sheet");
+            sheet.setAccessible(true);
+            Method said = sheet.getType().getDeclaredMethod("said");
+            said.setAccessible(true);
+            return (String) said.invoke(sheet.get(view));
+        } catch (ReflectiveOperationException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    /** An event without birds takes those of the element sets: one button does what is wanted. */
+    @Test
+    void elementSetsBringTheirBirdsIntoAnEventWithoutAny() throws Exception {
+        List<ElementFile> files = SkyFiles.read(List.of(WINDOW.event().resolve("elements/demo.tle")), new NullProgressMonitor()).elements();
+        WINDOW.ui(() -> {
+            org.straddle.model.Event event = WINDOW.session().event();
+            assertTrue(WINDOW.session().execute(DeleteCommand.create(WINDOW.session().editingDomain(), List.copyOf(event.getBirds()))));
+            assertTrue(event.getBirds().isEmpty());
+        });
+        WINDOW.later(() -> ImportElements.offer(DemoWindow.page().getWorkbenchWindow().getShell(), files));
+        WINDOW.until("it asks", () -> shell("Import element sets") != null);
+        assertEquals(List.of("Add these birds", "Cancel"), WINDOW.ask(() -> RunningWorkbench.below(shell("Import element sets"), Button.class)
+                .stream().map(button -> button.getText().replace("&", "")).sorted().toList()));
+        press("Add these birds");
+        WINDOW.until("the birds are there", () -> WINDOW.session().event().getBirds().size() == 5);
+        WINDOW.ui(() -> {
+            String undo = WINDOW.session().undoLabel();
+            WINDOW.session().undo();
+            assertEquals(List.of(), WINDOW.session().event().getBirds().stream().map(Bird::getName).toList(), undo);
+            WINDOW.session().undo();
+            assertEquals(6, WINDOW.session().event().getBirds().size());
+        });
+        WINDOW.computed();
+    }
+
+    /** The wheel over a box of several lines moves the form, and a form is found again where it was left. */
+    @Test
+    void theWheelTurnsTheFormAndAFormIsLeftWhereItWas() {
+        Team team = WINDOW.ask(() -> WINDOW.session().event().getTeams().get(0));
+        WINDOW.ui(() -> WINDOW.session().reveal(WINDOW.session().event()));
+        WINDOW.until("the form is longer than its place", () -> form().getBody().getSize().y > form().getClientArea().height + 200);
+        WINDOW.ui(() -> form().setOrigin(0, 0));
+        int turned = WINDOW.ask(() -> {
+            Text lines = RunningWorkbench.below(form(), Text.class).stream()
+                    .filter(text -> (text.getStyle() & SWT.MULTI) != 0 && (text.getStyle() & SWT.READ_ONLY) == 0).findFirst().orElseThrow();
+            // At its end it cannot scroll any farther, however long it is.
+            lines.setTopIndex(lines.getLineCount());
+            Event wheel = new Event();
+            wheel.count = -3;
+            wheel.doit = true;
+            lines.notifyListeners(SWT.MouseVerticalWheel, wheel);
+            return form().getOrigin().y;
+        });
+        assertTrue(turned > 0, "the form has moved");
+        WINDOW.ui(() -> WINDOW.session().reveal(team));
+        WINDOW.until("another form is in front", () -> DemoWindow.page().getActiveEditor().getTitle().contains(team.getName()));
+        WINDOW.ui(() -> WINDOW.session().reveal(WINDOW.session().event()));
+        WINDOW.until("the form is back", () -> DemoWindow.page().getActiveEditor().getTitle().contains("Skerry"));
+        WINDOW.until("it stands where it was left", () -> form().getOrigin().y == turned);
     }
 
     /** A base that teams use is not deleted in silence, and its loss is a finding. */

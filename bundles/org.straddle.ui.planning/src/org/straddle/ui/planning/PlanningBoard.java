@@ -25,10 +25,10 @@ final class PlanningBoard {
     record Deeds(Runnable search, Runnable stop, Runnable apply, Runnable discard) {
     }
 
-    /** Pixels; below it the questions and buttons get more of the width. */
-    private static final int NARROW = 1000;
-    private static final int[] SHARES = {25, 29, 46};
-    private static final int[] NARROW_SHARES = {41, 30, 29};
+    /** Per cent of the width: the questions get what they need within these, the stand gets its own, the proposal the rest. */
+    private static final int LEAST_QUESTIONS = 25;
+    private static final int MOST_QUESTIONS = 41;
+    private static final int STAND = 29;
 
     private final SearchPane questions;
     private final WorthChart chart;
@@ -41,7 +41,7 @@ final class PlanningBoard {
     private final ProposalTabs tabs;
     private FixedPane fixed;
     private ToDoPane toDo;
-    private boolean narrow;
+    private int share = LEAST_QUESTIONS;
 
     PlanningBoard(Composite parent, Deeds deeds) {
         SashForm thirds = new SashForm(parent, SWT.HORIZONTAL);
@@ -68,7 +68,7 @@ final class PlanningBoard {
             toDo = new ToDoPane(folder);
             return toDo.control();
         });
-        thirds.setWeights(SHARES);
+        thirds.setWeights(share, STAND, 100 - share - STAND);
         thirds.addListener(SWT.Resize, event -> share(thirds));
         idle(TEXTS.text("planningBoard.nothing"));
     }
@@ -87,10 +87,11 @@ final class PlanningBoard {
     }
 
     private void share(SashForm thirds) {
-        boolean isNarrow = thirds.getClientArea().width < NARROW;
-        if (isNarrow != narrow) {
-            narrow = isNarrow;
-            thirds.setWeights(narrow ? NARROW_SHARES : SHARES);
+        int width = Math.max(1, thirds.getClientArea().width);
+        int wanted = Math.max(LEAST_QUESTIONS, Math.min(MOST_QUESTIONS, 100 * questions.wantedWidth() / width + 1));
+        if (wanted != share) {
+            share = wanted;
+            thirds.setWeights(share, STAND, 100 - share - STAND);
         }
     }
 

@@ -67,7 +67,7 @@ final class SearchPane {
         sites.setToolTipText(TEXTS.text("searchPane.sites.tooltip"));
         sites.add("");
         SitesTaken.VALUES.forEach(choice -> sites.add(Naming.of(choice)));
-        GridDataFactory.fillDefaults().grab(true, false).hint(120, SWT.DEFAULT).applyTo(sites);
+        GridDataFactory.fillDefaults().grab(true, false).hint(150, SWT.DEFAULT).applyTo(sites);
         new Label(body, SWT.NONE).setText(TEXTS.text("searchPane.from"));
         from = new Text(body, SWT.BORDER);
         from.setMessage(TEXTS.text("searchPane.from.empty"));
@@ -90,6 +90,11 @@ final class SearchPane {
         hold.addListener(SWT.Selection, event -> keeping.setEnabled(hold.getSelection()));
         keeping.setEnabled(false);
         from.addModifyListener(change -> check());
+    }
+
+    /** Pixels in which nothing is cut off. */
+    int wantedWidth() {
+        return scroll.getMinWidth() + scroll.getVerticalBar().getSize().x;
     }
 
     private static Spinner spinner(Composite body, String label, int value, int least, int most, int digits, String tip) {

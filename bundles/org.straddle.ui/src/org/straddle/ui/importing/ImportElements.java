@@ -74,7 +74,8 @@ public final class ImportElements {
         return kept;
     }
 
-    private static void offer(Shell shell, List<ElementFile> files) {
+    /** Says what element sets would change, and asks whether birds that the event does not have are wanted too. */
+    public static void offer(Shell shell, List<ElementFile> files) {
         EventSession session = EventSession.current();
         ElementImport known = ElementImport.into(session.event(), files, number -> false);
         boolean strangers = !known.unmatched().isEmpty();

@@ -16,6 +16,7 @@ import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.commands.ICommandService;
 import org.eclipse.ui.handlers.IHandlerService;
+import org.straddle.ui.findings.FindingsView;
 import org.straddle.ui.folder.EventDialogs;
 import org.straddle.ui.folder.LeaveEvent;
 import org.straddle.ui.folder.SaveEvent;
@@ -72,7 +73,7 @@ final class SessionCommands implements SessionListener {
         commands.add("org.straddle.ui.exportSites", open, ExportSites::ask);
         commands.add("org.straddle.ui.addLayer", open, AddLayer::ask);
         commands.add("org.straddle.ui.propose", open, SessionCommands::searchForPlan);
-        commands.add("org.straddle.ui.check", open, shell -> session.computeNow());
+        commands.add("org.straddle.ui.check", open, shell -> check(session, shell));
         commands.add("org.straddle.ui.publish", open, PublishEvent::ask);
         commands.add("org.eclipse.ui.help.aboutAction", always, AboutDialog::show);
         commands.add(UNDO, session::canUndo, shell -> session.undo(), () -> TEXTS.text("sessionCommands.undo", "what", named(session.undoLabel())));
@@ -83,6 +84,16 @@ final class SessionCommands implements SessionListener {
 
     private static String named(String what) {
         return what.isEmpty() ? "none" : Character.toLowerCase(what.charAt(0)) + what.substring(1);
+    }
+
+    /** Checks, and shows what is found: whoever asks wants to read it. */
+    private static void check(EventSession session, Shell shell) {
+        session.computeNow();
+        try {
+            PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage().showView(FindingsView.ID);
+        } catch (PartInitException failure) {
+            Problem.show(shell, TEXTS.text("sessionCommands.nofindings"), failure);
+        }
     }
 
     /** Shows where plans are searched for, judged and put in, and searches. */
