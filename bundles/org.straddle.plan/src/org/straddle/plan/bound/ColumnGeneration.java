@@ -45,7 +45,8 @@ final class ColumnGeneration implements AutoCloseable {
             LinearProgram program) {
         this.problem = problem;
         master = new RouteMaster(problem, wants, table, moments, program);
-        pricing = problem.windows().isEmpty() ? new RoutePricing(problem, table, moments) : new WindowPricing(problem);
+        pricing = !problem.windows().isEmpty() ? new WindowPricing(problem)
+                : problem.relief().isNeeded() ? new ReliefPricing(problem, table, moments) : new RoutePricing(problem, table, moments);
         nothingIsShared = problem.days().size() == 1 && !problem.windows().isEmpty();
         Roster fixedOnly = new Roster(problem);
         for (int day = 0; day < problem.days().size(); day++) {

@@ -13,7 +13,7 @@
  * {@link org.straddle.plan.bound.StopPay}: several linearizations, each solved exactly. A label has two values, one with visits
  * paid each by itself, one with the squares of several visits paid jointly, and the lower counts. A label remembers of its way only what
  * turned out to matter ({@link org.straddle.plan.bound.Memory}): the <em>ng-route relaxation</em> with memories that grow,
- * which can only raise the bound. Where work may begin at any time of a window,
+ * which can only raise the bound. {@link org.straddle.plan.bound.ReliefPricing} asks it twice where teams need relief. Where work may begin at any time of a window,
  * {@link org.straddle.plan.bound.WindowPricing} does, with {@link org.straddle.plan.bound.CompletionBounds}; for one route it
  * often proves the best there is (<em>decremental state space relaxation</em>).
  * <li>{@link org.straddle.plan.bound.ColumnGeneration} leads the two. Its bound is the <em>Lagrangian bound</em>, which is
