@@ -6,6 +6,7 @@ import java.util.BitSet;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -82,7 +83,10 @@ final class RoutePricing implements Pricing {
     private final int[] bestEnd;
     private final StopPay[] stops;
     private final StopPay[] jointStops;
-    private final StopPay.Row[][] rowsForAll;
+    /** By day; the same object for days on which the same may be worked. */
+    private final int[][] intervals;
+    /** At the present prices, by what may be worked: rows that all such days share. */
+    private final Map<int[], StopPay.Row[][]> sharedRows = new IdentityHashMap<>();
     /** Positions of chances that begin a stop in the present gap. */
     private final List<List<Integer>> begun;
 
@@ -150,7 +154,6 @@ final class RoutePricing implements Pricing {
         bestEnd = new int[sites];
         stops = stops();
         jointStops = stops();
-        rowsForAll = new StopPay.Row[sites][];
         points = problem.days().stream().map(day -> (Map<Integer, double[]>) new TreeMap<Integer, double[]>()).toList();
         step = new double[problem.days().size()];
         Arrays.fill(step, 1);
@@ -168,6 +171,22 @@ final class RoutePricing implements Pricing {
             siteOf[c] = table.chance(c).site();
             intervalOfAll[c] = moments.isBlocked(c) ? NONE : freeInterval(c);
         }
+        intervals = intervals();
+    }
+
+    private int[][] intervals() {
+        List<int[]> different = new ArrayList<>();
+        return IntStream.range(0, problem.days().size()).mapToObj(day -> {
+            int[] ofDay = interval(day);
+            return different.stream().filter(known -> Arrays.equals(known, ofDay)).findFirst().orElseGet(() -> {
+                different.add(ofDay);
+                return ofDay;
+            });
+        }).toArray(int[][]::new);
+    }
+
+    private StopPay.Row[][] noRows() {
+        return Arrays.stream(stops).map(stop -> new StopPay.Row[stop.size()]).toArray(StopPay.Row[][]::new);
     }
 
     private StopPay[] stops() {
@@ -197,6 +216,7 @@ final class RoutePricing implements Pricing {
     public void setPrices(Prices prices, List<Prices.Hold> holds) {
         this.prices = prices;
         others.clear();
+        sharedRows.clear();
         for (int site = 0; site < sites; site++) {
             List<Integer> squares = problem.squaresOfSite().get(site);
             for (int g = 0; g < groups; g++) {
@@ -205,7 +225,6 @@ final class RoutePricing implements Pricing {
             }
             stops[site].setPay(pay[site]);
             jointStops[site].setPay(pay[site]);
-            rowsForAll[site] = new StopPay.Row[stops[site].size()];
         }
         List<HoldPrices> holdPrices = HoldPrices.bySite(problem, prices, holds);
         for (int c = 0; c < siteOf.length; c++) {
@@ -386,10 +405,9 @@ final class RoutePricing implements Pricing {
     private Best priced(int day) {
         secondPrice = problem.drivingPricePerHour() / 3600 + prices.driving()[day];
         drivingLimit = problem.days().get(day).drivingLimit();
-        interval = interval(day);
+        interval = intervals[day];
         cost = cost(day);
-        alone = new Paid(stops, interval == intervalOfAll && cost == costForAll ? rowsForAll
-                : Arrays.stream(stops).map(stop -> new StopPay.Row[stop.size()]).toArray(StopPay.Row[][]::new),
+        alone = new Paid(stops, cost == costForAll ? sharedRows.computeIfAbsent(interval, any -> noRows()) : noRows(),
                 new StopPay.Terms(interval, cost, heldAtArrival, heldAtDeparture), 0);
         jointly = joint.isEmpty() ? alone : paidJointly(day);
         remember(memories.get(day));
