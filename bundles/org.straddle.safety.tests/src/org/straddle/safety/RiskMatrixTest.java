@@ -18,8 +18,9 @@ import org.straddle.model.RiskSeverity;
 class RiskMatrixTest {
 
     /**
-     * MIL-STD-882E, table III, cell by cell; from memory, no copy of the standard at hand. Of two renderings in public repositories
-     * one agrees in 19 of 20 cells and has low for improbable and marginal; the other differs more. Ours is nowhere milder than either.
+     * MIL-STD-882E, table III, cell by cell; from memory, no copy of the standard at hand. Of three renderings in public
+     * repositories one agrees in 19 of 20 cells and has low for improbable and marginal; the others differ more, from each other too.
+     * Ours is nowhere milder than any of them.
      */
     @ParameterizedTest
     @CsvSource({"FREQUENT,HIGH,HIGH,SERIOUS,MEDIUM", "PROBABLE,HIGH,HIGH,SERIOUS,MEDIUM", "OCCASIONAL,HIGH,SERIOUS,MEDIUM,LOW",

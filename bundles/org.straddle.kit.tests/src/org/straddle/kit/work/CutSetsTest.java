@@ -32,17 +32,49 @@ class CutSetsTest {
     }
 
     /**
-     * The same handbook, chapter VIII, the pressure tank: E1 = T + E2, E2 = K2 + E3, E3 = S·E4, E4 = S1 + E5, E5 = K1 + R.
-     * It finds T, K2, S·S1, S·K1 and S·R. From memory; here R is r, S1 is s, K1 is k and K2 is K.
+     * The pressure tank of NUREG-0492, chapter VIII, and of the NASA Fault Tree Handbook with Aerospace Applications (2002):
+     * E1 = T + E2, E2 = K2 + E3, E3 = S·E4, E4 = S1 + E5, E5 = K1 + R. The cut sets T, K2, S·S1, S·K1 and S·R are from memory.
+     * Tree and probabilities of the NASA handbook were read in a public transcription, not in its pages; it gives for the top
+     * event 3.5013348120867e-5 (exact, by another program than ours). Here R is r, S1 is s, K1 is k and K2 is K.
      */
     @Test
     void theHandbooksPressureTank() {
-        assertEquals("[T, K, Ss, Sk, Sr]", cuts("TKSskr", failed -> {
+        Predicate<BitSet> tank = failed -> {
             boolean e5 = failed.get(4) || failed.get(5);
             boolean e4 = failed.get(3) || e5;
             boolean e3 = failed.get(2) && e4;
             return failed.get(0) || failed.get(1) || e3;
-        }));
+        };
+        assertEquals("[T, K, Ss, Sk, Sr]", cuts("TKSskr", tank));
+        assertEquals(3.5013348120867e-5, topEvent("TKSskr", tank, 5e-6, 3e-5, 1e-4, 3e-5, 5e-6, 1e-4), 1e-11);
+    }
+
+    /**
+     * The redundant seal of the NASA handbook: it leaks by the metal seal, both compression seals and the plug together, or when
+     * the tape is contaminated and the common cause comes. Read in the same transcription, with 1.000000999999e-6 for the leak.
+     */
+    @Test
+    void theHandbooksSeal() {
+        Predicate<BitSet> seal = failed -> all(failed, 0, 1) || all(failed, 2, 3, 4, 5);
+        assertEquals("[TC, MPAB]", cuts("TCMPAB", seal));
+        assertEquals(1.000000999999e-6, topEvent("TCMPAB", seal, 0.1, 1e-5, 1e-3, 1e-3, 1e-3, 1e-3), 1e-17);
+    }
+
+    /** From the cut sets alone: the chance that all of one of them has failed, over every state of the pieces. */
+    private static double topEvent(String names, Predicate<BitSet> top, double... probabilities) {
+        List<BitSet> cuts = cutSets(names.length(), top);
+        double sum = 0;
+        for (long state = 0; state < 1L << names.length(); state++) {
+            BitSet failed = BitSet.valueOf(new long[] { state });
+            if (cuts.stream().anyMatch(cut -> cut.stream().allMatch(failed::get))) {
+                double chance = 1;
+                for (int piece = 0; piece < probabilities.length; piece++) {
+                    chance *= failed.get(piece) ? probabilities[piece] : 1 - probabilities[piece];
+                }
+                sum += chance;
+            }
+        }
+        return sum;
     }
 
     /**
@@ -127,15 +159,19 @@ class CutSetsTest {
     }
 
     private static String cuts(String names, Predicate<BitSet> top) {
+        return cutSets(names.length(), top).stream()
+                .map(cut -> cut.stream().mapToObj(piece -> names.substring(piece, piece + 1)).collect(Collectors.joining()))
+                .toList().toString();
+    }
+
+    private static List<BitSet> cutSets(int pieces, Predicate<BitSet> top) {
         BitSet all = new BitSet();
-        all.set(0, names.length());
+        all.set(0, pieces);
         Condition condition = there -> {
             BitSet failed = (BitSet) all.clone();
             failed.andNot(there);
             return !top.test(failed);
         };
-        return CutSets.of(condition, all, names.length()).stream()
-                .map(cut -> cut.stream().mapToObj(piece -> names.substring(piece, piece + 1)).collect(Collectors.joining()))
-                .toList().toString();
+        return CutSets.of(condition, all, pieces);
     }
 }
