@@ -70,16 +70,17 @@ public sealed interface Fact {
         }
     }
 
-    record Day(LocalDate date) implements Fact {
+    /** A day, a count or a figure whose unit stands in the sentence, a truth, what somebody wrote, or the name of a square. */
+    record Value(Object value) implements Fact {
 
         @Override
         public Object said(ZoneId zone, Language language) {
-            return date;
+            return value;
         }
 
         @Override
         public String plain() {
-            return date.toString();
+            return String.valueOf(value);
         }
     }
 
@@ -97,20 +98,6 @@ public sealed interface Fact {
         }
     }
 
-    /** A count or a figure whose unit stands in the sentence. */
-    record Figure(Number number) implements Fact {
-
-        @Override
-        public Object said(ZoneId zone, Language language) {
-            return number;
-        }
-
-        @Override
-        public String plain() {
-            return number.toString();
-        }
-    }
-
     /** Said to the kilohertz, without zeros at the end. */
     record Frequency(double mhz) implements Fact {
 
@@ -125,19 +112,6 @@ public sealed interface Fact {
         }
     }
 
-    record Truth(boolean truth) implements Fact {
-
-        @Override
-        public Object said(ZoneId zone, Language language) {
-            return truth;
-        }
-
-        @Override
-        public String plain() {
-            return Boolean.toString(truth);
-        }
-    }
-
     /** A constant of the model, such as the kind of a site. */
     record Constant(Enumerator constant) implements Fact {
 
@@ -149,20 +123,6 @@ public sealed interface Fact {
         @Override
         public String plain() {
             return constant.getName();
-        }
-    }
-
-    /** What somebody wrote, or the name of a square. */
-    record Text(String text) implements Fact {
-
-        @Override
-        public Object said(ZoneId zone, Language language) {
-            return text;
-        }
-
-        @Override
-        public String plain() {
-            return text;
         }
     }
 
@@ -242,19 +202,15 @@ public sealed interface Fact {
             return new At(instant);
         } else if (value instanceof Window window) {
             return new During(window);
-        } else if (value instanceof LocalDate date) {
-            return new Day(date);
         } else if (value instanceof Duration length) {
             return new Length(length, false);
-        } else if (value instanceof Number number) {
-            return new Figure(number);
-        } else if (value instanceof Boolean truth) {
-            return new Truth(truth);
+        } else if (value instanceof LocalDate || value instanceof Number || value instanceof Boolean) {
+            return new Value(value);
         } else if (value instanceof Enumerator constant) {
             return new Constant(constant);
         } else if (value instanceof Collection<?> several) {
             return new Several(several.stream().map(Fact::of).toList());
         }
-        return new Text(String.valueOf(value));
+        return new Value(String.valueOf(value));
     }
 }

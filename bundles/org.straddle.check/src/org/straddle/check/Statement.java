@@ -34,7 +34,7 @@ public record Statement(String key, Map<String, Fact> facts, ZoneId zone) {
 
     /** A sentence that stands already, such as the conditions of a review. */
     public static Statement words(String sentence) {
-        return new Statement("", Map.of(WORDS, new Fact.Text(sentence)), ZoneOffset.UTC);
+        return new Statement("", Map.of(WORDS, new Fact.Value(sentence)), ZoneOffset.UTC);
     }
 
     /** The same with times said in a zone. */

@@ -30,11 +30,7 @@ class ChasersTest {
 
     @AfterEach
     void takeBack() {
-        WINDOW.ui(() -> {
-            while (WINDOW.session().canUndo()) {
-                WINDOW.session().undo();
-            }
-        });
+        WINDOW.undoAll();
     }
 
     private void open() {

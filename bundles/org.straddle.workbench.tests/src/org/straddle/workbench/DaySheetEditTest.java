@@ -37,11 +37,7 @@ class DaySheetEditTest {
 
     @BeforeEach
     void chooseAStop() {
-        WINDOW.ui(() -> {
-            while (session().canUndo()) {
-                session().undo();
-            }
-        });
+        WINDOW.undoAll();
         WINDOW.computed();
         stop = WINDOW.ask(() -> session().event().getPlan().getStops().stream().filter(s -> s.getTeam().getNumber() == 2)
                 .findFirst().orElseThrow());

@@ -61,13 +61,18 @@ final class DemoWindow implements BeforeAllCallback, AfterAllCallback {
         open();
     }
 
-    /** The demo as it was made, open and with no edit to undo, whatever the test before did to it. */
-    void afresh() throws IOException {
+    /** Takes back every edit. */
+    void undoAll() {
         ui(() -> {
             while (session().canUndo()) {
                 session().undo();
             }
         });
+    }
+
+    /** The demo as it was made, open and with no edit to undo, whatever the test before did to it. */
+    void afresh() throws IOException {
+        undoAll();
         boolean asMade = ask(() -> session().isOpen() && !session().dirty() && session().folder().path().equals(event()));
         if (asMade && files().equals(made)) {
             computed();

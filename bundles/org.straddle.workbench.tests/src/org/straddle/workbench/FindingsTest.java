@@ -25,12 +25,8 @@ class FindingsTest {
 
     @AfterEach
     void takeAllBack() {
-        WINDOW.ui(() -> {
-            while (WINDOW.session().canUndo()) {
-                WINDOW.session().undo();
-            }
-            WINDOW.session().computeNow();
-        });
+        WINDOW.undoAll();
+        WINDOW.ui(() -> WINDOW.session().computeNow());
         WINDOW.computed();
     }
 

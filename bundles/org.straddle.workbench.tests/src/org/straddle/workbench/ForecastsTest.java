@@ -37,11 +37,7 @@ class ForecastsTest {
 
     @AfterEach
     void takeBack() {
-        WINDOW.ui(() -> {
-            while (WINDOW.session().canUndo()) {
-                WINDOW.session().undo();
-            }
-        });
+        WINDOW.undoAll();
     }
 
     private void open() {

@@ -30,12 +30,8 @@ class GateTest {
 
     @AfterEach
     void takeAllBack() {
-        WINDOW.ui(() -> {
-            while (WINDOW.session().canUndo()) {
-                WINDOW.session().undo();
-            }
-            WINDOW.session().computeNow();
-        });
+        WINDOW.undoAll();
+        WINDOW.ui(() -> WINDOW.session().computeNow());
         WINDOW.computed();
     }
 

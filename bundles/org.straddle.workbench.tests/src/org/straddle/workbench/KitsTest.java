@@ -40,11 +40,7 @@ class KitsTest {
 
     @AfterEach
     void takeBack() {
-        WINDOW.ui(() -> {
-            while (WINDOW.session().canUndo()) {
-                WINDOW.session().undo();
-            }
-        });
+        WINDOW.undoAll();
     }
 
     private static Team team() {

@@ -34,11 +34,7 @@ class PlanningTest {
 
     @AfterEach
     void takeBack() {
-        WINDOW.ui(() -> {
-            while (WINDOW.session().canUndo()) {
-                WINDOW.session().undo();
-            }
-        });
+        WINDOW.undoAll();
         WINDOW.computed();
     }
 

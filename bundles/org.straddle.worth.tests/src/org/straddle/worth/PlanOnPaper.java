@@ -3,6 +3,7 @@ package org.straddle.worth;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.List;
 
 import org.straddle.model.Base;
@@ -77,18 +78,23 @@ final class PlanOnPaper {
         // a degree of the equator is 111.31949 km (WGS 84)
         site.setLongitudeDeg(OVER_DEG + km / 111.31949);
         site.getSquares().addAll(java.util.List.of(squares));
-        Visit visit = Fresh.visit();
-        visit.setDate(DAY.minusDays(20));
-        site.getVisits().add(visit);
-        Review review = Fresh.review();
-        review.setDate(DAY.minusDays(10));
-        review.setReviewer("Ann");
-        review.setSignedAt(MIDNIGHT.minus(Duration.ofDays(10)));
-        review.setSecond("Bo");
-        review.setSecondAt(MIDNIGHT.minus(Duration.ofDays(9)));
-        site.getReviews().add(review);
+        papers(site, DAY);
         event.getSites().add(site);
         return site;
+    }
+
+    /** A visit, and a review that two signed. @param day on which they hold */
+    static void papers(Site site, LocalDate day) {
+        Visit visit = Fresh.visit();
+        visit.setDate(day.minusDays(20));
+        site.getVisits().add(visit);
+        Review review = Fresh.review();
+        review.setDate(day.minusDays(10));
+        review.setReviewer("Ann");
+        review.setSignedAt(day.minusDays(10).atStartOfDay(ZoneOffset.UTC).toInstant());
+        review.setSecond("Bo");
+        review.setSecondAt(day.minusDays(9).atStartOfDay(ZoneOffset.UTC).toInstant());
+        site.getReviews().add(review);
     }
 
     /** @param starts of turns of ten minutes */

@@ -22,10 +22,8 @@ import org.straddle.model.Identified;
 import org.straddle.model.EnteredDrive;
 import org.straddle.model.Operator;
 import org.straddle.model.ReportKind;
-import org.straddle.model.Review;
 import org.straddle.model.Site;
 import org.straddle.model.StraddleFactory;
-import org.straddle.model.Visit;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
 import org.straddle.model.WorkMode;
@@ -194,16 +192,7 @@ class SimulationTest {
         site.setLongitudeDeg(longitudeDeg);
         planned.squares().forEach(square -> site.getSquares().add(SQUARES.get(square)));
         if (planned.usable() == 1) {
-            Visit visit = Fresh.visit();
-            visit.setDate(DAY.minusDays(20));
-            site.getVisits().add(visit);
-            Review review = Fresh.review();
-            review.setDate(DAY.minusDays(10));
-            review.setReviewer("Ann");
-            review.setSignedAt(MIDNIGHT.minus(Duration.ofDays(10)));
-            review.setSecond("Bo");
-            review.setSecondAt(MIDNIGHT.minus(Duration.ofDays(9)));
-            site.getReviews().add(review);
+            PlanOnPaper.papers(site, DAY);
         }
         return site;
     }

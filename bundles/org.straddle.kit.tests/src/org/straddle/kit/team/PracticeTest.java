@@ -22,10 +22,8 @@ import org.straddle.model.Event;
 import org.straddle.model.Fresh;
 import org.straddle.model.Operator;
 import org.straddle.model.Site;
-import org.straddle.model.Stop;
 import org.straddle.model.StraddleFactory;
 import org.straddle.model.Team;
-import org.straddle.model.Turn;
 import org.straddle.outlook.Outlook;
 import org.straddle.sky.Pass;
 
@@ -57,18 +55,7 @@ class PracticeTest {
         Site site = Fresh.site();
         site.setLatitudeDeg(64.5);
         site.setLongitudeDeg(-20);
-        event.getSites().add(site);
-        Stop stop = Fresh.stop();
-        stop.setTeam(team);
-        stop.setSite(site);
-        stop.setArrival(Instant.parse("2031-06-22T10:00:00Z"));
-        stop.setDeparture(Instant.parse("2031-06-22T11:00:00Z"));
-        Turn turn = Fresh.turn();
-        turn.setBird(bird);
-        turn.setStart(Instant.parse("2031-06-22T10:20:00Z"));
-        turn.setEnd(Instant.parse("2031-06-22T10:30:00Z"));
-        stop.getTurns().add(turn);
-        event.getPlan().getStops().add(stop);
+        OneTurn.plan(event, team, site, bird);
     }
 
     private static void elements(Bird bird, double meanAnomalyDeg) {

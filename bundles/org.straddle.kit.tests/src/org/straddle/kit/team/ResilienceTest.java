@@ -3,7 +3,6 @@ package org.straddle.kit.team;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 
@@ -18,10 +17,8 @@ import org.straddle.model.Kit;
 import org.straddle.model.KitItem;
 import org.straddle.model.KitSource;
 import org.straddle.model.Role;
-import org.straddle.model.Stop;
 import org.straddle.model.StraddleFactory;
 import org.straddle.model.Team;
-import org.straddle.model.Turn;
 import org.straddle.model.WorkMode;
 import org.straddle.outlook.PolicyFigures;
 import org.straddle.outlook.itinerary.Itinerary;
@@ -50,18 +47,7 @@ class ResilienceTest {
         bird.setDownlink(StraddleFactory.eINSTANCE.createLink());
         bird.getDownlink().setLowMhz(435.2);
         event.getBirds().add(bird);
-        Stop stop = Fresh.stop();
-        stop.setTeam(team);
-        stop.setSite(Fresh.site());
-        event.getSites().add(stop.getSite());
-        stop.setArrival(Instant.parse("2031-06-22T10:00:00Z"));
-        stop.setDeparture(Instant.parse("2031-06-22T11:00:00Z"));
-        Turn turn = Fresh.turn();
-        turn.setBird(bird);
-        turn.setStart(Instant.parse("2031-06-22T10:20:00Z"));
-        turn.setEnd(Instant.parse("2031-06-22T10:30:00Z"));
-        stop.getTurns().add(turn);
-        event.getPlan().getStops().add(stop);
+        OneTurn.plan(event, team, Fresh.site(), bird);
         item(kit, "rig", Role.RADIO);
         item(kit, "cable", Role.FEEDLINE);
         item(kit, "battery", Role.POWER);

@@ -1,3 +1,5 @@
+package org.straddle.packaging;
+
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintStream;
