@@ -43,13 +43,19 @@ final class OneFramework {
         System.exit(0);
     }
 
-    private static Object run(List<String> words, Path out, Path err) throws Exception {
+    private static Object run(List<String> words, Path out, Path err) throws IOException {
         PrintStream usualOut = System.out;
         PrintStream usualErr = System.err;
         try (PrintStream ownOut = stream(out); PrintStream ownErr = stream(err)) {
             System.setOut(ownOut);
             System.setErr(ownErr);
-            return EclipseStarter.run(words.toArray(String[]::new));
+            try {
+                return EclipseStarter.run(words.toArray(String[]::new));
+            } catch (Exception | LinkageError failure) {
+                // A bundle that does not find a class, mostly: the next command is told on its own.
+                failure.printStackTrace();
+                return "failed";
+            }
         } finally {
             System.setOut(usualOut);
             System.setErr(usualErr);
