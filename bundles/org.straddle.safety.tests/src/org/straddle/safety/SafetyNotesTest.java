@@ -96,6 +96,15 @@ class SafetyNotesTest {
         assertTrue(cautions.contains("class 3"), cautions);
     }
 
+    /** A slip of the keys takes no caution away. */
+    @Test
+    void aSpeedThatCannotBeStillIsARoad() {
+        SafetyNotes notes = notes(visited(-50, hazard(HazardKind.FOOTING, "moss", 3, "Boots.")));
+        assertTrue(notes.hasTraffic());
+        assertTrue(notes.remarks().stream().anyMatch(remark -> remark.contains("at -50 km/h, which cannot be: correct it.")
+                && remark.contains("class 3")), notes.remarks()::toString);
+    }
+
     /** 50 m less 5 m and 5 m, and less 50 ft for a voltage not known (29 CFR 1926.1409): 40 − 15.24 = 24.76, down. */
     @Test
     void wiresLimitEverythingUpright() {

@@ -108,9 +108,9 @@ public record SafetyNotes(Site site, LocalDate day, Optional<Visit> visit, List<
         if (visit.getHazards().isEmpty() && visit.getOverheadLines().isEmpty()) {
             remarks.add(TEXTS.text("safetyNotes.visitNamesHazard"));
         }
-        if (visit.getRoadSpeedKmh() > 0
+        if (speedIsNoted(visit)
                 && visit.getHazards().stream().noneMatch(hazard -> hazard.getKind() == HazardKind.TRAFFIC)) {
-            remarks.add(TEXTS.text("safetyNotes.trafficPassesKm",
+            remarks.add(TEXTS.text("safetyNotes.trafficPassesKm", "real", visit.getRoadSpeedKmh() > 0 ? "yes" : "no",
                     "roadSpeedKmh", FigureText.inCurrent().atMost(1, visit.getRoadSpeedKmh()),
                     "traffic", String.join(" ", Cautions.traffic(visit.getRoadSpeedKmh(), occasion.light(), occasion.countryClass()))));
         }
@@ -168,9 +168,14 @@ public record SafetyNotes(Site site, LocalDate day, Optional<Visit> visit, List<
         return visit.map(visit -> HazardRating.trouble(visit, policies())).orElse(List.of());
     }
 
+    /** A speed that cannot be still says that there is a road. */
+    private static boolean speedIsNoted(Visit visit) {
+        return visit.getRoadSpeedKmh() != 0;
+    }
+
     /** Does traffic pass there, as far as the newest visit says? */
     public boolean hasTraffic() {
-        return visit.filter(visit -> visit.getRoadSpeedKmh() > 0
+        return visit.filter(visit -> speedIsNoted(visit)
                 || visit.getHazards().stream().anyMatch(hazard -> hazard.getKind() == HazardKind.TRAFFIC)).isPresent();
     }
 
