@@ -92,7 +92,8 @@ final class WorthChart extends Canvas {
         gc.setClipping((Rectangle) null);
         label(gc, plot, text.y, y(plot, bottom, top, last.worth()), TEXTS.text("worthChart.worth",
                 "worth", last.worth()), true);
-        if (!Double.isNaN(last.bound())) {
+        // In a low view there is room for one name; the sentence above says both.
+        if (!Double.isNaN(last.bound()) && plot.height >= 2 * text.y) {
             label(gc, plot, text.y, y(plot, bottom, top, last.bound()), TEXTS.text("worthChart.bound",
                     "bound", last.bound()), false);
         }
