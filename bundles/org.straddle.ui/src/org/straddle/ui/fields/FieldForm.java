@@ -381,8 +381,11 @@ public final class FieldForm {
         place.horizontalIndent = 6;
         control.setLayoutData(place);
         if (!unit.isEmpty()) {
-            form.getToolkit().createLabel(section, unit)
-                    .setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+            Label beside = form.getToolkit().createLabel(section, unit, SWT.WRAP);
+            GridData rest = new GridData(SWT.FILL, SWT.CENTER, true, false);
+            // Where the window is narrow a long unit goes on in a second line instead of being cut.
+            rest.widthHint = Math.min(NUMBER_WIDTH, beside.computeSize(SWT.DEFAULT, SWT.DEFAULT).x);
+            beside.setLayoutData(rest);
         }
     }
 
