@@ -41,7 +41,9 @@ public final class ThingInput implements IEditorInput {
 
     @Override
     public String getToolTipText() {
-        return TEXTS.text("thingInput.tooltip", "kind", Naming.inCurrent().type(thing.eClass()), "name", getName());
+        String kind = Naming.inCurrent().type(thing.eClass());
+        // "team 1" and "stop of team 1" say what they are themselves.
+        return getName().startsWith(kind) ? getName() : TEXTS.text("thingInput.tooltip", "kind", kind, "name", getName());
     }
 
     @Override
