@@ -119,18 +119,19 @@ final class ReviewCommand extends EventCommand {
         Table table = new Table(Table.column("site"), Table.column("day"), Table.column("used"),
                 Table.column("state"), Table.column("reviewer"), Table.column("hazards"),
                 Table.column("remark"));
+        Outlook outlook = opened.outlook(err());
         for (Site each : event.getSites()) {
             TreeSet<LocalDate> uses = uses(event, each);
-            SafetyNotes notes = SafetyNotes.of(each, day(event, uses), event.getPolicies());
+            SafetyNotes notes = SafetyNotes.of(outlook, each, day(event, uses), Light.UNKNOWN);
             table.row(each.getName(), notes.day(), uses.isEmpty() ? "no" : "yes", notes.state().word(),
                     notes.review().map(review -> review.getReviewer()).orElse(null),
                     List.copyOf(notes.hazards().stream().map(hazard -> hazard.kindWords()).distinct().toList()),
-                    String.join(" ", notes.remarks()));
+                    String.join(" ", rows.forPeople() ? notes.shortRemarks() : notes.remarks()));
         }
         rows.print(table, out());
-        Outlook outlook = opened.outlook(err());
         Gates gates = Gates.of(outlook, Checks.standard().run(outlook, new ConsoleProgress(err())));
         if (rows.forPeople()) {
+            out().println(TEXTS.text("reviewCommand.cautions"));
             gates.all().forEach(this::print);
             out().println();
             out().println(gates.summary());

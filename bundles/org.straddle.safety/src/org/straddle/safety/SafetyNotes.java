@@ -85,7 +85,8 @@ public record SafetyNotes(Site site, LocalDate day, Optional<Visit> visit, List<
         Occasion occasion = Occasion.of(day, light, chosen, HighVisibility.ofCountries(countries));
         Optional<Visit> visit = SiteReviews.newestVisit(site, day);
         return new SafetyNotes(site, day, visit, visit.map(there -> hazards(site, there, occasion)).orElse(List.of()),
-                SiteReviews.decisive(site, day), SiteReviews.state(site, day, chosen), remarks(visit, occasion, chosen));
+                SiteReviews.decisive(site, day), SiteReviews.state(site, day, chosen),
+                remarks(visit, day, chosen, Cautions.traffic(visit.map(Visit::getRoadSpeedKmh).orElse(0.0), occasion.light(), occasion.countryClass())));
     }
 
     /** Overhead wires first: nothing else kills as fast. */
@@ -96,8 +97,7 @@ public record SafetyNotes(Site site, LocalDate day, Optional<Visit> visit, List<
                 .map(hazard -> HazardNote.of(hazard, visit, occasion))).map(note -> note.without(said)).toList();
     }
 
-    private static List<String> remarks(Optional<Visit> newest, Occasion occasion, Policies policies) {
-        LocalDate day = occasion.day();
+    private static List<String> remarks(Optional<Visit> newest, LocalDate day, Policies policies, List<String> beside) {
         List<String> remarks = new ArrayList<>();
         visitTrouble(newest, day, policies).ifPresent(remarks::add);
         permissionTrouble(newest, day).ifPresent(remarks::add);
@@ -112,9 +112,14 @@ public record SafetyNotes(Site site, LocalDate day, Optional<Visit> visit, List<
                 && visit.getHazards().stream().noneMatch(hazard -> hazard.getKind() == HazardKind.TRAFFIC)) {
             remarks.add(TEXTS.text("safetyNotes.trafficPassesKm", "real", visit.getRoadSpeedKmh() > 0 ? "yes" : "no",
                     "roadSpeedKmh", FigureText.inCurrent().atMost(1, visit.getRoadSpeedKmh()),
-                    "traffic", String.join(" ", Cautions.traffic(visit.getRoadSpeedKmh(), occasion.light(), occasion.countryClass()))));
+                    "traffic", String.join(" ", beside)).strip());
         }
         return remarks;
+    }
+
+    /** The remarks without what to do about them: for a list of many sites. */
+    public List<String> shortRemarks() {
+        return remarks(visit, day, policies(), List.of());
     }
 
     private static Optional<String> visitTrouble(Optional<Visit> newest, LocalDate day, Policies policies) {
