@@ -55,7 +55,7 @@ final class GateBoard {
         detail.getAccessible().addAccessibleListener(AccessibleListener.getNameAdapter(
                 asked -> asked.result = TEXTS.text("gateBoard.detail")));
         TabLeaves.on(detail);
-        sash.setWeights(72, 28);
+        sash.setWeights(76, 24);
         sash.addControlListener(ControlListener.controlResizedAdapter(
                 resized -> sash.setOrientation(sash.getSize().x > WIDE_PX ? SWT.HORIZONTAL : SWT.VERTICAL)));
     }

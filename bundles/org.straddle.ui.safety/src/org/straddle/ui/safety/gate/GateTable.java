@@ -32,7 +32,7 @@ final class GateTable {
 
     /** Rows above the items: the day, and the gate as a whole. */
     private static final int HEAD_ROWS = 2;
-    private static final int MARGIN = 6;
+    private static final int MARGIN = 2;
 
     /** What the keys do in a cell. */
     interface Deeds {
@@ -182,7 +182,7 @@ final class GateTable {
         }
         for (int at = 0; at < gates.size(); at++) {
             DepartureGate gate = gates.get(at);
-            table.getItem(0).setText(at + 1, DateText.inCurrent().weekday(gate.day()));
+            table.getItem(0).setText(at + 1, DateText.inCurrent().day(gate.day()));
             table.getItem(1).setText(at + 1, TEXTS.text("gateTable.state", "open", gate.open().size()));
             table.getItem(1).setImage(at + 1, Icons.image(gate.isShut() ? "blocker" : "accepted"));
             for (GateItem item : gate.items()) {
