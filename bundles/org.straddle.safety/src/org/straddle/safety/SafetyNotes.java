@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 import org.straddle.model.Event;
@@ -86,7 +87,7 @@ public record SafetyNotes(Site site, LocalDate day, Optional<Visit> visit, List<
         Optional<Visit> visit = SiteReviews.newestVisit(site, day);
         return new SafetyNotes(site, day, visit, visit.map(there -> hazards(site, there, occasion)).orElse(List.of()),
                 SiteReviews.decisive(site, day), SiteReviews.state(site, day, chosen),
-                remarks(visit, day, chosen, Cautions.traffic(visit.map(Visit::getRoadSpeedKmh).orElse(0.0), occasion.light(), occasion.countryClass())));
+                remarks(visit, day, chosen, seen -> Cautions.traffic(seen.getRoadSpeedKmh(), occasion.light(), occasion.countryClass())));
     }
 
     /** Overhead wires first: nothing else kills as fast. */
@@ -97,7 +98,9 @@ public record SafetyNotes(Site site, LocalDate day, Optional<Visit> visit, List<
                 .map(hazard -> HazardNote.of(hazard, visit, occasion))).map(note -> note.without(said)).toList();
     }
 
-    private static List<String> remarks(Optional<Visit> newest, LocalDate day, Policies policies, List<String> beside) {
+    /** @param besideTraffic what to do where traffic passes that no hazard names */
+    private static List<String> remarks(Optional<Visit> newest, LocalDate day, Policies policies,
+            Function<Visit, List<String>> besideTraffic) {
         List<String> remarks = new ArrayList<>();
         visitTrouble(newest, day, policies).ifPresent(remarks::add);
         permissionTrouble(newest, day).ifPresent(remarks::add);
@@ -112,14 +115,14 @@ public record SafetyNotes(Site site, LocalDate day, Optional<Visit> visit, List<
                 && visit.getHazards().stream().noneMatch(hazard -> hazard.getKind() == HazardKind.TRAFFIC)) {
             remarks.add(TEXTS.text("safetyNotes.trafficPassesKm", "real", visit.getRoadSpeedKmh() > 0 ? "yes" : "no",
                     "roadSpeedKmh", FigureText.inCurrent().atMost(1, visit.getRoadSpeedKmh()),
-                    "traffic", String.join(" ", beside)).strip());
+                    "traffic", String.join(" ", besideTraffic.apply(visit))).strip());
         }
         return remarks;
     }
 
     /** The remarks without what to do about them: for a list of many sites. */
     public List<String> shortRemarks() {
-        return remarks(visit, day, policies(), List.of());
+        return remarks(visit, day, policies(), seen -> List.of());
     }
 
     private static Optional<String> visitTrouble(Optional<Visit> newest, LocalDate day, Policies policies) {

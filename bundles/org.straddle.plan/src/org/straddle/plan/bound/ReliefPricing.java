@@ -22,9 +22,9 @@ final class ReliefPricing implements Pricing {
     private final Pricing minding;
     private final Pricing without;
     private final boolean[] helped;
+    /** Prices that the second way has not heard of yet, since it was not asked; null when it has. */
     private Prices prices;
     private List<Prices.Hold> holds;
-    private boolean hasPrices;
     private int round = -1;
     private int remembered;
 
@@ -39,7 +39,6 @@ final class ReliefPricing implements Pricing {
         minding.setPrices(now, ofHolds);
         prices = now;
         holds = ofHolds;
-        hasPrices = false;
         round++;
     }
 
@@ -49,9 +48,9 @@ final class ReliefPricing implements Pricing {
         if (!helped[day] && (round + day) % ASKED_AGAIN != 0) {
             return found;
         }
-        if (!hasPrices) {
+        if (prices != null) {
             without.setPrices(prices, holds);
-            hasPrices = true;
+            prices = null;
         }
         Best other = without.best(day);
         remembered += without.remember(other.route()) ? 1 : 0;
