@@ -34,7 +34,7 @@ class CutSetsTest {
     /**
      * The pressure tank of NUREG-0492, chapter VIII, and of the NASA Fault Tree Handbook with Aerospace Applications (2002):
      * E1 = T + E2, E2 = K2 + E3, E3 = S·E4, E4 = S1 + E5, E5 = K1 + R. The cut sets T, K2, S·S1, S·K1 and S·R are from memory.
-     * Tree and probabilities of the NASA handbook were read in a public transcription, not in its pages; it gives for the top
+     * Tree and probabilities of the NASA handbook were read at second hand, not in its pages, with this for the top
      * event 3.5013348120867e-5 (exact, by another program than ours). Here R is r, S1 is s, K1 is k and K2 is K.
      */
     @Test
@@ -51,7 +51,7 @@ class CutSetsTest {
 
     /**
      * The redundant seal of the NASA handbook: it leaks by the metal seal, both compression seals and the plug together, or when
-     * the tape is contaminated and the common cause comes. Read in the same transcription, with 1.000000999999e-6 for the leak.
+     * the tape is contaminated and the common cause comes. Read at second hand too, with 1.000000999999e-6 for the leak.
      */
     @Test
     void theHandbooksSeal() {
@@ -79,7 +79,7 @@ class CutSetsTest {
 
     /**
      * W. E. Vesely, A time-dependent methodology for fault tree evaluation, Nuclear Engineering and Design 13 (1970) 337–360,
-     * figure 1: ten events in twenty gates. The tree was read in a transcription of the figure, not in the paper; the cut sets
+     * figure 1: ten events in twenty gates. The tree was read at second hand, not in the paper; the cut sets
      * follow by hand, because two of 1, 2, 3 or two of 4, 5, 6 absorb all else. Here 10 is x.
      */
     @Test
