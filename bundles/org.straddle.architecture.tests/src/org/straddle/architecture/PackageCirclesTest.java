@@ -10,12 +10,14 @@ import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 import org.junit.jupiter.api.Test;
 
@@ -34,6 +36,19 @@ class PackageCirclesTest {
     @Test
     void noPackageKnowsOneThatKnowsIt() {
         assertEquals(List.of(), circles(imports()));
+    }
+
+    /** What others name stands by itself; the way of bird and Earth on it; what others ask on both. */
+    @Test
+    void theRoomsOfTheSkyStandOnOneAnother() {
+        SortedMap<String, SortedSet<String>> all = imports();
+        String values = "org.straddle.sky";
+        String track = "org.straddle.sky.track";
+        String prediction = "org.straddle.sky.prediction";
+        Set<String> rooms = Set.of(values, track, prediction);
+        Map<String, Set<String>> known = new HashMap<>();
+        rooms.forEach(room -> known.put(room, all.get(room).stream().filter(rooms::contains).collect(Collectors.toSet())));
+        assertEquals(Map.of(values, Set.of(), track, Set.of(values), prediction, Set.of(values, track)), known);
     }
 
     @Test

@@ -13,7 +13,10 @@ import java.util.regex.Pattern;
 
 import org.junit.jupiter.api.Test;
 
-/** A bundle requires every bundle of ours that it imports from; a flat class path would not notice. */
+/**
+ * A bundle requires every bundle of ours that it imports from, and imports only what that one exports; a flat class path
+ * would not notice.
+ */
 class RequiredBundlesTest {
 
     private static final Pattern PACKAGE = Pattern.compile("(?m)^package ([\\w.]+);");
@@ -25,8 +28,7 @@ class RequiredBundlesTest {
 
     @Test
     void whatIsImportedIsRequired() {
-        Map<String, String> owners = new HashMap<>(GENERATED);
-        SourceTree.shipped().forEach(bundle -> SourceTree.sources(bundle).forEach(file -> owners.put(packageOf(file), bundle)));
+        Map<String, String> owners = owners();
         Set<String> missing = new TreeSet<>();
         for (String bundle : SourceTree.shipped()) {
             String manifest = SourceTree.text(SourceTree.root().resolve("bundles/org.straddle." + bundle + "/META-INF/MANIFEST.MF"));
@@ -42,6 +44,34 @@ class RequiredBundlesTest {
         }
         assertEquals(Set.of(), missing);
         assertTrue(owners.size() > 30, owners::toString);
+    }
+
+    /** Rooms that are not exported, such as the tracks of the sky, are for their own bundle and its tests alone. */
+    @Test
+    void whatIsImportedIsExported() {
+        Map<String, String> owners = owners();
+        Set<String> hidden = new TreeSet<>(owners.keySet());
+        SourceTree.shipped().forEach(bundle -> hidden.removeAll(SourceTree.exports(bundle)));
+        Set<String> seen = new TreeSet<>();
+        for (String bundle : SourceTree.all()) {
+            String own = bundle.replaceFirst("\\.tests$", "");
+            for (Path file : SourceTree.sources(bundle)) {
+                Matcher line = IMPORT.matcher(SourceTree.text(file));
+                while (line.find()) {
+                    if (hidden.contains(line.group(1)) && !owners.get(line.group(1)).equals(own)) {
+                        seen.add(bundle + " imports " + line.group(1));
+                    }
+                }
+            }
+        }
+        assertEquals(Set.of(), seen);
+        assertTrue(hidden.contains("org.straddle.sky.track"), hidden::toString);
+    }
+
+    private static Map<String, String> owners() {
+        Map<String, String> owners = new HashMap<>(GENERATED);
+        SourceTree.shipped().forEach(bundle -> SourceTree.sources(bundle).forEach(file -> owners.put(packageOf(file), bundle)));
+        return owners;
     }
 
     private static boolean requires(String manifest, String bundle) {

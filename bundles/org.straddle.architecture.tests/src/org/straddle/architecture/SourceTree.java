@@ -25,9 +25,13 @@ final class SourceTree {
 
     /** Short names of all bundles that ship, such as {@code sky} or {@code ui.daysheet}. */
     static List<String> shipped() {
+        return all().stream().filter(name -> !name.endsWith(".tests")).toList();
+    }
+
+    /** The same with their tests, such as {@code sky.tests}. */
+    static List<String> all() {
         try (Stream<Path> folders = Files.list(BUNDLES)) {
-            return folders.map(folder -> folder.getFileName().toString())
-                    .filter(name -> name.startsWith("org.straddle.") && !name.endsWith(".tests"))
+            return folders.map(folder -> folder.getFileName().toString()).filter(name -> name.startsWith("org.straddle."))
                     .map(name -> name.substring("org.straddle.".length())).sorted().toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -36,9 +40,18 @@ final class SourceTree {
 
     /** What a bundle's manifest requires, symbolic names without directives. */
     static List<String> requirements(String bundle) {
+        return names(bundle, "Require-Bundle");
+    }
+
+    /** The packages that a bundle's manifest shows to others. */
+    static List<String> exports(String bundle) {
+        return names(bundle, "Export-Package");
+    }
+
+    private static List<String> names(String bundle, String headerName) {
         Path file = BUNDLES.resolve("org.straddle." + bundle).resolve("META-INF/MANIFEST.MF");
         try (InputStream in = Files.newInputStream(file)) {
-            String header = new Manifest(in).getMainAttributes().getValue("Require-Bundle");
+            String header = new Manifest(in).getMainAttributes().getValue(headerName);
             List<String> names = new ArrayList<>();
             if (header != null) {
                 // Commas inside quoted version ranges do not part the names.

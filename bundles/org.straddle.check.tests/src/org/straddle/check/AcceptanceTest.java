@@ -29,7 +29,7 @@ import org.straddle.model.Operator;
 import org.straddle.model.StraddlePackage;
 import org.straddle.model.Turn;
 import org.straddle.outlook.Outlook;
-import org.straddle.sky.PassSearch;
+import org.straddle.sky.prediction.PassSearch;
 
 /** An acceptance stands as long as what was accepted is what is found, and falls with any change of it. */
 class AcceptanceTest {

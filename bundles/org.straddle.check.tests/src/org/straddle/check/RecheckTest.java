@@ -28,7 +28,7 @@ import org.straddle.model.Event;
 import org.straddle.model.Identified;
 import org.straddle.model.Snapshot;
 import org.straddle.outlook.Outlook;
-import org.straddle.sky.PassSearch;
+import org.straddle.sky.prediction.PassSearch;
 
 /** Checking after an edit finds what a whole check finds, and looks at no more than the edit touches. */
 class RecheckTest {

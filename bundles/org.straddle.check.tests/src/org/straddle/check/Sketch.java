@@ -30,9 +30,9 @@ import org.straddle.model.StraddlePackage;
 import org.straddle.model.Team;
 import org.straddle.model.Turn;
 import org.straddle.outlook.Outlook;
-import org.straddle.sky.EarthOrientation;
-import org.straddle.sky.PassSearch;
 import org.straddle.sky.Window;
+import org.straddle.sky.prediction.EarthOrientation;
+import org.straddle.sky.prediction.PassSearch;
 
 /**
  * An event in a few lines. It starts from a small world in which nothing is wrong; the lines change it.

@@ -17,7 +17,7 @@ import org.straddle.model.Team;
 import org.straddle.model.naming.Naming;
 import org.straddle.outlook.EarthSearch;
 import org.straddle.outlook.Outlook;
-import org.straddle.sky.PassSearch;
+import org.straddle.sky.prediction.PassSearch;
 import org.straddle.store.EventFolder;
 import org.straddle.store.EventFolderException;
 import org.straddle.store.Migration;

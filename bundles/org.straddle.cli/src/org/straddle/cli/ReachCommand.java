@@ -16,7 +16,7 @@ import org.straddle.model.Site;
 import org.straddle.model.StraddlePackage;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.Reach;
-import org.straddle.sky.CommonView;
+import org.straddle.sky.prediction.CommonView;
 import org.straddle.words.Catalogue;
 import org.straddle.worth.ChaserGroup;
 import org.straddle.worth.EventWorth;

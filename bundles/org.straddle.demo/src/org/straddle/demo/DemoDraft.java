@@ -17,11 +17,11 @@ import org.straddle.model.Site;
 import org.straddle.model.Stop;
 import org.straddle.model.Turn;
 import org.straddle.outlook.StoredElements;
-import org.straddle.sky.Ephemeris;
 import org.straddle.sky.Horizon;
 import org.straddle.sky.Pass;
 import org.straddle.sky.Place;
 import org.straddle.sky.Window;
+import org.straddle.sky.prediction.Ephemeris;
 
 /**
  * The plan of the demo before anybody planned: what three teams wrote down on their own, with the mistakes this

@@ -17,7 +17,7 @@ import java.util.Locale;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.straddle.sky.PassSearch;
+import org.straddle.sky.prediction.PassSearch;
 import org.straddle.store.KeptFolder;
 
 class EarthSearchTest {

@@ -22,13 +22,13 @@ import org.straddle.model.Bird;
 import org.straddle.model.Fresh;
 import org.straddle.model.Region;
 import org.straddle.model.Site;
-import org.straddle.sky.Area;
-import org.straddle.sky.AreaReach;
-import org.straddle.sky.CommonView;
-import org.straddle.sky.Ephemeris;
 import org.straddle.sky.Place;
 import org.straddle.sky.Window;
 import org.straddle.sky.Windows;
+import org.straddle.sky.prediction.Area;
+import org.straddle.sky.prediction.AreaReach;
+import org.straddle.sky.prediction.CommonView;
+import org.straddle.sky.prediction.Ephemeris;
 
 /** Whom passes reach: regions by squares and outlines, shares, and the far end of a view. */
 class OutlookReachTest {

@@ -30,11 +30,11 @@ import org.straddle.model.OperatingPeriod;
 import org.straddle.model.Site;
 import org.straddle.model.Snapshot;
 import org.straddle.model.StraddleFactory;
-import org.straddle.sky.Ephemeris;
 import org.straddle.sky.Pass;
-import org.straddle.sky.PassSearch;
 import org.straddle.sky.Window;
 import org.straddle.sky.Windows;
+import org.straddle.sky.prediction.Ephemeris;
+import org.straddle.sky.prediction.PassSearch;
 
 class OutlookTest {
 

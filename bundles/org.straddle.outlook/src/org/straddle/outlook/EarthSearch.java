@@ -6,8 +6,8 @@ import java.util.Comparator;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
-import org.straddle.sky.EarthOrientation;
-import org.straddle.sky.PassSearch;
+import org.straddle.sky.prediction.EarthOrientation;
+import org.straddle.sky.prediction.PassSearch;
 import org.straddle.store.KeptFile;
 import org.straddle.store.KeptFolder;
 import org.straddle.words.Catalogue;

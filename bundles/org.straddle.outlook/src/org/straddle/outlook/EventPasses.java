@@ -16,11 +16,11 @@ import org.eclipse.core.runtime.SubMonitor;
 import org.straddle.model.Bird;
 import org.straddle.model.Site;
 import org.straddle.sky.ElementSet;
-import org.straddle.sky.Ephemeris;
-import org.straddle.sky.PassSearch;
-import org.straddle.sky.PassTable;
 import org.straddle.sky.Viewpoint;
 import org.straddle.sky.Window;
+import org.straddle.sky.prediction.Ephemeris;
+import org.straddle.sky.prediction.PassSearch;
+import org.straddle.sky.prediction.PassTable;
 import org.straddle.words.Catalogue;
 
 /** Finds the passes of an event's birds over its sites, each with the element set nearest in epoch. */

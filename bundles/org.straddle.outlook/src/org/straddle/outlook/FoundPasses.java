@@ -10,8 +10,8 @@ import java.util.Set;
 import org.straddle.model.Bird;
 import org.straddle.model.Site;
 import org.straddle.sky.Pass;
-import org.straddle.sky.PassTable;
 import org.straddle.sky.Viewpoint;
+import org.straddle.sky.prediction.PassTable;
 
 /**
  * The passes of an event's birds over its sites, as a search found them. Lists are made when somebody asks: a search over

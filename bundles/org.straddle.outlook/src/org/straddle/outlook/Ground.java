@@ -21,8 +21,8 @@ import org.locationtech.jts.operation.union.UnaryUnionOp;
 import org.straddle.grid.GeoBounds;
 import org.straddle.grid.GeoPosition;
 import org.straddle.grid.Square;
-import org.straddle.sky.Area;
 import org.straddle.sky.Place;
+import org.straddle.sky.prediction.Area;
 
 /**
  * A part of the world as written down: its squares and its outline as one. It can tell whether a place lies in it, and

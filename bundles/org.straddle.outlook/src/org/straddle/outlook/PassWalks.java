@@ -11,9 +11,9 @@ import java.util.stream.Stream;
 import org.straddle.model.Bird;
 import org.straddle.model.Site;
 import org.straddle.sky.ElementSet;
-import org.straddle.sky.Ephemeris;
 import org.straddle.sky.Pass;
 import org.straddle.sky.Viewpoint;
+import org.straddle.sky.prediction.Ephemeris;
 
 /** Ways through the passes of an event that find each pass when they come to it, and keep none. */
 final class PassWalks {

@@ -11,12 +11,12 @@ import org.straddle.grid.Square;
 import org.straddle.model.Bird;
 import org.straddle.model.Region;
 import org.straddle.model.Site;
-import org.straddle.sky.Area;
-import org.straddle.sky.AreaReach;
-import org.straddle.sky.CommonView;
 import org.straddle.sky.Place;
 import org.straddle.sky.Viewpoint;
 import org.straddle.sky.Window;
+import org.straddle.sky.prediction.Area;
+import org.straddle.sky.prediction.AreaReach;
+import org.straddle.sky.prediction.CommonView;
 import org.straddle.words.Catalogue;
 
 /**

@@ -28,7 +28,7 @@ import org.straddle.model.Verdict;
 import org.straddle.outlook.Road;
 import org.straddle.outlook.Outlook;
 import org.straddle.sky.Pass;
-import org.straddle.sky.PassError;
+import org.straddle.sky.prediction.PassError;
 
 class BriefTest {
 

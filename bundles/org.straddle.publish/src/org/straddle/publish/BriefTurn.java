@@ -11,7 +11,7 @@ import org.straddle.model.WorkMode;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
 import org.straddle.sky.Pass;
-import org.straddle.sky.PassError;
+import org.straddle.sky.prediction.PassError;
 import org.straddle.words.Catalogue;
 import org.straddle.words.FigureText;
 

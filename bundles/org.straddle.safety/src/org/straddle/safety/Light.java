@@ -4,8 +4,8 @@ import java.time.Duration;
 import java.time.Instant;
 
 import org.straddle.sky.Place;
-import org.straddle.sky.Sun;
 import org.straddle.sky.Window;
+import org.straddle.sky.prediction.Sun;
 
 /** The light at a site while a team is there, by the sun alone: fog, rain and mountains take more of it. */
 public enum Light {

@@ -9,21 +9,25 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /** Lines of a committed table of outside values, without its comments; releng/fixtures says how each was made. */
-final class Fixture {
+public final class Fixture {
 
     private Fixture() {
     }
 
-    static List<String> lines(String name) {
-        try (InputStream in = Fixture.class.getResourceAsStream(name);
-                BufferedReader reader = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
+    public static List<String> lines(String name) {
+        try (BufferedReader reader = new BufferedReader(new InputStreamReader(bytes(name), StandardCharsets.UTF_8))) {
             return reader.lines().filter(l -> !l.startsWith("#") && !l.isBlank()).toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    static double[] numbers(String line) {
+    /** The whole of it, as it was published. */
+    public static InputStream bytes(String name) {
+        return Fixture.class.getResourceAsStream(name);
+    }
+
+    public static double[] numbers(String line) {
         return java.util.Arrays.stream(line.trim().split("\\s+")).mapToDouble(Double::parseDouble).toArray();
     }
 }

@@ -10,8 +10,8 @@ import java.util.Comparator;
  *
  * <p>When the pass was already under way at the start of the time searched, {@code startsBefore}
  * is set and AOS is that start, not the rise; {@code endsAfter} likewise. Instants carry
- * nanoseconds but are good to about 0.02 s against the same element set; against the real bird see
- * {@link PassError}.
+ * nanoseconds but are good to about 0.02 s against the same element set; how far the real
+ * bird may be off says {@code PassError}.
  *
  * @param elements         the bird
  * @param aos              the bird comes above the mask

@@ -3,7 +3,7 @@ package org.straddle.worth;
 import java.util.Optional;
 
 import org.straddle.model.Region;
-import org.straddle.sky.Area;
+import org.straddle.sky.prediction.Area;
 
 /**
  * Chasers who live in one part of the world, so that a pass serves them alike.

@@ -12,8 +12,8 @@ import java.util.TreeMap;
 import org.straddle.grid.Square;
 import org.straddle.model.Chaser;
 import org.straddle.model.Event;
-import org.straddle.sky.Area;
 import org.straddle.sky.Place;
+import org.straddle.sky.prediction.Area;
 
 /**
  * The groups of the event's list of chasers: one for each square that some of them live in, as if all lived in its middle. A

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-import org.straddle.sky.Area;
 import org.straddle.sky.Place;
+import org.straddle.sky.prediction.Area;
 
 /**
  * The places where the groups of chasers live, all in one area, so that the sky is asked once for all of them. A group

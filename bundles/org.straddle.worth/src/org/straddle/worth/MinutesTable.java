@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-import org.straddle.sky.Area;
-import org.straddle.sky.CommonMinutes;
 import org.straddle.sky.ElementSet;
-import org.straddle.sky.Ephemeris;
 import org.straddle.sky.Viewpoint;
 import org.straddle.sky.Window;
+import org.straddle.sky.prediction.Area;
+import org.straddle.sky.prediction.CommonMinutes;
+import org.straddle.sky.prediction.Ephemeris;
 
 /**
  * How long parts of passes serve the groups of chasers. What was asked lately is remembered for all events, since an edit

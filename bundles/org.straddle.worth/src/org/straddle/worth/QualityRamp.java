@@ -1,6 +1,6 @@
 package org.straddle.worth;
 
-import org.straddle.sky.CommonMinutes;
+import org.straddle.sky.prediction.CommonMinutes;
 
 /**
  * What a minute counts by how high the bird stands: little just above the mask, in full from some elevation on, and in

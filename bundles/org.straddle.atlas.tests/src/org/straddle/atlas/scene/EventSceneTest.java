@@ -24,8 +24,8 @@ import org.straddle.model.Site;
 import org.straddle.model.SiteKind;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
-import org.straddle.sky.Ephemeris;
 import org.straddle.sky.Place;
+import org.straddle.sky.prediction.Ephemeris;
 
 class EventSceneTest {
 

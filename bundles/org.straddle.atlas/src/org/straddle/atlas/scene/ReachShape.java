@@ -18,9 +18,9 @@ import org.straddle.grid.GeoPosition;
 import org.straddle.grid.Geodesic;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
-import org.straddle.sky.Ephemeris;
 import org.straddle.sky.Place;
 import org.straddle.sky.Subpoint;
+import org.straddle.sky.prediction.Ephemeris;
 import org.straddle.words.Catalogue;
 
 /**

@@ -6,9 +6,9 @@ import java.util.List;
 import org.straddle.grid.GeoPosition;
 import org.straddle.outlook.Outlook;
 import org.straddle.sky.Place;
-import org.straddle.sky.Sun;
 import org.straddle.sky.Window;
 import org.straddle.sky.Windows;
+import org.straddle.sky.prediction.Sun;
 
 /** A stretch of day, twilight or darkness. */
 public record Light(State state, Window window) {

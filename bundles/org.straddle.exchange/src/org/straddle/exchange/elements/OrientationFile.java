@@ -5,9 +5,9 @@ import java.util.Optional;
 
 import org.straddle.exchange.ReadException;
 import org.straddle.exchange.SourceFile;
-import org.straddle.sky.EarthOrientation;
-import org.straddle.sky.EarthOrientationException;
 import org.straddle.sky.Window;
+import org.straddle.sky.prediction.EarthOrientation;
+import org.straddle.sky.prediction.EarthOrientationException;
 import org.straddle.store.EventFolder;
 import org.straddle.store.EventFolderException;
 import org.straddle.words.Catalogue;

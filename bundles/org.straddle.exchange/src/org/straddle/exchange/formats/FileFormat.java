@@ -8,7 +8,7 @@ import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
-import org.straddle.sky.EarthOrientation;
+import org.straddle.sky.prediction.EarthOrientation;
 
 /**
  * The formats that files may be brought in, each with how to know it, what to call it, and what it is for. Content

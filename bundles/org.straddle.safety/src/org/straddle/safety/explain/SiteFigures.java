@@ -40,7 +40,7 @@ import org.straddle.safety.RadioExposure;
 import org.straddle.safety.SafetyNotes;
 import org.straddle.safety.StoppingSight;
 import org.straddle.sky.Place;
-import org.straddle.sky.Sun;
+import org.straddle.sky.prediction.Sun;
 import org.straddle.words.Catalogue;
 import org.straddle.words.FigureText;
 import org.straddle.words.TimeText;

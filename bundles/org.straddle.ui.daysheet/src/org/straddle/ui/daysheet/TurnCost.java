@@ -13,7 +13,7 @@ import org.straddle.outlook.SitePass;
 import org.straddle.outlook.itinerary.Itinerary;
 import org.straddle.outlook.keeping.KnownDays;
 import org.straddle.outlook.keeping.PlanKeeping;
-import org.straddle.sky.PassError;
+import org.straddle.sky.prediction.PassError;
 import org.straddle.words.Catalogue;
 import org.straddle.words.FigureText;
 import org.straddle.worth.EventWorth;

@@ -11,7 +11,7 @@ import org.straddle.check.run.Checks;
 import org.straddle.model.Event;
 import org.straddle.outlook.EarthSearch;
 import org.straddle.outlook.Outlook;
-import org.straddle.sky.PassSearch;
+import org.straddle.sky.prediction.PassSearch;
 import org.straddle.store.KeptFolder;
 import org.straddle.words.Catalogue;
 

@@ -29,8 +29,8 @@ import org.straddle.plan.PlanSettings;
 import org.straddle.plan.event.SyntheticEvent;
 import org.straddle.plan.event.ApplyProposal;
 import org.straddle.plan.event.NeighbourhoodPlanner;
-import org.straddle.sky.PassSearch;
 import org.straddle.sky.Window;
+import org.straddle.sky.prediction.PassSearch;
 
 /** Times the check of a large event: a whole one, and what follows a single edit. */
 final class CheckBench {

@@ -10,11 +10,11 @@ import java.util.List;
 
 import org.junit.jupiter.api.Test;
 import org.straddle.sky.ElementSet;
-import org.straddle.sky.Ephemeris;
 import org.straddle.sky.Horizon;
 import org.straddle.sky.Pass;
 import org.straddle.sky.Place;
 import org.straddle.sky.Window;
+import org.straddle.sky.prediction.Ephemeris;
 
 /** The arc holds what {@link Ephemeris#lookAt} says, which is checked against outside sources in sky's own tests. */
 class ArcTest {

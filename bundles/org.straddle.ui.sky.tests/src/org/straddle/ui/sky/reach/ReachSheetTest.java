@@ -16,8 +16,8 @@ import org.straddle.model.Fresh;
 import org.straddle.model.Region;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
-import org.straddle.sky.CommonView;
 import org.straddle.sky.Window;
+import org.straddle.sky.prediction.CommonView;
 
 class ReachSheetTest {
 

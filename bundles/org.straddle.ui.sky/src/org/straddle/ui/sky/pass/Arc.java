@@ -9,11 +9,11 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
-import org.straddle.sky.Ephemeris;
 import org.straddle.sky.Horizon;
 import org.straddle.sky.Pass;
 import org.straddle.sky.Place;
 import org.straddle.sky.Window;
+import org.straddle.sky.prediction.Ephemeris;
 
 /**
  * The way of a bird over one place, from where it comes above 0° to where it goes below, as far as that lies near

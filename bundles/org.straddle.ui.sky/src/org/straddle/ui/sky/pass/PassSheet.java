@@ -9,11 +9,11 @@ import java.util.Optional;
 
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
-import org.straddle.sky.Ephemeris;
 import org.straddle.sky.Horizon;
-import org.straddle.sky.PassError;
 import org.straddle.sky.Place;
 import org.straddle.sky.Window;
+import org.straddle.sky.prediction.Ephemeris;
+import org.straddle.sky.prediction.PassError;
 
 /**
  * All that the sheet of one pass says, worked out once. Making it takes some milliseconds, more when the bird has not

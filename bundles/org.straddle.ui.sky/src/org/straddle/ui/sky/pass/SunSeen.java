@@ -3,7 +3,7 @@ package org.straddle.ui.sky.pass;
 import java.time.Instant;
 
 import org.straddle.sky.Place;
-import org.straddle.sky.Sun;
+import org.straddle.sky.prediction.Sun;
 
 /**
  * The sun over the site at an instant.

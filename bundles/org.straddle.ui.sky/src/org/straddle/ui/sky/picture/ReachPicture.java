@@ -11,7 +11,7 @@ import org.straddle.drawing.Face;
 import org.straddle.drawing.Lettering;
 import org.straddle.drawing.Pen;
 import org.straddle.drawing.Stroke.Dash;
-import org.straddle.sky.CommonView;
+import org.straddle.sky.prediction.CommonView;
 import org.straddle.ui.sky.reach.ReachRow;
 import org.straddle.ui.sky.reach.ReachSheet;
 import org.straddle.ui.sky.reach.ReachWords;

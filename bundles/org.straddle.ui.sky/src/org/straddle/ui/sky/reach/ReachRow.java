@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-import org.straddle.sky.CommonView;
 import org.straddle.sky.Window;
+import org.straddle.sky.prediction.CommonView;
 
 /**
  * Somebody who may be reached.

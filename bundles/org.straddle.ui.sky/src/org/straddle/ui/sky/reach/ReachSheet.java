@@ -15,11 +15,11 @@ import org.straddle.outlook.Outlook;
 import org.straddle.outlook.Reach;
 import org.straddle.outlook.Reach.PassReach;
 import org.straddle.outlook.SitePass;
-import org.straddle.sky.AreaReach;
-import org.straddle.sky.CommonView;
-import org.straddle.sky.Ephemeris;
 import org.straddle.sky.Place;
 import org.straddle.sky.Window;
+import org.straddle.sky.prediction.AreaReach;
+import org.straddle.sky.prediction.CommonView;
+import org.straddle.sky.prediction.Ephemeris;
 import org.straddle.ui.sky.pass.TimeGrain;
 import org.straddle.words.Catalogue;
 

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.straddle.model.naming.Naming;
-import org.straddle.sky.CommonView;
+import org.straddle.sky.prediction.CommonView;
 import org.straddle.words.Catalogue;
 import org.straddle.words.DateText;
 import org.straddle.words.TimeText;

@@ -21,7 +21,7 @@ import org.straddle.plan.PlanSettings;
 import org.straddle.plan.event.ApplyProposal;
 import org.straddle.plan.event.NeighbourhoodPlanner;
 import org.straddle.plan.event.SyntheticEvent;
-import org.straddle.sky.PassSearch;
+import org.straddle.sky.prediction.PassSearch;
 
 /** Carries every stop and turn of a large planned event over all lanes, and tells how long one move of the hand takes. */
 final class DragBench {

@@ -4,6 +4,7 @@ import java.util.concurrent.CountDownLatch;
 
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.core.runtime.OperationCanceledException;
+import org.straddle.sky.prediction.PassSearch;
 
 /** How long a large search goes on after it was cancelled, at various times after its start. */
 final class Cancelling {

@@ -24,6 +24,10 @@ import org.orekit.frames.TopocentricFrame;
 import org.orekit.propagation.analytical.tle.TLEPropagator;
 import org.orekit.propagation.events.ElevationDetector;
 import org.orekit.time.AbsoluteDate;
+import org.straddle.sky.prediction.PassSearch;
+import org.straddle.sky.prediction.PassTable;
+import org.straddle.sky.track.EarthFrames;
+import org.straddle.sky.track.Sgp4;
 
 import com.sun.management.OperatingSystemMXBean;
 
@@ -140,7 +144,7 @@ public class SkyBench {
     public int orekitSample(Counts counts) {
         counts.begin();
         int[] passes = new int[1];
-        EarthFrames frames = EarthOrientation.none().frames();
+        EarthFrames frames = EarthFrames.withoutOrientation();
         AbsoluteDate start = frames.date(SAMPLE.window().start());
         for (ElementSet bird : SAMPLE.birds()) {
             for (Viewpoint site : SAMPLE.sites()) {
