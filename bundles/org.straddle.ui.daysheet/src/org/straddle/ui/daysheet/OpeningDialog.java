@@ -17,6 +17,7 @@ import org.straddle.daysheet.fits.Openings.Opening;
 import org.straddle.model.Stop;
 import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
+import org.straddle.ui.parts.OnceSized;
 import org.straddle.ui.parts.QuestionDialog;
 import org.straddle.words.Catalogue;
 import org.straddle.words.TimeText;
@@ -51,6 +52,7 @@ final class OpeningDialog extends QuestionDialog {
     protected void fields(Composite body) {
         table = new Table(body, SWT.SINGLE | SWT.BORDER | SWT.FULL_SELECTION);
         table.setHeaderVisible(true);
+        OnceSized.show(table);
         GridDataFactory.fillDefaults().grab(true, true).hint(SWT.DEFAULT, table.getItemHeight() * 9).applyTo(table);
         for (String name : COLUMNS) {
             new TableColumn(table, SWT.NONE).setText(name);

@@ -25,6 +25,7 @@ import org.straddle.model.Site;
 import org.straddle.model.Team;
 import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
+import org.straddle.ui.parts.OnceSized;
 import org.straddle.ui.parts.QuestionDialog;
 import org.straddle.words.Catalogue;
 import org.straddle.words.FigureText;
@@ -78,6 +79,7 @@ final class StopDialog extends QuestionDialog {
         time.addListener(SWT.Selection, event -> showSites());
         table = new Table(body, SWT.SINGLE | SWT.BORDER | SWT.FULL_SELECTION);
         table.setHeaderVisible(true);
+        OnceSized.show(table);
         GridDataFactory.fillDefaults().span(2, 1).grab(true, true).hint(SWT.DEFAULT, table.getItemHeight() * 11)
                 .applyTo(table);
         for (String name : COLUMNS) {

@@ -29,6 +29,8 @@ import org.straddle.kit.PackingRow;
 import org.straddle.model.KitItem;
 import org.straddle.model.Tick;
 import org.straddle.model.naming.Naming;
+import org.straddle.ui.parts.OnceSized;
+import org.straddle.ui.parts.TableFrame;
 import org.straddle.ui.session.UiThread;
 import org.straddle.ui.things.Icons;
 import org.straddle.words.Catalogue;
@@ -51,13 +53,14 @@ final class PackingTable {
      * @param open called with a row to open
      */
     PackingTable(Composite parent, BiConsumer<List<PackingRow>, Boolean> tick, Consumer<PackingRow> open) {
-        frame = new Composite(parent, SWT.NONE);
+        frame = new TableFrame(parent);
         TableColumnLayout layout = new TableColumnLayout();
         frame.setLayout(layout);
         rows = CheckboxTableViewer.newCheckList(frame, SWT.MULTI | SWT.FULL_SELECTION | SWT.BORDER | SWT.V_SCROLL);
         rows.getTable().getAccessible().addAccessibleListener(AccessibleListener.getNameAdapter(
                 asked -> asked.result = TEXTS.text("packingTable.packingList")));
         rows.getTable().setHeaderVisible(true);
+        OnceSized.show(rows.getTable());
         rows.getTable().setLinesVisible(true);
         rows.setContentProvider(ArrayContentProvider.getInstance());
         column(layout, TEXTS.text("packingTable.item"), SWT.LEFT, 34, row -> row.note().isEmpty() ? row.name() : row.name() + " – " + row.note());

@@ -20,7 +20,9 @@ import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Text;
 import org.straddle.model.Team;
+import org.straddle.ui.parts.OnceSized;
 import org.straddle.ui.parts.TabLeaves;
+import org.straddle.ui.parts.TableFrame;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.things.Icons;
@@ -59,11 +61,12 @@ public final class ResilienceView extends TeamAnswerView<WeakPoints> {
     @Override
     SashForm answers(Composite parent) {
         SashForm sash = new SashForm(parent, SWT.VERTICAL | SWT.SMOOTH);
-        Composite frame = new Composite(sash, SWT.NONE);
+        Composite frame = new TableFrame(sash);
         TreeColumnLayout layout = new TreeColumnLayout();
         frame.setLayout(layout);
         tree = new TreeViewer(frame, SWT.FULL_SELECTION | SWT.BORDER | SWT.V_SCROLL);
         tree.getTree().setHeaderVisible(true);
+        OnceSized.show(tree.getTree());
         tree.getTree().setLinesVisible(true);
         tree.getTree().getAccessible().addAccessibleListener(AccessibleListener.getNameAdapter(
                 asked -> asked.result = TEXTS.text("resilience.tree")));

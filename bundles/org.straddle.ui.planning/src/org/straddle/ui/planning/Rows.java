@@ -12,6 +12,8 @@ import org.eclipse.jface.viewers.TableViewerColumn;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.straddle.ui.parts.HeaderRoom;
+import org.straddle.ui.parts.OnceSized;
+import org.straddle.ui.parts.TableFrame;
 
 /** A table of one kind of row, each column a function of it; long texts are told in full where the mouse rests. */
 final class Rows<T> {
@@ -20,10 +22,11 @@ final class Rows<T> {
     private final TableColumnLayout layout = new TableColumnLayout();
 
     Rows(Composite parent, int style) {
-        Composite frame = new Composite(parent, SWT.NONE);
+        Composite frame = new TableFrame(parent);
         frame.setLayout(layout);
         viewer = new TableViewer(frame, SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL | style);
         viewer.getTable().setHeaderVisible(true);
+        OnceSized.show(viewer.getTable());
         viewer.setContentProvider(ArrayContentProvider.getInstance());
         ColumnViewerToolTipSupport.enableFor(viewer);
     }

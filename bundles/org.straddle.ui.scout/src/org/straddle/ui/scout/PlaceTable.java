@@ -11,6 +11,7 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.straddle.grid.MapRole;
+import org.straddle.ui.parts.OnceSized;
 import org.straddle.ui.places.ShownPlace;
 import org.straddle.ui.things.Icons;
 
@@ -25,6 +26,7 @@ final class PlaceTable {
     PlaceTable(Composite parent, Consumer<Optional<ShownPlace>> chosen, Consumer<ShownPlace> opened) {
         table = new Table(parent, SWT.VIRTUAL | SWT.FULL_SELECTION | SWT.MULTI | SWT.V_SCROLL | SWT.H_SCROLL);
         table.setHeaderVisible(true);
+        OnceSized.show(table);
         table.addListener(SWT.SetData, asked -> fill((TableItem) asked.item));
         table.addListener(SWT.Selection, choice -> chosen.accept(chosen().stream().findFirst()));
         table.addListener(SWT.DefaultSelection, choice -> chosen().stream().findFirst().ifPresent(opened));

@@ -7,6 +7,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
+import org.straddle.ui.parts.OnceSized;
 import org.straddle.ui.sky.pass.SheetWords.MomentRow;
 import org.straddle.words.Catalogue;
 
@@ -20,6 +21,7 @@ final class MomentTable {
     MomentTable(Composite parent) {
         table = new Table(parent, SWT.FULL_SELECTION | SWT.SINGLE);
         table.setHeaderVisible(true);
+        OnceSized.show(table);
         table.setLinesVisible(true);
         for (String title : List.of("", "AOS", "TCA", "LOS")) {
             new TableColumn(table, title.isEmpty() ? SWT.LEFT : SWT.RIGHT).setText(title);

@@ -8,6 +8,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
+import org.straddle.ui.parts.OnceSized;
 import org.straddle.ui.sky.reach.ReachWords;
 import org.straddle.words.Catalogue;
 
@@ -22,6 +23,7 @@ final class ReachTable {
     ReachTable(Composite parent, IntConsumer chosen) {
         table = new Table(parent, SWT.FULL_SELECTION | SWT.SINGLE);
         table.setHeaderVisible(true);
+        OnceSized.show(table);
         table.setLinesVisible(true);
         for (int i = 0; i < ReachWords.COLUMNS.size(); i++) {
             new TableColumn(table, i == 0 ? SWT.LEFT : SWT.RIGHT).setText(ReachWords.COLUMNS.get(i));

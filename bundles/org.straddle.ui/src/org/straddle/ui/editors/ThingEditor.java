@@ -27,6 +27,7 @@ import org.straddle.check.Severity;
 import org.straddle.model.Identified;
 import org.straddle.model.naming.Naming;
 import org.straddle.ui.fields.FieldForm;
+import org.straddle.ui.parts.OnceSized;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.SessionListener;
@@ -79,6 +80,9 @@ public abstract class ThingEditor<T extends Identified> extends EditorPart
     public final void createPartControl(Composite parent) {
         FormToolkit toolkit = new FormToolkit(parent.getDisplay());
         ScrolledForm scrolled = toolkit.createScrolledForm(parent);
+        // Title and messages would lay it out while it has no room, every field a few pixels wide.
+        scrolled.setLayoutDeferred(true);
+        OnceSized.run(scrolled, () -> scrolled.setLayoutDeferred(false));
         toolkit.decorateFormHeading(scrolled.getForm());
         managed = new ManagedForm(toolkit, scrolled);
         form = new FieldForm(session, managed);

@@ -33,6 +33,7 @@ import org.straddle.model.Identified;
 import org.straddle.model.naming.Naming;
 import org.straddle.ui.parts.HeaderRoom;
 import org.straddle.ui.parts.KeptRows;
+import org.straddle.ui.parts.OnceSized;
 import org.straddle.ui.parts.WheelPasses;
 import org.straddle.ui.session.Edit;
 import org.straddle.ui.session.EventSession;
@@ -67,6 +68,7 @@ public final class TableField<E extends EObject> implements Field {
         FormToolkit toolkit = form.managedForm().getToolkit();
         Table table = toolkit.createTable(section, SWT.MULTI | SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL);
         table.setHeaderVisible(true);
+        OnceSized.show(table);
         WheelPasses.on(table, form.managedForm().getForm());
         GridData place = new GridData(SWT.FILL, SWT.FILL, true, true, 2, 1);
         place.heightHint = (rows + 1) * FieldForm.rowHeight(table);

@@ -32,6 +32,8 @@ import org.eclipse.swt.widgets.Text;
 import org.straddle.check.Finding;
 import org.straddle.model.naming.Naming;
 import org.straddle.ui.parts.HeaderRoom;
+import org.straddle.ui.parts.OnceSized;
+import org.straddle.ui.parts.TableFrame;
 import org.straddle.ui.things.Icons;
 import org.straddle.words.Catalogue;
 
@@ -58,9 +60,10 @@ final class FindingsTable {
         tally = new Label(body, SWT.NONE);
         SashForm halves = new SashForm(body, SWT.HORIZONTAL);
         GridDataFactory.fillDefaults().grab(true, true).span(2, 1).applyTo(halves);
-        Composite frame = new Composite(halves, SWT.NONE);
+        Composite frame = new TableFrame(halves);
         viewer = new TableViewer(frame, SWT.FULL_SELECTION | SWT.MULTI | SWT.V_SCROLL);
         viewer.getTable().setHeaderVisible(true);
+        OnceSized.show(viewer.getTable());
         viewer.setContentProvider(ArrayContentProvider.getInstance());
         viewer.addFilter(filter);
         tips = new Tips(viewer);

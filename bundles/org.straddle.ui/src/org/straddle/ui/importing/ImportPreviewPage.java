@@ -14,6 +14,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
+import org.straddle.ui.parts.OnceSized;
 import org.straddle.ui.things.Icons;
 import org.straddle.words.Catalogue;
 
@@ -53,6 +54,7 @@ final class ImportPreviewPage extends WizardPage {
         // Virtual: a file may have thousands of lines.
         table = new Table(body, SWT.VIRTUAL | SWT.FULL_SELECTION | SWT.BORDER | SWT.V_SCROLL | SWT.H_SCROLL);
         table.setHeaderVisible(true);
+        OnceSized.show(table);
         GridDataFactory.fillDefaults().grab(true, true).hint(700, 260).applyTo(table);
         for (Column column : columns) {
             TableColumn made = new TableColumn(table, SWT.NONE);

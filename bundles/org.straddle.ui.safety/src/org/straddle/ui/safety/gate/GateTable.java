@@ -21,6 +21,8 @@ import org.eclipse.swt.widgets.TableItem;
 import org.straddle.check.gate.DepartureGate;
 import org.straddle.check.gate.GateItem;
 import org.straddle.check.gate.GateKind;
+import org.straddle.ui.parts.OnceSized;
+import org.straddle.ui.parts.TableFrame;
 import org.straddle.ui.things.Icons;
 import org.straddle.words.Catalogue;
 import org.straddle.words.DateText;
@@ -54,10 +56,11 @@ final class GateTable {
 
     GateTable(Composite parent, Deeds deeds) {
         this.deeds = deeds;
-        frame = new Composite(parent, SWT.NONE);
+        frame = new TableFrame(parent);
         frame.setLayout(new FillLayout());
         table = new Table(frame, SWT.SINGLE | SWT.FULL_SELECTION | SWT.BORDER | SWT.V_SCROLL | SWT.H_SCROLL);
         table.setHeaderVisible(true);
+        OnceSized.show(table);
         table.setLinesVisible(true);
         cursor = new TableCursor(table, SWT.NONE);
         cursor.setBackground(table.getDisplay().getSystemColor(SWT.COLOR_LIST_SELECTION));
