@@ -1,5 +1,6 @@
 package org.straddle.ui.planning;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
@@ -8,6 +9,7 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.layout.RowLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
@@ -16,7 +18,10 @@ import org.straddle.plan.PlanChange;
 import org.straddle.plan.Proposal;
 import org.straddle.words.Catalogue;
 
-/** Questions left, how the search stands in the middle with what can be done, and what it found on the right. */
+/**
+ * Questions left, how the search stands in the middle with what can be done, and what it found on the right. Where the width does
+ * not do for three and the height does, the questions lie above the stand.
+ */
 final class PlanningBoard {
 
     private static final Catalogue TEXTS = Catalogue.of(PlanningBoard.class);
@@ -30,6 +35,14 @@ final class PlanningBoard {
     private static final int MOST_QUESTIONS = 41;
     private static final int STAND = 29;
 
+    /** Of the width and the height where they lie above each other, per cent. */
+    private static final int MOST_LEFT = 60;
+    private static final int QUESTIONS_ABOVE = 58;
+
+    /** Pixels that stand and proposal want beside the questions, and the height that two above each other want. */
+    private static final int BESIDE = 560;
+    private static final int ABOVE = 420;
+
     private final SearchPane questions;
     private final WorthChart chart;
     private final Label stand;
@@ -41,12 +54,15 @@ final class PlanningBoard {
     private final ProposalTabs tabs;
     private FixedPane fixed;
     private ToDoPane toDo;
-    private int share = LEAST_QUESTIONS;
+    private final SashForm halves;
+    private final SashForm left;
+    private List<Integer> shares = List.of();
 
     PlanningBoard(Composite parent, Deeds deeds) {
-        SashForm thirds = new SashForm(parent, SWT.HORIZONTAL);
-        questions = new SearchPane(thirds);
-        Composite middle = new Composite(thirds, SWT.NONE);
+        halves = new SashForm(parent, SWT.HORIZONTAL);
+        left = new SashForm(halves, SWT.HORIZONTAL);
+        questions = new SearchPane(left);
+        Composite middle = new Composite(left, SWT.NONE);
         middle.setLayout(GridLayoutFactory.fillDefaults().margins(6, 6).spacing(6, 4).create());
         Composite row = new Composite(middle, SWT.NONE);
         row.setLayout(RowLayoutFactory.fillDefaults().wrap(true).pack(false).spacing(6).create());
@@ -59,7 +75,7 @@ final class PlanningBoard {
         sentence = wide(new Label(middle, SWT.WRAP));
         chart = new WorthChart(middle);
         GridDataFactory.fillDefaults().grab(true, true).hint(200, 80).applyTo(chart);
-        tabs = new ProposalTabs(thirds);
+        tabs = new ProposalTabs(halves);
         tabs.addTab(TEXTS.text("planningBoard.fixed"), folder -> {
             fixed = new FixedPane(folder);
             return fixed.control();
@@ -68,8 +84,8 @@ final class PlanningBoard {
             toDo = new ToDoPane(folder);
             return toDo.control();
         });
-        thirds.setWeights(share, STAND, 100 - share - STAND);
-        thirds.addListener(SWT.Resize, event -> share(thirds));
+        share();
+        halves.addListener(SWT.Resize, event -> share());
         idle(TEXTS.text("planningBoard.nothing"));
     }
 
@@ -86,12 +102,26 @@ final class PlanningBoard {
         return button;
     }
 
-    private void share(SashForm thirds) {
-        int width = Math.max(1, thirds.getClientArea().width);
-        int wanted = Math.max(LEAST_QUESTIONS, Math.min(MOST_QUESTIONS, 100 * questions.wantedWidth() / width + 1));
-        if (wanted != share) {
-            share = wanted;
-            thirds.setWeights(share, STAND, 100 - share - STAND);
+    private void share() {
+        Rectangle room = halves.getClientArea();
+        int wanted = 100 * questions.wantedWidth() / Math.max(1, room.width) + 1;
+        if (room.width < questions.wantedWidth() + BESIDE && room.height >= ABOVE) {
+            int part = Math.min(MOST_LEFT, Math.max(STAND, wanted));
+            share(SWT.VERTICAL, List.of(part, 100 - part), List.of(QUESTIONS_ABOVE, 100 - QUESTIONS_ABOVE));
+        } else {
+            int part = Math.max(LEAST_QUESTIONS, Math.min(MOST_QUESTIONS, wanted));
+            share(SWT.HORIZONTAL, List.of(part + STAND, 100 - part - STAND), List.of(part, STAND));
+        }
+    }
+
+    /** What somebody dragged stays until there is another room to share. */
+    private void share(int orientation, List<Integer> ofHalves, List<Integer> ofLeft) {
+        List<Integer> now = List.of(orientation, ofHalves.get(0), ofLeft.get(0));
+        if (!now.equals(shares)) {
+            shares = now;
+            left.setOrientation(orientation);
+            halves.setWeights(ofHalves.get(0), ofHalves.get(1));
+            left.setWeights(ofLeft.get(0), ofLeft.get(1));
         }
     }
 

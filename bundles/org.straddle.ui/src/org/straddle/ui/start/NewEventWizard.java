@@ -5,6 +5,7 @@ import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.wizard.Wizard;
 import org.eclipse.jface.wizard.WizardDialog;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Shell;
 import org.straddle.exchange.start.EventStart;
@@ -41,7 +42,9 @@ public final class NewEventWizard extends Wizard {
             @Override
             protected void createButtonsForButtonBar(Composite parent) {
                 super.createButtonsForButtonBar(parent);
-                getButton(IDialogConstants.FINISH_ID).setText(TEXTS.text("newEventWizard.make"));
+                Button make = getButton(IDialogConstants.FINISH_ID);
+                make.setText(TEXTS.text("newEventWizard.make"));
+                setButtonLayoutData(make);
             }
         };
         dialog.setPageSize(WIDTH, HEIGHT);
