@@ -102,7 +102,8 @@ public final class PackingView extends ThingView<Team> {
         chooser(body, TEXTS.text("packingView.team"));
         kinds(body);
         summary = new Label(body, SWT.WRAP);
-        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(TeamAnswerView.SUMMARY_WIDTH, SWT.DEFAULT)
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false)
+                .hint(TeamAnswerView.SUMMARY_WIDTH, SWT.DEFAULT).minSize(TeamAnswerView.LEAST_SUMMARY_WIDTH, SWT.DEFAULT)
                 .applyTo(summary);
         kitPages = new EmptyOr<>(body, "", "", this::kit);
         kitPages.control().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, 5, 1));

@@ -65,9 +65,9 @@ final class SearchPane {
         new Label(body, SWT.NONE).setText(TEXTS.text("searchPane.sites"));
         sites = new Combo(body, SWT.DROP_DOWN | SWT.READ_ONLY);
         sites.setToolTipText(TEXTS.text("searchPane.sites.tooltip"));
-        sites.add("");
+        sites.add(asTheEventSays(SitesTaken.READY_FIRST));
         SitesTaken.VALUES.forEach(choice -> sites.add(Naming.of(choice)));
-        GridDataFactory.fillDefaults().grab(true, false).hint(150, SWT.DEFAULT).applyTo(sites);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(sites);
         new Label(body, SWT.NONE).setText(TEXTS.text("searchPane.from"));
         from = new Text(body, SWT.BORDER);
         from.setMessage(TEXTS.text("searchPane.from.empty"));
@@ -86,7 +86,6 @@ final class SearchPane {
         scroll.setContent(body);
         scroll.setExpandHorizontal(true);
         scroll.setExpandVertical(true);
-        scroll.setMinSize(body.computeSize(SWT.DEFAULT, SWT.DEFAULT));
         hold.addListener(SWT.Selection, event -> keeping.setEnabled(hold.getSelection()));
         keeping.setEnabled(false);
         from.addModifyListener(change -> check());
@@ -94,6 +93,7 @@ final class SearchPane {
 
     /** Pixels in which nothing is cut off. */
     int wantedWidth() {
+        scroll.setMinSize(scroll.getContent().computeSize(SWT.DEFAULT, SWT.DEFAULT));
         return scroll.getMinWidth() + scroll.getVerticalBar().getSize().x;
     }
 
@@ -135,11 +135,15 @@ final class SearchPane {
         }
     }
 
+    private static String asTheEventSays(SitesTaken usual) {
+        return TEXTS.text("searchPane.sites.event", "choice", Naming.of(usual));
+    }
+
     /** The first choice is what the event says. */
     void showSites() {
         Policies policies = session.event().getPolicies();
         SitesTaken usual = policies == null ? SitesTaken.READY_FIRST : policies.getSitesTaken();
-        String first = TEXTS.text("searchPane.sites.event", "choice", Naming.of(usual));
+        String first = asTheEventSays(usual);
         if (!sites.getItem(0).equals(first)) {
             int chosen = Math.max(0, sites.getSelectionIndex());
             sites.setItem(0, first);

@@ -51,7 +51,7 @@ final class CallTable {
         OnceSized.show(rows.getTable());
         rows.setContentProvider(ArrayContentProvider.getInstance());
         column(layout, TEXTS.text("callTable.state"), 10, CallLog.Entry::stateWord);
-        column(layout, TEXTS.text("callTable.due"), 14, entry -> times.weekday(entry.due()) + " " + times.clock(entry.due()));
+        column(layout, TEXTS.text("callTable.due"), 21, entry -> times.weekday(entry.due()) + " " + times.clock(entry.due()));
         column(layout, TEXTS.text("callTable.act"), 10, entry -> times.clock(entry.actAt()));
         column(layout, TEXTS.text("callTable.team"), 18, entry -> Naming.name(entry.team()));
         column(layout, TEXTS.text("callTable.site"), 18, entry -> Naming.name(entry.stay().site()));
