@@ -312,11 +312,7 @@ final class Sketch {
         if (!matcher.matches()) {
             throw new IllegalArgumentException("Not a stop: " + text);
         }
-        Stop stop = Fresh.stop();
-        stop.setTeam(team);
-        stop.setSite((Site) thing(matcher.group(1)));
-        stop.setArrival(instant(matcher.group(2)));
-        stop.setDeparture(instant(matcher.group(3)));
+        Stop stop = Fresh.stop(team, (Site) thing(matcher.group(1)), instant(matcher.group(2)), instant(matcher.group(3)));
         Matcher turn = TURN.matcher(matcher.group(4));
         while (turn.find()) {
             stop.getTurns().add(turn(turn, stop.getSite(), outlook));

@@ -132,11 +132,10 @@ public final class RandomRove {
             Team team = Fresh.team();
             team.setNumber(i + 1);
             for (int d = 0; d < 2; d++) {
-                TeamDay day = StraddleFactory.eINSTANCE.createTeamDay();
-                day.setFrom(MORNING.plus(Duration.ofHours(24L * d)).plus(minutes(60)));
-                day.setUntil(MORNING.plus(Duration.ofHours(24L * d + 10)).plus(minutes(90)));
-                day.setStart(random.nextInt(5) == 0 ? null : event.getBases().get(random.nextInt(2)));
-                day.setEnd(random.nextInt(5) == 0 ? null : event.getBases().get(random.nextInt(2)));
+                TeamDay day = Fresh.teamDay(MORNING.plus(Duration.ofHours(24L * d)).plus(minutes(60)),
+                        MORNING.plus(Duration.ofHours(24L * d + 10)).plus(minutes(90)),
+                        random.nextInt(5) == 0 ? null : event.getBases().get(random.nextInt(2)),
+                        random.nextInt(5) == 0 ? null : event.getBases().get(random.nextInt(2)));
                 team.getDays().add(day);
             }
             event.getTeams().add(team);
@@ -158,9 +157,7 @@ public final class RandomRove {
         event.getJurisdictions().add(country);
         List<Double> uplinksMhz = List.of(145.9, 435.1, 435.2, 0.0);
         for (int i = 0; i < uplinksMhz.size(); i++) {
-            Link uplink = StraddleFactory.eINSTANCE.createLink();
-            uplink.setLowMhz(uplinksMhz.get(i));
-            uplink.setHighMhz(uplinksMhz.get(i));
+            Link uplink = Fresh.link(uplinksMhz.get(i), uplinksMhz.get(i));
             event.getBirds().get(i).setUplink(uplink);
         }
     }
@@ -179,11 +176,8 @@ public final class RandomRove {
             for (TeamDay day : team.getDays()) {
                 Instant free = day.getFrom().plus(minutes(90));
                 for (int i = 0; i < 3; i++) {
-                    Stop stop = Fresh.stop();
-                    stop.setTeam(team);
-                    stop.setSite(event.getSites().get(random.nextInt(event.getSites().size())));
-                    stop.setArrival(free);
-                    stop.setDeparture(free.plus(Duration.ofMinutes(40)).plus(minutes(120)));
+                    Stop stop = Fresh.stop(team, event.getSites().get(random.nextInt(event.getSites().size())), free,
+                            free.plus(Duration.ofMinutes(40)).plus(minutes(120)));
                     stop.setPinned(random.nextInt(8) == 0);
                     event.getPlan().getStops().add(stop);
                     free = stop.getDeparture().plus(minutes(70)).minus(minutes(15));

@@ -16,7 +16,6 @@ import org.straddle.model.Fresh;
 import org.straddle.model.Identified;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
-import org.straddle.model.StraddleFactory;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
 import org.straddle.model.Turn;
@@ -52,11 +51,7 @@ public final class Rove {
         base.setLongitudeDeg(-21);
         event.getBases().add(base);
         for (String time : times) {
-            TeamDay day = StraddleFactory.eINSTANCE.createTeamDay();
-            day.setStart(base);
-            day.setEnd(base);
-            day.setFrom(from(time));
-            day.setUntil(until(time));
+            TeamDay day = Fresh.teamDay(from(time), until(time), base, base);
             team.getDays().add(day);
         }
         event.getTeams().add(team);
@@ -65,20 +60,14 @@ public final class Rove {
 
     /** A stop of a team, 0 for none, at a site that is made when it is first named. */
     public Stop stop(int team, String siteName, double latitudeDeg, double longitudeDeg, String time) {
-        Stop stop = Fresh.stop();
-        stop.setTeam(event.getTeams().stream().filter(t -> t.getNumber() == team).findFirst().orElse(null));
-        stop.setSite(site(siteName, latitudeDeg, longitudeDeg));
-        stop.setArrival(from(time));
-        stop.setDeparture(until(time));
+        Stop stop = Fresh.stop(event.getTeams().stream().filter(t -> t.getNumber() == team).findFirst().orElse(null),
+                site(siteName, latitudeDeg, longitudeDeg), from(time), until(time));
         event.getPlan().getStops().add(stop);
         return stop;
     }
 
     public Turn turn(Stop stop, String birdName, String time) {
-        Turn turn = Fresh.turn();
-        turn.setBird(bird(birdName));
-        turn.setStart(from(time));
-        turn.setEnd(until(time));
+        Turn turn = Fresh.turn(bird(birdName), from(time), until(time));
         stop.getTurns().add(turn);
         return turn;
     }

@@ -245,21 +245,13 @@ class DemoEventTest {
     }
 
     private static Stop stop(PlannedStop planned) {
-        Stop stop = Fresh.stop();
-        stop.setTeam(planned.team());
-        stop.setSite(planned.site());
-        stop.setArrival(planned.stay().start());
-        stop.setDeparture(planned.stay().end());
+        Stop stop = Fresh.stop(planned.team(), planned.site(), planned.stay().start(), planned.stay().end());
         planned.turns().forEach(turn -> stop.getTurns().add(turn(turn)));
         return stop;
     }
 
     private static Turn turn(PlannedTurn planned) {
-        Turn turn = Fresh.turn();
-        turn.setBird(planned.bird());
-        turn.setStart(planned.window().start());
-        turn.setEnd(planned.window().end());
-        return turn;
+        return Fresh.turn(planned.bird(), planned.window().start(), planned.window().end());
     }
 
     @Test

@@ -117,9 +117,7 @@ final class DemoBirds {
     }
 
     private static Link link(double lowMhz, double highMhz, double toneHz, boolean inverted) {
-        Link link = StraddleFactory.eINSTANCE.createLink();
-        link.setLowMhz(lowMhz);
-        link.setHighMhz(highMhz);
+        Link link = Fresh.link(lowMhz, highMhz);
         link.setToneHz(toneHz);
         link.setInverted(inverted);
         return link;

@@ -124,11 +124,10 @@ final class DemoDraft {
     }
 
     private Stop stop(int team, String site, String arrival, String departure) {
-        Stop stop = DemoIdentity.named(Fresh.stop(), "stop/" + team + "/" + arrival);
-        stop.setTeam(event.getTeams().stream().filter(t -> t.getNumber() == team).findFirst().orElseThrow());
-        stop.setSite(event.getSites().stream().filter(s -> s.getName().equals(site)).findFirst().orElseThrow());
-        stop.setArrival(june(arrival));
-        stop.setDeparture(june(departure));
+        Stop stop = Fresh.stop(event.getTeams().stream().filter(t -> t.getNumber() == team).findFirst().orElseThrow(),
+                event.getSites().stream().filter(s -> s.getName().equals(site)).findFirst().orElseThrow(),
+                june(arrival), june(departure));
+        DemoIdentity.named(stop, "stop/" + team + "/" + arrival);
         plan.getStops().add(stop);
         return stop;
     }

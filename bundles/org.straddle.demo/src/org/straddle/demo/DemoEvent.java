@@ -37,12 +37,10 @@ public final class DemoEvent {
     }
 
     private static Event make() {
-        Event event = DemoIdentity.named(Fresh.event("Skerry midsummer rove (demo)"), "event");
+        Event event = DemoIdentity.named(Fresh.event("Skerry midsummer rove (demo)", "Atlantic/Reykjavik",
+                LocalDate.parse("2027-06-18"), LocalDate.parse("2027-06-20")), "event");
         DemoIdentity.named(event.getPlan(), "plan");
         event.setClub("Skerry Radio Circle (invented)");
-        event.setZone("Atlantic/Reykjavik");
-        event.setFirstDay(LocalDate.parse("2027-06-18"));
-        event.setLastDay(LocalDate.parse("2027-06-20"));
         event.setAnnouncementText("Three teams of the Skerry Radio Circle work from squares, lines and a corner of "
                 + "Iceland. This is a demo: club, calls, birds and sites are invented, and nothing in it is advice "
                 + "about a real place.");

@@ -115,11 +115,8 @@ final class DemoTeams {
 
     /** Iceland keeps UTC the year round, so the local hours of a day are its UTC hours. */
     private static void day(Team team, Base start, Base end, String date, String from, String until) {
-        TeamDay day = StraddleFactory.eINSTANCE.createTeamDay();
-        day.setStart(start);
-        day.setEnd(end);
-        day.setFrom(Instant.parse(date + "T" + from + ":00Z"));
-        day.setUntil(Instant.parse(date + "T" + until + ":00Z"));
+        TeamDay day = Fresh.teamDay(Instant.parse(date + "T" + from + ":00Z"), Instant.parse(date + "T" + until + ":00Z"),
+                start, end);
         day.setCheckIn("Coordinator by telephone, +999 555 0100; where none works, by radio on the channel of the day (invented)");
         if (!team.getDays().isEmpty()) {
             day.setCharged(true);
@@ -210,9 +207,7 @@ final class DemoTeams {
     }
 
     private static KitItem item(Kit kit, String name, Role role, int count, double weightKg, WorkMode... modes) {
-        KitItem item = DemoIdentity.named(Fresh.kitItem(), "item/" + kit.getName() + "/" + name);
-        item.setName(name);
-        item.setRole(role);
+        KitItem item = DemoIdentity.named(Fresh.kitItem(name, role), "item/" + kit.getName() + "/" + name);
         item.setCount(count);
         item.setWeightKg(weightKg);
         item.getModes().addAll(Arrays.asList(modes));

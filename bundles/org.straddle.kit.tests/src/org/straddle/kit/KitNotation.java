@@ -48,9 +48,7 @@ final class KitNotation {
     }
 
     private static KitItem item(String[] words, Map<String, KitItem> byName, Map<KitItem, String> spares) {
-        KitItem item = Fresh.kitItem();
-        item.setRole(Role.get(words[0]));
-        item.setName(words[1].replace("!", ""));
+        KitItem item = Fresh.kitItem(words[1].replace("!", ""), Role.get(words[0]));
         item.setNeeded(words[1].endsWith("!"));
         byName.put(item.getName(), item);
         for (String word : List.of(words).subList(2, words.length)) {

@@ -28,9 +28,7 @@ final class World {
 
     void day(Instant from, Instant until) {
         Team team = Fresh.team();
-        TeamDay day = StraddleFactory.eINSTANCE.createTeamDay();
-        day.setFrom(from);
-        day.setUntil(until);
+        TeamDay day = Fresh.teamDay(from, until);
         team.getDays().add(day);
         event.getTeams().add(team);
     }

@@ -15,8 +15,8 @@ import org.junit.jupiter.api.Test;
 import org.straddle.check.Finding;
 import org.straddle.check.run.Checks;
 import org.straddle.model.Event;
+import org.straddle.model.Fresh;
 import org.straddle.model.provider.StraddleItemProviderAdapterFactory;
-import org.straddle.model.StraddleFactory;
 import org.straddle.outlook.Outlook;
 
 /** Published states number themselves, and a plan that moved since is told of. */
@@ -103,9 +103,7 @@ class NextRevisionTest {
         var bird = sketch.turn(stop, "20T13:10:20", "20T13:19:50").getBird();
         bird.setDownlink(null);
         publish();
-        bird.setDownlink(StraddleFactory.eINSTANCE.createLink());
-        bird.getDownlink().setLowMhz(437.2);
-        bird.getDownlink().setHighMhz(437.2);
+        bird.setDownlink(Fresh.link(437.2, 437.2));
         assertTrue(stale().get(0).contains("now on ") && stale().get(0).contains("437.2 MHz in 2 turns"), stale().toString());
         String second = announcement(2);
         assertEquals(1, second.lines().filter(line -> line.startsWith("frequency: ") && line.contains("437.2 MHz, 2 turns")).count(), second);

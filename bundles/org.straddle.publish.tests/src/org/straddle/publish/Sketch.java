@@ -70,20 +70,13 @@ final class Sketch {
 
     /** {@code stop(team, site, "20T09:00", "20T12:00")}: day of June 2031 and UTC. */
     Stop stop(Team team, Site site, String arrival, String departure) {
-        Stop stop = Fresh.stop();
-        stop.setTeam(team);
-        stop.setSite(site);
-        stop.setArrival(june(arrival));
-        stop.setDeparture(june(departure));
+        Stop stop = Fresh.stop(team, site, june(arrival), june(departure));
         event.getPlan().getStops().add(stop);
         return stop;
     }
 
     Turn turn(Stop stop, String start, String end) {
-        Turn turn = Fresh.turn();
-        turn.setBird(bird);
-        turn.setStart(june(start));
-        turn.setEnd(june(end));
+        Turn turn = Fresh.turn(bird, june(start), june(end));
         stop.getTurns().add(turn);
         return turn;
     }
@@ -156,11 +149,7 @@ final class Sketch {
     }
 
     private void day(Team team, String from, String until) {
-        TeamDay day = StraddleFactory.eINSTANCE.createTeamDay();
-        day.setStart(base);
-        day.setEnd(base);
-        day.setFrom(Instant.parse(from));
-        day.setUntil(Instant.parse(until));
+        TeamDay day = Fresh.teamDay(Instant.parse(from), Instant.parse(until), base, base);
         team.getDays().add(day);
     }
 
@@ -181,9 +170,7 @@ final class Sketch {
     }
 
     private static Link link(double lowMhz, double highMhz, double toneHz, boolean inverted) {
-        Link link = StraddleFactory.eINSTANCE.createLink();
-        link.setLowMhz(lowMhz);
-        link.setHighMhz(highMhz);
+        Link link = Fresh.link(lowMhz, highMhz);
         link.setToneHz(toneHz);
         link.setInverted(inverted);
         return link;

@@ -50,11 +50,7 @@ final class Example {
         team.setNumber(1);
         team.getOperators().add(operator);
         team.getKits().add(kit);
-        TeamDay day = StraddleFactory.eINSTANCE.createTeamDay();
-        day.setStart(base);
-        day.setEnd(base);
-        day.setFrom(Instant.parse("2026-06-20T08:00:00Z"));
-        day.setUntil(Instant.parse("2026-06-20T20:00:00Z"));
+        TeamDay day = Fresh.teamDay(Instant.parse("2026-06-20T08:00:00Z"), Instant.parse("2026-06-20T20:00:00Z"), base, base);
         team.getDays().add(day);
         event.getTeams().add(team);
         Site site = site("Long Gravel Bank");
@@ -65,10 +61,8 @@ final class Example {
         Stop stop = Fresh.stop();
         stop.setTeam(team);
         stop.setSite(site);
-        Turn turn = Fresh.turn();
-        turn.setBird(event.getBirds().get(0));
-        turn.setStart(Instant.parse("2026-06-20T10:02:00Z"));
-        turn.setEnd(Instant.parse("2026-06-20T10:14:00Z"));
+        Turn turn = Fresh.turn(event.getBirds().get(0), Instant.parse("2026-06-20T10:02:00Z"),
+                Instant.parse("2026-06-20T10:14:00Z"));
         stop.getTurns().add(turn);
         event.getPlan().getStops().add(stop);
         return event;

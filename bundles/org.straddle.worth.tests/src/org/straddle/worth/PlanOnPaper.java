@@ -30,14 +30,11 @@ final class PlanOnPaper {
     private static final Instant MIDNIGHT = Instant.parse("2031-06-21T00:00:00Z");
     private static final double OVER_DEG = 10;
 
-    final Event event = Fresh.event("Paper");
+    final Event event = Fresh.event("Paper", "UTC", DAY, DAY);
     private final Base base = Fresh.base();
     private int teams;
 
     PlanOnPaper() {
-        event.setZone("UTC");
-        event.setFirstDay(DAY);
-        event.setLastDay(DAY);
         event.getPolicies().setRoadSpeedKmh(60);
         event.getPolicies().setDetourFactor(1);
         base.setLatitudeDeg(0.001);
@@ -53,7 +50,7 @@ final class PlanOnPaper {
         bird.setName("Still");
         bird.setState(BirdState.WORKING);
         bird.setCatalogueNumber(1);
-        bird.getElementSets().add(still());
+        bird.getElementSets().add(still(OVER_DEG, 1));
         event.getBirds().add(bird);
     }
 
@@ -61,10 +58,7 @@ final class PlanOnPaper {
         Team team = Fresh.team();
         team.setNumber(++teams);
         team.getOperators().addAll(event.getOperators());
-        TeamDay day = StraddleFactory.eINSTANCE.createTeamDay();
-        day.setFrom(at(300));
-        day.setUntil(at(1380));
-        day.setStart(base);
+        TeamDay day = Fresh.teamDay(at(300), at(1380), base, null);
         team.getDays().add(day);
         event.getTeams().add(team);
         return team;
@@ -99,16 +93,9 @@ final class PlanOnPaper {
 
     /** @param starts of turns of ten minutes */
     Stop stop(Team team, Site site, int arrival, int departure, int... starts) {
-        Stop stop = Fresh.stop();
-        stop.setTeam(team);
-        stop.setSite(site);
-        stop.setArrival(at(arrival));
-        stop.setDeparture(at(departure));
+        Stop stop = Fresh.stop(team, site, at(arrival), at(departure));
         for (int start : starts) {
-            Turn turn = Fresh.turn();
-            turn.setBird(event.getBirds().get(0));
-            turn.setStart(at(start));
-            turn.setEnd(at(start + 10));
+            Turn turn = Fresh.turn(event.getBirds().get(0), at(start), at(start + 10));
             stop.getTurns().add(turn);
         }
         event.getPlan().getStops().add(stop);
@@ -123,13 +110,13 @@ final class PlanOnPaper {
         return MIDNIGHT.plus(Duration.ofMinutes(minute));
     }
 
-    /** Elements of a bird that stands still above a longitude. Greenwich sidereal time: linear terms of IAU 1982, from memory. */
-    static BirdElements still() {
+    /** Elements of a bird that stands still above a longitude from that day on. Greenwich sidereal time: linear terms of IAU 1982, from memory. */
+    static BirdElements still(double longitudeDeg, int number) {
         BirdElements elements = StraddleFactory.eINSTANCE.createBirdElements();
         Instant noon = at(720);
         double days = Duration.between(Instant.parse("2000-01-01T12:00:00Z"), noon).toSeconds() / 86_400.0;
-        double meanAnomalyDeg = OVER_DEG + 280.46062 + 360.98564737 * days;
-        elements.setCatalogueNumber(1);
+        double meanAnomalyDeg = longitudeDeg + 280.46062 + 360.98564737 * days;
+        elements.setCatalogueNumber(number);
         elements.setEpoch(noon);
         elements.setMeanMotionRevPerDay(1.00273790935);
         elements.setEccentricity(0.0001);

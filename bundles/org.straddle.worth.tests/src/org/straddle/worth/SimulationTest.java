@@ -12,7 +12,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.straddle.model.Base;
 import org.straddle.model.Bird;
-import org.straddle.model.BirdElements;
 import org.straddle.model.BirdReport;
 import org.straddle.model.BirdState;
 import org.straddle.model.Chaser;
@@ -96,10 +95,7 @@ class SimulationTest {
     }
 
     private static Event event(LivedPlan plan) {
-        Event event = Fresh.event("Lived");
-        event.setZone("UTC");
-        event.setFirstDay(DAY);
-        event.setLastDay(DAY);
+        Event event = Fresh.event("Lived", "UTC", DAY, DAY);
         event.getPolicies().setBreakAfterMinutes(600);
         event.getPolicies().setRoadSpeedKmh(60);
         event.getPolicies().setDetourFactor(1);
@@ -124,10 +120,7 @@ class SimulationTest {
             event.getOperators().add(operator);
             team.getOperators().add(operator);
         }
-        TeamDay day = StraddleFactory.eINSTANCE.createTeamDay();
-        day.setFrom(at(plan.leavesFrom()));
-        day.setUntil(at(1430));
-        day.setStart(base);
+        TeamDay day = Fresh.teamDay(at(plan.leavesFrom()), at(1430), base, null);
         team.getDays().add(day);
         event.getTeams().add(team);
         double longitudeDeg = LivedPlan.BIRDS_DEG;
@@ -145,16 +138,10 @@ class SimulationTest {
                 event.getEnteredDrives().add(road);
             }
             before = site;
-            org.straddle.model.Stop stop = Fresh.stop();
-            stop.setTeam(team);
-            stop.setSite(site);
-            stop.setArrival(at(planned.arrival()));
-            stop.setDeparture(at(planned.departure()));
+            org.straddle.model.Stop stop = Fresh.stop(team, site, at(planned.arrival()), at(planned.departure()));
             for (LivedPlan.Turn turn : planned.turns()) {
-                org.straddle.model.Turn worked = Fresh.turn();
-                worked.setBird(event.getBirds().get(turn.bird()));
-                worked.setStart(at(turn.start()));
-                worked.setEnd(at(turn.start() + turn.minutes()));
+                org.straddle.model.Turn worked = Fresh.turn(event.getBirds().get(turn.bird()), at(turn.start()),
+                        at(turn.start() + turn.minutes()));
                 stop.getTurns().add(worked);
             }
             event.getPlan().getStops().add(stop);
@@ -171,7 +158,7 @@ class SimulationTest {
             bird.setMode(modes.get(i));
             bird.setState(i == 2 ? BirdState.INTERMITTENT : BirdState.UNKNOWN);
             bird.setCatalogueNumber(i + 1);
-            bird.getElementSets().add(still(i + 1));
+            bird.getElementSets().add(PlanOnPaper.still(LivedPlan.BIRDS_DEG, i + 1));
             event.getBirds().add(bird);
         }
         report(event.getBirds().get(0), ReportKind.TWO_WAY_CONTACT);
@@ -195,21 +182,6 @@ class SimulationTest {
             PlanOnPaper.papers(site, DAY);
         }
         return site;
-    }
-
-    /** Elements of a bird that stands still above a longitude. Greenwich sidereal time: linear terms of IAU 1982, from memory. */
-    private static BirdElements still(int number) {
-        BirdElements elements = StraddleFactory.eINSTANCE.createBirdElements();
-        Instant noon = MIDNIGHT.plus(Duration.ofHours(12));
-        double days = Duration.between(Instant.parse("2000-01-01T12:00:00Z"), noon).toSeconds() / 86_400.0;
-        double meanAnomalyDeg = LivedPlan.BIRDS_DEG + 280.46062 + 360.98564737 * days;
-        elements.setCatalogueNumber(number);
-        elements.setEpoch(noon);
-        elements.setMeanMotionRevPerDay(1.00273790935);
-        elements.setEccentricity(0.0001);
-        elements.setInclinationDeg(0.01);
-        elements.setMeanAnomalyDeg(meanAnomalyDeg - 360 * Math.floor(meanAnomalyDeg / 360));
-        return elements;
     }
 
     private static Instant at(int minute) {

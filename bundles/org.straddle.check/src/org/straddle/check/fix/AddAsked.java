@@ -57,9 +57,7 @@ public record AddAsked(Statement says, String team, SafetyUse use, double missin
 
     /** Tape and water are one piece of the whole length or volume; all else is counted. */
     private KitItem item() {
-        KitItem item = Fresh.kitItem();
-        item.setName(Naming.of(use));
-        item.setRole(Role.SAFETY);
+        KitItem item = Fresh.kitItem(Naming.of(use), Role.SAFETY);
         item.setSafetyUse(use);
         item.setVestClass(vestClass);
         switch (use) {

@@ -41,17 +41,10 @@ public record AddStop(String stopId, String teamId, String siteId, Window window
     @Override
     public Command command(EditingDomain domain, Event live) throws RefusedEdit {
         LivePlan plan = new LivePlan(live);
-        Stop stop = Fresh.stop();
+        Stop stop = Fresh.stop(plan.team(teamId), plan.site(siteId), window.start(), window.end());
         stop.setId(stopId);
-        stop.setTeam(plan.team(teamId));
-        stop.setSite(plan.site(siteId));
-        stop.setArrival(window.start());
-        stop.setDeparture(window.end());
         for (Work work : turns) {
-            Turn turn = Fresh.turn();
-            turn.setBird(plan.bird(work.birdId));
-            turn.setStart(work.window.start());
-            turn.setEnd(work.window.end());
+            Turn turn = Fresh.turn(plan.bird(work.birdId), work.window.start(), work.window.end());
             stop.getTurns().add(turn);
         }
         CompoundCommand all = new CompoundCommand(TEXTS.text("addStop", "site", PlaceStop.site(stop)));

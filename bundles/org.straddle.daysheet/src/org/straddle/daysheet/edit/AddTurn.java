@@ -29,11 +29,8 @@ public record AddTurn(String turnId, String stopId, String birdId, Window window
     public Command command(EditingDomain domain, Event live) throws RefusedEdit {
         LivePlan plan = new LivePlan(live);
         Stop stop = plan.stop(stopId);
-        Turn turn = Fresh.turn();
+        Turn turn = Fresh.turn(plan.bird(birdId), window.start(), window.end());
         turn.setId(turnId);
-        turn.setBird(plan.bird(birdId));
-        turn.setStart(window.start());
-        turn.setEnd(window.end());
         CompoundCommand all = new CompoundCommand(TEXTS.text("addTurn", "bird", PlaceTurn.bird(turn)));
         all.append(AddCommand.create(domain, stop, Literals.STOP__TURNS, turn));
         return all;

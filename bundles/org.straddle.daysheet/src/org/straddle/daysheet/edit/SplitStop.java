@@ -36,11 +36,7 @@ public record SplitStop(String stopId, Instant at) implements SheetEdit {
                     "stop", LivePlan.words(stop)));
         }
         List<Turn> later = later(stop);
-        Stop second = Fresh.stop();
-        second.setTeam(stop.getTeam());
-        second.setSite(stop.getSite());
-        second.setArrival(at);
-        second.setDeparture(stop.getDeparture());
+        Stop second = Fresh.stop(stop.getTeam(), stop.getSite(), at, stop.getDeparture());
         CompoundCommand all = new CompoundCommand(TEXTS.text("splitStop", "site", PlaceStop.site(stop)));
         all.append(SetCommand.create(domain, stop, Literals.STOP__DEPARTURE, at));
         if (!later.isEmpty()) {

@@ -17,7 +17,6 @@ import org.straddle.model.Event;
 import org.straddle.model.Fresh;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
-import org.straddle.model.StraddleFactory;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
 
@@ -49,11 +48,7 @@ class TeamRouteTest {
     }
 
     private void day(String date, Base start, Base end) {
-        TeamDay day = StraddleFactory.eINSTANCE.createTeamDay();
-        day.setStart(start);
-        day.setEnd(end);
-        day.setFrom(Instant.parse(date + "T08:00:00Z"));
-        day.setUntil(Instant.parse(date + "T20:00:00Z"));
+        TeamDay day = Fresh.teamDay(Instant.parse(date + "T08:00:00Z"), Instant.parse(date + "T20:00:00Z"), start, end);
         team.getDays().add(day);
     }
 
@@ -63,11 +58,7 @@ class TeamRouteTest {
         site.setLatitudeDeg(64.5);
         site.setLongitudeDeg(-20);
         event.getSites().add(site);
-        Stop stop = Fresh.stop();
-        stop.setTeam(team);
-        stop.setSite(site);
-        stop.setArrival(Instant.parse(arrival));
-        stop.setDeparture(Instant.parse(arrival).plusSeconds(3600));
+        Stop stop = Fresh.stop(team, site, Instant.parse(arrival), Instant.parse(arrival).plusSeconds(3600));
         event.getPlan().getStops().add(stop);
         return stop;
     }

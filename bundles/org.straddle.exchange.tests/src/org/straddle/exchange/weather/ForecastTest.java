@@ -41,14 +41,11 @@ class ForecastTest {
             2031-06-20T14:00+02:00,28,,,,40
             """.replace("14:00+02:00", "16:00+02:00");
 
-    private final Event event = Fresh.event("Ridge rove");
+    private final Event event = Fresh.event("Ridge rove", "UTC", LocalDate.parse("2031-06-20"), LocalDate.parse("2031-06-22"));
     private final Site site = Fresh.site();
 
     @BeforeEach
     void make() {
-        event.setZone("UTC");
-        event.setFirstDay(LocalDate.parse("2031-06-20"));
-        event.setLastDay(LocalDate.parse("2031-06-22"));
         site.setLatitudeDeg(64.15);
         site.setLongitudeDeg(-21.8);
         site.setName("Gate");

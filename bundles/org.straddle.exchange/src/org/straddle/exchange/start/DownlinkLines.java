@@ -5,8 +5,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 import org.straddle.model.Access;
+import org.straddle.model.Fresh;
 import org.straddle.model.Link;
-import org.straddle.model.StraddleFactory;
 import org.straddle.model.WorkMode;
 import org.straddle.outlook.things.Band;
 import org.straddle.words.Catalogue;
@@ -60,9 +60,7 @@ final class DownlinkLines {
             if (high < low) {
                 throw new IllegalArgumentException(TEXTS.text("downlinkLines.order"));
             }
-            Link link = StraddleFactory.eINSTANCE.createLink();
-            link.setLowMhz(low);
-            link.setHighMhz(high);
+            Link link = Fresh.link(low, high);
             return new ReadLines.Understood<>(new Heard(bird, link), TEXTS.text("downlinkLines.told", "bird", bird,
                     "band", Band.of(low).map(Band::label).orElse("none"), "passband", high > low));
         });

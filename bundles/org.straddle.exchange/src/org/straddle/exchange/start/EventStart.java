@@ -103,12 +103,9 @@ public record EventStart(String name, String club, LocalDate firstDay, LocalDate
 
     /** The event as far as it was answered, without what cannot be read; its element sets come with {@link #bringElements}. */
     public Event event() {
-        Event event = Fresh.event(name);
+        Event event = Fresh.event(name, zone, firstDay, lastDay);
         event.getPolicies().setStationSpanM(stationSpanM);
         event.setClub(club == null || club.isBlank() ? null : club.strip());
-        event.setFirstDay(firstDay);
-        event.setLastDay(lastDay);
-        event.setZone(zone);
         List<Base> theBases = readBases().things();
         List<Operator> theOperators = readOperators().things();
         List<Team> theTeams = CrewLines.teams(teams, theOperators, theBases).things();
@@ -171,9 +168,8 @@ public record EventStart(String name, String club, LocalDate firstDay, LocalDate
         }
         ZoneId zone = Outlook.zoneOf(event);
         event.getFirstDay().datesUntil(event.getLastDay().plusDays(1)).limit(LONGEST_DAYS).forEach(date -> {
-            TeamDay day = StraddleFactory.eINSTANCE.createTeamDay();
-            day.setFrom(date.atTime(MORNING).atZone(zone).toInstant());
-            day.setUntil(date.atTime(EVENING).atZone(zone).toInstant());
+            TeamDay day = Fresh.teamDay(date.atTime(MORNING).atZone(zone).toInstant(),
+                    date.atTime(EVENING).atZone(zone).toInstant());
             // One who goes from a base to another starts the next day from there.
             day.setStart(team.getDays().isEmpty() ? first.getStart() : first.getEnd());
             day.setEnd(first.getEnd());

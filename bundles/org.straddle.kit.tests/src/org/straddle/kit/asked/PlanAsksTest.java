@@ -35,7 +35,7 @@ import org.straddle.outlook.itinerary.Itinerary;
 /** Three people, one stop of an hour on a line by day, out from 08:00 to 18:00. */
 class PlanAsksTest {
 
-    private final Event event = Fresh.event("Midsummer");
+    private final Event event = Fresh.event("Midsummer", "UTC", LocalDate.parse("2031-06-21"), LocalDate.parse("2031-06-21"));
     private final Team team = Fresh.team();
     private final Kit kit = Fresh.kit();
     private final Site site = Fresh.site();
@@ -43,9 +43,6 @@ class PlanAsksTest {
 
     @BeforeEach
     void plan() {
-        event.setZone("UTC");
-        event.setFirstDay(LocalDate.parse("2031-06-21"));
-        event.setLastDay(LocalDate.parse("2031-06-21"));
         site.setName("Plover Line");
         site.setLatitudeDeg(50.5);
         site.setLongitudeDeg(0);
@@ -61,15 +58,9 @@ class PlanAsksTest {
         team.getKits().add(kit);
         event.getKits().add(kit);
         event.getTeams().add(team);
-        TeamDay day = StraddleFactory.eINSTANCE.createTeamDay();
-        day.setFrom(Instant.parse("2031-06-21T08:00:00Z"));
-        day.setUntil(Instant.parse("2031-06-21T18:00:00Z"));
+        TeamDay day = Fresh.teamDay(Instant.parse("2031-06-21T08:00:00Z"), Instant.parse("2031-06-21T18:00:00Z"));
         team.getDays().add(day);
-        Stop stop = Fresh.stop();
-        stop.setTeam(team);
-        stop.setSite(site);
-        stop.setArrival(Instant.parse("2031-06-21T12:00:00Z"));
-        stop.setDeparture(Instant.parse("2031-06-21T13:00:00Z"));
+        Stop stop = Fresh.stop(team, site, Instant.parse("2031-06-21T12:00:00Z"), Instant.parse("2031-06-21T13:00:00Z"));
         event.getPlan().getStops().add(stop);
     }
 
@@ -197,9 +188,7 @@ class PlanAsksTest {
     }
 
     private KitItem item(String name, SafetyUse use) {
-        KitItem item = Fresh.kitItem();
-        item.setName(name);
-        item.setRole(Role.SAFETY);
+        KitItem item = Fresh.kitItem(name, Role.SAFETY);
         item.setSafetyUse(use);
         kit.getItems().add(item);
         return item;

@@ -188,9 +188,7 @@ class KitImportTest {
     }
 
     private KitItem item(String name, Role role) {
-        KitItem item = Fresh.kitItem();
-        item.setName(name);
-        item.setRole(role);
+        KitItem item = Fresh.kitItem(name, role);
         kit.getItems().add(item);
         return item;
     }

@@ -98,9 +98,7 @@ class KitTemplatesTest {
     }
 
     private static KitItem item(Kit kit, String name) {
-        KitItem item = Fresh.kitItem();
-        item.setName(name);
-        item.setRole(Role.TOOL);
+        KitItem item = Fresh.kitItem(name, Role.TOOL);
         kit.getItems().add(item);
         return item;
     }
@@ -127,9 +125,7 @@ class KitTemplatesTest {
     @Test
     void aTemplateIsFoundByItsNameAndPrintedAsATableThatReadsBack() throws Exception {
         Kit kit = Fresh.kit();
-        KitItem item = Fresh.kitItem();
-        item.setName("=1+1, \"quoted\"");
-        item.setRole(Role.TOOL);
+        KitItem item = Fresh.kitItem("=1+1, \"quoted\"", Role.TOOL);
         kit.getItems().add(item);
         templates().save("Roadside", kit);
         KitTemplates.Template own = templates().named(" roadside ").orElseThrow();

@@ -18,15 +18,8 @@ final class OneTurn {
 
     static void plan(Event event, Team team, Site site, Bird bird) {
         event.getSites().add(site);
-        Stop stop = Fresh.stop();
-        stop.setTeam(team);
-        stop.setSite(site);
-        stop.setArrival(Instant.parse("2031-06-22T10:00:00Z"));
-        stop.setDeparture(Instant.parse("2031-06-22T11:00:00Z"));
-        Turn turn = Fresh.turn();
-        turn.setBird(bird);
-        turn.setStart(Instant.parse("2031-06-22T10:20:00Z"));
-        turn.setEnd(Instant.parse("2031-06-22T10:30:00Z"));
+        Stop stop = Fresh.stop(team, site, Instant.parse("2031-06-22T10:00:00Z"), Instant.parse("2031-06-22T11:00:00Z"));
+        Turn turn = Fresh.turn(bird, Instant.parse("2031-06-22T10:20:00Z"), Instant.parse("2031-06-22T10:30:00Z"));
         stop.getTurns().add(turn);
         event.getPlan().getStops().add(stop);
     }

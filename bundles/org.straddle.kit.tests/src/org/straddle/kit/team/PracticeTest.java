@@ -33,7 +33,7 @@ class PracticeTest {
     private static final LocalDate TODAY = LocalDate.parse("2031-06-05");
     private static final ZoneId ZONE = ZoneId.of("Europe/Amsterdam");
 
-    private final Event event = Fresh.event("Midsummer");
+    private final Event event = Fresh.event("Midsummer", ZONE.getId(), LocalDate.parse("2031-06-22"), LocalDate.parse("2031-06-22"));
     private final Team team = Fresh.team();
     private final Operator operator = Fresh.operator();
     private final Bird bird = Fresh.bird();
@@ -41,9 +41,6 @@ class PracticeTest {
 
     @BeforeEach
     void plan() {
-        event.setZone(ZONE.getId());
-        event.setFirstDay(LocalDate.parse("2031-06-22"));
-        event.setLastDay(LocalDate.parse("2031-06-22"));
         operator.setCallSign("Q0AAR");
         operator.setHomeLocator("JO22");
         event.getOperators().add(operator);

@@ -121,9 +121,7 @@ class ResilienceTest {
     }
 
     private static KitItem item(Kit kit, String name, Role role) {
-        KitItem item = Fresh.kitItem();
-        item.setName(name);
-        item.setRole(role);
+        KitItem item = Fresh.kitItem(name, role);
         kit.getItems().add(item);
         return item;
     }

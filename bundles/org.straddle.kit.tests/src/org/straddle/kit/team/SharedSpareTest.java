@@ -42,7 +42,7 @@ import org.straddle.outlook.itinerary.Itinerary;
  */
 class SharedSpareTest {
 
-    private final Event event = Fresh.event("Midsummer");
+    private final Event event = Fresh.event("Midsummer", "UTC", LocalDate.parse("2031-06-22"), LocalDate.parse("2031-06-22"));
     private final Team north = team("North", 1, "anchor");
     private final Team south = team("South", 2, "beacon");
     private final Site pier = site("Old Pier", 50.1);
@@ -52,9 +52,6 @@ class SharedSpareTest {
 
     @BeforeEach
     void plan() {
-        event.setZone("UTC");
-        event.setFirstDay(LocalDate.parse("2031-06-22"));
-        event.setLastDay(LocalDate.parse("2031-06-22"));
         anchor = base("Anchor", 50.3);
         beacon = base("Beacon", 50.4);
         day(north, "09:00", "14:00", anchor);
@@ -169,20 +166,12 @@ class SharedSpareTest {
     }
 
     private static void day(Team team, String from, String until, Base base) {
-        TeamDay day = StraddleFactory.eINSTANCE.createTeamDay();
-        day.setFrom(time(from));
-        day.setUntil(time(until));
-        day.setStart(base);
-        day.setEnd(base);
+        TeamDay day = Fresh.teamDay(time(from), time(until), base, base);
         team.getDays().add(day);
     }
 
     private void stop(Team team, Site site, String arrival, String departure, WorkMode works) {
-        Stop stop = Fresh.stop();
-        stop.setTeam(team);
-        stop.setSite(site);
-        stop.setArrival(time(arrival));
-        stop.setDeparture(time(departure));
+        Stop stop = Fresh.stop(team, site, time(arrival), time(departure));
         event.getPlan().getStops().add(stop);
         if (works != null) {
             turn(stop, works, "10:30");
@@ -194,10 +183,7 @@ class SharedSpareTest {
         bird.setName(mode.getLiteral());
         bird.setMode(mode);
         event.getBirds().add(bird);
-        Turn turn = Fresh.turn();
-        turn.setBird(bird);
-        turn.setStart(time(start));
-        turn.setEnd(time(start).plus(Duration.ofMinutes(10)));
+        Turn turn = Fresh.turn(bird, time(start), time(start).plus(Duration.ofMinutes(10)));
         stop.getTurns().add(turn);
     }
 
@@ -210,9 +196,7 @@ class SharedSpareTest {
     }
 
     private static KitItem item(Team team, String name, Role role) {
-        KitItem item = Fresh.kitItem();
-        item.setName(name);
-        item.setRole(role);
+        KitItem item = Fresh.kitItem(name, role);
         team.getKits().get(0).getItems().add(item);
         return item;
     }

@@ -114,10 +114,7 @@ class SimulatedDaysTest {
         base.setLongitudeDeg(10);
         event.getBases().add(base);
         Team team = Fresh.team();
-        TeamDay day = StraddleFactory.eINSTANCE.createTeamDay();
-        day.setFrom(at(from));
-        day.setUntil(at(1430));
-        day.setStart(base);
+        TeamDay day = Fresh.teamDay(at(from), at(1430), base, null);
         team.getDays().add(day);
         event.getTeams().add(team);
         Bird bird = Fresh.bird();
@@ -140,16 +137,9 @@ class SimulatedDaysTest {
                 event.getEnteredDrives().add(road);
             }
             before = site;
-            Stop stop = Fresh.stop();
-            stop.setTeam(team);
-            stop.setSite(site);
-            stop.setArrival(at(planned.arrival));
-            stop.setDeparture(at(planned.departure));
+            Stop stop = Fresh.stop(team, site, at(planned.arrival), at(planned.departure));
             for (int start : planned.turns) {
-                Turn turn = Fresh.turn();
-                turn.setBird(bird);
-                turn.setStart(at(start));
-                turn.setEnd(at(start + 4));
+                Turn turn = Fresh.turn(bird, at(start), at(start + 4));
                 stop.getTurns().add(turn);
                 turns.add(turn);
             }

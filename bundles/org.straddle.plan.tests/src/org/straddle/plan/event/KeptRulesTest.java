@@ -185,10 +185,7 @@ class KeptRulesTest {
     }
 
     private static Link link(double lowMhz, double highMhz) {
-        Link link = StraddleFactory.eINSTANCE.createLink();
-        link.setLowMhz(lowMhz);
-        link.setHighMhz(highMhz);
-        return link;
+        return Fresh.link(lowMhz, highMhz);
     }
 
     private static Operator operator(Event event) {
@@ -213,11 +210,7 @@ class KeptRulesTest {
     private static void pinned(Event event, int team, Site site) {
         TeamDay day = event.getTeams().get(team).getDays().get(0);
         Duration third = Duration.between(day.getFrom(), day.getUntil()).dividedBy(3);
-        Stop stop = Fresh.stop();
-        stop.setTeam(event.getTeams().get(team));
-        stop.setSite(site);
-        stop.setArrival(day.getFrom().plus(third));
-        stop.setDeparture(day.getUntil().minus(third));
+        Stop stop = Fresh.stop(event.getTeams().get(team), site, day.getFrom().plus(third), day.getUntil().minus(third));
         stop.setPinned(true);
         event.getPlan().getStops().add(stop);
     }

@@ -148,12 +148,9 @@ final class RandomEvent {
         team.setName("Team " + (number + 1));
         team.setNumber(number + 1);
         for (int day = 0; day < days; day++) {
-            TeamDay out = StraddleFactory.eINSTANCE.createTeamDay();
             int from = 6 * 60 + random.nextInt(180);
-            out.setFrom(at(day, from));
-            out.setUntil(at(day, from + 300 + random.nextInt(480)));
-            out.setStart(event.getBases().get(random.nextInt(2)));
-            out.setEnd(event.getBases().get(random.nextInt(2)));
+            TeamDay out = Fresh.teamDay(at(day, from), at(day, from + 300 + random.nextInt(480)),
+                    event.getBases().get(random.nextInt(2)), event.getBases().get(random.nextInt(2)));
             team.getDays().add(out);
         }
         event.getTeams().add(team);

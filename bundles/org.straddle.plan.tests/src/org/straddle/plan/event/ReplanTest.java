@@ -26,10 +26,10 @@ import org.straddle.check.run.Checks;
 import org.straddle.model.Access;
 import org.straddle.model.Bird;
 import org.straddle.model.Event;
+import org.straddle.model.Fresh;
 import org.straddle.model.Site;
 import org.straddle.model.Snapshot;
 import org.straddle.model.Stop;
-import org.straddle.model.StraddleFactory;
 import org.straddle.model.Team;
 import org.straddle.model.Turn;
 import org.straddle.model.provider.StraddleItemProviderAdapterFactory;
@@ -234,9 +234,7 @@ class ReplanTest {
             Event event = event(seed);
             event.getBirds().forEach(bird -> {
                 bird.setAccess(Access.PASSBAND);
-                bird.setDownlink(StraddleFactory.eINSTANCE.createLink());
-                bird.getDownlink().setLowMhz(145.9);
-                bird.getDownlink().setHighMhz(145.94);
+                bird.setDownlink(Fresh.link(145.9, 145.94));
             });
             apply(event, propose(event, Replan.NONE, 60));
             Outlook outlook = Outlook.of(event, null);

@@ -179,11 +179,8 @@ public final class ApplyProposal {
     }
 
     private Stop newStop(PlannedStop planned) {
-        Stop stop = Fresh.stop();
-        stop.setTeam(find(Team.class, planned.team()).orElseThrow());
-        stop.setSite(find(Site.class, planned.site()).orElseThrow());
-        stop.setArrival(planned.stay().start());
-        stop.setDeparture(planned.stay().end());
+        Stop stop = Fresh.stop(find(Team.class, planned.team()).orElseThrow(), find(Site.class, planned.site()).orElseThrow(),
+                planned.stay().start(), planned.stay().end());
         stop.getTurns().addAll(newTurns(planned));
         return stop;
     }
@@ -193,10 +190,7 @@ public final class ApplyProposal {
     }
 
     private Turn newTurn(PlannedTurn planned) {
-        Turn turn = Fresh.turn();
-        turn.setBird(find(Bird.class, planned.bird()).orElseThrow());
-        turn.setStart(planned.window().start());
-        turn.setEnd(planned.window().end());
+        Turn turn = Fresh.turn(find(Bird.class, planned.bird()).orElseThrow(), planned.window().start(), planned.window().end());
         turn.setDownlinkMhz(planned.downlinkMhz());
         return turn;
     }

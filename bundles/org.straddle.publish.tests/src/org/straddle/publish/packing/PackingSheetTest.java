@@ -38,15 +38,12 @@ class PackingSheetTest {
 
     private static final String HOSTILE = "a<b>&\"c'</script><img src=x>\n[x] 1 × forged";
 
-    private final Event event = Fresh.event("Midsummer");
+    private final Event event = Fresh.event("Midsummer", "Europe/Paris", LocalDate.parse("2031-06-20"), LocalDate.parse("2031-06-20"));
     private final Team team = Fresh.team();
     private final Kit kit = Fresh.kit();
 
     @BeforeEach
     void oneTeam() {
-        event.setZone("Europe/Paris");
-        event.setFirstDay(LocalDate.parse("2031-06-20"));
-        event.setLastDay(LocalDate.parse("2031-06-20"));
         team.setName("North");
         team.setNumber(1);
         team.getKits().add(kit);
@@ -55,9 +52,7 @@ class PackingSheetTest {
     }
 
     private KitItem item(String name, String bag) {
-        KitItem item = Fresh.kitItem();
-        item.setName(name);
-        item.setRole(Role.TOOL);
+        KitItem item = Fresh.kitItem(name, Role.TOOL);
         item.setBag(bag);
         item.setWeightKg(2);
         kit.getItems().add(item);
@@ -69,11 +64,7 @@ class PackingSheetTest {
         site.setName("Plover Line");
         site.setLatitudeDeg(50);
         event.getSites().add(site);
-        Stop stop = Fresh.stop();
-        stop.setTeam(team);
-        stop.setSite(site);
-        stop.setArrival(Instant.parse("2031-06-20T10:00:00Z"));
-        stop.setDeparture(Instant.parse("2031-06-20T12:00:00Z"));
+        Stop stop = Fresh.stop(team, site, Instant.parse("2031-06-20T10:00:00Z"), Instant.parse("2031-06-20T12:00:00Z"));
         event.getPlan().getStops().add(stop);
     }
 

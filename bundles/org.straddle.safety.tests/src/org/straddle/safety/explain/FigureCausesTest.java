@@ -82,17 +82,11 @@ class FigureCausesTest {
             Team team = Fresh.team();
             team.setNumber(1);
             team.getKits().add(kit);
-            TeamDay day = StraddleFactory.eINSTANCE.createTeamDay();
-            day.setStart(base);
-            day.setEnd(base);
-            day.setFrom(Instant.parse("2031-06-20T00:00:00Z"));
-            day.setUntil(Instant.parse("2031-06-20T23:00:00Z"));
+            TeamDay day = Fresh.teamDay(Instant.parse("2031-06-20T00:00:00Z"), Instant.parse("2031-06-20T23:00:00Z"), base, base);
             team.getDays().add(day);
             event.getTeams().add(team);
             Bird bird = Fresh.bird();
-            Link up = StraddleFactory.eINSTANCE.createLink();
-            up.setLowMhz(145.9);
-            up.setHighMhz(145.9);
+            Link up = Fresh.link(145.9, 145.9);
             bird.setUplink(up);
             event.getBirds().add(bird);
             turn.setBird(bird);
@@ -111,9 +105,7 @@ class FigureCausesTest {
         }
 
         KitItem item(Role role) {
-            KitItem item = Fresh.kitItem();
-            item.setName("Piece");
-            item.setRole(role);
+            KitItem item = Fresh.kitItem("Piece", role);
             kit.getItems().add(item);
             return item;
         }

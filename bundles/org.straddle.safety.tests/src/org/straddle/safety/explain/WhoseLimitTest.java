@@ -13,7 +13,6 @@ import org.straddle.model.Fresh;
 import org.straddle.model.Jurisdiction;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
-import org.straddle.model.StraddleFactory;
 import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
 import org.straddle.outlook.Outlook;
@@ -40,18 +39,10 @@ class WhoseLimitTest {
         event.getSites().add(site);
         Team team = Fresh.team();
         team.setNumber(1);
-        TeamDay day = StraddleFactory.eINSTANCE.createTeamDay();
-        day.setStart(base);
-        day.setEnd(base);
-        day.setFrom(Instant.parse("2031-06-20T06:00:00Z"));
-        day.setUntil(Instant.parse("2031-06-20T20:00:00Z"));
+        TeamDay day = Fresh.teamDay(Instant.parse("2031-06-20T06:00:00Z"), Instant.parse("2031-06-20T20:00:00Z"), base, base);
         team.getDays().add(day);
         event.getTeams().add(team);
-        Stop stop = Fresh.stop();
-        stop.setTeam(team);
-        stop.setSite(site);
-        stop.setArrival(Instant.parse("2031-06-20T10:00:00Z"));
-        stop.setDeparture(Instant.parse("2031-06-20T12:00:00Z"));
+        Stop stop = Fresh.stop(team, site, Instant.parse("2031-06-20T10:00:00Z"), Instant.parse("2031-06-20T12:00:00Z"));
         event.getPlan().getStops().add(stop);
     }
 

@@ -39,16 +39,13 @@ class GuidedReviewTest {
 
     private static final LocalDate DAY = LocalDate.parse("2031-06-20");
 
-    private final Event event = Fresh.event("Ridge rove");
+    private final Event event = Fresh.event("Ridge rove", "UTC", DAY, DAY);
     private final Site site = Fresh.site();
     private final Visit visit = Fresh.visit();
     private final KitItem mast = Fresh.kitItem();
 
     @BeforeEach
     void make() {
-        event.setZone("UTC");
-        event.setFirstDay(DAY);
-        event.setLastDay(DAY);
         site.setName("Gate");
         site.setLatitudeDeg(42);
         site.setLongitudeDeg(-72);
@@ -73,11 +70,7 @@ class GuidedReviewTest {
         if (event.getPlan() == null) {
             event.setPlan(Fresh.plan());
         }
-        Stop stop = Fresh.stop();
-        stop.setTeam(team);
-        stop.setSite(site);
-        stop.setArrival(Instant.parse("2031-06-20T15:00:00Z"));
-        stop.setDeparture(Instant.parse("2031-06-20T17:00:00Z"));
+        Stop stop = Fresh.stop(team, site, Instant.parse("2031-06-20T15:00:00Z"), Instant.parse("2031-06-20T17:00:00Z"));
         event.getPlan().getStops().add(stop);
     }
 

@@ -20,7 +20,6 @@ import org.straddle.model.KitSource;
 import org.straddle.model.Role;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
-import org.straddle.model.StraddleFactory;
 import org.straddle.model.Team;
 import org.straddle.model.Turn;
 import org.straddle.model.WorkMode;
@@ -29,16 +28,13 @@ import org.straddle.outlook.Outlook;
 /** One team with one of everything and one turn on an FM bird: each of the four pieces stops the work by failing alone. */
 class WeakPointsTest {
 
-    private final Event event = Fresh.event("Midsummer");
+    private final Event event = Fresh.event("Midsummer", "UTC", LocalDate.parse("2031-06-22"), LocalDate.parse("2031-06-22"));
     private final Team team = Fresh.team();
     private final Kit kit = Fresh.kit();
     private final Kit stock = Fresh.kit();
 
     @BeforeEach
     void plan() {
-        event.setZone("UTC");
-        event.setFirstDay(LocalDate.parse("2031-06-22"));
-        event.setLastDay(LocalDate.parse("2031-06-22"));
         team.setName("North");
         team.setNumber(1);
         team.getKits().add(kit);
@@ -54,15 +50,8 @@ class WeakPointsTest {
         site.setLatitudeDeg(50.5);
         site.setLongitudeDeg(0.5);
         event.getSites().add(site);
-        Stop stop = Fresh.stop();
-        stop.setTeam(team);
-        stop.setSite(site);
-        stop.setArrival(Instant.parse("2031-06-22T10:00:00Z"));
-        stop.setDeparture(Instant.parse("2031-06-22T11:00:00Z"));
-        Turn turn = Fresh.turn();
-        turn.setBird(bird);
-        turn.setStart(Instant.parse("2031-06-22T10:20:00Z"));
-        turn.setEnd(Instant.parse("2031-06-22T10:30:00Z"));
+        Stop stop = Fresh.stop(team, site, Instant.parse("2031-06-22T10:00:00Z"), Instant.parse("2031-06-22T11:00:00Z"));
+        Turn turn = Fresh.turn(bird, Instant.parse("2031-06-22T10:20:00Z"), Instant.parse("2031-06-22T10:30:00Z"));
         stop.getTurns().add(turn);
         event.getPlan().getStops().add(stop);
         item(kit, "rig", Role.RADIO);
@@ -72,9 +61,7 @@ class WeakPointsTest {
     }
 
     private static KitItem item(Kit kit, String name, Role role) {
-        KitItem item = Fresh.kitItem();
-        item.setName(name);
-        item.setRole(role);
+        KitItem item = Fresh.kitItem(name, role);
         kit.getItems().add(item);
         return item;
     }

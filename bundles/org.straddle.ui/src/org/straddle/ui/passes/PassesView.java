@@ -207,10 +207,7 @@ public final class PassesView extends SessionView<PassesView.Content> {
 
     private void work(SitePass found, Stop stop) {
         session.live(found.bird().getId()).filter(Bird.class::isInstance).ifPresent(bird -> {
-            Turn turn = Fresh.turn();
-            turn.setBird((Bird) bird);
-            turn.setStart(found.pass().aos());
-            turn.setEnd(found.pass().los());
+            Turn turn = Fresh.turn((Bird) bird, found.pass().aos(), found.pass().los());
             session.execute(Edit.add(session.editingDomain(), stop, Literals.STOP__TURNS, turn));
         });
     }

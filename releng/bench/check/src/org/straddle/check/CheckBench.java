@@ -77,12 +77,9 @@ final class CheckBench {
         for (Team team : event.getTeams()) {
             for (TeamDay day : team.getDays()) {
                 for (int i = 0; i < 3; i++) {
-                    Stop stop = Fresh.stop();
-                    stop.setTeam(team);
-                    stop.setSite(event.getSites().get(random.nextInt(event.getSites().size())));
-                    stop.setArrival(day.getFrom().plus(Duration.ofHours(1 + 3 * i)));
-                    stop.setDeparture(stop.getArrival().plus(Duration.ofHours(2)));
-                    Window stay = new Window(stop.getArrival(), stop.getDeparture());
+                    Window stay = Window.of(day.getFrom().plus(Duration.ofHours(1 + 3 * i)), Duration.ofHours(2));
+                    Site site = event.getSites().get(random.nextInt(event.getSites().size()));
+                    Stop stop = Fresh.stop(team, site, stay.start(), stay.end());
                     outlook.passes(stop.getSite()).stream().filter(pass -> stay.contains(pass.pass().window())).limit(3)
                             .forEach(pass -> stop.getTurns().add(turn(pass)));
                     event.getPlan().getStops().add(stop);
@@ -92,11 +89,7 @@ final class CheckBench {
     }
 
     private static Turn turn(SitePass pass) {
-        Turn turn = Fresh.turn();
-        turn.setBird(pass.bird());
-        turn.setStart(pass.pass().window().start());
-        turn.setEnd(pass.pass().window().end());
-        return turn;
+        return Fresh.turn(pass.bird(), pass.pass().window().start(), pass.pass().window().end());
     }
 
     private void measure(String what, Runnable edit, boolean whole) {

@@ -9,7 +9,6 @@ import org.junit.jupiter.api.Test;
 import org.straddle.model.Bird;
 import org.straddle.model.Fresh;
 import org.straddle.model.Link;
-import org.straddle.model.StraddleFactory;
 
 class DialTest {
 
@@ -55,9 +54,7 @@ class DialTest {
     }
 
     private static Link link(double lowMhz, double highMhz, boolean inverted) {
-        Link link = StraddleFactory.eINSTANCE.createLink();
-        link.setLowMhz(lowMhz);
-        link.setHighMhz(highMhz);
+        Link link = Fresh.link(lowMhz, highMhz);
         link.setInverted(inverted);
         return link;
     }

@@ -188,12 +188,8 @@ public final class SyntheticEvent {
         team.setName("Team " + (number + 1));
         team.setNumber(number + 1);
         for (int day = 0; day < size.days; day++) {
-            TeamDay out = StraddleFactory.eINSTANCE.createTeamDay();
             int from = 6 * 60 + 15 * random.nextInt(5);
-            out.setFrom(at(day, from));
-            out.setUntil(at(day, from + 11 * 60));
-            out.setStart(base);
-            out.setEnd(base);
+            TeamDay out = Fresh.teamDay(at(day, from), at(day, from + 11 * 60), base, base);
             team.getDays().add(out);
         }
         event.getTeams().add(team);
