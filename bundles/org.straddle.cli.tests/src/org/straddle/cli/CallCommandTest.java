@@ -47,6 +47,13 @@ class CallCommandTest {
         assertTrue(calls("2027-06-30T00:00Z").get(0).endsWith(",came,Ines,all well"), calls("2027-06-30T00:00Z").get(0));
     }
 
+    @Test
+    void aTeamIsNamedByItsNumberOrItsName() {
+        List<String> byName = Console.run("call", event, "--team", "lanterns", "--now", "2027-06-18T00:00Z", "--format", "csv")
+                .out().lines().skip(1).toList();
+        assertEquals(calls("2027-06-18T00:00Z"), byName);
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"--by Ines", "--by Ines --team 9", "--by Ines --team 1 --at noon", "--now noon", "--team 1 --by  "})
     void whatIsMissingOrWrongIsRefusedInWords(String options) {

@@ -2,8 +2,6 @@ package org.straddle.cli;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.OffsetDateTime;
-import java.time.format.DateTimeParseException;
 import java.time.temporal.ChronoUnit;
 
 import org.straddle.check.gate.CallEntry;
@@ -31,8 +29,8 @@ final class CallCommand extends EventCommand {
     @Mixin
     private Rows rows;
 
-    @Option(names = "--team", paramLabel = "NUMBER")
-    private Integer team;
+    @Option(names = "--team", paramLabel = "T")
+    private String team;
 
     @Option(names = "--at", paramLabel = "TIME")
     private String at;
@@ -56,8 +54,9 @@ final class CallCommand extends EventCommand {
     int work() throws Exception {
         Event event = by != null ? noted() : opened.event();
         TimeText times = TimeText.of(Outlook.zoneOf(event));
-        CallLog log = new CallLog(CallLog.of(event, now == null ? Instant.now() : time(now, "--now")).entries().stream()
-                .filter(entry -> team == null || entry.team().getNumber() == team)
+        Team only = team == null ? null : OpenEvent.team(team, event);
+        CallLog log = new CallLog(CallLog.of(event, now == null ? Instant.now() : Moments.instant("--now", now)).entries().stream()
+                .filter(entry -> only == null || entry.team() == only)
                 .filter(entry -> day == null || times.date(entry.due()).equals(day)).toList());
         Table table = new Table(Table.column("team"), Table.column("site"), Table.column("due"), Table.column("act"), Table.column("call"),
                 Table.column("by"), Table.column("note"));
@@ -74,25 +73,17 @@ final class CallCommand extends EventCommand {
         if (team == null) {
             throw new WrongInput(TEXTS.text("callCommand.team"));
         }
-        Instant when = at == null ? Instant.now().truncatedTo(ChronoUnit.MINUTES) : time(at, "--at");
+        Instant when = at == null ? Instant.now().truncatedTo(ChronoUnit.MINUTES) : Moments.instant("--at", at);
         CallEntry entry = new CallEntry(when, by, takenBy, note);
         entry.problems().stream().findFirst().ifPresent(problem -> {
             throw new WrongInput(problem);
         });
         EventFolder folder = opened.toChange();
-        Team caller = folder.event().getTeams().stream().filter(each -> each.getNumber() == team).findFirst()
-                .orElseThrow(() -> new WrongInput(TEXTS.text("callCommand.noTeam", "team", team)));
-        TeamDay out = CallEntry.day(caller, when).orElseThrow(() -> new WrongInput(TEXTS.text("callCommand.noDay", "team", team)));
+        Team caller = OpenEvent.team(team, folder.event());
+        TeamDay out = CallEntry.day(caller, when)
+                .orElseThrow(() -> new WrongInput(TEXTS.text("callCommand.noDay", "team", caller.getNumber())));
         Edit.execute(domain -> entry.on(domain, out));
         folder.save();
         return folder.event();
-    }
-
-    private static Instant time(String text, String option) {
-        try {
-            return OffsetDateTime.parse(text).toInstant();
-        } catch (DateTimeParseException notATime) {
-            throw new WrongInput(TEXTS.text("callCommand.time", "option", option, "text", text));
-        }
     }
 }

@@ -19,7 +19,6 @@ import org.straddle.exchange.maps.TeamRoute;
 import org.straddle.exchange.maps.WaypointWriter;
 import org.straddle.exchange.sites.SiteWriter;
 import org.straddle.model.Event;
-import org.straddle.model.StraddlePackage;
 import org.straddle.model.Team;
 import org.straddle.store.EventFolder;
 import org.straddle.words.Catalogue;
@@ -100,9 +99,7 @@ final class ExportCommand extends EventCommand {
     }
 
     private String route(Event event) {
-        List<Team> teams = event.getTeams();
-        Team team = teams.stream().filter(each -> what.team.equals(String.valueOf(each.getNumber()))).findFirst()
-                .orElseGet(() -> OpenEvent.named(what.team, teams, Team::getName, StraddlePackage.Literals.TEAM));
+        Team team = OpenEvent.team(what.team, event);
         if (format(SiteWriter.Format.GPX) != SiteWriter.Format.GPX) {
             throw new WrongInput(TEXTS.text("exportCommand.wayTeamGoes"));
         }

@@ -14,13 +14,11 @@ import org.eclipse.emf.common.command.IdentityCommand;
 import org.eclipse.emf.edit.domain.EditingDomain;
 import org.straddle.grid.Square;
 import org.straddle.model.Ban;
-import org.straddle.model.Bird;
 import org.straddle.model.Event;
 import org.straddle.model.Fresh;
 import org.straddle.model.Identified;
 import org.straddle.model.Site;
 import org.straddle.model.Stop;
-import org.straddle.model.StraddlePackage;
 import org.straddle.model.Team;
 import org.straddle.plan.Banning;
 import org.straddle.plan.Pinning;
@@ -69,8 +67,8 @@ final class FixedOptions {
         if (one.isPresent()) {
             return List.of(one.get());
         }
-        Identified wanted = event.getTeams().stream().filter(team -> name.equals(String.valueOf(team.getNumber())))
-                .<Identified>map(team -> team).findFirst().orElseGet(() -> OpenEvent.named(name, teamsAndSites(event),
+        Identified wanted = OpenEvent.numbered(name, event).<Identified>map(team -> team)
+                .orElseGet(() -> OpenEvent.named(name, teamsAndSites(event),
                         thing -> thing instanceof Team team ? team.getName() : ((Site) thing).getName(), TEXTS.text("fixedOptions.teamSiteStop")));
         List<Stop> stops = all.stream().filter(stop -> stop.getTeam() == wanted || stop.getSite() == wanted).toList();
         if (stops.isEmpty()) {
@@ -106,8 +104,8 @@ final class FixedOptions {
     private static void set(Ban ban, String field, String value, Event event) {
         switch (field) {
             case "team" -> ban.setTeam(OpenEvent.team(value, event));
-            case "site" -> ban.setSite(OpenEvent.named(value, event.getSites(), Site::getName, StraddlePackage.Literals.SITE));
-            case "bird" -> ban.setBird(OpenEvent.named(value, event.getBirds(), Bird::getName, StraddlePackage.Literals.BIRD));
+            case "site" -> ban.setSite(OpenEvent.site(value, event));
+            case "bird" -> ban.setBird(OpenEvent.bird(value, event));
             case "square" -> ban.setSquare(square(value));
             case "from" -> ban.setFrom(Moments.instant(TEXTS.text("fixedOptions.banFrom"), value));
             case "until" -> ban.setUntil(Moments.instant(TEXTS.text("fixedOptions.banUntil"), value));

@@ -34,7 +34,7 @@ final class HoldLines {
         if (turns == 0) {
             return;
         }
-        out.println(TEXTS.text("holdLines.keeping", "expected", Math.round(10 * keeping.expected()) / 10.0, "turns", turns,
+        out.println(TEXTS.text("holdLines.keeping", "expected", Rounded.tenths(keeping.expected()), "turns", turns,
                 "whole", PlanKeeping.percent(keeping.whole())));
         List<PlanKeeping.UnknownDrive> drives = keeping.drives();
         if (!drives.isEmpty()) {

@@ -6,7 +6,6 @@ import java.util.List;
 import org.straddle.grid.GeoPosition;
 import org.straddle.model.InertText;
 import org.straddle.model.Site;
-import org.straddle.model.StraddlePackage;
 import org.straddle.sky.Horizon;
 import org.straddle.store.EventFolder;
 import org.straddle.visit.SiteVisits;
@@ -50,7 +49,7 @@ final class HorizonCommand extends EventCommand {
 
     @Override
     int work() throws Exception {
-        Site site = OpenEvent.named(name, opened.toChange(dryRun).event().getSites(), Site::getName, StraddlePackage.Literals.SITE);
+        Site site = OpenEvent.site(name, opened.toChange(dryRun).event());
         TerrainHorizon computed = TerrainHorizon.compute(rasters, request(site), new ConsoleProgress(err()));
         if (!dryRun) {
             EventFolder folder = opened.toChange();

@@ -29,7 +29,6 @@ import org.straddle.sky.ElementSet;
 import org.straddle.exchange.weather.ForecastImport;
 import org.straddle.exchange.weather.ForecastTable;
 import org.straddle.model.Site;
-import org.straddle.model.StraddlePackage;
 import org.straddle.store.EventFolder;
 import org.straddle.store.EventFolderException;
 import org.straddle.words.Catalogue;
@@ -175,7 +174,7 @@ final class ImportCommand extends EventCommand {
     }
 
     private int importForecasts(EventFolder folder) throws Exception {
-        Site site = OpenEvent.named(forecast, folder.event().getSites(), Site::getName, StraddlePackage.Literals.SITE);
+        Site site = OpenEvent.site(forecast, folder.event());
         for (Path file : files) {
             SourceFile source = SourceFile.read(file);
             ForecastImport found = ForecastImport.into(folder.event(), site, ForecastTable.read(source), source.name());

@@ -240,19 +240,19 @@ final class LinesCommand implements Callable<Integer> {
         for (RankedCandidate each : ranked) {
             Candidate candidate = each.candidate();
             List<Object> row = new ArrayList<>();
-            row.add(rounded(each.points(), 100));
-            row.add(rounded(each.demand(), 100));
+            row.add(Rounded.hundredths(each.points()));
+            row.add(Rounded.hundredths(each.demand()));
             row.add(candidate.kind().name().toLowerCase(Locale.ROOT));
             row.add(candidate.boundary().toString());
             row.add(candidate.squares());
             row.add(degrees(candidate.position().latitudeDeg()));
             row.add(degrees(candidate.position().longitudeDeg()));
             row.add(String.join(", ", each.roadNames()));
-            row.add(rounded(candidate.bearingDeg(), 1) % 360);
-            row.add(rounded(candidate.angleDeg(), 10));
-            row.add(rounded(candidate.bandM(), 10));
-            row.add(rounded(candidate.distanceM(), 10));
-            around.forEach(role -> row.add(each.near(role).map(Nearness::distanceM).<Object>map(m -> rounded(m, 1)).orElse(unknown)));
+            row.add(Rounded.whole(candidate.bearingDeg()) % 360);
+            row.add(Rounded.tenths(candidate.angleDeg()));
+            row.add(Rounded.tenths(candidate.bandM()));
+            row.add(Rounded.tenths(candidate.distanceM()));
+            around.forEach(role -> row.add(each.near(role).map(Nearness::distanceM).<Object>map(m -> Rounded.whole(m)).orElse(unknown)));
             table.row(row.toArray());
         }
         return table;
@@ -271,10 +271,6 @@ final class LinesCommand implements Callable<Integer> {
     private static BigDecimal degrees(double degrees) {
         BigDecimal rounded = new BigDecimal(degrees).setScale(7, RoundingMode.HALF_EVEN);
         return rounded.signum() == 0 ? BigDecimal.ZERO : rounded;
-    }
-
-    private static double rounded(double value, double steps) {
-        return Math.round(value * steps) / steps;
     }
 
     private static String plain(double metres) {

@@ -10,8 +10,10 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 import org.eclipse.emf.ecore.EClass;
+import org.straddle.model.Bird;
 import org.straddle.model.Event;
 import org.straddle.model.InertText;
+import org.straddle.model.Site;
 import org.straddle.model.StraddlePackage;
 import org.straddle.model.Team;
 import org.straddle.model.naming.Naming;
@@ -113,12 +115,23 @@ final class OpenEvent implements AutoCloseable {
      * @throws WrongInput when none or several match
      */
     static Team team(String wanted, Event event) {
-        for (Team each : event.getTeams()) {
-            if (wanted.equals(String.valueOf(each.getNumber()))) {
-                return each;
-            }
-        }
-        return named(wanted, event.getTeams(), Team::getName, StraddlePackage.Literals.TEAM);
+        return numbered(wanted, event)
+                .orElseGet(() -> named(wanted, event.getTeams(), Team::getName, StraddlePackage.Literals.TEAM));
+    }
+
+    /** The team that bears what a user named as its number. */
+    static Optional<Team> numbered(String wanted, Event event) {
+        return event.getTeams().stream().filter(each -> wanted.equals(String.valueOf(each.getNumber()))).findFirst();
+    }
+
+    /** The site that a user named, as {@link #named} does. */
+    static Site site(String wanted, Event event) {
+        return named(wanted, event.getSites(), Site::getName, StraddlePackage.Literals.SITE);
+    }
+
+    /** The bird that a user named, as {@link #named} does. */
+    static Bird bird(String wanted, Event event) {
+        return named(wanted, event.getBirds(), Bird::getName, StraddlePackage.Literals.BIRD);
     }
 
     /**

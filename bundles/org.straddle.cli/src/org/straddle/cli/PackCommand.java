@@ -4,9 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.time.Instant;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -302,7 +300,7 @@ final class PackCommand extends EventCommand {
         Table table = new Table(Table.column("team"), Table.column("operator"), Table.column("bird"), Table.column("aos"),
                 Table.column("los"), Table.column("peakElevationDeg"));
         passes.stream().filter(each -> teams.contains(each.team())).forEach(each -> table.row(each.team().getNumber(),
-                Naming.name(each.operator()), Naming.name(each.bird()), second(each.pass().aos()), second(each.pass().los()),
+                Naming.name(each.operator()), Naming.name(each.bird()), Rounded.second(each.pass().aos()), Rounded.second(each.pass().los()),
                 (double) Math.round(each.pass().peakElevationDeg())));
         rows.print(table, out());
         if (rows.forPeople()) {
@@ -313,10 +311,6 @@ final class PackCommand extends EventCommand {
             }
         }
         return StraddleCommand.DONE;
-    }
-
-    private static Instant second(Instant instant) {
-        return instant.plusMillis(500).truncatedTo(ChronoUnit.SECONDS);
     }
 
     /** For each team a page to print as HTML and PDF, one for a phone, and plain text. */

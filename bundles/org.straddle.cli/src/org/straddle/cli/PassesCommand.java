@@ -1,8 +1,6 @@
 package org.straddle.cli;
 
-import java.time.Instant;
 import java.time.format.DateTimeFormatter;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -12,7 +10,6 @@ import org.straddle.model.Bird;
 import org.straddle.model.Event;
 import org.straddle.model.InertText;
 import org.straddle.model.Site;
-import org.straddle.model.StraddlePackage;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
 import org.straddle.sky.Pass;
@@ -52,9 +49,9 @@ final class PassesCommand extends EventCommand {
     @Override
     int work() throws Exception {
         Site onlySite = site == null ? null
-                : OpenEvent.named(site, opened.event().getSites(), Site::getName, StraddlePackage.Literals.SITE);
+                : OpenEvent.site(site, opened.event());
         Bird onlyBird = bird == null ? null
-                : OpenEvent.named(bird, opened.event().getBirds(), Bird::getName, StraddlePackage.Literals.BIRD);
+                : OpenEvent.bird(bird, opened.event());
         Outlook outlook = opened.outlookToWalk(err());
         outlook.troubles().forEach(trouble -> err().println(trouble.sentence()));
         long[] count = {0};
@@ -93,25 +90,17 @@ final class PassesCommand extends EventCommand {
     private List<Object> row(SitePass row, Outlook outlook) {
         Pass pass = row.pass();
         List<Object> values = new ArrayList<>(Arrays.asList(row.site().getName(),
-                List.copyOf(row.site().getSquares()), row.bird().getName(), second(pass.aos()),
-                LOCAL.format(second(pass.aos()).atZone(outlook.zone())), second(pass.tca()), second(pass.los()),
-                rounded(pass.duration().toMillis() / 60_000.0, 10), rounded(pass.aosAzimuthDeg(), 1),
-                rounded(pass.tcaAzimuthDeg(), 1), rounded(pass.losAzimuthDeg(), 1),
-                rounded(pass.peakElevationDeg(), 10), rounded(pass.minRangeKm(), 1),
+                List.copyOf(row.site().getSquares()), row.bird().getName(), Rounded.second(pass.aos()),
+                LOCAL.format(Rounded.second(pass.aos()).atZone(outlook.zone())), Rounded.second(pass.tca()),
+                Rounded.second(pass.los()),
+                Rounded.tenths(pass.duration().toMillis() / 60_000.0), Rounded.whole(pass.aosAzimuthDeg()),
+                Rounded.whole(pass.tcaAzimuthDeg()), Rounded.whole(pass.losAzimuthDeg()),
+                Rounded.tenths(pass.peakElevationDeg()), Rounded.whole(pass.minRangeKm()),
                 (pass.startsBefore() ? "start" : "") + (pass.endsAfter() ? "end" : ""),
                 BirdMarks.of(outlook, row.bird(), pass.window())));
         if (withReach) {
-            values.add(outlook.reach().of(row).map(reach -> rounded(100 * reach.mean(), 1)).orElse(null));
+            values.add(outlook.reach().of(row).map(reach -> Rounded.whole(100 * reach.mean())).orElse(null));
         }
         return values;
-    }
-
-    /** To the nearest second: finer would promise more than element sets hold. */
-    private static Instant second(Instant instant) {
-        return instant.plusMillis(500).truncatedTo(ChronoUnit.SECONDS);
-    }
-
-    private static double rounded(double value, double steps) {
-        return Math.round(value * steps) / steps;
     }
 }

@@ -1,7 +1,6 @@
 package org.straddle.cli;
 
 import java.util.List;
-import java.util.OptionalDouble;
 
 import org.straddle.outlook.itinerary.Itinerary;
 import org.straddle.plan.PlannedStop;
@@ -26,7 +25,7 @@ enum ProposalRows {
                 table.row(stop.team().getNumber(), stop.site().getName(), List.copyOf(stop.site().getSquares()),
                         stop.stay().start(), stop.stay().end(), stop.turns().size(),
                         String.join(", ", stop.turns().stream().map(turn -> turn.bird().getName()).distinct().toList()),
-                        rounded(stop.gain()), stop.kept().isPresent());
+                        Rounded.thousandths(stop.gain()), stop.kept().isPresent());
             }
             return table;
         }
@@ -42,9 +41,9 @@ enum ProposalRows {
                     Table.column("chancePercent"), Table.column("gain"), Table.column("pinned"));
             proposal.stops().forEach(stop -> stop.turns().forEach(turn -> table.row(stop.team().getNumber(),
                     stop.site().getName(), List.copyOf(stop.site().getSquares()), turn.bird().getName(),
-                    turn.window().start(), turn.window().end(), tenths(turn.chance().minutes()),
-                    Math.round(100 * turn.chance().quality()), tenths(turn.chance().callers()),
-                    Math.round(100 * inPlan(stop, turn, expected).chance()), rounded(turn.gain()), turn.kept().isPresent())));
+                    turn.window().start(), turn.window().end(), Rounded.tenths(turn.chance().minutes()),
+                    Math.round(100 * turn.chance().quality()), Rounded.tenths(turn.chance().callers()),
+                    Math.round(100 * inPlan(stop, turn, expected).chance()), Rounded.thousandths(turn.gain()), turn.kept().isPresent())));
             return table;
         }
     },
@@ -56,8 +55,8 @@ enum ProposalRows {
             Table table = new Table(Table.column("square"), Table.column("turns"),
                     Table.column("needed"), Table.column("served"), Table.column("owed"));
             expected.served().squares().forEach(square -> table.row(square.name(), expected.served().turns(square),
-                    tenths(expected.served().wanted(square)), tenths(expected.served().served(square)),
-                    tenths(expected.served().owed(square))));
+                    Rounded.tenths(expected.served().wanted(square)), Rounded.tenths(expected.served().served(square)),
+                    Rounded.tenths(expected.served().owed(square))));
             return table;
         }
     },
@@ -68,7 +67,8 @@ enum ProposalRows {
         Table of(Proposal proposal, ExpectedPlan expected) {
             Table table = new Table(Table.column("region"), Table.column("contactsWanted"),
                     Table.column("served"));
-            expected.served().byGroup().forEach(group -> table.row(group.group().name(), tenths(group.wanted()), tenths(group.served())));
+            expected.served().byGroup().forEach(group -> table.row(group.group().name(),
+                    Rounded.tenths(group.wanted()), Rounded.tenths(group.served())));
             return table;
         }
     },
@@ -92,7 +92,7 @@ enum ProposalRows {
             Table table = new Table(Table.column("square"), Table.column("demandPercent"),
                     Table.column("reason"), Table.column("cost"), Table.column("why"));
             proposal.uncovered().forEach(square -> table.row(square.square().name(), Math.round(100 * square.demand()),
-                    square.reason().word(), square.cost().isPresent() ? rounded(square.cost()) : null, square.why()));
+                    square.reason().word(), square.cost().isPresent() ? Rounded.thousandths(square.cost().getAsDouble()) : null, square.why()));
             return table;
         }
     };
@@ -109,17 +109,5 @@ enum ProposalRows {
                 .filter(work -> work.window().equals(turn.window()) && work.bird().getId().equals(turn.bird().getId())
                         && work.team().getId().equals(stop.team().getId()))
                 .findFirst().flatMap(work -> expected.of(work.turn())).orElse(turn.chance());
-    }
-
-    private static Double rounded(OptionalDouble worth) {
-        return rounded(worth.getAsDouble());
-    }
-
-    private static double tenths(double figure) {
-        return Math.round(figure * 10) / 10.0;
-    }
-
-    private static double rounded(double worth) {
-        return Math.round(worth * 1000) / 1000.0;
     }
 }

@@ -1,10 +1,7 @@
 package org.straddle.cli;
 
-import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
 
@@ -13,7 +10,6 @@ import org.straddle.model.Bird;
 import org.straddle.model.InertText;
 import org.straddle.model.Region;
 import org.straddle.model.Site;
-import org.straddle.model.StraddlePackage;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.Reach;
 import org.straddle.sky.prediction.CommonView;
@@ -56,9 +52,9 @@ final class ReachCommand extends EventCommand {
             throw new WrongInput(TEXTS.text("reachCommand.leastMustLie", "leastDeg", leastDeg));
         }
         List<Site> sites = site == null ? opened.event().getSites()
-                : List.of(OpenEvent.named(site, opened.event().getSites(), Site::getName, StraddlePackage.Literals.SITE));
+                : List.of(OpenEvent.site(site, opened.event()));
         List<Bird> birds = bird == null ? opened.event().getBirds()
-                : List.of(OpenEvent.named(bird, opened.event().getBirds(), Bird::getName, StraddlePackage.Literals.BIRD));
+                : List.of(OpenEvent.bird(bird, opened.event()));
         Optional<Square> square = square();
         Region region = square.isPresent() ? null : region();
         Outlook outlook = opened.outlook(err());
@@ -114,20 +110,12 @@ final class ReachCommand extends EventCommand {
                 Table.column("brings"), Table.column("bringsThere"));
         for (Row row : found) {
             CommonView view = row.view;
-            table.row(row.site.getName(), row.bird.getName(), second(view.window().start()), second(view.window().end()),
-                    rounded(view.window().duration().toMillis() / 60_000.0), second(view.best()), rounded(view.hereDeg()),
-                    rounded(view.thereDeg()), BirdMarks.of(worth.outlook(), row.bird, view.window()), rounded(row.chance.alone(worth.groups())),
-                    worth.groups().stream().anyMatch(there) ? rounded(row.chance.alone(worth.groups(), there)) : null);
+            table.row(row.site.getName(), row.bird.getName(), Rounded.second(view.window().start()), Rounded.second(view.window().end()),
+                    Rounded.tenths(view.window().duration().toMillis() / 60_000.0), Rounded.second(view.best()),
+                    Rounded.tenths(view.hereDeg()), Rounded.tenths(view.thereDeg()),
+                    BirdMarks.of(worth.outlook(), row.bird, view.window()), Rounded.tenths(row.chance.alone(worth.groups())),
+                    worth.groups().stream().anyMatch(there) ? Rounded.tenths(row.chance.alone(worth.groups(), there)) : null);
         }
         return table;
-    }
-
-    /** To the nearest second: finer would promise more than element sets hold. */
-    private static Instant second(Instant instant) {
-        return instant.plusMillis(500).truncatedTo(ChronoUnit.SECONDS);
-    }
-
-    private static double rounded(double value) {
-        return Math.round(value * 10) / 10.0;
     }
 }

@@ -108,7 +108,7 @@ final class ReviewCommand extends EventCommand {
             throw new WrongInput(TEXTS.text("reviewCommand.explain.site"));
         }
         if (site != null) {
-            Site chosen = OpenEvent.named(site, event.getSites(), Site::getName, StraddlePackage.Literals.SITE);
+            Site chosen = OpenEvent.site(site, event);
             if (explain) {
                 explain(chosen);
             } else {
@@ -146,7 +146,7 @@ final class ReviewCommand extends EventCommand {
             throw new WrongInput(TEXTS.text("reviewCommand.second.site"));
         }
         EventFolder folder = opened.toChange();
-        Site chosen = OpenEvent.named(site, folder.event().getSites(), Site::getName, StraddlePackage.Literals.SITE);
+        Site chosen = OpenEvent.site(site, folder.event());
         Review review = SecondSignature.awaited(chosen, day(folder.event(), uses(folder.event(), chosen)), folder.event().getPolicies())
                 .orElseThrow(() -> new WrongInput(TEXTS.text("reviewCommand.second.none", "site", Naming.name(chosen))));
         SecondSignature signature = new SecondSignature(second, Instant.now().truncatedTo(ChronoUnit.MINUTES));
@@ -162,7 +162,7 @@ final class ReviewCommand extends EventCommand {
     /** A page for each stop, as HTML and as PDF on both papers. */
     private void writeSheets() throws Exception {
         Outlook outlook = opened.outlook(err());
-        Site only = site == null ? null : OpenEvent.named(site, outlook.event().getSites(), Site::getName, StraddlePackage.Literals.SITE);
+        Site only = site == null ? null : OpenEvent.site(site, outlook.event());
         List<SiteSheet> sheets = SiteSheets.of(outlook, Checks.standard().run(outlook, new ConsoleProgress(err())), only);
         write(sheets);
         if (sheets.isEmpty()) {
@@ -176,7 +176,7 @@ final class ReviewCommand extends EventCommand {
             throw new WrongInput(TEXTS.text("reviewCommand.questions.site"));
         }
         Outlook outlook = opened.outlook(err());
-        Site chosen = OpenEvent.named(site, outlook.event().getSites(), Site::getName, StraddlePackage.Literals.SITE);
+        Site chosen = OpenEvent.site(site, outlook.event());
         LocalDate day = day(outlook.event(), uses(outlook.event(), chosen));
         OptionalDouble wires = outlook.isPlaced(chosen) ? WiresOnMaps.nearestM(LayerSource.of(opened.folder()), outlook.position(chosen),
                 new ConsoleProgress(err())) : OptionalDouble.empty();

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.straddle.check.gate.GateEntry;
 import org.straddle.check.gate.GateKind;
 import org.straddle.model.Event;
+import org.straddle.model.Team;
 import org.straddle.model.TeamDay;
 import org.straddle.outlook.Outlook;
 import org.straddle.words.Catalogue;
@@ -26,8 +27,8 @@ final class SettleOptions {
     @Option(names = "--override", paramLabel = "ITEM")
     private String overridden;
 
-    @Option(names = "--team", paramLabel = "NUMBER")
-    private Integer team;
+    @Option(names = "--team", paramLabel = "T")
+    private String team;
 
     @Option(names = "--day", paramLabel = "YYYY-MM-DD")
     private LocalDate day;
@@ -59,8 +60,9 @@ final class SettleOptions {
 
     /** The day that is meant, by the local date on which it begins. */
     TeamDay day(Event event) {
-        return event.getTeams().stream().filter(each -> each.getNumber() == team).flatMap(each -> each.getDays().stream())
+        Team leaving = OpenEvent.team(team, event);
+        return leaving.getDays().stream()
                 .filter(out -> out.getFrom() != null && out.getFrom().atZone(Outlook.zoneOf(event)).toLocalDate().equals(day)).findFirst()
-                .orElseThrow(() -> new WrongInput(TEXTS.text("settleOptions.day", "team", team, "day", day.toString())));
+                .orElseThrow(() -> new WrongInput(TEXTS.text("settleOptions.day", "team", leaving.getNumber(), "day", day.toString())));
     }
 }

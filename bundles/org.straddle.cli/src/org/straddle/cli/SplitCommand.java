@@ -36,7 +36,7 @@ final class SplitCommand extends EventCommand {
             if (only == null || only == row.team()) {
                 SplitTable.OfSquare all = split.of(row.square());
                 table.row(row.square().name(), row.day(), row.team().getNumber(), row.site().getName(), row.passes(),
-                        all.passes(), rounded(all.served()), rounded(all.wanted()),
+                        all.passes(), Rounded.tenths(all.served()), Rounded.tenths(all.wanted()),
                         all.isWorkedTooOften() ? TEXTS.text("splitCommand.often") : null,
                         row.planB().map(other -> other.site().getName()).orElse(null),
                         row.planB().map(other -> other.turns().size()).orElse(null),
@@ -51,9 +51,5 @@ final class SplitCommand extends EventCommand {
                     "open", open.size(), "names", open));
         }
         return StraddleCommand.DONE;
-    }
-
-    private static double rounded(double value) {
-        return Math.round(value * 10) / 10.0;
     }
 }

@@ -5,10 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-import org.straddle.model.Bird;
 import org.straddle.model.Event;
-import org.straddle.model.Site;
-import org.straddle.model.StraddlePackage;
 import org.straddle.plan.Replan;
 import org.straddle.plan.WhatIf;
 import org.straddle.words.Catalogue;
@@ -47,12 +44,12 @@ final class WhatIfOptions {
         }
         for (String given : closed) {
             Timed timed = Timed.of("--closed", given);
-            cases.add(new WhatIf.ClosedSite(OpenEvent.named(timed.name, event.getSites(), Site::getName, StraddlePackage.Literals.SITE),
+            cases.add(new WhatIf.ClosedSite(OpenEvent.site(timed.name, event),
                     timed.from, timed.until));
         }
         for (String given : silent) {
             Timed timed = Timed.of("--silent", given);
-            cases.add(new WhatIf.DeadBird(OpenEvent.named(timed.name, event.getBirds(), Bird::getName, StraddlePackage.Literals.BIRD),
+            cases.add(new WhatIf.DeadBird(OpenEvent.bird(timed.name, event),
                     timed.from, timed.until));
         }
         for (String given : late) {
