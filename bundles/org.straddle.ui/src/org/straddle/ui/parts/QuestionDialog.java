@@ -66,8 +66,10 @@ public abstract class QuestionDialog extends TitleAreaDialog {
     @Override
     protected final void createButtonsForButtonBar(Composite parent) {
         super.createButtonsForButtonBar(parent);
-        getButton(IDialogConstants.OK_ID).setText(deed);
-        getButton(IDialogConstants.OK_ID).setEnabled(complete());
+        Button ok = getButton(IDialogConstants.OK_ID);
+        ok.setText(deed);
+        setButtonLayoutData(ok);
+        ok.setEnabled(complete());
         setErrorMessage(null);
     }
 }
