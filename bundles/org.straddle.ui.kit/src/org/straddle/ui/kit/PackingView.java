@@ -43,6 +43,7 @@ import org.straddle.outlook.Outlook;
 import org.straddle.publish.packing.PackingPage;
 import org.straddle.publish.packing.PackingSheet;
 import org.straddle.ui.parts.EmptyOr;
+import org.straddle.ui.parts.OwnRow;
 import org.straddle.ui.parts.TabLeaves;
 import org.straddle.ui.parts.ThingView;
 import org.straddle.ui.session.Computed;
@@ -102,9 +103,9 @@ public final class PackingView extends ThingView<Team> {
         chooser(body, TEXTS.text("packingView.team"));
         kinds(body);
         summary = new Label(body, SWT.WRAP);
-        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false)
-                .hint(TeamAnswerView.SUMMARY_WIDTH, SWT.DEFAULT).minSize(TeamAnswerView.LEAST_SUMMARY_WIDTH, SWT.DEFAULT)
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(TeamAnswerView.SUMMARY_WIDTH, SWT.DEFAULT)
                 .applyTo(summary);
+        OwnRow.whereNarrow(summary, TeamAnswerView.SUMMARY_WIDTH);
         kitPages = new EmptyOr<>(body, "", "", this::kit);
         kitPages.control().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, 5, 1));
         return body;

@@ -15,6 +15,7 @@ import org.straddle.model.Event;
 import org.straddle.model.Stop;
 import org.straddle.model.Team;
 import org.straddle.ui.parts.EmptyOr;
+import org.straddle.ui.parts.OwnRow;
 import org.straddle.ui.parts.ThingView;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.EventSession;
@@ -33,8 +34,6 @@ abstract class TeamAnswerView<A> extends ThingView<Team> {
 
     /** Pixels; where there is less room than the words need, they go on in a second line. */
     static final int SUMMARY_WIDTH = 200;
-    /** Narrower it would be higher than the view. */
-    static final int LEAST_SUMMARY_WIDTH = 130;
 
     private final NewestJob<A> reckoning;
     private Label summary;
@@ -86,8 +85,8 @@ abstract class TeamAnswerView<A> extends ThingView<Team> {
         GridLayoutFactory.fillDefaults().numColumns(3).margins(6, 4).spacing(8, 4).applyTo(body);
         chooser(body, TEXTS.text("packingView.team"));
         summary = new Label(body, SWT.WRAP);
-        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false)
-                .hint(SUMMARY_WIDTH, SWT.DEFAULT).minSize(LEAST_SUMMARY_WIDTH, SWT.DEFAULT).applyTo(summary);
+        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(SUMMARY_WIDTH, SWT.DEFAULT).applyTo(summary);
+        OwnRow.whereNarrow(summary, SUMMARY_WIDTH);
         pages = new EmptyOr<>(body, "", "", this::answers);
         pages.control().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, 3, 1));
         return body;

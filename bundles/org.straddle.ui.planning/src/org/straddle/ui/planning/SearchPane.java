@@ -67,7 +67,7 @@ final class SearchPane {
         sites.setToolTipText(TEXTS.text("searchPane.sites.tooltip"));
         sites.add(asTheEventSays(SitesTaken.READY_FIRST));
         SitesTaken.VALUES.forEach(choice -> sites.add(Naming.of(choice)));
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(sites);
+        GridDataFactory.fillDefaults().grab(true, false).hint(200, SWT.DEFAULT).applyTo(sites);
         new Label(body, SWT.NONE).setText(TEXTS.text("searchPane.from"));
         from = new Text(body, SWT.BORDER);
         from.setMessage(TEXTS.text("searchPane.from.empty"));

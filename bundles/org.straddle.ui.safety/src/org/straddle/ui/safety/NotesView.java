@@ -36,6 +36,7 @@ import org.straddle.safety.SafetyNotes;
 import org.straddle.safety.SecondSignature;
 import org.straddle.ui.importing.ImportForecasts;
 import org.straddle.ui.parts.Chooser;
+import org.straddle.ui.parts.OwnRow;
 import org.straddle.ui.parts.ThingView;
 import org.straddle.ui.safety.guided.GuideThrough;
 import org.straddle.ui.session.Edit;
@@ -50,6 +51,9 @@ import org.straddle.words.Catalogue;
 public final class NotesView extends ThingView<Site> {
 
     private static final Catalogue TEXTS = Catalogue.of(NotesView.class);
+
+    /** Pixels for how the review stands beside the buttons. */
+    private static final int LEAST_SENTENCE = 150;
 
     public static final String ID = "org.straddle.ui.safety.notes";
 
@@ -136,6 +140,7 @@ public final class NotesView extends ThingView<Site> {
         Button sign = new Button(row, SWT.PUSH);
         sign.setText(TEXTS.text("notesView.sign"));
         sign.addSelectionListener(SelectionListener.widgetSelectedAdapter(pressed -> signOff()));
+        OwnRow.whereNarrow(stateSentence, LEAST_SENTENCE);
     }
 
     @Override
