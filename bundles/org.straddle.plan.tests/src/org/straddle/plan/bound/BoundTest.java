@@ -292,6 +292,11 @@ class BoundTest {
         }
 
         @Override
+        public void limit(int column, double most) {
+            solver.limit(column, most);
+        }
+
+        @Override
         public Optimum solve() {
             if (--callsLeft[0] < 0) {
                 throw new IllegalStateException("no optimum today");

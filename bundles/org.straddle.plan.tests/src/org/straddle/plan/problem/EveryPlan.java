@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-
+import java.util.function.Predicate;
 
 /**
  * The best plan of a tiny problem, found by trying all: every chance goes to some team or to nobody, and every stop
@@ -16,12 +16,14 @@ public final class EveryPlan {
     private static final Map<Long, Double> BEST_OF_TINY = new ConcurrentHashMap<>();
 
     private final PlanProblem problem;
+    private final Predicate<List<Stay>> counts;
     private final List<Chance> chances;
     private double bestWorth = Double.NEGATIVE_INFINITY;
     private List<Stay> best = List.of();
 
-    private EveryPlan(PlanProblem problem) {
+    private EveryPlan(PlanProblem problem, Predicate<List<Stay>> counts) {
         this.problem = problem;
+        this.counts = counts;
         chances = problem.chances().stream().sorted(Comparator.comparingInt(Chance::start)).toList();
     }
 
@@ -34,9 +36,18 @@ public final class EveryPlan {
     }
 
     public static List<Stay> best(PlanProblem problem) {
-        EveryPlan every = new EveryPlan(problem);
+        return tried(problem, any -> true).best;
+    }
+
+    /** Worth of the best plan of some; negative infinity when there is none of them. */
+    public static double bestWorth(PlanProblem problem, Predicate<List<Stay>> counts) {
+        return tried(problem, counts).bestWorth;
+    }
+
+    private static EveryPlan tried(PlanProblem problem, Predicate<List<Stay>> counts) {
+        EveryPlan every = new EveryPlan(problem, counts);
         every.tryFrom(0, new ArrayList<>(problem.fixed().stream().map(fixed -> Stay.of(fixed, List.of())).toList()));
-        return every.best;
+        return every;
     }
 
     private void tryFrom(int next, List<Stay> stays) {
@@ -45,7 +56,7 @@ public final class EveryPlan {
         }
         if (next == chances.size()) {
             double worth = PlanRules.worth(problem, stays);
-            if (worth > bestWorth) {
+            if (worth > bestWorth && counts.test(stays)) {
                 bestWorth = worth;
                 best = List.copyOf(stays);
             }

@@ -26,8 +26,8 @@ import org.straddle.plan.search.NeighbourhoodSearch;
 
 /**
  * Searches for a plan and for a bound at once, each helping the other: {@link NeighbourhoodSearch} on the calling
- * thread, and on a second one {@link ColumnGeneration}, which learns routes from the plans, and {@link PlanMix},
- * which makes plans of the routes.
+ * thread, and on a second one {@link ColumnGeneration} in a {@link BranchTree}, which learns routes from the plans, and
+ * {@link PlanMix}, which makes plans of the routes.
  *
  * <p>What the bound holds for: every plan that keeps the rules of the {@link PlanProblem}, to the second, with turns
  * that are its chances. Nothing is sampled or cut down for it; where {@link RoutePricing} and {@link RouteMaster} are
@@ -81,6 +81,7 @@ public final class BoundedSearch {
     private final BirdMoments moments;
     private final OpenWants wants;
     private final ColumnGeneration columns;
+    private final BranchTree tree;
     private final ExecutorService second = Executors.newSingleThreadExecutor(task -> {
         Thread thread = new Thread(task, "plan-bound");
         thread.setDaemon(true);
@@ -111,6 +112,7 @@ public final class BoundedSearch {
         moments = new BirdMoments(problem, table);
         wants = new OpenWants(problem);
         columns = new ColumnGeneration(problem, table, moments, wants, solver);
+        tree = new BranchTree(problem, columns);
     }
 
     /**
@@ -142,9 +144,9 @@ public final class BoundedSearch {
             int round = 0;
             while (search.goesOn() && !isProven()) {
                 round++;
-                if (boundFailed || nothingToMix && columns.isDone()) {
+                if (boundFailed || nothingToMix && tree.isDone()) {
                     search.step();
-                } else if (!columns.isDone() && round % ROUNDS != 0) {
+                } else if (!tree.isDone() && round % ROUNDS != 0) {
                     improveBound();
                 } else {
                     mix();
@@ -219,14 +221,15 @@ public final class BoundedSearch {
 
     private void improveBound() {
         List<Route> kept = search.pool();
-        together(stepsBesideRound(), plan -> improvedBound(plan, kept), this::tellBound);
+        double known = search.bestWorth();
+        together(stepsBesideRound(), plan -> improvedBound(plan, known, kept), this::tellBound);
     }
 
-    private double improvedBound(List<Route> plan, List<Route> kept) {
+    private double improvedBound(List<Route> plan, double known, List<Route> kept) {
         columns.offer(plan);
         columns.learn(kept);
-        columns.round();
-        return columns.bound();
+        tree.round(known);
+        return tree.bound();
     }
 
     private void tellBound(double improved) {
@@ -249,7 +252,7 @@ public final class BoundedSearch {
 
     private PlanMix.Mixed mixed(List<Route> plan, List<Route> kept, double now) {
         columns.offer(plan);
-        for (int i = 0; i < VARIATIONS && columns.isDone(); i++) {
+        for (int i = 0; i < VARIATIONS && tree.isDone(); i++) {
             columns.vary(varying);
         }
         List<Route> pool = new ArrayList<>(plan);

@@ -70,6 +70,11 @@ final class GlopProgram implements LinearProgram {
     }
 
     @Override
+    public void limit(int column, double most) {
+        columns.get(column).setUb(most);
+    }
+
+    @Override
     public Optimum solve() {
         int most = (int) Math.ceil(mostStepsEach * (rows.size() + columns.size()));
         MPSolver.ResultStatus status = solve(keepsBasis ? KEEPING_BASIS + ",max_number_of_iterations:" + most : OWN_WAYS);

@@ -101,7 +101,7 @@ final class Labels {
 
     boolean beats(int label, double otherValue, double otherJointly, long otherMemory, int otherDriven) {
         double lead = Math.min(value[label] - otherValue, jointly[label] - otherJointly);
-        if (driven[label] > otherDriven) {
+        if (driven[label] > otherDriven || Memory.visits(otherMemory & ~memory[label]) != 0) {
             return false;
         }
         if (lead < 0 || memory[label] == otherMemory) {

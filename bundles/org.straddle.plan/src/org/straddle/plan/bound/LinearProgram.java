@@ -14,6 +14,9 @@ interface LinearProgram extends AutoCloseable {
 
     void set(int row, int column, double factor);
 
+    /** Sets another upper limit of a column. */
+    void limit(int column, double most);
+
     /**
      * Solves what is there now.
      *

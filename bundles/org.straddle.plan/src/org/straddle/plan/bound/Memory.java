@@ -16,6 +16,9 @@ final class Memory {
 
     private static final int BITS = 3;
 
+    /** Visits that a day can be made to make. */
+    static final int MOST_VISITS = 64 - MOST_SQUARES * BITS;
+
     /** The level at which a square has paid all. */
     static final int ALL = (1 << BITS) - 1;
 
@@ -55,6 +58,16 @@ final class Memory {
     /** Where it remembers a square; negative when it does not. */
     int slot(int square) {
         return squares.indexOf(square);
+    }
+
+    /** Marks in a memory that one of the visits was made which a day has to make, see {@link Decision}. */
+    static long visit(int which) {
+        return 1L << MOST_SQUARES * BITS + which;
+    }
+
+    /** Which of those visits were made, as marks. */
+    static long visits(long memory) {
+        return memory >>> MOST_SQUARES * BITS << MOST_SQUARES * BITS;
     }
 
     /** How much of a square was paid, 0 to {@link #ALL}. */

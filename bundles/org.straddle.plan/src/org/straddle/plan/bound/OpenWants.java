@@ -31,7 +31,8 @@ final class OpenWants {
         base = before - sum();
     }
 
-    private double sum() {
+    /** In all. */
+    double sum() {
         return Arrays.stream(open).flatMapToDouble(Arrays::stream).sum();
     }
 

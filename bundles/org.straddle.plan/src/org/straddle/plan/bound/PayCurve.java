@@ -1,6 +1,8 @@
 package org.straddle.plan.bound;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * What a route is paid for the amount by which it serves one group with one square: the dual values of the
@@ -42,6 +44,14 @@ final class PayCurve {
     /** All in one: what is paid for the same amount by each of them. */
     static PayCurve sum(List<PayCurve> curves) {
         return new PayCurve(curves.stream().flatMap(curve -> curve.all.stream()).toList());
+    }
+
+    /** A curve between this and another. @param share of the other, 0 to 1 */
+    PayCurve toward(PayCurve other, double share) {
+        Map<Cut, Double> prices = new LinkedHashMap<>();
+        all.forEach(one -> prices.merge(one.cut, (1 - share) * one.price, Double::sum));
+        other.all.forEach(one -> prices.merge(one.cut, share * one.price, Double::sum));
+        return new PayCurve(prices.entrySet().stream().map(one -> new Priced(one.getKey(), one.getValue())).toList());
     }
 
     List<Priced> priced() {

@@ -20,6 +20,28 @@ record Prices(PayCurve[][] pay, double[] moment, double[] driving, double[] hold
     record Hold(int square, int second) {
     }
 
+    /** Prices between these and others. @param share of the others, 0 to 1 */
+    Prices toward(Prices other, double share) {
+        PayCurve[][] between = new PayCurve[pay.length][];
+        for (int square = 0; square < pay.length; square++) {
+            between[square] = new PayCurve[pay[square].length];
+            for (int g = 0; g < between[square].length; g++) {
+                between[square][g] = pay[square][g].toward(other.pay[square][g], share);
+            }
+        }
+        return new Prices(between, between(moment, other.moment, share), between(driving, other.driving, share),
+                between(hold, other.hold, share));
+    }
+
+    /** What one of the two does not price yet is free there. */
+    private static double[] between(double[] one, double[] other, double share) {
+        double[] between = new double[Math.max(one.length, other.length)];
+        for (int i = 0; i < between.length; i++) {
+            between[i] = (i < one.length ? (1 - share) * one[i] : 0) + (i < other.length ? share * other[i] : 0);
+        }
+        return between;
+    }
+
     /** Each price changed by a random share of itself. */
     Prices varied(Random random, double most) {
         PayCurve[][] varied = Arrays.stream(pay).map(ofSquare -> Arrays.stream(ofSquare).map(curve -> {

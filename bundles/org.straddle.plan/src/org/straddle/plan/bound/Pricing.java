@@ -20,6 +20,11 @@ interface Pricing {
 
     Best best(int day);
 
+    /** From now on only routes count that keep to these decisions; or more, where that cannot be told apart. */
+    default void restrictTo(List<Decision> decisions) {
+        // every route counts
+    }
+
     /** Minds from now on what a route was paid too well for; whether that is new. */
     boolean remember(Route route);
 

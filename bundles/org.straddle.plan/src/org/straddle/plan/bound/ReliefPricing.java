@@ -43,6 +43,12 @@ final class ReliefPricing implements Pricing {
     }
 
     @Override
+    public void restrictTo(List<Decision> decisions) {
+        minding.restrictTo(decisions);
+        without.restrictTo(decisions);
+    }
+
+    @Override
     public Best best(int day) {
         Best found = minding.best(day);
         if (!helped[day] && (round + day) % ASKED_AGAIN != 0) {

@@ -32,6 +32,9 @@ final class RouteMaster implements AutoCloseable {
 
     private static final double NOTHING = 1e-9;
 
+    /** What a day without a route costs, in the worth of everything. */
+    private static final double PENALTY = 2;
+
     /** Cuts touch at multiples of this: their error is below a thousandth of a turn's worth. */
     private static final double STEP = 0.03;
     private static final double FARTHEST = 6;
@@ -71,6 +74,9 @@ final class RouteMaster implements AutoCloseable {
     private final List<Route> routes = new ArrayList<>();
     private final List<Integer> columns = new ArrayList<>();
     private final Set<Route> known = new HashSet<>();
+    /** By day: stands for a route where the decisions leave too few; none as long as nothing is decided. */
+    private final List<Integer> idleColumn = new ArrayList<>();
+    private List<Decision> decisions = List.of();
     private LinearProgram.Optimum optimum;
 
     RouteMaster(PlanProblem problem, OpenWants wants, ChanceTable table, BirdMoments moments, LinearProgram program) {
@@ -151,6 +157,9 @@ final class RouteMaster implements AutoCloseable {
                 - problem.drivingPricePerHour() * route.drivingSeconds(problem) / 3600, 1);
         routes.add(route);
         columns.add(column);
+        if (!Decision.allow(decisions, route)) {
+            program.limit(column, 0);
+        }
         program.set(dayRow[route.day()], column, 1);
         program.set(drivingRow[route.day()], column, route.limitedDrivingSeconds(problem));
         served(route).forEach((square, amount) -> {
@@ -181,6 +190,34 @@ final class RouteMaster implements AutoCloseable {
             }
         }
         return true;
+    }
+
+    /**
+     * From now on only routes that keep to these decisions are mixed. Where there are too few of them, a day may be left
+     * without a route at a price that no solution pays which can do without.
+     */
+    void restrictTo(List<Decision> these) {
+        if (idleColumn.isEmpty()) {
+            for (int row : dayRow) {
+                idleColumn.add(program.addColumn(-PENALTY * wants.sum(), 1));
+                program.set(row, idleColumn.get(idleColumn.size() - 1), 1);
+            }
+        }
+        List<Decision> before = decisions;
+        decisions = List.copyOf(these);
+        for (int r = 0; r < routes.size(); r++) {
+            boolean allowed = Decision.allow(decisions, routes.get(r));
+            if (allowed != Decision.allow(before, routes.get(r))) {
+                program.limit(columns.get(r), allowed ? 1 : 0);
+            }
+        }
+    }
+
+    /** How large a share of a day's mix visits one of these sites, in the last optimum. */
+    double visited(int day, Set<Integer> sites) {
+        Decision visits = new Decision(day, sites, true);
+        return used().stream().filter(used -> used.route.day() == day && visits.allows(used.route)).mapToDouble(Used::share)
+                .sum();
     }
 
     /** By square: the amounts by which the route serves the groups, its fixed turns aside. */

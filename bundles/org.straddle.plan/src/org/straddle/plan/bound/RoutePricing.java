@@ -121,6 +121,12 @@ final class RoutePricing implements Pricing {
     private volatile boolean stopped;
     private Prices prices;
     private Memory memory;
+    private List<Decision> decisions = List.of();
+
+    // Of the present day: by site the marks that a visit sets, those that are needed in the end, and sites not to visit.
+    private final long[] visit;
+    private long visitsNeeded;
+    private final BitSet closed = new BitSet();
     private double secondPrice;
     private int drivingLimit;
     private Gap gap;
@@ -149,6 +155,7 @@ final class RoutePricing implements Pricing {
         readUntil = new int[sites];
         wanted = new boolean[sites];
         slots = new int[sites][];
+        visit = new long[sites];
         arrived = fronts(sites);
         left = fronts(sites);
         bestEnd = new int[sites];
@@ -402,7 +409,30 @@ final class RoutePricing implements Pricing {
         return new Paid(paid, rows, new StopPay.Terms(interval, ofTurn, heldAtArrival, heldAtDeparture), once);
     }
 
+    @Override
+    public void restrictTo(List<Decision> these) {
+        decisions = List.copyOf(these);
+    }
+
+    /** Visits beyond those that can be marked are not asked for, which may only raise the bound. */
+    private void keepTo(List<Decision> ofDay) {
+        closed.clear();
+        Arrays.fill(visit, 0);
+        visitsNeeded = 0;
+        int marks = 0;
+        for (Decision decision : ofDay) {
+            if (!decision.visits()) {
+                decision.sites().forEach(closed::set);
+            } else if (marks < Memory.MOST_VISITS) {
+                long mark = Memory.visit(marks++);
+                visitsNeeded |= mark;
+                decision.sites().forEach(site -> visit[site] |= mark);
+            }
+        }
+    }
+
     private Best priced(int day) {
+        keepTo(Decision.of(day, decisions));
         secondPrice = problem.drivingPricePerHour() / 3600 + prices.driving()[day];
         drivingLimit = problem.days().get(day).drivingLimit();
         interval = intervals[day];
@@ -434,8 +464,9 @@ final class RoutePricing implements Pricing {
         for (int i = 0; i < gaps.size(); i++) {
             gap = gaps.get(i);
             int last = fillGap(fixed.isEmpty() ? jointly.once : 0);
-            bestValue += last == NONE ? nothing() : whole(last);
-            idleValue += nothing();
+            double idleHere = visitsNeeded == 0 ? nothing() : Double.NEGATIVE_INFINITY;
+            bestValue += last == NONE ? idleHere : whole(last);
+            idleValue += idleHere;
             chosen.addAll(staysUpTo(last, day));
             if (i < fixed.size()) {
                 FixedStayPricing.Best more = fixedPricing.best(fixed.get(i), alone.stops[fixed.get(i).site()],
@@ -457,7 +488,8 @@ final class RoutePricing implements Pricing {
 
     /** The best ways that end at other sites: the master learns from more than one route at a time. */
     private void noteOthers(int day) {
-        IntStream.range(0, sites).filter(site -> bestEnd[site] != NONE).boxed()
+        IntStream.range(0, sites).filter(site -> bestEnd[site] != NONE)
+                .filter(site -> whole(bestEnd[site]) > Double.NEGATIVE_INFINITY).boxed()
                 .sorted(Comparator.comparingDouble(site -> -whole(bestEnd[site]))).limit(MOST_OTHERS / problem.days().size())
                 .forEach(site -> others.add(new Route(day, staysUpTo(bestEnd[site], day))));
     }
@@ -510,7 +542,8 @@ final class RoutePricing implements Pricing {
     /** Value of the whole gap when this label is the last; not worth anything when it cannot be. */
     private double whole(int label) {
         int c = labels.chance(label);
-        if (driven(labels.driven(label), siteOf[c], gap.toPlace()) > drivingLimit) {
+        if (driven(labels.driven(label), siteOf[c], gap.toPlace()) > drivingLimit
+                || (visitsNeeded & ~(labels.memory(label) | visit[siteOf[c]])) != 0) {
             return Double.NEGATIVE_INFINITY;
         }
         return Math.min(labels.value(label), labels.jointly(label)) - heldAtDeparture[c]
@@ -520,7 +553,7 @@ final class RoutePricing implements Pricing {
     /** The last label of the best filling, or none when driving on is best. */
     private int fillGap(double once) {
         startGap(once);
-        double bestValue = nothing();
+        double bestValue = visitsNeeded == 0 ? nothing() : Double.NEGATIVE_INFINITY;
         int best = NONE;
         for (int c = table.firstFrom(gap.freeAt()); c < siteOf.length && table.chance(c).start() < gap.dueAt() && !stopped; c++) {
             if (!canBeWorked(c)) {
@@ -585,7 +618,7 @@ final class RoutePricing implements Pricing {
     }
 
     private boolean canBeWorked(int c) {
-        return interval[c] != NONE
+        return interval[c] != NONE && !closed.get(siteOf[c])
                 && table.arrive(c) >= moves.arrival(gap.day(), gap.fromPlace(), gap.freeAt(), siteOf[c])
                 && moves.arrival(gap.day(), siteOf[c], table.depart(c), gap.toPlace()) <= gap.dueAt();
     }
@@ -671,6 +704,7 @@ final class RoutePricing implements Pricing {
         for (int slot : slots[site]) {
             remembered = memory.plus(remembered, slot, share(memory.square(slot), labels.chance(labels.from(label)), c));
         }
+        remembered |= visit[site];
         double value = labels.value(label) - heldAtDeparture[c];
         double more = labels.jointly(label) - labels.value(label);
         if (!left[site].addLeaving(labels.add(value, value + more, remembered, labels.driven(label), label, c, second))) {

@@ -17,7 +17,10 @@
  * {@link org.straddle.plan.bound.WindowPricing} does, with {@link org.straddle.plan.bound.CompletionBounds}; for one route it
  * often proves the best there is (<em>decremental state space relaxation</em>).
  * <li>{@link org.straddle.plan.bound.ColumnGeneration} leads the two. Its bound is the <em>Lagrangian bound</em>, which is
- * valid at any prices, so there is one after every round.
+ * valid at any prices, so there is one after every round. Prices are <em>smoothed</em>: newest ones leap.
+ * <li>{@link org.straddle.plan.bound.BranchTree} parts all plans in two, again and again, by a {@link org.straddle.plan.bound.Decision}
+ * where a mix of routes is worth more than any plan (<em>branch and price</em>). The highest bound of its
+ * {@link org.straddle.plan.bound.Node}s holds for all plans.
  * <li>{@link org.straddle.plan.bound.PlanMix} chooses among the columns found, in whole numbers, by constraint programming: a
  * <em>restricted master heuristic</em>.
  * <li>{@link org.straddle.plan.bound.BoundedSearch} runs bound and search beside each other.
@@ -33,5 +36,9 @@
  * with time windows with dynamic programming. Computers &amp; Operations Research 36 (2009) 1191-1203. R. Roberti,
  * A. Mingozzi: Dynamic ng-path relaxation for the delivery man problem. Transportation Science 48 (2014) 413-424 (memories
  * that grow). A. M. Geoffrion: Lagrangean relaxation for integer programming. Mathematical Programming Study 2 (1974) 82-114.
+ * P. Wentges: Weighted Dantzig-Wolfe decomposition for linear mixed-integer programming. International Transactions in
+ * Operational Research 4 (1997) 151-162 (smoothing). T. Achterberg, T. Koch, A. Martin: Branching rules revisited. Operations
+ * Research Letters 33 (2005) 42-54 (strong branching). T. Achterberg: Constraint integer programming. Thesis, Technische
+ * Universit&auml;t Berlin (2007) (product rule).
  */
 package org.straddle.plan.bound;
