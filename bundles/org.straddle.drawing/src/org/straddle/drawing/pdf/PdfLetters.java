@@ -23,6 +23,9 @@ public final class PdfLetters implements Lettering {
     private final PDFont bold;
     private final double sizePx;
     private final Map<Integer, String> printable = new HashMap<>();
+    /** Of each letter, thousandths of the size: the font takes long to find one, and text is broken by measuring it again and again. */
+    private final Map<Integer, Float> plainWidths = new HashMap<>();
+    private final Map<Integer, Float> boldWidths = new HashMap<>();
 
     /**
      * @param document that the letters are for
@@ -51,8 +54,17 @@ public final class PdfLetters implements Lettering {
 
     @Override
     public double width(String text, Face face) {
+        Map<Integer, Float> widths = face.bold() ? boldWidths : plainWidths;
+        float width = 0;
+        for (int at = 0; at < text.length(); at += Character.charCount(text.codePointAt(at))) {
+            width += widths.computeIfAbsent(text.codePointAt(at), point -> letterWidth(point, face));
+        }
+        return width / 1000 * sizePx * face.size();
+    }
+
+    private float letterWidth(int point, Face face) {
         try {
-            return font(face).getStringWidth(printable(text)) / 1000 * sizePx * face.size();
+            return font(face).getStringWidth(printable(Character.toString(point)));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

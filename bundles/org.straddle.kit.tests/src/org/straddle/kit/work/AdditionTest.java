@@ -6,9 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.IntStream;
 
 import org.junit.jupiter.api.Test;
 
@@ -95,25 +97,24 @@ class AdditionTest {
         assertTrue(addition.proven());
     }
 
+    /** Tries all choices, from the best on: the first that will do is the answer. */
     private static Optional<Cost> tried(List<Gear> kit, List<Gear> offer) {
-        Optional<Cost> best = Optional.empty();
-        for (int choice = 0; choice < 1 << offer.size(); choice++) {
+        List<List<Gear>> choices = IntStream.range(0, 1 << offer.size())
+                .mapToObj(choice -> IntStream.range(0, offer.size()).filter(i -> (choice >> i & 1) == 1).mapToObj(offer::get).toList())
+                .sorted(Comparator.comparing(AdditionTest::cost)).toList();
+        for (List<Gear> choice : choices) {
             List<Gear> all = new ArrayList<>(kit);
-            Cost cost = Cost.NOTHING;
-            for (int i = 0; i < offer.size(); i++) {
-                if ((choice >> i & 1) == 1) {
-                    all.add(offer.get(i));
-                    cost = cost.plus(Cost.of(offer.get(i)));
-                }
-            }
-            if (best.isEmpty() || cost.compareTo(best.get()) < 0) {
-                Answer answer = Answer.of(FM, all);
-                if (answer.possible() && answer.single().isEmpty()) {
-                    best = Optional.of(cost);
-                }
+            all.addAll(choice);
+            Answer answer = Answer.of(FM, all);
+            if (answer.possible() && answer.single().isEmpty()) {
+                return Optional.of(cost(choice));
             }
         }
-        return best;
+        return Optional.empty();
+    }
+
+    private static Cost cost(List<Gear> choice) {
+        return choice.stream().map(Cost::of).reduce(Cost.NOTHING, Cost::plus);
     }
 
     private static List<Gear> random(Random random, String[] parts, String letter, int count) {

@@ -2,6 +2,7 @@ package org.straddle.kit.work;
 
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -11,6 +12,8 @@ import java.util.stream.Collectors;
  * @param fit   connector or voltage, such as {@code SMA}; empty fits everything
  */
 public record Ability(Function function, Set<String> bands, String fit) {
+
+    private static final Pattern BLANKS = Pattern.compile("\\s+");
 
     public Ability {
         bands = bands.stream().map(Ability::plain).filter(band -> !band.isEmpty())
@@ -31,6 +34,6 @@ public record Ability(Function function, Set<String> bands, String fit) {
 
     /** However people space and write it: {@code 70 cm} is {@code 70cm}, {@code 12V} is {@code 12 v}. */
     private static String plain(String text) {
-        return text == null ? "" : text.replaceAll("\\s+", "").toLowerCase(Locale.ROOT);
+        return text == null ? "" : BLANKS.matcher(text).replaceAll("").toLowerCase(Locale.ROOT);
     }
 }

@@ -19,12 +19,16 @@ final class Demands {
     private final Pieces pieces;
     private final Task task;
     private final int carried;
+    private final Ability transmit;
+    private final Ability receive;
     private final Map<Requirement, Formula> formulas = new LinkedHashMap<>();
 
     private Demands(Pieces pieces, Task task, int carried) {
         this.pieces = pieces;
         this.task = task;
         this.carried = carried;
+        this.transmit = Ability.of(Function.TRANSMIT, task.uplink());
+        this.receive = Ability.of(Function.RECEIVE, task.downlink());
     }
 
     static Map<Requirement, Formula> of(Task task, Pieces pieces) {
@@ -87,32 +91,29 @@ final class Demands {
     private void atOnce() {
         radios();
         lines();
-        Formula duplexRadio = that(1, gear -> gear.duplex() && transmits(gear) && receives(gear));
-        Formula twoRadios = that(2, gear -> transmits(gear) || receives(gear));
+        Formula duplexRadio = that(1, gear -> gear.duplex() && gear.gives(transmit) && gear.gives(receive));
+        Formula twoRadios = that(2, gear -> gear.gives(transmit) || gear.gives(receive));
         formulas.put(new Requirement(Kind.TWO_RADIOS, "", ""), Formula.any(duplexRadio, twoRadios));
-        Formula twoLines = that(2, gear -> gear.gives(Function.FEED_LINE, task.uplink())
-                || gear.gives(Function.FEED_LINE, task.downlink()));
-        Formula diplexer = that(1, gear -> gear.gives(Function.DIPLEXER, task.uplink())
-                && gear.gives(Function.DIPLEXER, task.downlink()));
+        Ability lineUp = Ability.of(Function.FEED_LINE, task.uplink());
+        Ability lineDown = Ability.of(Function.FEED_LINE, task.downlink());
+        Formula twoLines = that(2, gear -> gear.gives(lineUp) || gear.gives(lineDown));
+        Ability diplexUp = Ability.of(Function.DIPLEXER, task.uplink());
+        Ability diplexDown = Ability.of(Function.DIPLEXER, task.downlink());
+        Formula diplexer = that(1, gear -> gear.gives(diplexUp) && gear.gives(diplexDown));
         formulas.put(new Requirement(Kind.TWO_FEED_LINES, "", ""), Formula.any(duplexRadio, twoLines, diplexer));
     }
 
     private void handheld() {
-        formulas.put(new Requirement(Kind.HANDHELD, "", ""), that(1, gear -> transmits(gear) && receives(gear)
-                && gear.gives(Function.PUSH_TO_TALK, "") && gear.gives(Function.POWER, "")));
+        Ability talk = Ability.of(Function.PUSH_TO_TALK);
+        Ability power = Ability.of(Function.POWER);
+        formulas.put(new Requirement(Kind.HANDHELD, "", ""), that(1, gear -> gear.gives(transmit) && gear.gives(receive)
+                && gear.gives(talk) && gear.gives(power)));
         antennas();
     }
 
-    private boolean transmits(Gear gear) {
-        return gear.gives(Function.TRANSMIT, task.uplink());
-    }
-
-    private boolean receives(Gear gear) {
-        return gear.gives(Function.RECEIVE, task.downlink());
-    }
-
     private void one(Kind kind, Function function, String band) {
-        formulas.put(new Requirement(kind, band, ""), that(1, gear -> gear.gives(function, band)));
+        Ability wanted = Ability.of(function, band);
+        formulas.put(new Requirement(kind, band, ""), that(1, gear -> gear.gives(wanted)));
     }
 
     /** What the club marked as needed must be there, itself or gear that stands in for it. */

@@ -34,10 +34,6 @@ public record Gear(String id, String name, int pieces, List<Ability> gives, List
         return gives.stream().anyMatch(given -> given.meets(wanted));
     }
 
-    boolean gives(Function function, String band) {
-        return gives(new Ability(function, band.isEmpty() ? Set.of() : Set.of(band), ""));
-    }
-
     boolean isFor(Work work) {
         return work == Work.PROOF || works.isEmpty() || works.contains(work);
     }

@@ -96,7 +96,9 @@ public final class SiteSheetPdf {
         PdfLetters letters = new PdfLetters(document, type.size);
         double width = format.paper.getWidth() - 2 * MARGIN_PT;
         double room = format.paper.getHeight() - 2 * MARGIN_PT - (sheet.station().isEmpty() ? 0 : SKETCH_HEIGHT_PT);
-        List<Row> rows = rows(sheet, letters, width);
+        // No row is lower than small print: what has more rows than that does not fit, however it goes on.
+        int most = (int) (room / letters.height(Face.SMALL)) + 1;
+        List<Row> rows = rows(sheet, letters, width, most);
         double needed = rows.stream().mapToDouble(row -> type.height(row, letters)).sum();
         if (needed > room && !cut) {
             return false;
@@ -152,29 +154,33 @@ public final class SiteSheetPdf {
     private record Row(String text, Face face, boolean ruled) {
     }
 
-    private static List<Row> rows(SiteSheet sheet, PdfLetters letters, double width) {
+    /** All rows, or more than most. */
+    private static List<Row> rows(SiteSheet sheet, PdfLetters letters, double width, int most) {
         List<Row> rows = new ArrayList<>();
-        wrap(rows, letters, sheet.title(), Face.LARGE, width);
+        wrap(rows, letters, sheet.title(), Face.LARGE, width, most);
         if (!sheet.held().isEmpty()) {
-            wrap(rows, letters, sheet.held(), Face.LARGE, width);
+            wrap(rows, letters, sheet.held(), Face.LARGE, width, most);
         }
         for (SiteSheet.Part part : sheet.parts()) {
             rows.add(new Row(part.heading(), Face.STRONG, true));
-            part.lines().forEach(line -> wrap(rows, letters, line, Face.PLAIN, width));
+            part.lines().forEach(line -> wrap(rows, letters, line, Face.PLAIN, width, most));
         }
         rows.add(new Row("", Face.SMALL, true));
-        wrap(rows, letters, sheet.foot(), Face.SMALL, width);
+        wrap(rows, letters, sheet.foot(), Face.SMALL, width, most);
         return rows;
     }
 
-    /** Breaks at blanks; a line that is broken goes on under its first letter. */
-    private static void wrap(List<Row> rows, PdfLetters letters, String text, Face face, double width) {
+    /** Breaks at blanks; a line that is broken goes on under its first letter. It ends where there are more rows than most. */
+    private static void wrap(List<Row> rows, PdfLetters letters, String text, Face face, double width, int most) {
         String indent = text.substring(0, text.length() - text.stripLeading().length());
         StringBuilder line = new StringBuilder(indent);
         for (String word : text.strip().split(" ")) {
             boolean first = line.length() == indent.length();
             if (!first && letters.width(line + " " + word, face) > width) {
                 rows.add(new Row(line.toString(), face, false));
+                if (rows.size() > most) {
+                    return;
+                }
                 line = new StringBuilder(indent).append("  ").append(word);
             } else {
                 line.append(first ? "" : " ").append(word);
