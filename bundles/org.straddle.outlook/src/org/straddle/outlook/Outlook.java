@@ -473,7 +473,7 @@ public final class Outlook {
         Optional<Window> known = knownSpan.flatMap(during::intersection)
                 .filter(w -> ephemeris.flatMap(Ephemeris::predictionEnd).filter(w.end()::isAfter).isEmpty());
         return ground != null && known.isPresent() && ephemeris.isPresent()
-                && AreaReach.of(ephemeris.get(), known.get(), ground.area(), 0).ever() > 0;
+                && AreaReach.isEver(ephemeris.get(), known.get(), ground.area(), 0);
     }
 
     /**

@@ -115,6 +115,24 @@ class ReachTest {
         }
     }
 
+    /** Whether any of it is reached is told without the shares, and is the same. */
+    @Test
+    void anyOfAnAreaIsReachedWhenAPartOfItIs() {
+        Random dice = new Random(11);
+        List<Window> passes = ephemeris.passes(Invented.SKERRY, Horizon.flat(0)).stream().map(Pass::window).toList();
+        int reached = 0;
+        for (int i = 0; i < 300; i++) {
+            double north = dice.nextDouble(-80, 80);
+            double east = dice.nextDouble(-180, 175);
+            Area area = Area.of(List.of(Place.of(north, east), Place.of(north + 3, east + 5)), new double[] {1, 2});
+            Window pass = passes.get(i % passes.size());
+            boolean ever = AreaReach.isEver(ephemeris, pass, area, 3);
+            assertEquals(AreaReach.of(ephemeris, pass, area, 3).ever() > 0, ever, pass + " " + area.places());
+            reached += ever ? 1 : 0;
+        }
+        assertTrue(reached > 20 && reached < 280, "reached: " + reached);
+    }
+
     /** Reference geometry: a bird 420 km up is above 10° within 12.497° of arc (sphere of 6371 km, see FootprintTest). */
     @Test
     void reachesAsFarAsItsFootprint() {

@@ -94,6 +94,16 @@ public final class Area {
         return sum / whole;
     }
 
+    /** Does any place of the area see an Earth-fixed point above an elevation? */
+    boolean isAnyAbove(double[] point, double sinLeast) {
+        for (int i = 0; i < weights.length; i++) {
+            if (sinElevation(point, i) > sinLeast) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Sine of the elevation of an Earth-fixed point at the place of the area that sees it highest. */
     double highestSinElevation(double[] point) {
         double highest = -1;

@@ -30,7 +30,7 @@ public record AreaReach(double mean, double ever, double best, Instant bestAt) {
         double sinLeast = Math.sin(Math.toRadians(leastDeg));
         double from = ephemeris.seconds(during.start());
         double length = ephemeris.seconds(during.end()) - from;
-        int slices = (int) Math.ceil(length / SLICE_S);
+        int slices = slices(length);
         double[] state = new double[6];
         BitSet seen = new BitSet();
         BitSet ever = new BitSet();
@@ -38,7 +38,7 @@ public record AreaReach(double mean, double ever, double best, Instant bestAt) {
         double best = -1;
         double bestAt = from;
         for (int i = 0; i < slices; i++) {
-            double t = from + (i + 0.5) * length / slices;
+            double t = middle(from, length, i, slices);
             ephemeris.track().state(t, state);
             seen.clear();
             double part = area.partAbove(state, sinLeast, seen);
@@ -51,5 +51,33 @@ public record AreaReach(double mean, double ever, double best, Instant bestAt) {
         }
         double everPart = ever.stream().mapToDouble(area::part).sum();
         return new AreaReach(sum / slices, Math.min(1, everPart), best, ephemeris.instant(bestAt));
+    }
+
+    /**
+     * Has any of the area the bird up at some time? As {@code of(…).ever() > 0} says, and sooner: often the first look tells.
+     *
+     * @throws IllegalArgumentException when {@code during} lies outside the predicted time
+     */
+    public static boolean isEver(Ephemeris ephemeris, Window during, Area area, double leastDeg) {
+        double sinLeast = Math.sin(Math.toRadians(leastDeg));
+        double from = ephemeris.seconds(during.start());
+        double length = ephemeris.seconds(during.end()) - from;
+        int slices = slices(length);
+        double[] state = new double[6];
+        for (int i = 0; i < slices; i++) {
+            ephemeris.track().state(middle(from, length, i, slices), state);
+            if (area.isAnyAbove(state, sinLeast)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static int slices(double length) {
+        return (int) Math.ceil(length / SLICE_S);
+    }
+
+    private static double middle(double from, double length, int slice, int slices) {
+        return from + (slice + 0.5) * length / slices;
     }
 }
