@@ -87,9 +87,37 @@ pack() {
         -cp "$classes:$(echo "$PRODUCT"/plugins/picocli_*.jar):$(echo "$PRODUCT"/plugins/org.eclipse.osgi_*.jar)" org.straddle.packaging.Pack "$@"
 }
 
+# The bundles of the built product as a class path. GeoTools comes last: it has an old copy of the model framework inside.
+product_path() {
+    printf '%s:' "$PRODUCT"/plugins/*.jar | sed -E 's|^(.*:)?([^:]*/geotools_[^:]*:)(.*)$|\1\3\2|'
+}
+
+# compile_for_product FOLDER SOURCE… : classes that use the bundles of the built product. The first compiler alone, as in MAVEN_OPTS.
+compile_for_product() {
+    local folder=$1
+    shift
+    javac -J-XX:TieredStopAtLevel=1 -J-XX:+UseSerialGC -nowarn -Xlint:none -proc:none --release 17 -encoding UTF-8 \
+        -d "$folder" -cp "$(product_path)" "$@"
+}
+
+# compile_benches: those that run on the built product, all at once into BENCHES, unless they lie there already.
+BENCHES="$RUN/benches"
+compile_benches() {
+    local sources files
+    [ -d "$PRODUCT/plugins" ] || stop "Nothing is built yet. Run: releng/run --help"
+    sources=$(inputs releng/bench "${PRODUCT#"$ROOT"/}/plugins")
+    [ "$(cat "$BENCHES/from" 2>/dev/null)" != "$sources" ] || return 0
+    rm -rf "$BENCHES"
+    mkdir -p "$BENCHES"
+    mapfile -t files < <(find "$ROOT"/releng/bench/{check,drag,lines,map,plan}/src -name '*.java')
+    compile_for_product "$BENCHES" "${files[@]}" || return 1
+    echo "$sources" >"$BENCHES/from"
+}
+
 # make_application PRODUCT FOLDER: the folder that is packed and started.
 make_application() {
-    pack application "$1" "$2" "$ROOT/releng/packaging/licences.txt" "$ROOT/targets/org.straddle.target/org.straddle.target.target"
+    pack application "$1" "$2" "$ROOT/releng/packaging/licences.txt" "$ROOT/targets/org.straddle.target/org.straddle.target.target" \
+        "$RUN/packaging/unsigned"
     cp "$ROOT/releng/packaging/straddle" "$ROOT/releng/packaging/logging.properties" "$2/"
     chmod 755 "$2/straddle"
 }

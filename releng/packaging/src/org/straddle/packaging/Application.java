@@ -7,12 +7,14 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Properties;
 import java.util.TreeMap;
 import java.util.jar.JarFile;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
@@ -26,7 +28,7 @@ import java.util.zip.ZipOutputStream;
 final class Application {
 
     /** Signed jars cannot be kept in an archive of shared classes, and checking them takes a third of a second. */
-    private static final String SIGNATURE = "META-INF/[^/]+\\.(SF|RSA|DSA|EC)";
+    private static final Pattern SIGNATURE = Pattern.compile("META-INF/[^/]+\\.(SF|RSA|DSA|EC)");
 
     /** Texts of licences that several libraries share, and the library whose jar holds them. */
     private static final Map<String, List<String>> LICENCES = Map.of(
@@ -36,12 +38,17 @@ final class Application {
 
     private final Path product;
     private final Path target;
+    private final Path unsigned;
     private final long time;
 
-    /** @param time of every entry written anew, in milliseconds */
-    Application(Path product, Path target, long time) {
+    /**
+     * @param unsigned where jars without their signatures are kept: all systems have the same
+     * @param time     of every entry written anew, in milliseconds
+     */
+    Application(Path product, Path target, Path unsigned, long time) {
         this.product = product;
         this.target = target;
+        this.unsigned = unsigned;
         this.time = time;
     }
 
@@ -52,7 +59,7 @@ final class Application {
             if (!plugin.isJar()) {
                 copyFolder(plugin.path(), copy);
             } else if (isSigned(plugin.path())) {
-                unsign(plugin.path(), copy);
+                Files.copy(unsigned(plugin), copy);
             } else {
                 Files.copy(plugin.path(), copy);
             }
@@ -96,15 +103,26 @@ final class Application {
 
     private static boolean isSigned(Path jar) throws IOException {
         try (ZipFile zip = new ZipFile(jar.toFile())) {
-            return zip.stream().anyMatch(entry -> entry.getName().matches(SIGNATURE));
+            return zip.stream().anyMatch(entry -> SIGNATURE.matcher(entry.getName()).matches());
         }
+    }
+
+    /** Two systems may be packed at a time, so a jar comes into its place whole. */
+    private Path unsigned(Plugin plugin) throws IOException {
+        Path kept = unsigned.resolve(plugin.fileName());
+        if (!Files.exists(kept)) {
+            Path part = Files.createDirectories(unsigned).resolve(plugin.fileName() + "." + ProcessHandle.current().pid());
+            unsign(plugin.path(), part);
+            Files.move(part, kept, StandardCopyOption.ATOMIC_MOVE);
+        }
+        return kept;
     }
 
     private static void unsign(Path jar, Path copy) throws IOException {
         try (JarFile from = new JarFile(jar.toFile(), false);
                 ZipOutputStream to = new ZipOutputStream(Files.newOutputStream(copy))) {
             for (ZipEntry entry : (Iterable<ZipEntry>) from.stream().<ZipEntry>map(each -> each)::iterator) {
-                if (entry.getName().matches(SIGNATURE)) {
+                if (SIGNATURE.matcher(entry.getName()).matches()) {
                     continue;
                 }
                 byte[] bytes;

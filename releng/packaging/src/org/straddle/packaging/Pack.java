@@ -21,7 +21,7 @@ public final class Pack {
     private static void run(String[] arguments) throws Exception {
         switch (arguments[0]) {
             case "application" -> {
-                Application application = new Application(Path.of(arguments[1]), Path.of(arguments[2]), epoch());
+                Application application = new Application(Path.of(arguments[1]), Path.of(arguments[2]), Path.of(arguments[5]), epoch());
                 application.make();
                 application.addNotices(new Notices(Path.of(arguments[3]), Path.of(arguments[4])));
             }

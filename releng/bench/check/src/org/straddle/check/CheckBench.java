@@ -39,7 +39,7 @@ final class CheckBench {
     private static final int WARM_UP = MEASURED * 3 / 5;
 
     private final PassSearch search = new PassSearch();
-    private final Event event = SyntheticEvent.of(SyntheticEvent.Size.LARGE, 1);
+    private final Event event = SyntheticEvent.of(SyntheticEvent.Size.valueOf(System.getProperty("bench.size", "LARGE")), 1);
     private final Random random = new Random(1);
 
     public static void main(String[] args) {

@@ -29,7 +29,7 @@ final class DragBench {
     private static final int MOVES = Integer.getInteger("bench.rounds", 2000);
     private static final int WARM_UP = Math.min(500, MOVES);
 
-    private final Event event = SyntheticEvent.of(SyntheticEvent.Size.LARGE, 1);
+    private final Event event = SyntheticEvent.of(SyntheticEvent.Size.valueOf(System.getProperty("bench.size", "LARGE")), 1);
     private final Random random = new Random(1);
 
     public static void main(String[] args) {
