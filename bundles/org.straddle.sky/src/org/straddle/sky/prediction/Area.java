@@ -17,6 +17,8 @@ public final class Area {
     private static final Catalogue TEXTS = Catalogue.of(Area.class);
 
     private static final int STRIDE = 6;
+    /** Leaves room for rounding. */
+    private static final double CLEARLY_LOWER = 1 - 1e-9;
 
     private final List<Place> places;
     private final double[] weights;
@@ -108,7 +110,17 @@ public final class Area {
     double highestSinElevation(double[] point) {
         double highest = -1;
         for (int i = 0; i < weights.length; i++) {
-            highest = Math.max(highest, sinElevation(point, i));
+            int at = STRIDE * i;
+            double dx = point[0] - ground[at];
+            double dy = point[1] - ground[at + 1];
+            double dz = point[2] - ground[at + 2];
+            double up = dx * ground[at + 3] + dy * ground[at + 4] + dz * ground[at + 5];
+            double square = dx * dx + dy * dy + dz * dz;
+            // Most places see it clearly lower than the best so far, which is told without a root.
+            if (highest > 0 && (up <= 0 || up * up < CLEARLY_LOWER * highest * highest * square)) {
+                continue;
+            }
+            highest = Math.max(highest, up / Math.sqrt(square));
         }
         return highest;
     }

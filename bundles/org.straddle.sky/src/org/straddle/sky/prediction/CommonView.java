@@ -69,9 +69,12 @@ public record CommonView(Window window, Instant best, double hereDeg, double the
     private static double highest(DoubleUnaryOperator f, Span span) {
         int steps = Math.max(2, (int) Math.ceil(span.length() / LONGEST_STEP_S));
         int best = 0;
+        double top = f.applyAsDouble(at(span, 0, steps));
         for (int i = 1; i <= steps; i++) {
-            if (f.applyAsDouble(at(span, i, steps)) > f.applyAsDouble(at(span, best, steps))) {
+            double value = f.applyAsDouble(at(span, i, steps));
+            if (value > top) {
                 best = i;
+                top = value;
             }
         }
         double a = at(span, Math.max(0, best - 1), steps);

@@ -13,6 +13,9 @@ public final class SignChanges {
 
     private final DoubleUnaryOperator f;
     private final List<Double> times = new ArrayList<>();
+    /** Where the last piece ended: the next one begins there. */
+    private double lastEnd = Double.NaN;
+    private double atLastEnd;
 
     public SignChanges(DoubleUnaryOperator f) {
         this.f = f;
@@ -20,8 +23,10 @@ public final class SignChanges {
 
     /** Takes the piece from {@code a} to {@code b}; the function has one top or dip in it at most. */
     void piece(double a, double b) {
-        double fa = f.applyAsDouble(a);
+        double fa = a == lastEnd ? atLastEnd : f.applyAsDouble(a);
         double fb = f.applyAsDouble(b);
+        lastEnd = b;
+        atLastEnd = fb;
         if (fa > 0 != fb > 0) {
             times.add(Roots.between(f, a, fa, b, fb));
             return;
