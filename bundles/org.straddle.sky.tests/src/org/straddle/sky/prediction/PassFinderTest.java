@@ -154,7 +154,7 @@ class PassFinderTest {
                 double clearance = look.elevationDeg() - horizon.elevationDegAt(look.azimuthDeg());
                 if (Math.abs(clearance) > 1e-6) {
                     assertEquals(clearance > 0, up.stream().anyMatch(w -> w.contains(at)),
-                            horizon + " at " + t + ": " + look);
+                            () -> horizon + " at " + at + ": " + look);
                 }
             }
         }
@@ -177,7 +177,7 @@ class PassFinderTest {
                 Look look = ephemeris.lookAt(place, t);
                 double clearance = look.elevationDeg() - crown.elevationDegAt(look.azimuthDeg());
                 if (Math.abs(clearance) > 1e-4) {
-                    assertEquals(clearance > 0, up.stream().anyMatch(w -> w.contains(at)), t + ": " + look + up);
+                    assertEquals(clearance > 0, up.stream().anyMatch(w -> w.contains(at)), () -> at + ": " + look + up);
                 }
             }
         }
