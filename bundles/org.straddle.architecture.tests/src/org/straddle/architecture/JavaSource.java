@@ -21,8 +21,11 @@ final class JavaSource {
     }
 
     private static CompilationUnit parse(Path file) {
-        JavaParser parser = new JavaParser(new ParserConfiguration()
-                .setLanguageLevel(ParserConfiguration.LanguageLevel.JAVA_17).setAttributeComments(false));
+        ParserConfiguration plain = new ParserConfiguration()
+                .setLanguageLevel(ParserConfiguration.LanguageLevel.JAVA_17).setAttributeComments(false);
+        // Whether a file keeps to its level of the language was for the compiler to say.
+        plain.getProcessors().clear();
+        JavaParser parser = new JavaParser(plain);
         return parser.parse(SourceTree.text(file)).getResult()
                 .orElseThrow(() -> new IllegalStateException("cannot parse " + file));
     }
