@@ -49,8 +49,9 @@ public final class BoundedSearch {
     private static final int INSERTIONS = 20;
     private static final long LABELS_PER_STEP = 20;
 
-    /** Rounds of column generation between two mixes. */
+    /** Rounds of column generation between two mixes; once all plans are parted it brings few routes that mixes need. */
     private static final int ROUNDS = 40;
+    private static final int PARTED_ROUNDS = 160;
 
     /**
      * Effort of the first mix and of any, and steps beside one of effort 1: it takes some seconds, in which the search
@@ -146,7 +147,7 @@ public final class BoundedSearch {
                 round++;
                 if (boundFailed || nothingToMix && tree.isDone()) {
                     search.step();
-                } else if (!tree.isDone() && round % ROUNDS != 0) {
+                } else if (!tree.isDone() && round % (tree.isParted() ? PARTED_ROUNDS : ROUNDS) != 0) {
                     improveBound();
                 } else {
                     mix();

@@ -53,6 +53,7 @@ final class BranchTree {
     /** Those that can be decided about: their work is passes, and no fixed stay parts them in gaps. */
     private final List<Integer> days;
     private final List<Node> open = new ArrayList<>();
+    private boolean parted;
 
     /** The highest bound of the nodes that are done with. */
     private double settled = Double.NEGATIVE_INFINITY;
@@ -93,6 +94,11 @@ final class BranchTree {
     /** Whether more rounds make the bound no better. */
     boolean isDone() {
         return highest().map(Node::bound).orElse(Double.NEGATIVE_INFINITY) <= settled;
+    }
+
+    /** Whether it has more than its root. */
+    boolean isParted() {
+        return parted;
     }
 
     private Optional<Node> highest() {
@@ -159,6 +165,7 @@ final class BranchTree {
         if (chosen == null) {
             node.triedInVain();
         } else {
+            parted = true;
             open.remove(node);
             open.add(node.with(chosen));
             open.add(node.with(chosen.opposite()));
