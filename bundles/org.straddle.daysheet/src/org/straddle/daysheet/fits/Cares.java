@@ -15,7 +15,6 @@ import org.straddle.outlook.itinerary.Meals;
 import org.straddle.outlook.itinerary.Relief;
 import org.straddle.outlook.itinerary.Sitting;
 import org.straddle.outlook.itinerary.Stay;
-import org.straddle.outlook.keeping.KnownDays;
 import org.straddle.outlook.keeping.PlanKeeping;
 import org.straddle.sky.Window;
 import org.straddle.words.Catalogue;
@@ -51,12 +50,12 @@ final class Cares {
     }
 
     private static void slips(Outlook outlook, Stay tried, List<Stay> lane, HoldFigures figures, List<Care> cares) {
-        Map<Turn, Double> chances = PlanKeeping.chances(tried.team(), outlook, lane, new KnownDays());
+        Map<Turn, Double> chances = PlanKeeping.chances(tried.team(), outlook, lane);
         tried.turns().stream().mapToDouble(work -> chances.getOrDefault(work.turn(), 1.0)).min()
                 .ifPresent(least -> {
                     if (least < figures.leastKeeping()) {
                         cares.add(new Care(CareRule.TURN_MAY_SLIP, TEXTS.text("care.slip",
-                                "percent", (int) Math.floor(100 * least))));
+                                "percent", PlanKeeping.percent(least))));
                     }
                 });
     }

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 import org.straddle.model.Team;
 import org.straddle.model.Turn;
@@ -49,9 +50,8 @@ public record PlanKeeping(Map<Turn, Double> chances, double whole, List<UnknownD
     }
 
     public static PlanKeeping of(Outlook outlook, Itinerary itinerary) {
-        KnownDays known = new KnownDays();
         List<PlanKeeping> teams = itinerary.byTeam().entrySet().stream()
-                .map(team -> of(team.getKey(), outlook, team.getValue(), known)).toList();
+                .map(team -> of(team.getKey(), outlook, team.getValue(), DayKeeping::of)).toList();
         Map<Turn, Double> chances = new HashMap<>();
         List<UnknownDrive> drives = new ArrayList<>();
         double whole = 1;
@@ -65,31 +65,44 @@ public record PlanKeeping(Map<Turn, Double> chances, double whole, List<UnknownD
 
     /** The chances of the turns alone, which is quicker. */
     public static Map<Turn, Double> chances(Outlook outlook, Itinerary itinerary) {
-        KnownDays known = new KnownDays();
         Map<Turn, Double> chances = new HashMap<>();
-        itinerary.byTeam().forEach((team, stays) -> chances.putAll(chances(team, outlook, stays, known)));
+        itinerary.byTeam().forEach((team, stays) -> chances.putAll(chances(team, outlook, stays)));
         return chances;
     }
 
     /** The same of one team. @param stays its own, by time */
+    public static Map<Turn, Double> chances(Team team, Outlook outlook, List<Stay> stays) {
+        return chances(team, outlook, stays, DayKeeping::chances);
+    }
+
+    /** The same, for somebody who asks again and again: days that are as they were are not worked out anew. */
     public static Map<Turn, Double> chances(Team team, Outlook outlook, List<Stay> stays, KnownDays known) {
+        return chances(team, outlook, stays, known::chances);
+    }
+
+    private static Map<Turn, Double> chances(Team team, Outlook outlook, List<Stay> stays,
+            Function<Course, List<Double>> ofDay) {
         HoldFigures figures = HoldFigures.of(outlook.event().getPolicies());
         StationUp station = StationUp.of(outlook.policies());
         Map<Turn, Double> chances = new HashMap<>();
         Duty.of(team, outlook, stays, figures)
-                .forEach(duty -> put(duty, known.chances(Course.of(duty, station, figures)), chances));
+                .forEach(duty -> put(duty, ofDay.apply(Course.of(duty, station, figures)), chances));
         return chances;
     }
 
-    /** Of one team. @param stays its own, by time */
+    /** Of one team, days that are as they were not worked out anew. @param stays its own, by time */
     public static PlanKeeping of(Team team, Outlook outlook, List<Stay> stays, KnownDays known) {
+        return of(team, outlook, stays, known::of);
+    }
+
+    private static PlanKeeping of(Team team, Outlook outlook, List<Stay> stays, Function<Course, DayKeeping> ofDay) {
         HoldFigures figures = HoldFigures.of(outlook.event().getPolicies());
         StationUp station = StationUp.of(outlook.policies());
         Map<Turn, Double> chances = new HashMap<>();
         List<UnknownDrive> drives = new ArrayList<>();
         double whole = 1;
         for (Duty duty : Duty.of(team, outlook, stays, figures)) {
-            DayKeeping day = known.of(Course.of(duty, station, figures));
+            DayKeeping day = ofDay.apply(Course.of(duty, station, figures));
             put(duty, day.chances(), chances);
             whole *= day.whole();
             for (int i = 0; i < day.gains().size(); i++) {

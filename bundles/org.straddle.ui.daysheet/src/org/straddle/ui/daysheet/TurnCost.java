@@ -11,7 +11,6 @@ import org.straddle.model.Stop;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
 import org.straddle.outlook.itinerary.Itinerary;
-import org.straddle.outlook.keeping.KnownDays;
 import org.straddle.outlook.keeping.PlanKeeping;
 import org.straddle.sky.prediction.PassError;
 import org.straddle.words.Catalogue;
@@ -39,8 +38,8 @@ final class TurnCost {
                 "gap", outlook.policies().turnGap().toMinutes()));
         Stop stop = (Stop) placed.turn().eContainer();
         if (stop.getTeam() != null) {
-            Double chance = PlanKeeping.chances(stop.getTeam(), outlook, Itinerary.of(outlook.event()).of(stop.getTeam()),
-                    new KnownDays()).get(placed.turn());
+            Double chance = PlanKeeping.chances(stop.getTeam(), outlook, Itinerary.of(outlook.event()).of(stop.getTeam()))
+                    .get(placed.turn());
             if (chance != null) {
                 lines.add(TEXTS.text("turnCost.kept", "percent", PlanKeeping.percent(chance)));
             }
