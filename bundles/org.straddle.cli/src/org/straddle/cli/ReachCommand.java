@@ -55,7 +55,7 @@ final class ReachCommand extends EventCommand {
                 : List.of(OpenEvent.site(site, opened.event()));
         List<Bird> birds = bird == null ? opened.event().getBirds()
                 : List.of(OpenEvent.bird(bird, opened.event()));
-        Optional<Square> square = square();
+        Optional<Square> square = Square.named(to);
         Region region = square.isPresent() ? null : region();
         Outlook outlook = opened.outlook(err());
         outlook.troubles().forEach(trouble -> err().println(trouble.sentence()));
@@ -78,14 +78,6 @@ final class ReachCommand extends EventCommand {
             out().println(TEXTS.text("reachCommand.brings"));
         }
         return StraddleCommand.DONE;
-    }
-
-    private Optional<Square> square() {
-        try {
-            return Optional.of(Square.parse(to));
-        } catch (IllegalArgumentException e) {
-            return Optional.empty();
-        }
     }
 
     private Region region() throws Exception {

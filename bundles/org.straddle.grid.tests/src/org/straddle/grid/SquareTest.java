@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -88,6 +89,14 @@ class SquareTest {
     void whatIsNoSquareIsRefused(String text) {
         assertThrows(IllegalArgumentException.class, () -> Square.parse(text));
         assertThrows(IllegalArgumentException.class, () -> Square.parse(null));
+    }
+
+    @Test
+    void aNameThatIsNoneIsNoSquare() {
+        assertEquals(Optional.of(new Square("JO01")), Square.named(" jo01 "));
+        for (String none : new String[] {null, "", "  ", "JO0", "JO012", "SA00", "0000"}) {
+            assertEquals(Optional.empty(), Square.named(none), none);
+        }
     }
 
     /** Two or four squares meet; by the rule as the ADIF specification words it for lists of squares (from memory). */

@@ -2,6 +2,7 @@ package org.straddle.grid;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 import org.straddle.words.Catalogue;
 
@@ -32,6 +33,15 @@ public record Square(String name) implements Comparable<Square> {
     /** @throws IllegalArgumentException if the text is not a four-character locator */
     public static Square parse(String text) {
         return new Square(text);
+    }
+
+    /** The square of that name, in any case and with blanks around it; empty when there is none. */
+    public static Optional<Square> named(String name) {
+        try {
+            return Optional.of(parse(name));
+        } catch (IllegalArgumentException noSquare) {
+            return Optional.empty();
+        }
     }
 
     public static Square of(GeoPosition position) {

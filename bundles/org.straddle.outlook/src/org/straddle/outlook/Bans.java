@@ -106,7 +106,7 @@ public final class Bans {
                 || !squareName(ban).isEmpty();
         boolean turned = ban.getFrom() != null && ban.getUntil() != null && !ban.getFrom().isBefore(ban.getUntil());
         return (names || ban.getFrom() != null || ban.getUntil() != null) && !turned
-                && (squareName(ban).isEmpty() || square(squareName(ban)).isPresent());
+                && (squareName(ban).isEmpty() || Square.named(squareName(ban)).isPresent());
     }
 
     private static boolean matches(Identified named, Identified thing) {
@@ -115,20 +115,12 @@ public final class Bans {
     }
 
     private static boolean matchesSquare(Ban ban, Site site) {
-        Optional<Square> named = square(squareName(ban));
+        Optional<Square> named = Square.named(squareName(ban));
         return named.isEmpty() || site != null
-                && site.getSquares().stream().anyMatch(name -> square(name).equals(named));
+                && site.getSquares().stream().anyMatch(name -> Square.named(name).equals(named));
     }
 
     private static String squareName(Ban ban) {
         return ban.getSquare() == null ? "" : ban.getSquare().strip();
-    }
-
-    private static Optional<Square> square(String name) {
-        try {
-            return name == null || name.isBlank() ? Optional.empty() : Optional.of(Square.parse(name.strip()));
-        } catch (IllegalArgumentException e) {
-            return Optional.empty();
-        }
     }
 }

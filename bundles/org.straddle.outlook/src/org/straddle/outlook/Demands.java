@@ -19,7 +19,7 @@ public final class Demands {
 
     private Demands(Event event, Consumer<String> unknown) {
         for (Demand demand : event.getDemands()) {
-            Optional<Square> square = Outlook.square(demand.getSquare());
+            Optional<Square> square = Square.named(demand.getSquare());
             double share = demand.getSharePercent() / 100;
             if (square.isPresent()) {
                 shares.put(square.get(), Double.isNaN(share) ? 0 : Math.max(0, Math.min(1, share)));

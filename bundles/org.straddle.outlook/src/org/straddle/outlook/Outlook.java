@@ -655,16 +655,8 @@ public final class Outlook {
 
     private static SortedSet<Square> readSquares(Site site) {
         SortedSet<Square> named = new TreeSet<>();
-        site.getSquares().forEach(name -> square(name).ifPresent(named::add));
+        site.getSquares().forEach(name -> Square.named(name).ifPresent(named::add));
         return Collections.unmodifiableSortedSet(named);
-    }
-
-    static Optional<Square> square(String name) {
-        try {
-            return name == null ? Optional.empty() : Optional.of(Square.parse(name));
-        } catch (IllegalArgumentException e) {
-            return Optional.empty();
-        }
     }
 
     private static boolean isPosition(double latitudeDeg, double longitudeDeg) {

@@ -32,7 +32,7 @@ final class ChaserGroups {
             String name = home.map(Square::name).orElse("");
             homes.put(name, home);
             Set<Square> needed = new HashSet<>();
-            chaser.getSquares().forEach(square -> parsed(square).ifPresent(needed::add));
+            chaser.getSquares().forEach(square -> Square.named(square).ifPresent(needed::add));
             needs.computeIfAbsent(name, any -> new ArrayList<>()).add(needed);
         }
         List<ChaserGroup> groups = new ArrayList<>();
@@ -47,14 +47,6 @@ final class ChaserGroups {
 
     private static Optional<Square> home(Chaser chaser) {
         String locator = chaser.getLocator() == null ? "" : chaser.getLocator().strip().toUpperCase(Locale.ROOT);
-        return locator.length() < 4 ? Optional.empty() : parsed(locator.substring(0, 4));
-    }
-
-    private static Optional<Square> parsed(String name) {
-        try {
-            return Optional.of(Square.parse(name));
-        } catch (IllegalArgumentException | NullPointerException e) {
-            return Optional.empty();
-        }
+        return locator.length() < 4 ? Optional.empty() : Square.named(locator.substring(0, 4));
     }
 }

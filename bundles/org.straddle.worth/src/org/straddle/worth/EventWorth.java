@@ -95,8 +95,8 @@ public final class EventWorth {
                 new Needs.ByDemand(figures.chasers() * Reach.share(region) / shares, demands))).toList();
     }
 
-    /** Squares that sites claim or that the event lists as needed. */
-    private SortedSet<Square> wanted() {
+    /** Squares that sites claim or that somebody needs: a demand of the event, or a chaser. */
+    public SortedSet<Square> wanted() {
         SortedSet<Square> known = wanted;
         if (known == null) {
             known = Collections.unmodifiableSortedSet(readWanted());
@@ -109,17 +109,9 @@ public final class EventWorth {
         Event event = outlook.event();
         SortedSet<Square> all = new TreeSet<>();
         event.getSites().forEach(site -> all.addAll(outlook.squares(site)));
-        event.getDemands().forEach(demand -> parsed(demand.getSquare()).ifPresent(all::add));
-        event.getChaserList().forEach(chaser -> chaser.getSquares().forEach(square -> parsed(square).ifPresent(all::add)));
+        event.getDemands().forEach(demand -> Square.named(demand.getSquare()).ifPresent(all::add));
+        event.getChaserList().forEach(chaser -> chaser.getSquares().forEach(square -> Square.named(square).ifPresent(all::add)));
         return all;
-    }
-
-    private static Optional<Square> parsed(String name) {
-        try {
-            return Optional.of(Square.parse(name));
-        } catch (IllegalArgumentException e) {
-            return Optional.empty();
-        }
     }
 
     public Outlook outlook() {

@@ -4,7 +4,6 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -29,20 +28,12 @@ public record NeededSquare(Square square, List<String> callSigns) {
         Map<Square, Set<String>> who = new TreeMap<>();
         for (Chaser chaser : event.getChaserList()) {
             Set<Square> needed = new HashSet<>();
-            chaser.getSquares().forEach(name -> parsed(name).ifPresent(needed::add));
+            chaser.getSquares().forEach(name -> Square.named(name).ifPresent(needed::add));
             needed.forEach(square -> who.computeIfAbsent(square, any -> new TreeSet<>())
                     .add(chaser.getCallSign() == null ? "" : chaser.getCallSign()));
         }
         return who.entrySet().stream().map(each -> new NeededSquare(each.getKey(), List.copyOf(each.getValue())))
                 .sorted(Comparator.comparingInt((NeededSquare each) -> each.callSigns.size()).reversed()
                         .thenComparing(NeededSquare::square)).toList();
-    }
-
-    private static Optional<Square> parsed(String name) {
-        try {
-            return Optional.of(Square.parse(name));
-        } catch (IllegalArgumentException | NullPointerException e) {
-            return Optional.empty();
-        }
     }
 }

@@ -27,7 +27,7 @@ public final class EventCentre {
         event.getSites().stream().filter(outlook::isPlaced).map(outlook::position).forEach(places::add);
         event.getBases().stream().filter(outlook::isPlaced).map(outlook::position).forEach(places::add);
         if (places.isEmpty()) {
-            event.getDemands().stream().map(Demand::getSquare).flatMap(name -> square(name).stream())
+            event.getDemands().stream().map(Demand::getSquare).flatMap(name -> Square.named(name).stream())
                     .map(Square::centre).forEach(places::add);
         }
         return middle(places);
@@ -40,13 +40,5 @@ public final class EventCentre {
 
     private static double halves(double degrees) {
         return Math.round(2 * degrees) / 2.0;
-    }
-
-    static Optional<Square> square(String name) {
-        try {
-            return name == null ? Optional.empty() : Optional.of(Square.parse(name));
-        } catch (IllegalArgumentException noSquare) {
-            return Optional.empty();
-        }
     }
 }

@@ -124,7 +124,7 @@ public record EventScene(List<SiteSpot> sites, List<BaseSpot> bases, List<DriveL
     }
 
     private static Optional<DemandSpot> demand(Demand share, Outlook outlook, Projector projector, LaidGrid grid) {
-        return EventCentre.square(share.getSquare()).filter(square -> outlook.demand(square) > 0)
+        return Square.named(share.getSquare()).filter(square -> outlook.demand(square) > 0)
                 .map(square -> new DemandSpot(square, outlook.demand(square), grid.ring(square.locator()),
                         projector.plane().put(square.centre())))
                 .filter(spot -> !spot.outline().parts().isEmpty());

@@ -5,7 +5,6 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.stream.IntStream;
 
 import org.straddle.grid.Square;
@@ -76,24 +75,8 @@ record EventNumbers(Outlook outlook, EventWorth worth, Replan replan, List<Ban> 
         DutyHours hours = new DutyHours(outlook, sites.stream().filter(site -> usable.get(sites.indexOf(site))).toList(),
                 kept, replan);
         return new EventNumbers(outlook, worth, replan, newBans, bans, crews, clock, sites, List.copyOf(event.getBirds()), teams,
-                List.copyOf(squares(outlook)), kept, usable, places, hours,
+                List.copyOf(worth.wanted()), kept, usable, places, hours,
                 List.copyOf(EventDays.of(outlook, bans, clock, places, hours, kept, replan.from())));
-    }
-
-    private static TreeSet<Square> squares(Outlook outlook) {
-        TreeSet<Square> all = new TreeSet<>();
-        outlook.event().getSites().forEach(site -> all.addAll(outlook.squares(site)));
-        outlook.event().getDemands().forEach(demand -> parsed(demand.getSquare()).ifPresent(all::add));
-        outlook.event().getChaserList().forEach(chaser -> chaser.getSquares().forEach(name -> parsed(name).ifPresent(all::add)));
-        return all;
-    }
-
-    private static Optional<Square> parsed(String name) {
-        try {
-            return Optional.of(Square.parse(name));
-        } catch (IllegalArgumentException e) {
-            return Optional.empty();
-        }
     }
 
     StationTimes times() {
