@@ -2,12 +2,10 @@ package org.straddle.ui.daysheet;
 
 import java.util.Optional;
 
-import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.window.Window;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.straddle.daysheet.edit.Forbid;
@@ -65,11 +63,9 @@ final class BanDialog extends QuestionDialog {
         tick(body, TEXTS.text("banDialog.only", "day", TimeText.utc().weekday(item.window().start()),
                 "times", TimeText.zulu(item.window().start(), item.window().end())), thenOnly, ticked -> thenOnly = ticked);
         tick(body, TEXTS.text("banDialog.takeOutPlan"), remove, ticked -> remove = ticked);
-        new Label(body, SWT.NONE).setText(TEXTS.text("banDialog.why"));
-        Text why = new Text(body, SWT.BORDER);
+        Text why = line(body, TEXTS.text("banDialog.why"), "", SWT.DEFAULT);
         why.setMessage(TEXTS.text("banDialog.breakdownClosedRoad"));
         why.addModifyListener(event -> reason = why.getText());
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(why);
     }
 
     @Override

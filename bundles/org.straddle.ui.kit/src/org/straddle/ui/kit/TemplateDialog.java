@@ -39,9 +39,7 @@ final class TemplateDialog extends QuestionDialog {
         list = new org.eclipse.swt.widgets.List(body, SWT.BORDER | SWT.V_SCROLL | SWT.SINGLE);
         templates.forEach(template -> list.add(TEXTS.text("template.line", "label", template.label(), "items", template.table().rows().size())));
         GridDataFactory.fillDefaults().grab(true, true).hint(380, 150).applyTo(list);
-        new Label(body, SWT.NONE).setText(TEXTS.text("template.name"));
-        name = new Text(body, SWT.BORDER);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(name);
+        name = line(body, TEXTS.text("template.name"), "", SWT.DEFAULT);
         list.addListener(SWT.Selection, change -> read());
         name.addModifyListener(change -> read());
         list.select(0);

@@ -11,7 +11,6 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.straddle.check.Finding;
 import org.straddle.ui.parts.QuestionDialog;
-import org.straddle.ui.parts.TabLeaves;
 import org.straddle.ui.work.OwnName;
 import org.straddle.words.Catalogue;
 
@@ -49,17 +48,8 @@ final class AcceptDialog extends QuestionDialog {
         Label sentence = new Label(body, SWT.WRAP);
         sentence.setText(sentences().replace("&", "&&"));
         GridDataFactory.fillDefaults().span(2, 1).grab(true, false).hint(460, SWT.DEFAULT).applyTo(sentence);
-        Label why = new Label(body, SWT.NONE);
-        why.setText(TEXTS.text("acceptDialog.reason"));
-        GridDataFactory.swtDefaults().align(SWT.BEGINNING, SWT.TOP).applyTo(why);
-        reasonText = new Text(body, SWT.BORDER | SWT.MULTI | SWT.WRAP | SWT.V_SCROLL);
-        TabLeaves.on(reasonText);
-        GridDataFactory.fillDefaults().grab(true, true).hint(SWT.DEFAULT, 4 * reasonText.getLineHeight())
-                .applyTo(reasonText);
-        new Label(body, SWT.NONE).setText(TEXTS.text("acceptDialog.name"));
-        nameText = new Text(body, SWT.BORDER);
-        nameText.setText(name);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(nameText);
+        reasonText = lines(body, TEXTS.text("acceptDialog.reason"), 4, SWT.DEFAULT);
+        nameText = line(body, TEXTS.text("acceptDialog.name"), name, SWT.DEFAULT);
         reasonText.addModifyListener(change -> answered());
         nameText.addModifyListener(change -> answered());
         reasonText.setFocus();

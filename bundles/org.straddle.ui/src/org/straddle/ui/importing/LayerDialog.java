@@ -39,10 +39,8 @@ final class LayerDialog extends QuestionDialog {
 
     @Override
     protected void fields(Composite body) {
-        new Label(body, SWT.NONE).setText(TEXTS.text("layerDialog.title"));
-        title = new Text(body, SWT.BORDER);
+        title = line(body, TEXTS.text("layerDialog.title"), "", SWT.DEFAULT);
         title.setMessage(map.name());
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(title);
         new Label(body, SWT.NONE).setText(TEXTS.text("layerDialog.role"));
         role = new Combo(body, SWT.DROP_DOWN);
         LayerRole.USUAL.forEach(each -> role.add(each.label()));

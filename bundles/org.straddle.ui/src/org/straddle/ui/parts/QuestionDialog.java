@@ -8,7 +8,9 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
 
 /** A dialog with a heading, a few fields in columns, and a button that names what it does. */
 public abstract class QuestionDialog extends TitleAreaDialog {
@@ -31,6 +33,30 @@ public abstract class QuestionDialog extends TitleAreaDialog {
 
     /** May the question be answered as it stands? Called at first and after each {@link #answered}. */
     protected abstract boolean complete();
+
+    /**
+     * A label, and a line beside it to write in.
+     *
+     * @param widthPx that it would like to have; SWT.DEFAULT for what is left
+     */
+    protected static Text line(Composite body, String label, String value, int widthPx) {
+        new Label(body, SWT.NONE).setText(label);
+        Text line = new Text(body, SWT.BORDER);
+        line.setText(value);
+        GridDataFactory.fillDefaults().grab(true, false).hint(widthPx, SWT.DEFAULT).applyTo(line);
+        return line;
+    }
+
+    /** A label, and some lines beside it to write sentences in; tabulators leave them. */
+    protected static Text lines(Composite body, String label, int count, int widthPx) {
+        Label name = new Label(body, SWT.NONE);
+        name.setText(label);
+        GridDataFactory.swtDefaults().align(SWT.BEGINNING, SWT.TOP).applyTo(name);
+        Text lines = new Text(body, SWT.BORDER | SWT.MULTI | SWT.WRAP | SWT.V_SCROLL);
+        TabLeaves.on(lines);
+        GridDataFactory.fillDefaults().grab(true, true).hint(widthPx, count * lines.getLineHeight()).applyTo(lines);
+        return lines;
+    }
 
     /** A field was changed. */
     protected final void answered() {

@@ -4,12 +4,11 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 
-import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.DirectoryDialog;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.straddle.publish.NextRevision;
@@ -53,10 +52,8 @@ final class PublishDialog extends QuestionDialog {
     }
 
     private Text text(Composite body, String label, String value, int columns) {
-        new Label(body, SWT.NONE).setText(label);
-        Text text = new Text(body, SWT.BORDER);
-        text.setText(value);
-        GridDataFactory.fillDefaults().grab(true, false).span(columns, 1).hint(380, SWT.DEFAULT).applyTo(text);
+        Text text = line(body, label, value, 380);
+        ((GridData) text.getLayoutData()).horizontalSpan = columns;
         text.addModifyListener(change -> answered());
         return text;
     }

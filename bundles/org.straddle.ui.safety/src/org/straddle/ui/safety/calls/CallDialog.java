@@ -3,10 +3,7 @@ package org.straddle.ui.safety.calls;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 
-import org.eclipse.jface.layout.GridDataFactory;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.straddle.check.gate.CallEntry;
@@ -54,10 +51,7 @@ final class CallDialog extends QuestionDialog {
     }
 
     private Text field(Composite body, String name, String value) {
-        new Label(body, SWT.NONE).setText(name);
-        Text field = new Text(body, SWT.BORDER);
-        field.setText(value);
-        GridDataFactory.fillDefaults().grab(true, false).hint(WIDE_PX, SWT.DEFAULT).applyTo(field);
+        Text field = line(body, name, value, WIDE_PX);
         field.addModifyListener(change -> read());
         return field;
     }

@@ -16,7 +16,6 @@ import org.straddle.check.gate.DepartureGate;
 import org.straddle.check.gate.GateEntry;
 import org.straddle.check.gate.GateItem;
 import org.straddle.ui.parts.QuestionDialog;
-import org.straddle.ui.parts.TabLeaves;
 import org.straddle.words.Catalogue;
 
 /** Asks somebody to put their name to an item of a gate: that it is settled, or that the team leaves all the same. */
@@ -54,16 +53,8 @@ final class GateDialog extends QuestionDialog {
         settled = choice(body, TEXTS.text("gateDialog.settled"), !override);
         settled.setEnabled(item.kind().byWord());
         choice(body, TEXTS.text("gateDialog.override"), override);
-        new Label(body, SWT.NONE).setText(TEXTS.text("gateDialog.name"));
-        nameText = new Text(body, SWT.BORDER);
-        nameText.setText(lastName);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(nameText);
-        Label why = new Label(body, SWT.NONE);
-        why.setText(TEXTS.text("gateDialog.reason"));
-        GridDataFactory.swtDefaults().align(SWT.BEGINNING, SWT.TOP).applyTo(why);
-        reasonText = new Text(body, SWT.BORDER | SWT.MULTI | SWT.WRAP | SWT.V_SCROLL);
-        TabLeaves.on(reasonText);
-        GridDataFactory.fillDefaults().grab(true, true).hint(WIDE_PX, 3 * reasonText.getLineHeight()).applyTo(reasonText);
+        nameText = line(body, TEXTS.text("gateDialog.name"), lastName, SWT.DEFAULT);
+        reasonText = lines(body, TEXTS.text("gateDialog.reason"), 3, WIDE_PX);
         problem = new Label(body, SWT.WRAP);
         GridDataFactory.fillDefaults().span(2, 1).grab(true, false).hint(WIDE_PX, 2 * reasonText.getLineHeight()).applyTo(problem);
         nameText.addModifyListener(change -> read());
