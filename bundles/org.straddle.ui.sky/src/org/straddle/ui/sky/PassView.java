@@ -10,7 +10,6 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
-import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
 import org.straddle.ui.sky.pass.PassSheet;
@@ -76,9 +75,7 @@ public final class PassView extends SkyView<PassSheet> {
 
     @Override
     void export(PassSheet shown) {
-        String name = "pass-" + Naming.name(shown.found().site()) + " " + Naming.name(shown.found().bird()) + " "
-                + shown.aos().at().toString().substring(0, 16).replace(":", "") + TEXTS.text("passView.zulu");
-        SkyExport.ask(getSite().getShell(), TEXTS.text("passView.printExportPass"), name, new PassPaper(shown), picture.letters());
+        SkyExport.ask(getSite().getShell(), TEXTS.text("passView.printExportPass"), SkyExport.name("pass", shown.found()), new PassPaper(shown), picture.letters());
     }
 
     private void read(String words) {

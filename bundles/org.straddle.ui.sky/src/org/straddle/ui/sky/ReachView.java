@@ -9,7 +9,6 @@ import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
-import org.straddle.model.naming.Naming;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
 import org.straddle.ui.sky.picture.ReachPaper;
@@ -72,8 +71,6 @@ public final class ReachView extends SkyView<ReachSheet> {
 
     @Override
     void export(ReachSheet shown) {
-        String name = "reach-" + Naming.name(shown.found().site()) + " " + Naming.name(shown.found().bird()) + " "
-                + shown.found().pass().aos().toString().substring(0, 16).replace(":", "") + TEXTS.text("reachView.zulu");
-        SkyExport.ask(getSite().getShell(), TEXTS.text("reachView.printExportReach"), name, new ReachPaper(shown), picture.letters());
+        SkyExport.ask(getSite().getShell(), TEXTS.text("reachView.printExportReach"), SkyExport.name("reach", shown.found()), new ReachPaper(shown), picture.letters());
     }
 }

@@ -11,6 +11,8 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
 import org.straddle.drawing.pdf.PdfPages;
+import org.straddle.model.naming.Naming;
+import org.straddle.outlook.SitePass;
 import org.straddle.ui.drawing.FinePicture;
 import org.straddle.ui.drawing.GcPen;
 import org.straddle.ui.drawing.ScreenLetters;
@@ -31,6 +33,12 @@ final class SkyExport {
 
     static Box box(Rectangle area) {
         return new Box(area.x, area.y, area.width, area.height);
+    }
+
+    /** What to call the file of a pass: what is in it, whose pass it is, and its rise to the minute. */
+    static String name(String what, SitePass found) {
+        return what + "-" + Naming.name(found.site()) + " " + Naming.name(found.bird()) + " "
+                + found.pass().aos().toString().substring(0, 16).replace(":", "") + TEXTS.text("skyExport.zulu");
     }
 
     /**
