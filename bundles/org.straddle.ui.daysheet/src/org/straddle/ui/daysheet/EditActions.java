@@ -11,16 +11,15 @@ import org.eclipse.jface.action.IAction;
 import org.eclipse.jface.action.IMenuManager;
 import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.action.Separator;
-import org.eclipse.jface.commands.ActionHandler;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.ui.IViewSite;
 import org.eclipse.ui.actions.ActionFactory;
-import org.eclipse.ui.handlers.IHandlerService;
 import org.straddle.daysheet.fits.Grip;
 import org.straddle.model.Team;
+import org.straddle.ui.parts.KeyedActs;
 import org.straddle.words.Catalogue;
 
 /** Keys, menu of the view and menu on the sheet for everything that changes the plan. */
@@ -34,7 +33,7 @@ final class EditActions {
     // Menus of GTK show no keys with arrows, so these stand in the words.
     private final SheetCanvas sheet;
     private final SelectedEdits edits;
-    private final IHandlerService handlers;
+    private final KeyedActs acts;
     private final List<List<IAction>> groups = new ArrayList<>();
     private Optional<Instant> pointed = Optional.empty();
     private Optional<Team> pointedLane = Optional.empty();
@@ -42,7 +41,7 @@ final class EditActions {
     EditActions(IViewSite site, SheetCanvas sheet, SelectedEdits edits) {
         this.sheet = sheet;
         this.edits = edits;
-        this.handlers = site.getService(IHandlerService.class);
+        this.acts = new KeyedActs(EditActions.class, site);
         groups.add(List.of(
                 action("earlier", TEXTS.text("editActions.moveEarlierMinute"), () -> edits.move(MINUTE.negated())),
                 action("later", TEXTS.text("editActions.moveLaterMinute"), () -> edits.move(MINUTE)),
@@ -121,10 +120,7 @@ final class EditActions {
     }
 
     private IAction action(String name, String text, Runnable run) {
-        IAction action = new Deed(text, run);
-        action.setActionDefinitionId("org.straddle.ui.daysheet." + name);
-        handlers.activateHandler(action.getActionDefinitionId(), new ActionHandler(action));
-        return action;
+        return acts.bound(name, new Deed(text, run));
     }
 
     private static final class Deed extends Action {

@@ -2,18 +2,15 @@ package org.straddle.ui.daysheet;
 
 import java.util.function.Consumer;
 
-import org.eclipse.jface.action.Action;
 import org.eclipse.jface.action.IAction;
 import org.eclipse.jface.action.IMenuManager;
 import org.eclipse.jface.action.IToolBarManager;
 import org.eclipse.jface.action.Separator;
-import org.eclipse.jface.commands.ActionHandler;
-import org.eclipse.jface.resource.ResourceLocator;
 import org.eclipse.ui.IActionBars;
 import org.eclipse.ui.IViewSite;
 import org.eclipse.ui.actions.ActionFactory;
-import org.eclipse.ui.handlers.IHandlerService;
 import org.straddle.daysheet.layout.Sight;
+import org.straddle.ui.parts.KeyedActs;
 import org.straddle.words.Catalogue;
 
 /** Toolbar, view menu and keys of the view. */
@@ -24,26 +21,27 @@ final class SheetActions {
     static final String CONTEXT = "org.straddle.ui.daysheet.context";
 
     private final SheetCanvas sheet;
-    private final IHandlerService handlers;
+    private final KeyedActs acts;
 
     SheetActions(IViewSite site, SheetCanvas sheet) {
         this.sheet = sheet;
-        this.handlers = site.getService(IHandlerService.class);
+        this.acts = new KeyedActs(SheetActions.class, site);
         IAction in = moving("zoomIn", TEXTS.text("sheetActions.zoom"), TEXTS.text("sheetActions.largerAlsoCtrl"), s -> s.zoom(true));
         IAction out = moving("zoomOut", TEXTS.text("sheetActions.zoomOut"), TEXTS.text("sheetActions.smallerAlsoCtrl"), s -> s.zoom(false));
         IAction all = moving("fitAll", TEXTS.text("sheetActions.allDays"), TEXTS.text("sheetActions.showAllDays"), Sight::fitAll);
         IAction day = moving("fitDay", TEXTS.text("sheetActions.oneDay"), TEXTS.text("sheetActions.showDayWhat"),
                 this::day);
         IAction hour = moving("oneHour", TEXTS.text("sheetActions.oneHour"), TEXTS.text("sheetActions.showOneHour"), this::hour);
-        IAction picture = action("picture", TEXTS.text("sheetActions.saveAsPicture"), TEXTS.text("sheetActions.saveTimeSight"), () -> {
+        IAction picture = acts.of("picture", TEXTS.text("sheetActions.saveAsPicture"), TEXTS.text("sheetActions.saveTimeSight"), () -> {
             if (sheet.sheet().isPresent()) {
                 PictureFile.export(site.getShell(), sheet);
             }
         });
-        IAction pdf = action("pdf", TEXTS.text("sheetActions.savePdf"), TEXTS.text("sheetActions.allDaysPaper"),
+        IAction pdf = acts.of("pdf", TEXTS.text("sheetActions.savePdf"), TEXTS.text("sheetActions.allDaysPaper"),
                 () -> sheet.sheet().ifPresent(shown -> PaperFile.export(site.getShell(), sheet, shown)));
-        IAction print = action("print", TEXTS.text("sheetActions.print"), TEXTS.text("sheetActions.allDaysPaper"),
-                () -> sheet.sheet().ifPresent(shown -> PaperPrint.print(site.getShell(), sheet, shown)));
+        IAction print = acts.boundTo("org.eclipse.ui.file.print", acts.act("print", TEXTS.text("sheetActions.print"),
+                TEXTS.text("sheetActions.allDaysPaper"),
+                () -> sheet.sheet().ifPresent(shown -> PaperPrint.print(site.getShell(), sheet, shown))));
         site.getActionBars().setGlobalActionHandler(ActionFactory.PRINT.getId(), print);
         IAction legend = legend();
         IActionBars bars = site.getActionBars();
@@ -80,34 +78,15 @@ final class SheetActions {
     }
 
     private IAction legend() {
-        return action("legend", TEXTS.text("sheetActions.legendMoreNone"), TEXTS.text("sheetActions.showWhatDrawings"), () -> sheet.legend(sheet.legend().next()));
+        return acts.of("legend", TEXTS.text("sheetActions.legendMoreNone"), TEXTS.text("sheetActions.showWhatDrawings"), () -> sheet.legend(sheet.legend().next()));
     }
 
     private IAction moving(String name, String text, String tip, Consumer<Sight> motion) {
-        return action(name, text, tip, () -> {
+        return acts.of(name, text, tip, () -> {
             if (sheet.sheet().isPresent()) {
                 motion.accept(sheet.sight());
                 sheet.changed();
             }
         });
-    }
-
-    private IAction action(String name, String text, String tip, Runnable run) {
-        Action action = new Action(text, ResourceLocator.imageDescriptorFromBundle(SheetActions.class,
-                "icons/" + name + ".svg").orElse(null)) {
-            @Override
-            public void run() {
-                run.run();
-            }
-        };
-        action.setToolTipText(tip);
-        return registered(name, action);
-    }
-
-    private IAction registered(String name, IAction action) {
-        action.setActionDefinitionId(name.equals("print") ? "org.eclipse.ui.file.print"
-                : "org.straddle.ui.daysheet." + name);
-        handlers.activateHandler(action.getActionDefinitionId(), new ActionHandler(action));
-        return action;
     }
 }

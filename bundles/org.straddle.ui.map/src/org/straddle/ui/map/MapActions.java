@@ -7,11 +7,9 @@ import org.eclipse.jface.action.IMenuManager;
 import org.eclipse.jface.action.IToolBarManager;
 import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.action.Separator;
-import org.eclipse.jface.commands.ActionHandler;
-import org.eclipse.jface.resource.ResourceLocator;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.ui.IViewSite;
-import org.eclipse.ui.handlers.IHandlerService;
+import org.straddle.ui.parts.KeyedActs;
 import org.straddle.words.Catalogue;
 
 /** Toolbar, menus and commands of the map. */
@@ -21,12 +19,12 @@ final class MapActions {
 
     static final String CONTEXT = "org.straddle.ui.map.context";
 
-    private final IHandlerService handlers;
+    private final KeyedActs acts;
     private final MapCanvas map;
 
     /** @param deeds what needs more than the map: dialogs and files */
     MapActions(IViewSite site, MapHands hands, MapBoard board, Deeds deeds) {
-        handlers = site.getService(IHandlerService.class);
+        acts = new KeyedActs(MapActions.class, site);
         map = hands.map();
         IAction in = action("zoomIn", TEXTS.text("mapActions.zoom"), TEXTS.text("mapActions.largerAlsoWheel"), () -> map.zoom(MapKeys.ZOOM));
         IAction out = action("zoomOut", TEXTS.text("mapActions.zoomOut"), TEXTS.text("mapActions.smallerAlsoWheel"), () -> map.zoom(1 / MapKeys.ZOOM));
@@ -81,29 +79,17 @@ final class MapActions {
                 setChecked(board.listsLayers());
             }
         };
-        layers.setImageDescriptor(ResourceLocator.imageDescriptorFromBundle(MapActions.class, "icons/layers.svg").orElse(null));
+        layers.setImageDescriptor(acts.icon("layers"));
         layers.setToolTipText(TEXTS.text("mapActions.showListLayers"));
         layers.setChecked(true);
-        return registered("layers", layers);
+        return acts.bound("layers", layers);
     }
 
     private IAction action(String name, String text, String tip, Runnable run) {
-        Action action = new Action(text, ResourceLocator.imageDescriptorFromBundle(MapActions.class,
-                "icons/" + name + ".svg").orElse(null)) {
-            @Override
-            public void run() {
-                if (map.contents().isPresent()) {
-                    run.run();
-                }
+        return acts.of(name, text, tip, () -> {
+            if (map.contents().isPresent()) {
+                run.run();
             }
-        };
-        action.setToolTipText(tip);
-        return registered(name, action);
-    }
-
-    private IAction registered(String name, IAction action) {
-        action.setActionDefinitionId("org.straddle.ui.map." + name);
-        handlers.activateHandler(action.getActionDefinitionId(), new ActionHandler(action));
-        return action;
+        });
     }
 }

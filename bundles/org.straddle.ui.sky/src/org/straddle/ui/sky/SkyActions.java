@@ -1,13 +1,10 @@
 package org.straddle.ui.sky;
 
-import org.eclipse.jface.action.Action;
 import org.eclipse.jface.action.IAction;
 import org.eclipse.jface.action.IContributionManager;
 import org.eclipse.jface.action.Separator;
-import org.eclipse.jface.commands.ActionHandler;
-import org.eclipse.jface.resource.ResourceLocator;
 import org.eclipse.ui.IViewSite;
-import org.eclipse.ui.handlers.IHandlerService;
+import org.straddle.ui.parts.KeyedActs;
 import org.straddle.ui.session.EventSession;
 import org.straddle.words.Catalogue;
 
@@ -19,18 +16,20 @@ final class SkyActions {
     static final String CONTEXT = "org.straddle.ui.sky.context";
 
     private final IViewSite site;
+    private final KeyedActs acts;
 
     SkyActions(IViewSite site) {
         this.site = site;
+        this.acts = new KeyedActs(SkyActions.class, site);
     }
 
     /** @param export what printing or exporting does in this view */
     void add(Runnable export) {
-        IAction earlier = action("earlier", TEXTS.text("skyActions.earlierPass"), TEXTS.text("skyActions.passBeforeBird"),
+        IAction earlier = acts.of("earlier", TEXTS.text("skyActions.earlierPass"), TEXTS.text("skyActions.passBeforeBird"),
                 () -> step(-1));
-        IAction later = action("later", TEXTS.text("skyActions.laterPass"), TEXTS.text("skyActions.nextPassBird"),
+        IAction later = acts.of("later", TEXTS.text("skyActions.laterPass"), TEXTS.text("skyActions.nextPassBird"),
                 () -> step(1));
-        IAction print = action("export", TEXTS.text("skyActions.printExport"), TEXTS.text("skyActions.pagePrintPicture"), export);
+        IAction print = acts.of("export", TEXTS.text("skyActions.printExport"), TEXTS.text("skyActions.pagePrintPicture"), export);
         for (IContributionManager bar : new IContributionManager[] {site.getActionBars().getToolBarManager(),
             site.getActionBars().getMenuManager()}) {
             bar.add(earlier);
@@ -42,20 +41,5 @@ final class SkyActions {
 
     private static void step(int later) {
         EventSession.current().computed().ifPresent(known -> ChosenPass.current().step(known.outlook(), later));
-    }
-
-    private IAction action(String name, String text, String tip, Runnable run) {
-        Action action = new Action(text, ResourceLocator.imageDescriptorFromBundle(SkyActions.class,
-                "icons/" + name + ".svg").orElse(null)) {
-            @Override
-            public void run() {
-                run.run();
-            }
-        };
-        action.setToolTipText(tip);
-        action.setActionDefinitionId("org.straddle.ui.sky." + name);
-        site.getService(IHandlerService.class).activateHandler(action.getActionDefinitionId(),
-                new ActionHandler(action));
-        return action;
     }
 }
