@@ -246,19 +246,13 @@ final class StopPay {
                 continue;
             }
             List<Chance> chosen = new ArrayList<>();
-            double[] amount = new double[groups];
-            double gain = value[last - first];
+            double besides = value[last - first];
             for (int i = last; i != NONE; i = before[i - first]) {
-                Chance chance = table.chance(chances[i]);
-                chosen.add(chance);
-                gain -= worth[k][i];
-                for (int g = 0; g < groups; g++) {
-                    amount[g] += chance.service().amount(g);
-                }
+                chosen.add(table.chance(chances[i]));
+                besides -= worth[k][i];
             }
-            for (int g = 0; g < groups; g++) {
-                gain += pay[g].of(amount[g]);
-            }
+            double[] amount = amounts(chosen);
+            double gain = paid(amount, besides);
             if (gain > best) {
                 best = gain;
                 turns = chosen;
@@ -268,6 +262,26 @@ final class StopPay {
         learn(point);
         Collections.reverse(turns);
         return turns;
+    }
+
+    /** What chances do for each group. */
+    private double[] amounts(List<Chance> chosen) {
+        double[] amount = new double[groups];
+        for (Chance chance : chosen) {
+            for (int g = 0; g < groups; g++) {
+                amount[g] += chance.service().amount(g);
+            }
+        }
+        return amount;
+    }
+
+    /** What the groups pay for it, on top of what else comes in. */
+    private double paid(double[] amount, double besides) {
+        double sum = besides;
+        for (int g = 0; g < groups; g++) {
+            sum += pay[g].of(amount[g]);
+        }
+        return sum;
     }
 
     /** From the next prices on, so that all that is asked at the same prices touches at the same points. */
@@ -291,7 +305,6 @@ final class StopPay {
 
     /**
      * The best turns among chances of a stop whose times are fixed, of which none is needed.
-     *
      *
      * @param possible positions
      * @param value    no choice is worth more
@@ -322,24 +335,18 @@ final class StopPay {
             }
             lowest = Math.min(lowest, constants[k] + (last == NONE ? 0 : value[last]));
             List<Chance> chosen = new ArrayList<>();
-            double gain = 0;
-            double[] amount = new double[groups];
+            double besides = 0;
             for (int i = last; i != NONE; i = before[i]) {
-                Chance chance = table.chance(chances[possible.get(i)]);
-                chosen.add(0, chance);
-                gain -= cost[chances[possible.get(i)]];
-                for (int g = 0; g < groups; g++) {
-                    amount[g] += chance.service().amount(g);
-                }
+                chosen.add(table.chance(chances[possible.get(i)]));
+                besides -= cost[chances[possible.get(i)]];
             }
-            for (int g = 0; g < groups; g++) {
-                gain += pay[g].of(amount[g]);
-            }
+            double gain = paid(amounts(chosen), besides);
             if (gain > best) {
                 best = gain;
                 turns = chosen;
             }
         }
+        Collections.reverse(turns);
         return new Choice(turns, Math.max(0, lowest));
     }
 }
