@@ -172,6 +172,16 @@ final class BranchTree {
         }
     }
 
+    /**
+     * Where the mix has made everything by whole, what is left of its bound is what pricing pays too much, often for sites that
+     * the mix does not visit: without them it can pay less, and with them the mix is poorer.
+     */
+    private List<Decision> overpaid() {
+        return columns.found().stream().filter(route -> days.contains(route.day())).flatMap(route -> route.stays().stream()
+                .map(stay -> new Decision(route.day(), Set.of(stay.site()), true))).distinct()
+                .filter(visit -> columns.visited(visit.day(), visit.sites()) <= WHOLE).toList();
+    }
+
     /** What the last mix has made by halves. A day can be made to make so many visits only. */
     private List<Decision> undecided(Node node) {
         record Half(Decision decision, double share) {
@@ -186,6 +196,9 @@ final class BranchTree {
                     }
                 }
             }
+        }
+        if (halves.isEmpty()) {
+            return overpaid();
         }
         return halves.stream().sorted(Comparator.comparingDouble(half -> Math.abs(half.share - 0.5))).limit(MOST_TRIED)
                 .map(Half::decision).toList();

@@ -1,5 +1,6 @@
 package org.straddle.plan.bound;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
@@ -49,6 +50,7 @@ final class ColumnGeneration implements AutoCloseable {
     private final Node root = Node.root();
     private Node present = root;
     private long work;
+    private List<Route> found = List.of();
     private volatile boolean stopped;
 
     /** Closes the programme when it is closed. */
@@ -100,11 +102,14 @@ final class ColumnGeneration implements AutoCloseable {
         double sum = 0;
         boolean fresh = false;
         int learnt = pricing.learnt();
+        List<Route> ofDays = new ArrayList<>();
         for (int day = 0; day < problem.days().size(); day++) {
-            Pricing.Best found = pricing.best(day);
-            sum += found.value();
-            fresh |= pricing.remember(found.route()) | takeIn(found.route());
+            Pricing.Best best = pricing.best(day);
+            sum += best.value();
+            fresh |= pricing.remember(best.route()) | takeIn(best.route());
+            ofDays.add(best.route());
         }
+        found = ofDays;
         for (Route other : pricing.others()) {
             takeIn(other);
         }
@@ -135,6 +140,11 @@ final class ColumnGeneration implements AutoCloseable {
     /** How large a part of the last mix visits one of these sites on a day, 0 to 1. */
     double visited(int day, Set<Integer> sites) {
         return master.visited(day, sites);
+    }
+
+    /** By day: the route that pricing paid best in the last round, too well perhaps. */
+    List<Route> found() {
+        return found;
     }
 
     private boolean takeIn(Route route) {
