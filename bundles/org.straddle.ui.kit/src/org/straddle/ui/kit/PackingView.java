@@ -8,14 +8,11 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.jface.action.Action;
 import org.eclipse.jface.action.IToolBarManager;
 import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.action.Separator;
-import org.eclipse.jface.layout.GridDataFactory;
-import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleListener;
 import org.eclipse.swt.custom.SashForm;
@@ -23,11 +20,9 @@ import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.events.ControlListener;
-import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.actions.ActionFactory;
@@ -36,26 +31,20 @@ import org.straddle.kit.Packing;
 import org.straddle.kit.PackingList;
 import org.straddle.kit.PackingRow;
 import org.straddle.kit.team.ResilienceText;
-import org.straddle.model.Event;
-import org.straddle.model.Stop;
 import org.straddle.model.Team;
 import org.straddle.outlook.Outlook;
 import org.straddle.publish.packing.PackingPage;
 import org.straddle.publish.packing.PackingSheet;
-import org.straddle.ui.parts.EmptyOr;
-import org.straddle.ui.parts.OwnRow;
 import org.straddle.ui.parts.TabLeaves;
-import org.straddle.ui.parts.ThingView;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.EventSession;
-import org.straddle.ui.session.NewestJob;
 import org.straddle.words.Catalogue;
 
 /**
  * What one team takes along, ticked off item by item, with what is missing beside it. Follows a team or a stop that
  * is selected elsewhere.
  */
-public final class PackingView extends ThingView<Team> {
+public final class PackingView extends TeamAnswerView<Packing> {
 
     private static final Catalogue TEXTS = Catalogue.of(PackingView.class);
 
@@ -63,18 +52,14 @@ public final class PackingView extends ThingView<Team> {
 
     private final EventSession session = session();
     private final Packer packer = new Packer();
-    private EmptyOr<SashForm> kitPages;
-    private Label summary;
     private PackingTable table;
     private Text remarks;
     private PackingList list;
     private Packing newest;
-    private final NewestJob<Packing> reckoning = new NewestJob<>(Display.getCurrent(),
-            new NewestJob.Kind(TEXTS.text("packingView.reckoning"), false, Job.SHORT, TEXTS.text("packingView.reckoning.failed")));
 
     public PackingView() {
-        super(TEXTS.text("packingView.eventHasTeams"),
-                TEXTS.text("packingView.makeTeamExplorer"));
+        super(TEXTS.text("packingView.makeTeamExplorer"), TEXTS.text("packingView.reckoning"),
+                TEXTS.text("packingView.reckoning.failed"));
     }
 
     @Override
@@ -86,41 +71,19 @@ public final class PackingView extends ThingView<Team> {
         }
     }
 
-    @Override
-    protected List<Team> things(Event event) {
-        return event.getTeams();
-    }
-
-    @Override
-    protected Object meant(Object selected) {
-        return selected instanceof Stop stop ? stop.getTeam() : selected;
-    }
-
-    @Override
-    protected Composite content(Composite parent) {
-        Composite body = new Composite(parent, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(5).margins(6, 4).spacing(8, 4).applyTo(body);
-        chooser(body, TEXTS.text("packingView.team"));
-        kinds(body);
-        summary = new Label(body, SWT.WRAP);
-        GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(TeamAnswerView.SUMMARY_WIDTH, SWT.DEFAULT)
-                .applyTo(summary);
-        OwnRow.whereNarrow(summary, TeamAnswerView.SUMMARY_WIDTH);
-        kitPages = new EmptyOr<>(body, "", "", this::kit);
-        kitPages.control().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, 5, 1));
-        return body;
-    }
-
     /** Which tick the boxes are. */
-    private void kinds(Composite row) {
+    @Override
+    int choices(Composite row) {
         new Label(row, SWT.NONE).setText(TEXTS.text("packingView.boxes"));
         Combo boxes = new Combo(row, SWT.READ_ONLY);
         boxes.setItems(Stream.of(TickKind.values()).map(TEXTS::text).toArray(String[]::new));
         boxes.select(0);
         boxes.addListener(SWT.Selection, chosen -> table.boxes(TickKind.values()[boxes.getSelectionIndex()]));
+        return 2;
     }
 
-    private SashForm kit(Composite parent) {
+    @Override
+    SashForm answers(Composite parent) {
         SashForm sash = new SashForm(parent, SWT.HORIZONTAL | SWT.SMOOTH);
         table = new PackingTable(sash, this::tick, row -> session.reveal(row.item()));
         remarks = new Text(sash, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL | SWT.BORDER);
@@ -138,38 +101,32 @@ public final class PackingView extends ThingView<Team> {
     @Override
     protected void show(Team team) {
         list = PackingList.of(team);
-        summary.setText(list.isEmpty() ? "" : list.summary());
-        summary.setToolTipText(summary.getText());
-        summary.requestLayout();
+        sumUp(list.isEmpty() ? "" : list.summary());
         if (list.isEmpty()) {
-            kitPages.say(team.getKits().isEmpty() ? TEXTS.text("packingView.teamHasKit")
+            answerPages().say(team.getKits().isEmpty() ? TEXTS.text("packingView.teamHasKit")
                     : TEXTS.text("packingView.emptyKit"),
                     team.getKits().isEmpty() ? TEXTS.text("packingView.openTeamChoose")
                             : TEXTS.text("packingView.openKitAdd"));
             return;
         }
         table.show(list, Outlook.zoneOf(session.event()));
-        kitPages.showContent(true);
+        answerPages().showContent(true);
         session.computed().ifPresent(computed -> reckon(team, computed));
     }
 
+    /** What the plan asks, what ends the work and how long the batteries last. */
     @Override
-    public void computed(EventSession computing, Computed computed) {
-        if (thing() != null) {
-            reckon(thing(), computed);
-        }
+    Packing answer(Team team, Computed computed) {
+        return Packing.of(team, computed.outlook());
     }
 
-    /** What the plan asks, what ends the work and how long the batteries last: of the last computation, off this thread. */
-    private void reckon(Team team, Computed computed) {
-        computed.snapshot().getTeams().stream().filter(each -> each.getId().equals(team.getId())).findFirst()
-                .ifPresent(then -> reckoning.run(monitor -> Packing.of(then, computed.outlook()), this::say, failure -> { }));
+    @Override
+    String teamId(Packing packing) {
+        return packing.team().getId();
     }
 
-    private void say(Packing packing) {
-        if (thing() == null || !packing.team().getId().equals(thing().getId()) || remarks.isDisposed()) {
-            return;
-        }
+    @Override
+    void say(Packing packing, Computed computed) {
         newest = packing;
         Stream<String> asked = packing.asks().things().stream().map(each -> Stream.concat(Stream.of(TEXTS.text("packingView.asked",
                 "met", each.isMet() ? "yes" : "no", "thing", each.sentence())), each.asked().because().stream()
@@ -312,7 +269,7 @@ public final class PackingView extends ThingView<Team> {
             return;
         }
         if (newest == null || session.computed().isEmpty()) {
-            summary.setText(TEXTS.text("packingView.wait"));
+            sumUp(TEXTS.text("packingView.wait"));
             return;
         }
         Packing now = new Packing(thing(), list, newest.asks(), newest.resilience(), newest.energy(), newest.dryRuns(), GoingBack.of(thing()),
@@ -322,11 +279,5 @@ public final class PackingView extends ThingView<Team> {
 
     private String fileName(SheetForm form) {
         return PackingPage.fileName(thing(), session.event()) + (form == null ? ".csv" : form.ending());
-    }
-
-    @Override
-    public void dispose() {
-        reckoning.stop();
-        super.dispose();
     }
 }

@@ -33,7 +33,7 @@ abstract class TeamAnswerView<A> extends ThingView<Team> {
     private static final Catalogue TEXTS = Catalogue.of(TeamAnswerView.class);
 
     /** Pixels; where there is less room than the words need, they go on in a second line. */
-    static final int SUMMARY_WIDTH = 200;
+    private static final int SUMMARY_WIDTH = 200;
 
     private final NewestJob<A> reckoning;
     private Label summary;
@@ -56,6 +56,11 @@ abstract class TeamAnswerView<A> extends ThingView<Team> {
     abstract String teamId(A answer);
 
     abstract SashForm answers(Composite parent);
+
+    /** Makes more choices beside that of the team; how many controls they are. */
+    int choices(Composite row) {
+        return 0;
+    }
 
     abstract void say(A answer, Computed computed);
 
@@ -82,13 +87,14 @@ abstract class TeamAnswerView<A> extends ThingView<Team> {
     @Override
     protected Composite content(Composite parent) {
         Composite body = new Composite(parent, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(3).margins(6, 4).spacing(8, 4).applyTo(body);
         chooser(body, TEXTS.text("packingView.team"));
+        int columns = 3 + choices(body);
+        GridLayoutFactory.fillDefaults().numColumns(columns).margins(6, 4).spacing(8, 4).applyTo(body);
         summary = new Label(body, SWT.WRAP);
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(SUMMARY_WIDTH, SWT.DEFAULT).applyTo(summary);
         OwnRow.whereNarrow(summary, SUMMARY_WIDTH);
         pages = new EmptyOr<>(body, "", "", this::answers);
-        pages.control().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, 3, 1));
+        pages.control().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, columns, 1));
         return body;
     }
 
@@ -105,7 +111,8 @@ abstract class TeamAnswerView<A> extends ThingView<Team> {
         }
     }
 
-    private void reckon(Team team, Computed computed) {
+    /** Off this thread, about the team as it was when the event was computed. */
+    final void reckon(Team team, Computed computed) {
         computed.snapshot().getTeams().stream().filter(each -> each.getId().equals(team.getId())).findFirst().ifPresent(
                 then -> reckoning.run(monitor -> answer(then, computed), answer -> {
                     if (thing() != null && teamId(answer).equals(thing().getId()) && !summary.isDisposed()) {
