@@ -39,7 +39,7 @@ class BoundTest {
         assertEquals(Optional.empty(), NativeSolvers.failure());
     }
 
-    private static ColumnGeneration columns(PlanProblem problem) {
+    static ColumnGeneration columns(PlanProblem problem) {
         ChanceTable table = new ChanceTable(problem);
         return new ColumnGeneration(problem, table, new BirdMoments(problem, table), new OpenWants(problem),
                 new GlopProgram());

@@ -37,12 +37,6 @@ class BranchTreeTest {
         assertEquals(Optional.empty(), NativeSolvers.failure());
     }
 
-    private static ColumnGeneration columns(PlanProblem problem) {
-        ChanceTable table = new ChanceTable(problem);
-        return new ColumnGeneration(problem, table, new BirdMoments(problem, table), new OpenWants(problem),
-                new GlopProgram());
-    }
-
     private static Decision decision(PlanProblem problem, Random random) {
         Set<Integer> sites = new HashSet<>(Set.of(random.nextInt(problem.siteCount())));
         if (random.nextInt(3) == 0) {
@@ -94,7 +88,7 @@ class BranchTreeTest {
             PlanProblem problem = seed % 3 == 0 ? RandomProblem.withRelief(RandomProblem.tinyAtTwoSites(seed), seed)
                     : RandomProblem.tiny(seed);
             Random random = new Random(seed);
-            try (ColumnGeneration columns = columns(problem)) {
+            try (ColumnGeneration columns = BoundTest.columns(problem)) {
                 for (int trial = 0; trial < 4; trial++) {
                     Node node = columns.root();
                     List<Decision> decisions = new ArrayList<>();
@@ -132,7 +126,7 @@ class BranchTreeTest {
             Random random = new Random(seed);
             ChanceTable table = new ChanceTable(problem);
             RoutePricing pricing = new RoutePricing(problem, table, new BirdMoments(problem, table));
-            try (ColumnGeneration columns = columns(problem)) {
+            try (ColumnGeneration columns = BoundTest.columns(problem)) {
                 columns.round();
                 for (int trial = 0; trial < 5; trial++) {
                     Decision decision = decision(problem, random);
@@ -155,7 +149,7 @@ class BranchTreeTest {
         for (long seed = 0; seed < 100; seed++) {
             PlanProblem problem = RandomProblem.tiny(seed);
             double best = EveryPlan.bestOfTiny(seed);
-            try (ColumnGeneration columns = columns(problem)) {
+            try (ColumnGeneration columns = BoundTest.columns(problem)) {
                 BranchTree tree = new BranchTree(problem, columns);
                 double before = Double.POSITIVE_INFINITY;
                 for (int round = 0; !tree.isDone(); round++) {
@@ -180,13 +174,13 @@ class BranchTreeTest {
             double known = NeighbourhoodSearch.search(problem, PlanSettings.ofIterations(200, seed), PlanProgress.SILENT,
                     new NullProgressMonitor()).roster().worth();
             double root;
-            try (ColumnGeneration columns = columns(problem)) {
+            try (ColumnGeneration columns = BoundTest.columns(problem)) {
                 while (!columns.isDone()) {
                     columns.round();
                 }
                 root = columns.bound();
             }
-            try (ColumnGeneration columns = columns(problem)) {
+            try (ColumnGeneration columns = BoundTest.columns(problem)) {
                 BranchTree tree = new BranchTree(problem, columns);
                 for (int round = 0; round < 300 && !tree.isDone(); round++) {
                     tree.round(known);
