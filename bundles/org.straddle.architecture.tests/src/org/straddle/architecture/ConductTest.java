@@ -81,6 +81,26 @@ class ConductTest {
         assertEquals(List.of("UiThread.java"), others);
     }
 
+    /** One that is shown earlier makes GTK speak up on the error output, which is no message to the user. */
+    @Test
+    void tablesWithColumnsAreShownOnceTheyHaveASize() {
+        List<String> early = new ArrayList<>();
+        int tables = 0;
+        for (String bundle : SourceTree.shipped()) {
+            for (Path file : SourceTree.sources(bundle)) {
+                String text = SourceTree.text(file);
+                if (text.contains(".setHeaderVisible(true)")) {
+                    tables++;
+                    if (!text.contains("OnceSized.show(")) {
+                        early.add(file.getFileName().toString());
+                    }
+                }
+            }
+        }
+        assertEquals(List.of(), early);
+        assertTrue(tables > 5, "only " + tables + " files with tables were found");
+    }
+
     @Test
     void everyClassIsNamedForWhatItIs() {
         List<String> broken = new ArrayList<>();
