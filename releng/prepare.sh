@@ -149,6 +149,23 @@ need_maven() {
     [ -x "$MVN" ] || chmod +x "$MVN"
 }
 
+# What tests need beside the product, as the target names it, copied into TEST_LIBRARIES; Maven finds where it lies.
+TEST_LIBRARIES="$TOOLS/test-libraries"
+need_test_libraries() {
+    local wanted
+    wanted=$(grep -hoE '<dependency><groupId>(org\.junit|net\.jqwik|org\.opentest4j|org\.apiguardian|com\.github\.javaparser).*</dependency>' \
+        "$ROOT"/targets/org.straddle.target/org.straddle.target.target | sort -u)
+    [ "$(cat "$TEST_LIBRARIES/wanted" 2>/dev/null)" = "$wanted" ] && return
+    rm -rf "$TEST_LIBRARIES"
+    mkdir -p "$TEST_LIBRARIES"
+    printf '%s\n' '<project><modelVersion>4.0.0</modelVersion><groupId>org.straddle</groupId><artifactId>test-libraries</artifactId>' \
+        "<version>0</version><packaging>pom</packaging><dependencies>$wanted</dependencies></project>" >"$TEST_LIBRARIES/pom.xml"
+    "$MVN" -B -q -f "$TEST_LIBRARIES/pom.xml" org.apache.maven.plugins:maven-dependency-plugin:3.6.1:copy-dependencies \
+        -DexcludeTransitive=true -DoutputDirectory="$TEST_LIBRARIES" >&2 ||
+        stop "The libraries that tests need could not be fetched; see the lines above."
+    echo "$wanted" >"$TEST_LIBRARIES/wanted"
+}
+
 # need_packages PACKAGE… : Debian packages, installed when this user may, named otherwise.
 need_packages() {
     command -v dpkg-query >/dev/null || { say "Not a Debian system: make sure that these are there: $*"; return; }

@@ -29,7 +29,7 @@ import org.straddle.model.Visit;
 class OlderFormatsTest {
 
     /** Tests run in the folder of their bundle. */
-    private static final Path WRITTEN_THEN = Path.of("data").toAbsolutePath();
+    private static final Path WRITTEN_THEN = Path.of("../org.straddle.store.tests/data").toAbsolutePath().normalize();
 
     private static final List<String> REPEATS = List.of("0.4", "0.2", "0.12", "0.08", "0.06", "0.05", "0.05", "0.04");
 

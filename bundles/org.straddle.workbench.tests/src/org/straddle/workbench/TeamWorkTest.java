@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import java.util.List;
 
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
@@ -17,6 +18,7 @@ import org.straddle.kit.PackingRow;
 import org.straddle.model.KitItem;
 import org.straddle.model.Review;
 import org.straddle.model.Site;
+import org.straddle.model.naming.Naming;
 
 /** What a team does with its packing list and a reviewer with a site, from their views. */
 class TeamWorkTest {
@@ -75,5 +77,15 @@ class TeamWorkTest {
         WINDOW.ui(() -> WINDOW.session().undo());
         assertEquals(before, WINDOW.ask(() -> site.getReviews().size()));
         assertFalse(WINDOW.ask(() -> WINDOW.session().canUndo()), "one step");
+    }
+
+    @Test
+    void aViewThatIsOpenedShowsWhatWasChosenBefore() {
+        Site site = WINDOW.ask(() -> WINDOW.session().event().getSites().get(2));
+        WINDOW.ui(() -> DemoWindow.page().hideView(DemoWindow.shown(NOTES)));
+        WINDOW.choose("org.straddle.ui.explorer", List.of(site));
+        WINDOW.ui(() -> DemoWindow.shown(NOTES));
+        assertEquals(Naming.name(site),
+                WINDOW.ask(() -> RunningWorkbench.below(DemoWindow.content(NOTES), Combo.class).get(0).getText()));
     }
 }

@@ -1,6 +1,7 @@
 package org.straddle.ui.parts;
 
 import java.util.List;
+import java.util.Optional;
 
 import org.eclipse.jface.action.Action;
 import org.eclipse.jface.viewers.ISelection;
@@ -102,8 +103,13 @@ public abstract class ThingView<T extends Identified> extends SessionView<Compos
             pages().say(noThing, whatToDo);
             return;
         }
-        choose(all.contains(thing) ? thing : all.get(0));
+        choose(all.contains(thing) ? thing : selected(all, getSite().getPage().getSelection()).orElse(all.get(0)));
         pages().showContent(true);
+    }
+
+    private Optional<T> selected(List<T> all, ISelection selection) {
+        Object meant = selection instanceof IStructuredSelection selected ? meant(selected.getFirstElement()) : null;
+        return all.stream().filter(one -> one == meant).findFirst();
     }
 
     private void choose(T chosen) {
@@ -113,11 +119,8 @@ public abstract class ThingView<T extends Identified> extends SessionView<Compos
     }
 
     private void follow(IWorkbenchPart from, ISelection selection) {
-        if (from == this || !session().isOpen() || !(selection instanceof IStructuredSelection selected)) {
-            return;
+        if (from != this && session().isOpen()) {
+            selected(things(session().event()), selection).filter(one -> one != thing).ifPresent(this::choose);
         }
-        Object meant = meant(selected.getFirstElement());
-        things(session().event()).stream().filter(one -> one == meant && one != thing).findFirst()
-                .ifPresent(this::choose);
     }
 }
