@@ -72,19 +72,24 @@ build_product() {
     mark_built
 }
 
-# pack STEP ARGS… : a step of releng/packaging/src.
-pack() {
-    local classes="$RUN/packaging" sources
+# compile_packing: releng/packaging/src into PACKING, unless it lies there already.
+PACKING="$RUN/packaging"
+compile_packing() {
+    local sources
     sources=$(inputs releng/packaging/src)
-    if [ "$(cat "$classes/from" 2>/dev/null)" != "$sources" ]; then
-        rm -rf "$classes"
-        mkdir -p "$classes"
-        javac -nowarn -cp "$(echo "$PRODUCT"/plugins/picocli_*.jar):$(echo "$PRODUCT"/plugins/org.eclipse.osgi_*.jar)" -d "$classes" \
-            "$ROOT"/releng/packaging/src/org/straddle/packaging/*.java || return 1
-        echo "$sources" >"$classes/from"
-    fi
-    java -XX:TieredStopAtLevel=1 \
-        -cp "$classes:$(echo "$PRODUCT"/plugins/picocli_*.jar):$(echo "$PRODUCT"/plugins/org.eclipse.osgi_*.jar)" org.straddle.packaging.Pack "$@"
+    [ "$(cat "$PACKING/from" 2>/dev/null)" != "$sources" ] || return 0
+    rm -rf "$PACKING"
+    mkdir -p "$PACKING"
+    javac -J-XX:TieredStopAtLevel=1 -J-XX:+UseSerialGC -nowarn -proc:none -cp "$(packing_libraries)" -d "$PACKING" \
+        "$ROOT"/releng/packaging/src/org/straddle/packaging/*.java || return 1
+    echo "$sources" >"$PACKING/from"
+}
+packing_libraries() { printf '%s:' "$PRODUCT"/plugins/{picocli,org.eclipse.osgi}_*.jar; }
+
+# pack STEP ARGS… [-- STEP ARGS…]… : steps of releng/packaging/src, in one start.
+pack() {
+    compile_packing || return 1
+    java -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -cp "$PACKING:$(packing_libraries)" org.straddle.packaging.Pack "$@"
 }
 
 # The bundles of the built product as a class path. GeoTools comes last: it has an old copy of the model framework inside.
@@ -116,10 +121,20 @@ compile_benches() {
 
 # make_application PRODUCT FOLDER: the folder that is packed and started.
 make_application() {
-    pack application "$1" "$2" "$ROOT/releng/packaging/licences.txt" "$ROOT/targets/org.straddle.target/org.straddle.target.target" \
-        "$RUN/packaging/unsigned"
-    cp "$ROOT/releng/packaging/straddle" "$ROOT/releng/packaging/logging.properties" "$2/"
-    chmod 755 "$2/straddle"
+    local step
+    application_step "$1" "$2"
+    pack "${step[@]}"
+    add_start "$2"
+}
+# application_step PRODUCT FOLDER: sets step to the arguments of pack that make the folder, all but what starts it.
+application_step() {
+    step=(application "$1" "$2" "$ROOT/releng/packaging/licences.txt" "$ROOT/targets/org.straddle.target/org.straddle.target.target"
+        "$PACKING/unsigned")
+}
+add_start() {
+    mkdir -p "$1"
+    cp "$ROOT/releng/packaging/straddle" "$ROOT/releng/packaging/logging.properties" "$1/"
+    chmod 755 "$1/straddle"
 }
 
 need_java() {

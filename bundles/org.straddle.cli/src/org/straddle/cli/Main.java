@@ -13,8 +13,17 @@ public final class Main {
         return StraddleCommand.all(new StraddleCommand());
     }
 
-    public static void main(String[] arguments) {
+    /**
+     * Runs one command, for whoever runs several in one process.
+     *
+     * @return the exit code
+     */
+    public static int run(String... arguments) {
         Ahead.begin(arguments);
-        System.exit(StraddleCommand.run(arguments));
+        return StraddleCommand.run(arguments);
+    }
+
+    public static void main(String[] arguments) {
+        System.exit(run(arguments));
     }
 }

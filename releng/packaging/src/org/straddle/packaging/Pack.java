@@ -2,6 +2,8 @@ package org.straddle.packaging;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 
 /** The steps of {@code releng/package} that a shell script is no good at. */
 public final class Pack {
@@ -9,9 +11,19 @@ public final class Pack {
     private Pack() {
     }
 
+    /** @param arguments steps, each with what it needs, with {@code --} between them: one start does them all */
     public static void main(String[] arguments) throws Exception {
         try {
-            run(arguments);
+            List<String> step = new ArrayList<>();
+            for (String argument : arguments) {
+                if (!argument.equals("--")) {
+                    step.add(argument);
+                } else {
+                    run(step.toArray(String[]::new));
+                    step.clear();
+                }
+            }
+            run(step.toArray(String[]::new));
         } catch (IOException | IllegalStateException failure) {
             System.err.println(failure.getMessage());
             System.exit(1);
