@@ -36,6 +36,8 @@ export MAVEN_OPTS="-XX:+UseSerialGC -XX:TieredStopAtLevel=1 ${MAVEN_OPTS:-}"
 lock_build() {
     mkdir -p "$RUN"
     command -v flock >/dev/null || return 0
+    # Whoever started this holds it already.
+    [ "${STRADDLE_LOCKED:-}" != "$RUN" ] || return 0
     exec 7<>"$RUN/build.lock"
     if ! flock -n 7; then
         local holder=another
@@ -44,8 +46,12 @@ lock_build() {
         flock 7
     fi
     printf '%s (process %d)\n' "$1" $$ >"$RUN/build.lock"
+    export STRADDLE_LOCKED=$RUN
 }
-unlock_build() { exec 7>&-; }
+unlock_build() {
+    exec 7>&-
+    unset STRADDLE_LOCKED
+}
 
 # The commit's time stands for the time of the build: equal commits give equal bytes.
 stamp_build() {

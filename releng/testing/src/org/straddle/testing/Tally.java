@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 import org.junit.platform.engine.TestExecutionResult;
 import org.junit.platform.engine.support.descriptor.ClassSource;
@@ -69,29 +70,14 @@ final class Tally implements TestExecutionListener {
         return told;
     }
 
-    int run() {
-        return run;
-    }
-
-    int failures() {
-        return failures;
-    }
-
-    int errors() {
-        return errors;
-    }
-
-    int skipped() {
-        return skipped;
-    }
-
     /** A run without a test is none. */
     boolean failed() {
         return run == 0 || failures + errors > 0;
     }
 
-    /** Tests, failures, errors, skipped. */
-    String counts() {
-        return run + " " + failures + " " + errors + " " + skipped;
+    /** As build tools say it. */
+    @Override
+    public String toString() {
+        return String.format(Locale.ROOT, "Tests run: %d, Failures: %d, Errors: %d, Skipped: %d", run, failures, errors, skipped);
     }
 }

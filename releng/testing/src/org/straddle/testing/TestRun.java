@@ -2,6 +2,8 @@ package org.straddle.testing;
 
 import java.io.IOException;
 import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -9,11 +11,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 
+import com.sun.management.OperatingSystemMXBean;
 import org.junit.platform.engine.DiscoverySelector;
 import org.junit.platform.engine.discovery.DiscoverySelectors;
 import org.junit.platform.launcher.Launcher;
 import org.junit.platform.launcher.core.LauncherDiscoveryRequestBuilder;
 import org.junit.platform.launcher.core.LauncherFactory;
+import org.junit.platform.reporting.legacy.xml.LegacyXmlReportGeneratingListener;
 
 /**
  * Runs the tests of several bundles one bundle after the other in one process: starting a process for each takes longer than
@@ -21,9 +25,11 @@ import org.junit.platform.launcher.core.LauncherFactory;
  *
  * <p>{@code TestRun COUNTS CLASSES PRODUCT|- BUNDLE…}: adds what it counted to the file COUNTS. Classes whose name does not match
  * the pattern CLASSES are passed over. With a PRODUCT the tests run in its framework, otherwise on the class path. A BUNDLE
- * is a folder of tests that is built. Ends with 1 where a test failed.
+ * is a folder of tests that is built; it gets a report for machines. Ends with 1 where a test failed.
  */
 final class TestRun {
+
+    private static final OperatingSystemMXBean PROCESS = (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
 
     /** Takes the report alone; what tests print goes to the other output. */
     private final PrintStream report;
@@ -48,7 +54,7 @@ final class TestRun {
                 run.all(bundles, framework);
             }
         }
-        Files.writeString(counts, run.all.counts() + "\n");
+        Files.writeString(counts, run.all + "\n");
         // Threads of the workbench may still run.
         System.exit(run.all.failed() ? 1 : 0);
     }
@@ -57,11 +63,14 @@ final class TestRun {
         Launcher launcher = LauncherFactory.create();
         for (Path bundle : bundles) {
             long start = System.nanoTime();
+            long cpuStart = PROCESS.getProcessCpuTime();
             Tally tally = new Tally();
-            launcher.execute(LauncherDiscoveryRequestBuilder.request().selectors(selectors(bundle, source)).build(), tally);
+            Path reports = Files.createDirectories(bundle.resolve("target/surefire-reports"));
+            launcher.execute(LauncherDiscoveryRequestBuilder.request().selectors(selectors(bundle, source)).build(), tally,
+                    new LegacyXmlReportGeneratingListener(reports, new PrintWriter(System.err)));
             tally.told().forEach(report::println);
-            report.printf(Locale.ROOT, "%-40s %4d tests, %d skipped, %d failed, %5.1f s%n", bundle.getFileName(), tally.run(),
-                    tally.skipped(), tally.failures() + tally.errors(), (System.nanoTime() - start) / 1e9);
+            report.printf(Locale.ROOT, "%s, Time elapsed: %.1f s, processor: %.1f s -- in %s%n", tally, (System.nanoTime() - start) / 1e9,
+                    (PROCESS.getProcessCpuTime() - cpuStart) / 1e9, bundle.getFileName());
             all.add(tally);
         }
     }
