@@ -87,6 +87,7 @@ class BranchTreeTest {
         for (long seed = 0; seed < 120; seed++) {
             PlanProblem problem = seed % 3 == 0 ? RandomProblem.withRelief(RandomProblem.tinyAtTwoSites(seed), seed)
                     : RandomProblem.tiny(seed);
+            EveryPlan every = EveryPlan.of(problem);
             Random random = new Random(seed);
             try (ColumnGeneration columns = BoundTest.columns(problem)) {
                 for (int trial = 0; trial < 4; trial++) {
@@ -96,7 +97,7 @@ class BranchTreeTest {
                         decisions.add(decision(problem, random));
                         node = node.with(decisions.get(decisions.size() - 1));
                     }
-                    double best = EveryPlan.bestWorth(problem, plan -> decisions.stream().allMatch(one -> keeps(plan, one)));
+                    double best = every.bestWorth(plan -> decisions.stream().allMatch(one -> keeps(plan, one)));
                     for (int round = 0; !node.isDone() && node.bound() > Double.NEGATIVE_INFINITY; round++) {
                         assertTrue(round < 100, "seed " + seed + " does not come to an end");
                         columns.round(node);

@@ -8,23 +8,30 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 
 /**
- * The best plan of a tiny problem, found by trying all: every chance goes to some team or to nobody, and every stop
- * may end or go on. Fixed stops stay, and may take chances of their site as well.
+ * Every plan of a tiny problem: every chance goes to some team or to nobody, and every stop may end or go on. Fixed
+ * stops stay, and may take chances of their site as well.
  */
 public final class EveryPlan {
 
     private static final Map<Long, Double> BEST_OF_TINY = new ConcurrentHashMap<>();
 
-    private final PlanProblem problem;
-    private final Predicate<List<Stay>> counts;
-    private final List<Chance> chances;
-    private double bestWorth = Double.NEGATIVE_INFINITY;
-    private List<Stay> best = List.of();
+    private record Worked(List<Stay> stays, double worth) {
+    }
 
-    private EveryPlan(PlanProblem problem, Predicate<List<Stay>> counts) {
+    private final PlanProblem problem;
+    private final List<Chance> chances;
+    private final List<Worked> plans = new ArrayList<>();
+
+    private EveryPlan(PlanProblem problem) {
         this.problem = problem;
-        this.counts = counts;
         chances = problem.chances().stream().sorted(Comparator.comparingInt(Chance::start)).toList();
+    }
+
+    /** None when the fixed stops alone break a rule. */
+    public static EveryPlan of(PlanProblem problem) {
+        EveryPlan every = new EveryPlan(problem);
+        every.tryWith(0, problem.fixed().stream().map(fixed -> Stay.of(fixed, List.of())).toList());
+        return every;
     }
 
     /** What the best plan of {@link RandomProblem#tiny} is worth: asked by many tests, tried once. */
@@ -35,39 +42,35 @@ public final class EveryPlan {
         });
     }
 
+    /** The best plan; empty when there is none. */
     public static List<Stay> best(PlanProblem problem) {
-        return tried(problem, any -> true).best;
+        return of(problem).plans.stream().reduce((one, other) -> other.worth() > one.worth() ? other : one)
+                .map(Worked::stays).orElse(List.of());
     }
 
     /** Worth of the best plan of some; negative infinity when there is none of them. */
-    public static double bestWorth(PlanProblem problem, Predicate<List<Stay>> counts) {
-        return tried(problem, counts).bestWorth;
+    public double bestWorth(Predicate<List<Stay>> counts) {
+        return plans.stream().filter(plan -> counts.test(plan.stays())).mapToDouble(Worked::worth).max()
+                .orElse(Double.NEGATIVE_INFINITY);
     }
 
-    private static EveryPlan tried(PlanProblem problem, Predicate<List<Stay>> counts) {
-        EveryPlan every = new EveryPlan(problem, counts);
-        every.tryFrom(0, new ArrayList<>(problem.fixed().stream().map(fixed -> Stay.of(fixed, List.of())).toList()));
-        return every;
-    }
-
-    private void tryFrom(int next, List<Stay> stays) {
-        if (!PlanRules.broken(problem, stays).isEmpty()) {
-            return; // what breaks a rule breaks it however the plan goes on
+    private void tryWith(int next, List<Stay> stays) {
+        if (PlanRules.areKept(problem, stays)) { // what breaks a rule breaks it however the plan goes on
+            goOn(next, stays);
         }
+    }
+
+    private void goOn(int next, List<Stay> stays) {
         if (next == chances.size()) {
-            double worth = PlanRules.worth(problem, stays);
-            if (worth > bestWorth && counts.test(stays)) {
-                bestWorth = worth;
-                best = List.copyOf(stays);
-            }
+            plans.add(new Worked(List.copyOf(stays), PlanRules.worth(problem, stays)));
             return;
         }
-        tryFrom(next + 1, stays);
+        goOn(next + 1, stays);
         Chance chance = chances.get(next);
         for (int day = 0; day < problem.days().size(); day++) {
             List<Stay> withNew = new ArrayList<>(stays);
             withNew.add(Stay.around(day, List.of(chance), problem.times()));
-            tryFrom(next + 1, withNew);
+            tryWith(next + 1, withNew);
             tryInFixed(next, stays, day, chance);
             Stay last = lastOf(stays, day);
             if (last != null && last.site() == chance.site()) {
@@ -76,7 +79,7 @@ public final class EveryPlan {
                 List<Stay> longer = new ArrayList<>(stays);
                 longer.remove(last);
                 longer.add(Stay.around(day, turns, problem.times()));
-                tryFrom(next + 1, longer);
+                tryWith(next + 1, longer);
             }
         }
     }
@@ -89,7 +92,7 @@ public final class EveryPlan {
                 List<Stay> more = new ArrayList<>(stays);
                 more.remove(stay);
                 more.add(Stay.of(stay.fixed().get(), turns));
-                tryFrom(next + 1, more);
+                tryWith(next + 1, more);
             }
         }
     }

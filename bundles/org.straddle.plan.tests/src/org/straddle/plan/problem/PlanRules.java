@@ -3,7 +3,7 @@ package org.straddle.plan.problem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
-
+import java.util.function.Supplier;
 
 /**
  * The rules of a plan written down once more, without any of the planner's own tables: a plain reading of
@@ -13,7 +13,8 @@ public final class PlanRules {
 
     private final PlanProblem problem;
     private final List<Stay> stays;
-    private final List<String> broken = new ArrayList<>();
+    /** Said only when somebody asks: of the plans that are tried most break a rule. */
+    private final List<Supplier<String>> broken = new ArrayList<>();
 
     private PlanRules(PlanProblem problem, List<Stay> stays) {
         this.problem = problem;
@@ -22,6 +23,14 @@ public final class PlanRules {
 
     /** Sentences about what is wrong; empty for a good plan. */
     public static List<String> broken(PlanProblem problem, List<Stay> stays) {
+        return read(problem, stays).broken.stream().map(Supplier::get).toList();
+    }
+
+    public static boolean areKept(PlanProblem problem, List<Stay> stays) {
+        return read(problem, stays).broken.isEmpty();
+    }
+
+    private static PlanRules read(PlanProblem problem, List<Stay> stays) {
         PlanRules rules = new PlanRules(problem, stays);
         stays.forEach(rules::checkStay);
         for (int i = 0; i < stays.size(); i++) {
@@ -39,9 +48,9 @@ public final class PlanRules {
             long kept = stays.stream().filter(s -> s.fixed().isPresent() && s.fixed().get() == fixed
                     && s.arrival() == fixed.arrival() && s.departure() == fixed.departure()
                     && s.site() == fixed.site() && s.day() == fixed.day()).count();
-            rules.require(kept == 1, "fixed stay kept " + kept + " times: " + fixed);
+            rules.require(kept == 1, () -> "fixed stay kept " + kept + " times: " + fixed);
         }
-        return rules.broken;
+        return rules;
     }
 
     /** Reckoned from the definition, the long way. */
@@ -99,27 +108,27 @@ public final class PlanRules {
 
     private void checkStay(Stay stay) {
         StationTimes times = problem.times();
-        require(isFixed(stay) || !stay.turns().isEmpty(), "a stop without turns: " + stay);
-        require(isFixed(stay) || stay.arrival() % 60 == 0 && stay.departure() % 60 == 0, "not on minutes: " + stay);
+        require(isFixed(stay) || !stay.turns().isEmpty(), () -> "a stop without turns: " + stay);
+        require(isFixed(stay) || stay.arrival() % 60 == 0 && stay.departure() % 60 == 0, () -> "not on minutes: " + stay);
         for (Chance turn : stay.turns()) {
-            require(problem.chances().contains(turn), "no such chance: " + turn);
-            require(turn.site() == stay.site(), "chance of another site: " + stay);
-            require(turn.start() >= stay.arrival() + times.setUp(), "no time to set up: " + stay);
-            require(turn.end() + times.takeDown() <= stay.departure(), "no time to take down: " + stay);
-            require(problem.banned().allows(stay.day(), turn), "banned: " + turn);
+            require(problem.chances().contains(turn), () -> "no such chance: " + turn);
+            require(turn.site() == stay.site(), () -> "chance of another site: " + stay);
+            require(turn.start() >= stay.arrival() + times.setUp(), () -> "no time to set up: " + stay);
+            require(turn.end() + times.takeDown() <= stay.departure(), () -> "no time to take down: " + stay);
+            require(problem.banned().allows(stay.day(), turn), () -> "banned: " + turn);
         }
         require(isFixed(stay) || problem.banned().before(stay.day(), stay.site(), stay.arrival(), stay.departure())
-                != BannedTimes.BANNED, "banned: " + stay);
+                != BannedTimes.BANNED, () -> "banned: " + stay);
     }
 
     private void checkPair(Stay a, Stay b) {
         boolean sameTeam = a.day() >= 0 && b.day() >= 0
                 && problem.days().get(a.day()).team() == problem.days().get(b.day()).team();
         boolean atOnce = a.arrival() < b.departure() && b.arrival() < a.departure();
-        require(!(atOnce && sameTeam), "a team in two places: " + a + " " + b);
+        require(!(atOnce && sameTeam), () -> "a team in two places: " + a + " " + b);
         TreeSet<Integer> shared = new TreeSet<>(problem.squaresOfSite().get(a.site()));
         shared.retainAll(problem.squaresOfSite().get(b.site()));
-        require(!(atOnce && !shared.isEmpty()), "a square twice at once: " + a + " " + b);
+        require(!(atOnce && !shared.isEmpty()), () -> "a square twice at once: " + a + " " + b);
     }
 
     /** Sweeps over seconds at which something starts; what is fixed alone may be wrong already. */
@@ -132,7 +141,7 @@ public final class PlanRules {
                                 .filter(u -> u.bird() == turn.bird() && u.start() <= t.start() && t.start() < u.end())
                                 .count())
                         .max().orElse(0);
-                require(most <= problem.teamsAtOnce().get(turn.bird()), "bird shared by too many: " + turn);
+                require(most <= problem.teamsAtOnce().get(turn.bird()), () -> "bird shared by too many: " + turn);
             }
         }
     }
@@ -147,11 +156,11 @@ public final class PlanRules {
         for (Stay stay : lane) {
             if (!(fixed && isFixed(stay))) {
                 require(isDriven(route, free, stay.arrival(), problem.roads().totalSeconds(place, stay.site())),
-                        "late at " + stay);
+                        () -> "late at " + stay);
             }
             for (Chance turn : turns(stay)) {
                 if (lastTurn != Integer.MIN_VALUE) {
-                    require(lastTurn + problem.times().turnGap() <= turn.start(), "turns too close at " + stay);
+                    require(lastTurn + problem.times().turnGap() <= turn.start(), () -> "turns too close at " + stay);
                 }
                 lastTurn = turn.end();
             }
@@ -161,11 +170,11 @@ public final class PlanRules {
         }
         if (!fixed) {
             require(isDriven(route, free, route.until(), problem.roads().totalSeconds(place, route.endPlace())),
-                    "home late, day " + day);
+                    () -> "home late, day " + day);
         }
         checkRelief(day, lane);
         if (!lane.stream().allMatch(PlanRules::isFixed)) {
-            require(driving(problem, stays, day) <= route.drivingLimit(), "drives too long, day " + day);
+            require(driving(problem, stays, day) <= route.drivingLimit(), () -> "drives too long, day " + day);
         }
     }
 
@@ -176,8 +185,9 @@ public final class PlanRules {
             for (int last = first; last < lane.size() && !isFixed(lane.get(last)) && lane.get(last).site() == from.site()
                     && (last == first || lane.get(last).arrival() - lane.get(last - 1).departure() < problem.relief().away());
                     last++) {
-                require(lane.get(last).departure() - from.arrival() <= problem.relief().longest()
-                        || wasTold(day, from, lane.get(last)), "needs relief: " + from + " to " + lane.get(last));
+                Stay until = lane.get(last);
+                require(until.departure() - from.arrival() <= problem.relief().longest() || wasTold(day, from, until),
+                        () -> "needs relief: " + from + " to " + until);
             }
         }
     }
@@ -204,7 +214,7 @@ public final class PlanRules {
         return departure <= arrival && seconds <= arrival - departure - paused;
     }
 
-    private void require(boolean holds, String otherwise) {
+    private void require(boolean holds, Supplier<String> otherwise) {
         if (!holds) {
             broken.add(otherwise);
         }
