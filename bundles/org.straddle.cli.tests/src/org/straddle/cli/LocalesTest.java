@@ -24,7 +24,7 @@ class LocalesTest {
     /** Digits of another script, and the letters that Turkish makes of i and I. */
     private static final Pattern OF_A_LOCALE = Pattern.compile("[\\p{Nd}&&[^0-9]]|[ıİ]");
     /** When a revision was published, and lines that say how long the search took. */
-    private static final Pattern CLOCK = Pattern.compile("(?<=Revision 1, )[^<\\n]*|[^\\n]* rounds, [^\\n]*");
+    private static final Pattern CLOCK = Pattern.compile("(?<=Revision 1, )[^<\\n]*|(?m:^)[^\\n]* rounds, [^\\n]*");
 
     private final Locale before = Locale.getDefault();
 

@@ -125,22 +125,28 @@ class HostileMapsTest {
                 .contains("too much"));
     }
 
+    /** @return how often the part was written */
+    private static int hundredMegabytes(Path file, String start, String part, String end) throws IOException {
+        int times = (100 << 20) / part.length() + 1;
+        try (BufferedWriter out = Files.newBufferedWriter(file)) {
+            out.write(start);
+            for (int i = 0; i < times; i++) {
+                out.write(part);
+            }
+            out.write(end);
+        }
+        return times;
+    }
+
     @Test
     void aHundredMegabytesOfTracks() throws IOException {
         Path file = temp.resolve("large.gpx");
-        int segments = 0;
-        try (BufferedWriter out = Files.newBufferedWriter(file)) {
-            out.write("<gpx version=\"1.1\" creator=\"demo\"><trk><name>long</name>");
-            for (long written = 0; written < 100 << 20; segments++) {
-                StringBuilder segment = new StringBuilder("<trkseg>\n");
-                for (int i = 0; i < 1000; i++) {
-                    segment.append("<trkpt lat=\"").append(40 + i % 500 * 0.0001).append("\" lon=\"-10.5\"><time>2031-06-21T12:00:00Z</time></trkpt>\n");
-                }
-                out.write(segment.append("</trkseg>\n").toString());
-                written += segment.length();
-            }
-            out.write("</trk></gpx>");
+        StringBuilder segment = new StringBuilder("<trkseg>\n");
+        for (int i = 0; i < 1000; i++) {
+            segment.append("<trkpt lat=\"").append(40 + i % 500 * 0.0001).append("\" lon=\"-10.5\"><time>2031-06-21T12:00:00Z</time></trkpt>\n");
         }
+        int segments = hundredMegabytes(file, "<gpx version=\"1.1\" creator=\"demo\"><trk><name>long</name>",
+                segment.append("</trkseg>\n").toString(), "</trk></gpx>");
         MapFile map = assertTimeoutPreemptively(Duration.ofSeconds(120), () -> MapReader.read(file));
         assertEquals(segments, map.features().get(0).parts().size());
         assertEquals(segments * 1000, map.features().get(0).size());
@@ -149,19 +155,13 @@ class HostileMapsTest {
     @Test
     void aHundredMegabytesOfRoadsCutOff() throws IOException {
         Path file = temp.resolve("large.geojson");
-        int features = 0;
-        try (BufferedWriter out = Files.newBufferedWriter(file)) {
-            out.write("{\"type\":\"FeatureCollection\",\"features\":[");
-            for (long written = 0; written < 100 << 20; features++) {
-                StringBuilder feature = new StringBuilder("{\"type\":\"Feature\",\"properties\":{\"name\":\"R\",\"highway\":\"track\"},"
-                        + "\"geometry\":{\"type\":\"LineString\",\"coordinates\":[[10.5,50]");
-                for (int i = 1; i < 500; i++) {
-                    feature.append(",[10.5").append(i).append(",50.0").append(i).append(']');
-                }
-                out.write(feature.append("]}},\n").toString());
-                written += feature.length();
-            }
+        StringBuilder feature = new StringBuilder("{\"type\":\"Feature\",\"properties\":{\"name\":\"R\",\"highway\":\"track\"},"
+                + "\"geometry\":{\"type\":\"LineString\",\"coordinates\":[[10.5,50]");
+        for (int i = 1; i < 500; i++) {
+            feature.append(",[10.5").append(i).append(",50.0").append(i).append(']');
         }
+        int features = hundredMegabytes(file, "{\"type\":\"FeatureCollection\",\"features\":[",
+                feature.append("]}},\n").toString(), "");
         ReadException e = assertThrows(ReadException.class,
                 () -> assertTimeoutPreemptively(Duration.ofSeconds(120), () -> MapReader.read(file)));
         assertTrue(e.line() > features - 1, e.getMessage());
