@@ -1,7 +1,9 @@
 package org.straddle.sky.track;
 
 import java.time.Instant;
+import java.util.Map;
 import java.util.SortedSet;
+import java.util.concurrent.ConcurrentHashMap;
 
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.orekit.bodies.GeodeticPoint;
@@ -29,12 +31,19 @@ public final class EarthFrames {
 
     /** Rotation of the Earth, rad/s: the nominal rate of WGS-84 (NIMA TR8350.2). */
     static final double TURN_RATE = 7.292115e-5;
+    /** Between the turns that are kept, seconds. */
+    static final double TURN_STEP_S = 1800;
+
+    /** Of a year and more, some 200 bytes each. */
+    private static final int MOST_TURNS = 20_000;
 
     private final UTCScale utc;
     private final Frame teme;
     private final Frame earthFixed;
     private final OneAxisEllipsoid ellipsoid;
     private final Frame trueOfDate;
+    /** By step; all birds ask for the same. */
+    private final Map<Long, double[][]> turns = new ConcurrentHashMap<>();
 
     private EarthFrames(LazyLoadedDataContext context) {
         utc = context.getTimeScales().getUTC();
@@ -81,6 +90,20 @@ public final class EarthFrames {
 
     public AbsoluteDate date(Instant instant) {
         return new AbsoluteDate(instant, utc);
+    }
+
+    /** When a step of {@link #TURN_STEP_S} begins. */
+    static AbsoluteDate turnDate(long step) {
+        return AbsoluteDate.J2000_EPOCH.shiftedBy(step * TURN_STEP_S);
+    }
+
+    /** The matrix from TEME to the Earth-fixed frame when a step begins, by rows; not to be written to. */
+    double[][] turn(long step) {
+        if (turns.size() > MOST_TURNS) {
+            turns.clear();
+        }
+        return turns.computeIfAbsent(step, any ->
+                teme.getStaticTransformTo(earthFixed, turnDate(step)).getRotation().getMatrix());
     }
 
     /** The sun's position in the Earth-fixed frame, metres. */

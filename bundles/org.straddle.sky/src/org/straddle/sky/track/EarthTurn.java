@@ -14,7 +14,7 @@ import org.orekit.time.AbsoluteDate;
  */
 public final class EarthTurn {
 
-    private static final double BLOCK_S = 1800;
+    private static final double BLOCK_S = EarthFrames.TURN_STEP_S;
 
     private final EarthFrames frames;
     private AbsoluteDate start;
@@ -39,8 +39,8 @@ public final class EarthTurn {
     public void apply(Vector3D p, Vector3D v, AbsoluteDate date, double[] into) {
         double since = start == null ? -1 : date.durationFrom(start);
         if (!(since >= 0 && since <= BLOCK_S)) {
-            begin(date);
-            since = 0;
+            begin((long) Math.floor(date.durationFrom(AbsoluteDate.J2000_EPOCH) / BLOCK_S));
+            since = date.durationFrom(start);
         }
         double cos = Math.cos(rate * since);
         double sin = Math.sin(rate * since);
@@ -50,10 +50,10 @@ public final class EarthTurn {
         into[4] -= EarthFrames.TURN_RATE * into[0];
     }
 
-    private void begin(AbsoluteDate date) {
-        start = date;
-        atStart = turn(date);
-        double[][] atEnd = turn(date.shiftedBy(BLOCK_S));
+    private void begin(long block) {
+        start = EarthFrames.turnDate(block);
+        atStart = frames.turn(block);
+        double[][] atEnd = frames.turn(block + 1);
         double cos = 0;
         double sin = 0;
         for (int row = 0; row < 3; row++) {
@@ -78,10 +78,6 @@ public final class EarthTurn {
         for (int k = 0; k < 3; k++) {
             missing[k] = rest[k] / BLOCK_S;
         }
-    }
-
-    private double[][] turn(AbsoluteDate date) {
-        return frames.teme().getStaticTransformTo(frames.earthFixed(), date).getRotation().getMatrix();
     }
 
     private void turned(Vector3D vector, double cos, double sin, double since, double[] into, int at) {

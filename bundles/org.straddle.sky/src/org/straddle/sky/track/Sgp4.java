@@ -10,6 +10,7 @@ import org.orekit.time.AbsoluteDate;
 import org.orekit.utils.PVCoordinates;
 import org.straddle.sky.ElementSet;
 import org.straddle.sky.ElementSetException;
+import org.straddle.sky.Wgs72;
 import org.straddle.words.Catalogue;
 
 /**
@@ -20,8 +21,8 @@ public final class Sgp4 {
 
     private static final Catalogue TEXTS = Catalogue.of(Sgp4.class);
 
-    /** Base of the slope; half a millimetre a second is lost over it. */
-    private static final double SLOPE_S = 1;
+    /** Half the base of the slope; a tenth of a millimetre a second is lost over it. */
+    private static final double HALF_S = 0.25;
 
     private final EarthFrames frames;
     private final EarthTurn turn;
@@ -64,12 +65,17 @@ public final class Sgp4 {
      * State in the Earth-fixed frame: position (m) in 0–2, velocity (m/s) in 3–5. The velocity is the slope
      * of the positions: the model's own leaves out the rates of many periodic terms and is off by
      * millimetres a second for a round low orbit, by 0.6 m/s at an eccentricity of 0.06 and by 1 m/s for
-     * deep-space birds (measured), which interpolation would turn into metres.
+     * deep-space birds (measured), which interpolation would turn into metres. The position is the middle of those two,
+     * less what the bird falls meanwhile: 0.3 m at most, and the pull of a round Earth gives it to less than a millimetre
+     * (measured).
      */
     void earthFixed(AbsoluteDate date, double[] into) {
-        Vector3D velocity = position(date.shiftedBy(SLOPE_S / 2)).subtract(position(date.shiftedBy(-SLOPE_S / 2)))
-                .scalarMultiply(1 / SLOPE_S);
-        turn.apply(position(date), velocity, date, into);
+        Vector3D before = position(date.shiftedBy(-HALF_S));
+        Vector3D after = position(date.shiftedBy(HALF_S));
+        Vector3D middle = new Vector3D(0.5, before, 0.5, after);
+        double r = middle.getNorm();
+        double fallen = Wgs72.MU_KM3_S2 * 1e9 / (r * r * r) * HALF_S * HALF_S / 2;
+        turn.apply(middle.scalarMultiply(1 + fallen), after.subtract(before).scalarMultiply(0.5 / HALF_S), date, into);
     }
 
     private Vector3D position(AbsoluteDate date) {
