@@ -1,8 +1,7 @@
 package org.straddle.terrain;
 
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -27,11 +26,14 @@ final class ArcGridText {
     private static final int LONGEST_WORD = 64;
 
     private final Path file;
-    private final BufferedReader in;
+    private final InputStream in;
+    private final byte[] read = new byte[1 << 16];
+    private int at;
+    private int end;
     private long words;
     private int line = 1;
 
-    private ArcGridText(Path file, BufferedReader in) {
+    private ArcGridText(Path file, InputStream in) {
         this.file = file;
         this.in = in;
     }
@@ -42,7 +44,7 @@ final class ArcGridText {
      */
     static double check(Path file) throws TerrainException {
         // Latin letters for every byte: the words of the format are ASCII, and anything else is told as it is.
-        try (BufferedReader in = Files.newBufferedReader(file, StandardCharsets.ISO_8859_1)) {
+        try (InputStream in = Files.newInputStream(file)) {
             return new ArcGridText(file, in).check();
         } catch (TerrainException e) {
             throw e;
@@ -97,12 +99,25 @@ final class ArcGridText {
         return Double.parseDouble(word);
     }
 
+    /** −1 at the end. Millions are asked for: a reader would lock and decode each. */
+    private int letter() throws IOException {
+        if (at == end) {
+            at = 0;
+            end = in.read(read);
+            if (end <= 0) {
+                end = 0;
+                return -1;
+            }
+        }
+        return read[at++] & 0xFF;
+    }
+
     /** The next word; null at the end. */
     private String next() throws IOException {
-        int c = in.read();
+        int c = letter();
         while (c >= 0 && c <= ' ') {
             line += c == '\n' ? 1 : 0;
-            c = in.read();
+            c = letter();
         }
         if (c < 0) {
             return null;
@@ -113,7 +128,7 @@ final class ArcGridText {
                 throw new TerrainException(file, TEXTS.text("arcGridText.lineNotText", "line", line), AGAIN);
             }
             word.append((char) c);
-            c = in.read();
+            c = letter();
         }
         line += c == '\n' ? 1 : 0;
         return word.toString();

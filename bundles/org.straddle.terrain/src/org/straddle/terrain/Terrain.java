@@ -56,7 +56,7 @@ final class Terrain {
             int pooling) {
 
         private double x(double[] own) {
-            return raster.isGeographic() ? markX + Math.IEEEremainder(own[0] - markX, TURN_DEG) + shiftX : own[0];
+            return raster.isGeographic() ? markX + turned(own[0] - markX) + shiftX : own[0];
         }
 
         double heightM(double[] own) {
@@ -72,7 +72,7 @@ final class Terrain {
         }
 
         private static Seen seen(HeightGrid grid, double cellM, double x, double y, double distanceM) {
-            int halvings = (int) Math.max(0, Math.floor(Math.log(distanceM / CELLS_IN_DISTANCE / cellM) / Math.log(2)));
+            int halvings = Math.max(0, Math.getExponent(distanceM / CELLS_IN_DISTANCE / cellM));
             return halvings == 0 ? new Seen(grid.heightM(x, y), cellM / 2)
                     : new Seen(grid.highestNearM(x, y, halvings), cellM / 2 * (1L << halvings));
         }
@@ -102,6 +102,11 @@ final class Terrain {
      * @param stepM   how far to go on from there, metres
      */
     record Seen(double heightM, double stepM) {
+    }
+
+    /** A difference of longitudes the short way round, −180 to 180. The remainder, asked at every step, takes long. */
+    private static double turned(double deg) {
+        return Math.abs(deg) < TURN_DEG / 2 ? deg : Math.IEEEremainder(deg, TURN_DEG);
     }
 
     /** Where a part lies, before it is read. */
@@ -253,7 +258,7 @@ final class Terrain {
             for (int quarter = 0; quarter <= 4; quarter++) {
                 double[] own = own(raster, Geodesic.destination(mark, azimuth, farthestM * quarter / 4));
                 if (own != null) {
-                    double x = raster.isGeographic() ? markX + Math.IEEEremainder(own[0] - markX, TURN_DEG) : own[0];
+                    double x = raster.isGeographic() ? markX + turned(own[0] - markX) : own[0];
                     widen(box, x, own[1]);
                 }
             }
@@ -286,7 +291,7 @@ final class Terrain {
         if (here == null || north == null || east == null) {
             return Double.POSITIVE_INFINITY;
         }
-        double dx = raster.isGeographic() ? Math.IEEEremainder(east[0] - here[0], TURN_DEG) : east[0] - here[0];
+        double dx = raster.isGeographic() ? turned(east[0] - here[0]) : east[0] - here[0];
         double alongX = Math.hypot(dx, east[1] - here[1]) / probeM;
         double alongY = Math.hypot(raster.isGeographic() ? 0 : north[0] - here[0], north[1] - here[1]) / probeM;
         return Math.max(0.1, Math.min(raster.cellX() / alongX, raster.cellY() / alongY));
