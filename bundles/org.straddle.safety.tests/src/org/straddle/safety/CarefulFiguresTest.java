@@ -1,6 +1,7 @@
 package org.straddle.safety;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -41,6 +42,7 @@ import org.straddle.sky.Window;
 class CarefulFiguresTest {
 
     private static final int OTHERS = 200;
+    private static final Instant MIDNIGHT = Instant.parse("2031-06-20T00:00:00Z");
 
     private final Random random = new Random(7);
 
@@ -54,7 +56,9 @@ class CarefulFiguresTest {
         for (int step = 0; step <= 400; step++) {
             double at = mild + (worse - mild) * step / 400;
             double now = figure.applyAsDouble(at);
-            assertTrue(now >= before - 1e-9, what + ": " + now + " after " + before + " at " + at);
+            if (!(now >= before - 1e-9)) {
+                fail(what + ": " + now + " after " + before + " at " + at);
+            }
             before = now;
         }
     }
@@ -201,9 +205,8 @@ class CarefulFiguresTest {
 
     /** @param from minutes after some midnight */
     private static Duty duty(double from, double until) {
-        Instant midnight = Instant.parse("2031-06-20T00:00:00Z");
         return new Duty(StraddleFactory.eINSTANCE.createTeam(), StraddleFactory.eINSTANCE.createTeamDay(),
-                new Window(midnight.plus(seconds(from)), midnight.plus(seconds(until))), List.of(), List.of());
+                new Window(MIDNIGHT.plus(seconds(from)), MIDNIGHT.plus(seconds(until))), List.of(), List.of());
     }
 
     /** With all of a plan: a base farther away, a slower road and an earlier stop never shorten a day or its time at the wheel. */
