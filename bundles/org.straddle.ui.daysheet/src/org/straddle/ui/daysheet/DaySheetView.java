@@ -18,6 +18,7 @@ import org.straddle.model.Snapshot;
 import org.straddle.model.Team;
 import org.straddle.ui.parts.EmptyOr;
 import org.straddle.ui.parts.ThingSelection;
+import org.straddle.ui.parts.WhileSeen;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.SessionListener;
@@ -40,6 +41,7 @@ public final class DaySheetView extends ViewPart implements SessionListener {
     private SheetCanvas sheet;
     private SheetReader reader;
     private Computed last;
+    private WhileSeen hearing;
     /** What {@link PlanPrint} says of the plan on the sheet. */
     private int shown;
 
@@ -55,7 +57,7 @@ public final class DaySheetView extends ViewPart implements SessionListener {
         new SheetActions(getViewSite(), sheet);
         new EditActions(getViewSite(), sheet, new SelectedEdits(sheet, edits));
         getSite().getPage().addPostSelectionListener(follow);
-        session.addListener(this);
+        hearing = WhileSeen.hear(this, this);
         if (session.isOpen()) {
             opened(session);
             session.computed().ifPresent(computed -> computed(session, computed));
@@ -76,7 +78,7 @@ public final class DaySheetView extends ViewPart implements SessionListener {
     @Override
     public void dispose() {
         reader.forget();
-        session.removeListener(this);
+        hearing.stop();
         getSite().getPage().removePostSelectionListener(follow);
         super.dispose();
     }

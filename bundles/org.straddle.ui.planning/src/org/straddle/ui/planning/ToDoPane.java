@@ -78,8 +78,10 @@ final class ToDoPane {
     }
 
     private void say(String told) {
-        words.setText(told);
-        frame.layout(true);
+        if (!words.getText().equals(told)) {
+            words.setText(told);
+            frame.layout(true);
+        }
     }
 
     void stop() {

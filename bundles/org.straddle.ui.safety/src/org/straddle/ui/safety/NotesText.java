@@ -35,6 +35,11 @@ final class NotesText {
     private final StringBuilder words = new StringBuilder();
     private final List<StyleRange> bold = new ArrayList<>();
     private final List<Integer> bullets = new ArrayList<>();
+    private Put put = new Put("", List.of(), List.of());
+
+    /** What stands in the text. */
+    private record Put(String words, List<StyleRange> bold, List<Integer> bullets) {
+    }
 
     NotesText(Composite parent) {
         text = new StyledText(parent, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL | SWT.BORDER);
@@ -125,10 +130,14 @@ final class NotesText {
 
     /** Keeps the place in sight when the same site is shown again. */
     private void put() {
-        String fresh = words.toString().stripTrailing();
+        Put fresh = new Put(words.toString().stripTrailing(), List.copyOf(bold), List.copyOf(bullets));
+        if (fresh.equals(put)) {
+            return;
+        }
+        put = fresh;
         int top = text.getTopPixel();
         text.setRedraw(false);
-        text.setText(fresh);
+        text.setText(fresh.words());
         bold.forEach(text::setStyleRange);
         StyleRange width = new StyleRange();
         width.metrics = new GlyphMetrics(0, 0, BULLET_INDENT);

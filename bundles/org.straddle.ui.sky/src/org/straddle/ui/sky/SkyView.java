@@ -17,6 +17,7 @@ import org.eclipse.ui.part.ViewPart;
 import org.straddle.outlook.Outlook;
 import org.straddle.outlook.SitePass;
 import org.straddle.ui.parts.EmptyOr;
+import org.straddle.ui.parts.WhileSeen;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.NewestJob;
@@ -37,7 +38,9 @@ abstract class SkyView<S> extends ViewPart implements SessionListener {
 
     private final EventSession session = EventSession.current();
     private final ISelectionListener follow = this::follow;
-    private final Runnable chosen = this::refresh;
+    private final Runnable refresh = this::refresh;
+    private final Runnable chosen = this::chosen;
+    private WhileSeen hearing;
     private EmptyOr<Control> pages;
     private PassChooser chooser;
     private NewestJob<Optional<S>> reader;
@@ -69,7 +72,7 @@ abstract class SkyView<S> extends ViewPart implements SessionListener {
             }
         });
         getSite().getPage().addPostSelectionListener(follow);
-        session.addListener(this);
+        hearing = WhileSeen.hear(this, this);
         ChosenPass.current().addListener(chosen);
         refresh();
     }
@@ -87,7 +90,7 @@ abstract class SkyView<S> extends ViewPart implements SessionListener {
     public final void dispose() {
         reader.stop();
         ChosenPass.current().removeListener(chosen);
-        session.removeListener(this);
+        hearing.stop();
         getSite().getPage().removePostSelectionListener(follow);
         super.dispose();
     }
@@ -114,6 +117,10 @@ abstract class SkyView<S> extends ViewPart implements SessionListener {
     @Override
     public final void computed(EventSession from, Computed computed) {
         refresh();
+    }
+
+    private void chosen() {
+        hearing.run(refresh);
     }
 
     private void refresh() {

@@ -8,6 +8,7 @@ import org.eclipse.jface.dialogs.IMessageProvider;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Listener;
@@ -28,6 +29,7 @@ import org.straddle.model.Identified;
 import org.straddle.model.naming.Naming;
 import org.straddle.ui.fields.FieldForm;
 import org.straddle.ui.parts.OnceSized;
+import org.straddle.ui.parts.WhileSeen;
 import org.straddle.ui.session.Computed;
 import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.SessionListener;
@@ -49,6 +51,23 @@ public abstract class ThingEditor<T extends Identified> extends EditorPart
     private ManagedForm managed;
     private FieldForm form;
     private Control last;
+    private WhileSeen hearing;
+
+    /** What the form shows; its tab and whether there is still something to show are told by the editor itself. */
+    private final class Shown implements SessionListener {
+
+        @Override
+        public void edited(EventSession edited) {
+            form.refresh();
+            entitle();
+        }
+
+        @Override
+        public void computed(EventSession from, Computed computed) {
+            form.refresh();
+            tellFindings();
+        }
+    }
 
     ThingEditor(Class<T> type) {
         this.type = type;
@@ -99,13 +118,16 @@ public abstract class ThingEditor<T extends Identified> extends EditorPart
         parent.getDisplay().addFilter(SWT.FocusIn, focused);
         getSite().setSelectionProvider(new FixedSelection(new StructuredSelection(thing())));
         session.addListener(this);
+        hearing = WhileSeen.hear(this, new Shown());
         parent.addDisposeListener(gone -> {
             parent.getDisplay().removeFilter(SWT.FocusIn, focused);
             session.removeListener(this);
+            hearing.stop();
             managed.dispose();
             toolkit.dispose();
         });
         retitle();
+        entitle();
         tellFindings();
         scrolled.reflow(true);
     }
@@ -116,14 +138,7 @@ public abstract class ThingEditor<T extends Identified> extends EditorPart
             close();
             return;
         }
-        form.refresh();
         retitle();
-    }
-
-    @Override
-    public void computed(EventSession from, Computed computed) {
-        form.refresh();
-        tellFindings();
     }
 
     @Override
@@ -182,12 +197,28 @@ public abstract class ThingEditor<T extends Identified> extends EditorPart
         getSite().getPage().closeEditor(this, false);
     }
 
+    /** The tab, which is seen even while the form is not. */
     private void retitle() {
         String name = Naming.name(thing());
-        setPartName(name);
-        setTitleImage(Icons.image(Kind.icon(thing())));
-        managed.getForm().setText(name.replace("&", "&&"));
-        managed.getForm().setImage(Icons.image(Kind.icon(thing())));
+        if (!name.equals(getPartName())) {
+            setPartName(name);
+        }
+        Image icon = Icons.image(Kind.icon(thing()));
+        if (icon != getTitleImage()) {
+            setTitleImage(icon);
+        }
+    }
+
+    /** The head of the form; it lays the form out, so it is left alone while it stays the same. */
+    private void entitle() {
+        String name = Naming.name(thing()).replace("&", "&&");
+        if (!name.equals(managed.getForm().getText())) {
+            managed.getForm().setText(name);
+        }
+        Image icon = Icons.image(Kind.icon(thing()));
+        if (icon != managed.getForm().getImage()) {
+            managed.getForm().setImage(icon);
+        }
     }
 
     /** The head of the form says how many findings name this thing; a click shows them. */

@@ -28,6 +28,7 @@ final class FindingDetail {
 
     private final ScrolledComposite frame;
     private final Deeds deeds;
+    private List<Finding> shown;
 
     /** What can be done from here with what is chosen. */
     record Deeds(Consumer<Identified> reveal, Runnable fix, Runnable accept, Runnable withdraw) {
@@ -44,6 +45,10 @@ final class FindingDetail {
     }
 
     void show(List<Finding> findings) {
+        if (findings.equals(shown)) {
+            return;
+        }
+        shown = List.copyOf(findings);
         if (frame.getContent() != null) {
             frame.getContent().dispose();
         }

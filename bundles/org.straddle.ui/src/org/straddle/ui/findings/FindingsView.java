@@ -86,18 +86,27 @@ public final class FindingsView extends SessionView<FindingsTable> {
 
     @Override
     public void computing(EventSession from) {
-        show();
+        go();
     }
 
     @Override
     public void stopped(EventSession from) {
-        show();
+        go();
     }
 
     @Override
     public void computed(EventSession from, Computed computed) {
         findings = computed.findings();
         show();
+    }
+
+    /** A computation begins or ends; the findings in the table are still the last ones. */
+    private void go() {
+        if (findings.isEmpty()) {
+            show();
+        } else {
+            tell();
+        }
     }
 
     private void show() {
@@ -111,6 +120,10 @@ public final class FindingsView extends SessionView<FindingsTable> {
             pages().content().show(findings);
             pages().showContent(true);
         }
+        tell();
+    }
+
+    private void tell() {
         pages().content().tell(session.computing() ? TEXTS.text("findingsView.again", "tally", Tally.of(findings)) : Tally.of(findings).toString());
     }
 

@@ -19,6 +19,9 @@ public final class Chooser<T> {
 
     private final ComboViewer combo;
     private T shown;
+    private List<T> offered = List.of();
+    private List<String> said = List.of();
+    private final Function<T, String> words;
 
     /**
      * Takes two columns of the row.
@@ -27,6 +30,7 @@ public final class Chooser<T> {
      * @param picked hears of another value
      */
     public Chooser(Composite row, String name, Function<T, String> words, Consumer<T> picked) {
+        this.words = words;
         new Label(row, SWT.NONE).setText(name);
         combo = new ComboViewer(row, SWT.READ_ONLY);
         combo.getControl().getAccessible().addAccessibleListener(AccessibleListener.getNameAdapter(
@@ -45,9 +49,17 @@ public final class Chooser<T> {
     /** Offers the values, one of them picked, and tells nobody. */
     public void offer(List<T> values, T picked) {
         shown = picked;
-        combo.setInput(List.copyOf(values));
-        combo.setSelection(new StructuredSelection(picked));
-        combo.getControl().requestLayout();
+        List<String> saying = values.stream().map(words).toList();
+        // A box that is filled anew is measured anew, line by line.
+        if (!values.equals(offered) || !saying.equals(said)) {
+            offered = List.copyOf(values);
+            said = saying;
+            combo.setInput(offered);
+            combo.getControl().requestLayout();
+        }
+        if (!picked.equals(combo.getStructuredSelection().getFirstElement())) {
+            combo.setSelection(new StructuredSelection(picked));
+        }
     }
 
     public Control control() {

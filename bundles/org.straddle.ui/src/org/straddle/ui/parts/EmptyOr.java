@@ -57,15 +57,20 @@ public final class EmptyOr<T> {
 
     /** Shows a heading and a sentence instead of the content. */
     public void say(String newHeading, String newSentence) {
-        heading.setText(newHeading);
-        sentence.setText(newSentence);
-        empty.layout(true, true);
+        if (!heading.getText().equals(newHeading) || !sentence.getText().equals(newSentence)) {
+            heading.setText(newHeading);
+            sentence.setText(newSentence);
+            empty.layout(true, true);
+        }
         showContent(false);
     }
 
     public void showContent(boolean shown) {
-        pages.topControl = shown ? body : empty;
-        stack.layout();
+        Control top = shown ? body : empty;
+        if (pages.topControl != top) {
+            pages.topControl = top;
+            stack.layout();
+        }
     }
 
     public void setFocus() {

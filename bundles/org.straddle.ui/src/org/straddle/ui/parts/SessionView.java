@@ -8,7 +8,7 @@ import org.straddle.words.Catalogue;
 
 /**
  * A view of the window's event. It hears the session from its creation on, catches up with what is already open and
- * computed, and says so when there is no event.
+ * computed, and says so when there is no event. While it is hidden it does nothing; see {@link WhileSeen}.
  *
  * @param <T> what the view shows while an event is open
  */
@@ -21,6 +21,7 @@ public abstract class SessionView<T> extends ViewPart implements SessionListener
     private final EventSession session = EventSession.current();
     private final String withoutEvent;
     private EmptyOr<T> pages;
+    private WhileSeen hearing;
 
     /** @param withoutEvent a sentence for the time when no event is open */
     protected SessionView(String withoutEvent) {
@@ -41,11 +42,16 @@ public abstract class SessionView<T> extends ViewPart implements SessionListener
         return pages;
     }
 
+    /** Runs now, or once the view is seen. */
+    protected final void whileSeen(Runnable step) {
+        hearing.run(step);
+    }
+
     @Override
     public final void createPartControl(Composite parent) {
         pages = new EmptyOr<>(parent, NO_EVENT, withoutEvent, this::content);
         equip(pages.content());
-        session.addListener(this);
+        hearing = WhileSeen.hear(this, this);
         if (session.isOpen()) {
             opened(session);
             session.computed().ifPresent(computed -> computed(session, computed));
@@ -64,7 +70,7 @@ public abstract class SessionView<T> extends ViewPart implements SessionListener
 
     @Override
     public void dispose() {
-        session.removeListener(this);
+        hearing.stop();
         super.dispose();
     }
 }

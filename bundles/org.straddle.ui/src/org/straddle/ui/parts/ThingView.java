@@ -26,6 +26,7 @@ public abstract class ThingView<T extends Identified> extends SessionView<Compos
     private static final Catalogue TEXTS = Catalogue.of(ThingView.class);
 
     private final ISelectionListener follow = this::follow;
+    private final Runnable choose = this::refresh;
     private final String noThing;
     private final String whatToDo;
     private Chooser<T> chooser;
@@ -120,7 +121,10 @@ public abstract class ThingView<T extends Identified> extends SessionView<Compos
 
     private void follow(IWorkbenchPart from, ISelection selection) {
         if (from != this && session().isOpen()) {
-            selected(things(session().event()), selection).filter(one -> one != thing).ifPresent(this::choose);
+            selected(things(session().event()), selection).filter(one -> one != thing).ifPresent(chosen -> {
+                thing = chosen;
+                whileSeen(choose);
+            });
         }
     }
 }

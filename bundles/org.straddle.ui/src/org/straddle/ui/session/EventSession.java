@@ -60,6 +60,7 @@ public final class EventSession {
     private final UnsavedKeeper keeper;
     private Map<String, Identified> index;
     private EventFolder folder;
+    private boolean opening;
     private AdapterFactoryEditingDomain domain;
     private Computed computed;
     private Checked checked;
@@ -95,13 +96,24 @@ public final class EventSession {
 
     /** Takes a folder that was opened, on whatever thread, and makes it the event of the window. */
     public void open(EventFolder opened) {
-        close();
-        folder = Objects.requireNonNull(opened);
+        Objects.requireNonNull(opened);
+        opening = true;
+        try {
+            close();
+        } finally {
+            opening = false;
+        }
+        folder = opened;
         SessionStack stack = new SessionStack();
         domain = new AdapterFactoryEditingDomain(labels, stack);
         stack.addCommandStackListener(this::changed);
         listeners.forEach(listener -> listener.opened(this));
         computeNow();
+    }
+
+    /** Whether the event is closed only because another one takes its place. */
+    public boolean isOpening() {
+        return opening;
     }
 
     /** Closes without asking; unsaved changes are lost. */

@@ -46,9 +46,10 @@ final class Welcome implements SessionListener {
         return event.getPlan() == null || event.getPlan().getStops().isEmpty();
     }
 
+    /** Where another event takes the place of this one, the page does not flash up in between. */
     @Override
     public void closed(EventSession session) {
-        if (window.getActivePage() != null && !window.getWorkbench().isClosing()) {
+        if (!session.isOpening() && window.getActivePage() != null && !window.getWorkbench().isClosing()) {
             show(window);
         }
     }
