@@ -55,11 +55,15 @@ class DaySheetEditTest {
     }
 
     private static void mouse(int type, int x, int y) {
+        mouse(canvas(), type, x, y);
+    }
+
+    private static void mouse(Canvas canvas, int type, int x, int y) {
         Event event = new Event();
         event.button = type == SWT.MouseMove ? 0 : 1;
         event.x = x;
         event.y = y;
-        canvas().notifyListeners(type, event);
+        canvas.notifyListeners(type, event);
     }
 
     private static void key(String name) {
@@ -182,7 +186,7 @@ class DaySheetEditTest {
         int width = canvas.getClientArea().width;
         for (int y = 0; y < canvas.getClientArea().height; y += 4) {
             for (int x = 0; x < width; x += 4) {
-                mouse(SWT.MouseMove, x, y);
+                mouse(canvas, SWT.MouseMove, x, y);
                 String words = canvas.getToolTipText();
                 if (words != null && words.lines().findFirst().orElse("").contains(" at " + stop.getSite().getName() + ",")
                         && canvas.getCursor() == null) {

@@ -1,6 +1,7 @@
 package org.straddle.workbench;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
@@ -41,24 +42,51 @@ import org.straddle.ui.session.EventSession;
 import org.straddle.ui.session.SaveRun;
 
 /**
- * The window with the demo event open, written anew for each test class. All classes share one workbench, because
- * the platform starts no second one.
+ * The window with the demo event open, as it was made when a test class begins. All classes share one workbench, because
+ * the platform starts no second one, and one demo, which is written and opened anew only where a class has changed it.
  */
 final class DemoWindow implements BeforeAllCallback, AfterAllCallback {
 
+    private Shared shared;
     private RunningWorkbench workbench;
+    /** Of this class alone. */
     private Path folder;
-    /** What stands in the files of the demo before anybody edits it. */
-    private Map<String, String> made;
+
+    /** What all classes have together. */
+    private static final class Shared implements AutoCloseable {
+
+        private final RunningWorkbench workbench = RunningWorkbench.start();
+        private final Path folder;
+        /** What stands in the files of the demo before anybody edits it. */
+        private Map<String, String> made = Map.of();
+
+        Shared() {
+            try {
+                folder = Files.createTempDirectory("straddle-demo");
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+
+        @Override
+        public void close() throws Exception {
+            workbench.ui(() -> EventSession.current().close());
+            workbench.close();
+            deleteAll(folder);
+        }
+    }
 
     @Override
     public void beforeAll(ExtensionContext context) throws Exception {
-        workbench = context.getRoot().getStore(ExtensionContext.Namespace.create(DemoWindow.class))
-                .getOrComputeIfAbsent("workbench", key -> RunningWorkbench.start(), RunningWorkbench.class);
+        shared = context.getRoot().getStore(ExtensionContext.Namespace.create(DemoWindow.class))
+                .getOrComputeIfAbsent("shared", key -> new Shared(), Shared.class);
+        workbench = shared.workbench;
         folder = Files.createTempDirectory("straddle-window");
-        DemoEvent.write(event());
-        made = files();
-        open();
+        if (!afresh()) {
+            // What the class before has undone may not be checked again yet.
+            ui(() -> session().computeNow());
+            computed();
+        }
     }
 
     /** Takes back every edit. */
@@ -70,27 +98,40 @@ final class DemoWindow implements BeforeAllCallback, AfterAllCallback {
         });
     }
 
-    /** The demo as it was made, open and with no edit to undo, whatever the test before did to it. */
-    void afresh() throws IOException {
+    /**
+     * The demo as it was made, open and with no edit to undo, whatever the test before did to it.
+     *
+     * @return whether it had to be written anew
+     */
+    boolean afresh() throws IOException {
         undoAll();
         boolean asMade = ask(() -> session().isOpen() && !session().dirty() && session().folder().path().equals(event()));
-        if (asMade && files().equals(made)) {
+        if (asMade && files().equals(shared.made)) {
             computed();
-            return;
+            return false;
         }
         ui(() -> session().close());
         deleteAll(event());
         DemoEvent.write(event());
+        shared.made = files();
         open();
+        return true;
     }
 
+    /** The next class finds no form open, as after an event is opened. */
     @Override
     public void afterAll(ExtensionContext context) throws IOException {
-        workbench.ui(() -> session().close());
+        ui(() -> {
+            page().closeAllEditors(false);
+            page().setEditorAreaVisible(false);
+        });
         deleteAll(folder);
     }
 
     private static void deleteAll(Path folder) throws IOException {
+        if (!Files.exists(folder)) {
+            return;
+        }
         try (Stream<Path> all = Files.walk(folder)) {
             for (Path file : all.sorted(Comparator.reverseOrder()).toList()) {
                 Files.delete(file);
@@ -107,7 +148,7 @@ final class DemoWindow implements BeforeAllCallback, AfterAllCallback {
 
     /** The folder of the event. */
     Path event() {
-        return folder.resolve("demo");
+        return shared.folder.resolve("demo");
     }
 
     /** An empty place on the disk that goes with the event. */
