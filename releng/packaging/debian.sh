@@ -47,5 +47,5 @@ Description: planner for group satellite roves
 CONTROL
     (cd "$root" && find usr -type f -printf '%P\n' | LC_ALL=C sort | sed 's|^|usr/|' | xargs -d '\n' md5sum >DEBIAN/md5sums)
     find "$root" -exec touch -h -d "@$SOURCE_DATE_EPOCH" {} +
-    dpkg-deb --root-owner-group -Zgzip -z6 --build "$root" "$OUT/straddle_${VERSION}_amd64.deb" >/dev/null
+    dpkg-deb --root-owner-group -Zgzip -z2 --build "$root" "$OUT/straddle_${VERSION}_amd64.deb" >/dev/null
 }
