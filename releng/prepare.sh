@@ -103,26 +103,12 @@ product_path() {
     printf '%s:' "$PRODUCT"/plugins/*.jar | sed -E 's|^(.*:)?([^:]*/geotools_[^:]*:)(.*)$|\1\3\2|'
 }
 
-# compile_for_product FOLDER SOURCE… : classes that use the bundles of the built product. The first compiler alone, as in MAVEN_OPTS.
+# compile_for_product FOLDER [OPTION…] SOURCE… : classes that use the bundles of the built product. The first compiler alone, as in MAVEN_OPTS.
 compile_for_product() {
     local folder=$1
     shift
-    javac -J-XX:TieredStopAtLevel=1 -J-XX:+UseSerialGC -nowarn -Xlint:none -proc:none --release 17 -encoding UTF-8 \
+    javac -J-XX:TieredStopAtLevel=1 -J-XX:+UseSerialGC -nowarn -Xlint:none --release 17 -encoding UTF-8 \
         -d "$folder" -cp "$(product_path)" "$@"
-}
-
-# compile_benches: those that run on the built product, all at once into BENCHES, unless they lie there already.
-BENCHES="$RUN/benches"
-compile_benches() {
-    local sources files
-    [ -d "$PRODUCT/plugins" ] || stop "Nothing is built yet. Run: releng/run --help"
-    sources=$(inputs releng/bench "${PRODUCT#"$ROOT"/}/plugins")
-    [ "$(cat "$BENCHES/from" 2>/dev/null)" != "$sources" ] || return 0
-    rm -rf "$BENCHES"
-    mkdir -p "$BENCHES"
-    mapfile -t files < <(find "$ROOT"/releng/bench/{check,drag,lines,map,plan}/src -name '*.java')
-    compile_for_product "$BENCHES" "${files[@]}" || return 1
-    echo "$sources" >"$BENCHES/from"
 }
 
 # make_application PRODUCT FOLDER: the folder that is packed and started.

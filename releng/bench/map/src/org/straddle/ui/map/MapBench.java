@@ -47,6 +47,7 @@ import org.straddle.outlook.Outlook;
 public final class MapBench {
 
     private static final int FRAMES = Integer.getInteger("bench.rounds", 400);
+    private static final long LAYER_BYTES = "SMALL".equals(System.getProperty("bench.size")) ? 200_000 : 5_000_000;
     private static final long FRAME_NS = 16_000_000;
     private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
 
@@ -208,12 +209,12 @@ public final class MapBench {
         }
     }
 
-    /** Wandering lines of 5 MB in all. */
+    /** Wandering lines, 5 MB of them in all unless the event is small. */
     private static void roads(Path file, Random random) throws IOException {
         try (Writer out = Files.newBufferedWriter(file)) {
             out.write("{\"type\":\"FeatureCollection\",\"features\":[");
             long written = 0;
-            for (int line = 0; written < 5_000_000; line++) {
+            for (int line = 0; written < LAYER_BYTES; line++) {
                 StringBuilder text = new StringBuilder(line == 0 ? "" : ",").append(
                         "{\"type\":\"Feature\",\"properties\":{},\"geometry\":{\"type\":\"LineString\",\"coordinates\":[");
                 double latitude = 36 + 28 * random.nextDouble();
