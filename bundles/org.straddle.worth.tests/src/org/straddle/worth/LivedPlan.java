@@ -73,6 +73,11 @@ record LivedPlan(List<Person> people, List<Stop> stops, int leavesFrom) {
         return Math.toDegrees(Math.asin(along / Math.sqrt(toBird[0] * toBird[0] + toBird[1] * toBird[1] + toBird[2] * toBird[2])));
     }
 
+    /** Of everybody's end of a contact. */
+    private double[] qualities() {
+        return people.stream().mapToDouble(LivedPlan::quality).toArray();
+    }
+
     /** Stations stand below the birds: the person's end has it worse. */
     private static double quality(Person person) {
         double elevationDeg = elevationDeg(person.latitudeDeg, person.longitudeDeg);
@@ -82,17 +87,18 @@ record LivedPlan(List<Person> people, List<Stop> stops, int leavesFrom) {
         return Math.min(1, LOW + (1 - LOW) * (elevationDeg - REACHED_FROM_DEG) / (FULL_FROM_DEG - REACHED_FROM_DEG));
     }
 
-    private static boolean isReached(Person person, Turn turn) {
-        return quality(person) * turn.minutes >= 1;
+    private static boolean isReached(double quality, Turn turn) {
+        return quality * turn.minutes >= 1;
     }
 
     /** Mean and standard error of the contacts with a needed square, over days. */
     double[] served(int days, long seed, World world) {
         Random random = new Random(seed);
+        double[] qualities = qualities();
         double sum = 0;
         double squares = 0;
         for (int day = 0; day < days; day++) {
-            int served = day(random, world);
+            int served = day(random, world, qualities);
             sum += served;
             squares += (double) served * served;
         }
@@ -100,7 +106,7 @@ record LivedPlan(List<Person> people, List<Stop> stops, int leavesFrom) {
         return new double[] {mean, Math.sqrt((squares / days - mean * mean) / days)};
     }
 
-    private int day(Random random, World world) {
+    private int day(Random random, World world, double[] qualities) {
         boolean[][] has = new boolean[people.size()][10];
         double[] birdFate = random.doubles(10).toArray();
         double[] siteFate = random.doubles(stops.size()).toArray();
@@ -115,7 +121,8 @@ record LivedPlan(List<Person> people, List<Stop> stops, int leavesFrom) {
                 boolean works = (apart ? random.nextDouble() : birdFate[turn.bird]) < turn.works;
                 boolean usable = (apart ? random.nextDouble() : siteFate[i]) < stop.usable;
                 if (ready <= turn.start && works && usable) {
-                    served += apart ? eachByLuck(stop, turn, has, random) : wholeCallers(stop, turn, has, random);
+                    served += apart ? eachByLuck(stop, turn, has, random, qualities)
+                            : wholeCallers(stop, turn, has, random, qualities);
                 }
             }
             leaving = Math.max(stop.departure, ready + TAKE_DOWN);
@@ -132,21 +139,22 @@ record LivedPlan(List<Person> people, List<Stop> stops, int leavesFrom) {
     }
 
     /** Everybody who turns up is worked with the same luck: contacts that fit over callers that one expects. */
-    private int eachByLuck(Stop stop, Turn turn, boolean[][] has, Random random) {
+    private int eachByLuck(Stop stop, Turn turn, boolean[][] has, Random random, double[] qualities) {
         double callers = 0;
         double minutes = 0;
-        for (Person person : people) {
-            if (needsAny(person, stop) && isReached(person, turn)) {
+        boolean[] calls = new boolean[people.size()];
+        for (int i = 0; i < calls.length; i++) {
+            calls[i] = isReached(qualities[i], turn) && needsAny(people.get(i), stop);
+            if (calls[i]) {
                 callers += TURNS_UP;
-                minutes += TURNS_UP * quality(person) * turn.minutes;
+                minutes += TURNS_UP * qualities[i] * turn.minutes;
             }
         }
         double luck = Math.min(1, contacts(turn, minutes / callers) / callers);
         int served = 0;
-        for (int i = 0; i < people.size(); i++) {
-            Person person = people.get(i);
-            if (needsAny(person, stop) && isReached(person, turn) && random.nextDouble() < TURNS_UP && random.nextDouble() < luck) {
-                served += give(person, stop, has[i]);
+        for (int i = 0; i < calls.length; i++) {
+            if (calls[i] && random.nextDouble() < TURNS_UP && random.nextDouble() < luck) {
+                served += give(people.get(i), stop, has[i]);
             }
         }
         return served;
@@ -157,15 +165,16 @@ record LivedPlan(List<Person> people, List<Stop> stops, int leavesFrom) {
     }
 
     /** Those who still need a square call, in random order, until the time is over. */
-    private int wholeCallers(Stop stop, Turn turn, boolean[][] has, Random random) {
+    private int wholeCallers(Stop stop, Turn turn, boolean[][] has, Random random, double[] qualities) {
         List<Integer> calling = new ArrayList<>();
         double quality = 0;
         for (int i = 0; i < people.size(); i++) {
             int person = i;
-            if (stop.squares.stream().anyMatch(square -> people.get(person).needs.contains(square) && !has[person][square])
-                    && isReached(people.get(i), turn) && random.nextDouble() < TURNS_UP) {
+            if (isReached(qualities[i], turn)
+                    && stop.squares.stream().anyMatch(square -> people.get(person).needs.contains(square) && !has[person][square])
+                    && random.nextDouble() < TURNS_UP) {
                 calling.add(i);
-                quality += quality(people.get(i));
+                quality += qualities[i];
             }
         }
         if (calling.isEmpty()) {

@@ -3,7 +3,6 @@ package org.straddle.plan.event;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -62,7 +61,9 @@ final class DutyHours {
                 }
             }
         }
-        Arrays.parallelPrefix(weights, Double::sum);
+        for (int minute = 1; minute < weights.length; minute++) {
+            weights[minute] += weights[minute - 1];
+        }
         before = weights;
     }
 
