@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
 
-import com.github.javaparser.ast.CompilationUnit;
 import com.github.javaparser.ast.Node;
 import com.github.javaparser.ast.expr.AnnotationExpr;
 import com.github.javaparser.ast.expr.LiteralStringValueExpr;
@@ -44,15 +43,26 @@ final class WordsInCode {
 
     /** File, line and text of what should be in a catalogue. */
     static List<String> in(Path file) {
-        CompilationUnit unit = JavaSource.of(file);
         List<String> found = new ArrayList<>();
-        List<LiteralStringValueExpr> literals = new ArrayList<>(unit.findAll(StringLiteralExpr.class));
-        literals.addAll(unit.findAll(TextBlockLiteralExpr.class));
-        literals.stream().filter(literal -> WORDS.matcher(literal.getValue().replace("\\n", "\n")).matches()
-                && !NAME.matcher(literal.getValue()).matches() && !MARKUP.matcher(literal.getValue()).matches() && !isSpared(literal)).forEach(literal -> found.add(where(file, literal) + literal));
-        unit.findAll(MethodCallExpr.class).stream().filter(WordsInCode::formats)
-                .forEach(call -> found.add(where(file, call) + call.getNameAsString()));
+        look(JavaSource.of(file), file, found);
         return found;
+    }
+
+    /** One walk for all that is looked for: the trees are many and large. */
+    private static void look(Node node, Path file, List<String> found) {
+        if ((node instanceof StringLiteralExpr || node instanceof TextBlockLiteralExpr) && hasWords((LiteralStringValueExpr) node)) {
+            found.add(where(file, node) + node);
+        } else if (node instanceof MethodCallExpr call && formats(call)) {
+            found.add(where(file, call) + call.getNameAsString());
+        }
+        for (Node part : node.getChildNodes()) {
+            look(part, file, found);
+        }
+    }
+
+    private static boolean hasWords(LiteralStringValueExpr literal) {
+        return WORDS.matcher(literal.getValue().replace("\\n", "\n")).matches() && !NAME.matcher(literal.getValue()).matches()
+                && !MARKUP.matcher(literal.getValue()).matches() && !isSpared(literal);
     }
 
     private static boolean formats(MethodCallExpr call) {
