@@ -80,7 +80,9 @@ public final class Versions {
             if (!containment.isMany()) {
                 identify((EObject) containment.get(object, true));
             } else {
-                containment.all(object).forEach(inner -> identify((EObject) inner));
+                for (Object inner : containment.all(object)) {
+                    identify((EObject) inner);
+                }
             }
         }
     }

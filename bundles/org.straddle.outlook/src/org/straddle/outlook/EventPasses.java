@@ -2,6 +2,7 @@ package org.straddle.outlook;
 
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -31,6 +32,8 @@ final class EventPasses {
     private final PassSearch search;
     private final Window span;
     private final Consumer<Trouble> troubles;
+    /** Until when each set predicts: asked again of the very same sets, whose comparison takes long. */
+    private final Map<ElementSet, Optional<Instant>> ends = new IdentityHashMap<>();
 
     EventPasses(PassSearch search, Window span, Consumer<Trouble> troubles) {
         this.search = search;
@@ -110,7 +113,7 @@ final class EventPasses {
     }
 
     private Optional<Instant> end(ElementSet set) {
-        return search.ephemeris(set, span, null).predictionEnd();
+        return ends.computeIfAbsent(set, any -> search.ephemeris(set, span, null).predictionEnd());
     }
 
     private String reason(ElementSet set) {

@@ -66,6 +66,12 @@ public record ElementSet(String name, int catalogueNumber, String internationalD
         }
     }
 
+    /** Of what tells sets apart: they are looked up by value in every search for passes. */
+    @Override
+    public int hashCode() {
+        return 31 * (31 * epoch.hashCode() + Double.hashCode(meanAnomalyDeg)) + Double.hashCode(raanDeg);
+    }
+
     /**
      * Reads a two-line element set: columns, checksums and the agreement of both lines are
      * verified.

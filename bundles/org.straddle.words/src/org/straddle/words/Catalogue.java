@@ -120,7 +120,10 @@ public final class Catalogue {
     }
 
     private Message message(String key) {
-        return parsed.computeIfAbsent(key, any -> Message.of(texts().getOrDefault(key, "<" + key + ">"), language));
+        Message known = parsed.get(key);
+        // Asked for by thousands: what would make a text is not made when it is there.
+        return known != null ? known
+                : parsed.computeIfAbsent(key, any -> Message.of(texts().getOrDefault(key, "<" + key + ">"), language));
     }
 
     private Map<String, String> texts() {

@@ -31,7 +31,12 @@ public record Gear(String id, String name, int pieces, List<Ability> gives, List
     }
 
     boolean gives(Ability wanted) {
-        return gives.stream().anyMatch(given -> given.meets(wanted));
+        for (Ability given : gives) {
+            if (given.meets(wanted)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     boolean isFor(Work work) {

@@ -65,6 +65,9 @@ public final class BannedTimes {
 
     /** How many banned times are over before a stay, or {@link #BANNED}. */
     public int before(int day, int site, int arrival, int departure) {
+        if (closed.isEmpty()) {
+            return 0;
+        }
         int over = 0;
         for (Closed time : closed.getOrDefault(new Lane(day, site), List.of())) {
             if (time.from < departure && arrival < time.until) {
@@ -77,10 +80,20 @@ public final class BannedTimes {
 
     /** Whether a turn may be worked on a day, by itself: its stay is asked for elsewhere. */
     public boolean allows(int day, Chance turn) {
-        return before(day, turn.site(), turn.start(), turn.end()) != BANNED
-                && quiet.getOrDefault(day, List.of()).stream()
-                        .noneMatch(time -> time.from < turn.end() && turn.start() < time.until)
-                && silent.getOrDefault(new Lane(day, turn.site()), List.of()).stream().noneMatch(time ->
-                        time.bird == turn.bird() && time.from < turn.end() && turn.start() < time.until);
+        if (before(day, turn.site(), turn.start(), turn.end()) == BANNED) {
+            return false;
+        }
+        // Asked at every step of a search.
+        for (Quiet time : quiet.isEmpty() ? List.<Quiet>of() : quiet.getOrDefault(day, List.of())) {
+            if (time.from < turn.end() && turn.start() < time.until) {
+                return false;
+            }
+        }
+        for (Silent time : silent.isEmpty() ? List.<Silent>of() : silent.getOrDefault(new Lane(day, turn.site()), List.of())) {
+            if (time.bird == turn.bird() && time.from < turn.end() && turn.start() < time.until) {
+                return false;
+            }
+        }
+        return true;
     }
 }

@@ -1,6 +1,5 @@
 package org.straddle.plan.problem;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -13,15 +12,20 @@ import java.util.Optional;
  */
 public final class Commitments {
 
+    private static final Comparator<Chance> BY_START = Comparator.comparingInt(Chance::start).thenComparingInt(Chance::end)
+            .thenComparingInt(Chance::site).thenComparingInt(Chance::bird);
+
     public static final Commitments NONE = new Commitments(List.of());
 
     private final List<Commitment> all;
     private final Map<Integer, Map<Chance, Double>> byDay = new HashMap<>();
+    private final Map<Integer, List<Chance>> inOrder = new HashMap<>();
 
     public Commitments(List<Commitment> commitments) {
         all = List.copyOf(commitments);
         commitments.forEach(commitment -> byDay.computeIfAbsent(commitment.day(), day -> new HashMap<>())
                 .merge(commitment.chance(), commitment.worth(), Double::sum));
+        byDay.forEach((day, chances) -> inOrder.put(day, chances.keySet().stream().sorted(BY_START).toList()));
     }
 
     public boolean isEmpty() {
@@ -30,16 +34,13 @@ public final class Commitments {
 
     /** The chances committed on a day, by start. */
     public List<Chance> of(int day) {
-        List<Chance> chances = new ArrayList<>(byDay.getOrDefault(day, Map.of()).keySet());
-        chances.sort(Comparator.comparingInt(Chance::start).thenComparingInt(Chance::end)
-                .thenComparingInt(Chance::site).thenComparingInt(Chance::bird));
-        return chances;
+        return inOrder.getOrDefault(day, List.of());
     }
 
     /** Whether one stop for committed turns, with what a station needs around them, holds this time. */
     boolean tells(int day, int site, int from, int until, StationTimes times, Relief relief) {
         Stay told = null;
-        for (Chance turn : byDay.containsKey(day) ? of(day) : List.<Chance>of()) {
+        for (Chance turn : of(day)) {
             Stay around = Stay.around(day, List.of(turn), times);
             boolean goesOn = told != null && told.site() == turn.site() && relief.goesOn(told.departure(), around.arrival());
             told = new Stay(day, turn.site(), goesOn ? told.arrival() : around.arrival(), around.departure(), List.of(turn),
