@@ -187,6 +187,9 @@ final class DemoWindow implements BeforeAllCallback, AfterAllCallback {
 
     /** Shows a view and makes it the active part; to be called on the UI thread. */
     static IViewPart shown(String id) {
+        if (page().getActivePart() instanceof IViewPart active && active.getViewSite().getId().equals(id)) {
+            return active;
+        }
         try {
             return page().showView(id);
         } catch (PartInitException e) {

@@ -8,6 +8,7 @@ import java.lang.reflect.Field;
 import java.lang.reflect.Method;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -26,16 +27,21 @@ import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.IPerspectiveDescriptor;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PerspectiveAdapter;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.forms.widgets.ScrolledForm;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import org.straddle.demo.DemoEvent;
 import org.straddle.exchange.elements.ElementFile;
 import org.straddle.exchange.elements.SkyFiles;
 import org.straddle.model.Base;
 import org.straddle.model.Bird;
 import org.straddle.model.Stop;
 import org.straddle.model.Team;
+import org.straddle.store.EventFolder;
 import org.straddle.ui.importing.ImportElements;
 import org.straddle.ui.workbench.OpenRecent;
 import org.straddle.ui.workbench.PlanPerspective;
@@ -74,6 +80,31 @@ class FirstHourTest {
         WINDOW.open();
         assertEquals(PlanPerspective.ID, WINDOW.ask(() -> DemoWindow.page().getPerspective().getId()));
         assertFalse(WINDOW.ask(() -> DemoWindow.page().isEditorAreaVisible()), "a planned event begins with its day sheet");
+    }
+
+    @Test
+    void anotherEventTakesThePlaceOfTheOneBeforeWithoutTheStartPageInBetween() throws Exception {
+        Path second = WINDOW.beside("second");
+        DemoEvent.write(second);
+        EventFolder opened = EventFolder.open(second);
+        List<String> seen = new ArrayList<>();
+        PerspectiveAdapter listener = new PerspectiveAdapter() {
+            @Override
+            public void perspectiveActivated(IWorkbenchPage page, IPerspectiveDescriptor perspective) {
+                seen.add(perspective.getId());
+            }
+        };
+        WINDOW.ui(() -> {
+            WINDOW.session().reveal(WINDOW.session().event());
+            DemoWindow.page().getWorkbenchWindow().addPerspectiveListener(listener);
+            WINDOW.session().open(opened);
+            DemoWindow.page().getWorkbenchWindow().removePerspectiveListener(listener);
+        });
+        assertEquals(List.of(), seen);
+        assertEquals(PlanPerspective.ID, WINDOW.ask(() -> DemoWindow.page().getPerspective().getId()));
+        assertEquals(0, WINDOW.ask(() -> DemoWindow.page().getEditorReferences().length), "the form of the event before is gone");
+        assertEquals(second, WINDOW.ask(() -> WINDOW.session().folder().path()));
+        WINDOW.open();
     }
 
     @Test

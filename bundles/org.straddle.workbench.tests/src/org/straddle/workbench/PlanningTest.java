@@ -58,7 +58,7 @@ class PlanningTest {
 
     private static Set<Site> planned(String choice) {
         WINDOW.ui(() -> {
-            RunningWorkbench.below(DemoWindow.content(PLANNING), Spinner.class).get(0).setSelection(2);
+            RunningWorkbench.below(DemoWindow.content(PLANNING), Spinner.class).get(0).setSelection(1);
             sites().select(sites().indexOf(choice));
             button("Search").notifyListeners(SWT.Selection, new Event());
         });
