@@ -27,7 +27,6 @@ import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.forms.IManagedForm;
 import org.eclipse.ui.forms.events.HyperlinkAdapter;
 import org.eclipse.ui.forms.events.HyperlinkEvent;
-import org.eclipse.ui.forms.widgets.ExpandableComposite;
 import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.eclipse.ui.forms.widgets.Hyperlink;
 import org.eclipse.ui.forms.widgets.Section;
@@ -98,9 +97,13 @@ public final class FieldForm {
 
     private FieldForm section(String title, String description, int columns, int rows) {
         FormToolkit toolkit = form.getToolkit();
-        int style = ExpandableComposite.TITLE_BAR | (description.isEmpty() ? 0 : Section.DESCRIPTION);
+        int style = description.isEmpty() ? 0 : Section.DESCRIPTION;
         Section frame = toolkit.createSection(form.getForm().getBody(), style);
         frame.setText(title);
+        // A title bar would be painted as a picture as large as the whole section, at each paint.
+        Composite line = new Composite(frame, SWT.NONE);
+        line.setBackground(frame.getDisplay().getSystemColor(SWT.COLOR_WIDGET_NORMAL_SHADOW));
+        frame.setSeparatorControl(line);
         if (!description.isEmpty()) {
             frame.setDescription(description);
         }
