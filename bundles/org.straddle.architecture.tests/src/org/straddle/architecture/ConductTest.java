@@ -166,6 +166,16 @@ class ConductTest {
         }
     }
 
+    @Test
+    void classesOfTestsAreNamedSoThatTheyAreFound() {
+        Pattern test = Pattern.compile("\\n    @(Test|ParameterizedTest|TestFactory|RepeatedTest)\\b");
+        List<Path> classes = SourceTree.all().stream().filter(bundle -> bundle.endsWith(".tests"))
+                .flatMap(bundle -> SourceTree.sources(bundle).stream()).filter(file -> test.matcher(SourceTree.text(file)).find())
+                .toList();
+        assertTrue(classes.size() > 200, "a scan of little proves little: " + classes.size());
+        assertEquals(List.of(), classes.stream().filter(file -> !file.toString().endsWith("Test.java")).toList());
+    }
+
     private static List<Path> resources(String bundle, String ending) {
         Path folder = SourceTree.root().resolve("bundles").resolve("org.straddle." + bundle);
         return SourceTree.files(folder, ending).stream()

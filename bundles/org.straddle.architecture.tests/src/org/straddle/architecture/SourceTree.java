@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 /** The bundles as they lie in the source tree, read without building them. */
 final class SourceTree {
 
-    /** Tests run in their module's folder, which lies among the bundles. */
+    /** Tests run in the folder of a bundle. */
     private static final Path BUNDLES = Path.of("").toAbsolutePath().getParent();
 
     private SourceTree() {
