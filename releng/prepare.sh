@@ -173,6 +173,19 @@ need_test_libraries() {
     echo "$wanted" >"$TEST_LIBRARIES/wanted"
 }
 
+# The harness of the pass search's bench; its version stands in releng/bench/sky/pom.xml.
+HARNESS="$TOOLS/harness-$(cksum <"$ROOT/releng/bench/sky/pom.xml" | tr ' ' -)"
+
+need_harness() {
+    [ -d "$HARNESS" ] && return
+    [ -n "${MVN:-}" ] || need_maven
+    say "Fetching the harness of the benches …"
+    rm -rf "$HARNESS.part"
+    "$MVN" -B -q -f "$ROOT/releng/bench/sky/pom.xml" org.apache.maven.plugins:maven-dependency-plugin:3.6.1:copy-dependencies \
+        -DoutputDirectory="$HARNESS.part" >&2 || stop "The harness of the benches could not be fetched; see the lines above."
+    mv "$HARNESS.part" "$HARNESS"
+}
+
 # need_packages PACKAGE… : Debian packages, installed when this user may, named otherwise.
 need_packages() {
     command -v dpkg-query >/dev/null || { say "Not a Debian system: make sure that these are there: $*"; return; }

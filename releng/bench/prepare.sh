@@ -4,18 +4,6 @@
 . "$(dirname "${BASH_SOURCE[0]}")/../prepare.sh"
 
 BENCHES="$RUN/benches"
-# The harness of the pass search's bench; its version stands in sky/pom.xml.
-HARNESS="$TOOLS/harness-$(cksum <"$ROOT/releng/bench/sky/pom.xml" | tr ' ' -)"
-
-need_harness() {
-    [ -d "$HARNESS" ] && return
-    need_maven
-    say "Fetching the harness of the benches …"
-    rm -rf "$HARNESS.part"
-    "$MVN" -B -q -f "$ROOT/releng/bench/sky/pom.xml" org.apache.maven.plugins:maven-dependency-plugin:3.6.1:copy-dependencies \
-        -DoutputDirectory="$HARNESS.part" >&2 || stop "The harness of the benches could not be fetched; see the lines above."
-    mv "$HARNESS.part" "$HARNESS"
-}
 
 # compile_benches: all at once into BENCHES, unless they lie there already.
 compile_benches() {
